@@ -1,0 +1,2 @@
+/** The commands and the documents they write. */
+package trammel.app;

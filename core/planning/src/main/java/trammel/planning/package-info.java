@@ -1,0 +1,2 @@
+/** From a finished layout to parts, steel, welds, hours, money and orders. */
+package trammel.planning;

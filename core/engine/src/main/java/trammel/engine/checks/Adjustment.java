@@ -1,0 +1,215 @@
+package trammel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.layout.Travel;
+
+/** Something a fabricator can change on a layout by an amount, in steps that he can measure. */
+public sealed interface Adjustment {
+
+  /** 1/16 in, the step in which mounts are set (mm). */
+  double MOUNT_STEP_MM = 25.4 / 16;
+
+  /** A quarter of a degree, the step of an angle finder (rad). */
+  double ANGLE_STEP_RAD = Math.toRadians(0.25);
+
+  /** The layout with the change made. */
+  Layout apply(Layout layout, double amount);
+
+  /** The kind of quantity that the amount is. */
+  Measure measure();
+
+  /** The step in which the amount is given, above 0. */
+  double step();
+
+  /** The largest amount worth trying, above 0. */
+  double largest();
+
+  /**
+   * Moves one end of bars, springs or shocks that are named.
+   *
+   * @param names the parts whose ends move together
+   * @param end which end
+   * @param direction which way is positive
+   */
+  record MoveEnds(Set<String> names, End end, Direction direction) implements Adjustment {
+    public MoveEnds {
+      names = Set.copyOf(names);
+    }
+
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      List<Bar> bars = new ArrayList<>(layout.bars());
+      bars.replaceAll(
+          bar ->
+              names.contains(bar.name())
+                  ? bar.withPoint(end, direction.move(bar.point(end), amount))
+                  : bar);
+      List<SpringUnit> springs = new ArrayList<>(layout.springs());
+      springs.replaceAll(
+          spring ->
+              names.contains(spring.name())
+                  ? spring.withPoint(end, direction.move(spring.point(end), amount))
+                  : spring);
+      List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
+      shocks.replaceAll(
+          shock ->
+              names.contains(shock.name())
+                  ? shock.withPoint(end, direction.move(shock.point(end), amount))
+                  : shock);
+      return new Layout(layout.chassis(), bars, springs, shocks);
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.LENGTH;
+    }
+
+    @Override
+    public double step() {
+      return MOUNT_STEP_MM;
+    }
+
+    @Override
+    public double largest() {
+      return 152.4;
+    }
+  }
+
+  /** Turns the pinion about the axle's line, nose up positive. */
+  record TurnPinion() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Chassis chassis = layout.chassis();
+      return layout.withChassis(
+          chassis.withDriveline(
+              chassis.driveline().withPinionTurned(chassis.axleCentre(), amount)));
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.ANGLE;
+    }
+
+    @Override
+    public double step() {
+      return ANGLE_STEP_RAD;
+    }
+
+    @Override
+    public double largest() {
+      return Math.toRadians(15);
+    }
+  }
+
+  /** Asks for other bump travel, more being positive. */
+  record ChangeBump() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Travel travel = layout.chassis().travel();
+      return layout.withChassis(
+          layout.chassis().withTravel(new Travel(travel.bumpMm() + amount, travel.droopMm())));
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.LENGTH;
+    }
+
+    @Override
+    public double step() {
+      return MOUNT_STEP_MM;
+    }
+
+    @Override
+    public double largest() {
+      return 76.2;
+    }
+  }
+
+  /** Asks for other droop travel, more being positive. */
+  record ChangeDroop() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Travel travel = layout.chassis().travel();
+      return layout.withChassis(
+          layout.chassis().withTravel(new Travel(travel.bumpMm(), travel.droopMm() + amount)));
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.LENGTH;
+    }
+
+    @Override
+    public double step() {
+      return MOUNT_STEP_MM;
+    }
+
+    @Override
+    public double largest() {
+      return 76.2;
+    }
+  }
+
+  /** Cuts the notch deeper, deeper being positive. */
+  record DeepenNotch() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Chassis chassis = layout.chassis();
+      double depthMm = chassis.rails().notchDepthMm() + amount;
+      return layout.withChassis(chassis.withRails(chassis.rails().withNotchDepth(depthMm)));
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.LENGTH;
+    }
+
+    @Override
+    public double step() {
+      return MOUNT_STEP_MM;
+    }
+
+    @Override
+    public double largest() {
+      return 101.6;
+    }
+  }
+
+  /** Fits springs of another rate; the amount is the change in N/mm. */
+  record ChangeRate() implements Adjustment {
+    /** 5 lb/in in N/mm, the step in which rates are offered. */
+    private static final double STEP_N_PER_MM = 5 * 4.4482216152605 / 25.4;
+
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      List<SpringUnit> springs = new ArrayList<>(layout.springs());
+      springs.replaceAll(spring -> spring.withRate(spring.rateNPerMm() + amount));
+      return layout.withSprings(springs);
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.FACTOR;
+    }
+
+    @Override
+    public double step() {
+      return STEP_N_PER_MM;
+    }
+
+    @Override
+    public double largest() {
+      return 60 * STEP_N_PER_MM;
+    }
+  }
+}

@@ -1,0 +1,15 @@
+package trammel.engine.checks;
+
+/** The kind of quantity that a check's value and its limits are. */
+public enum Measure {
+  /** mm. */
+  LENGTH,
+  /** rad. */
+  ANGLE,
+  /** Hz. */
+  FREQUENCY,
+  /** A share, 1 being 100 %. */
+  SHARE,
+  /** A plain ratio, such as a safety factor. */
+  FACTOR
+}

@@ -1,0 +1,43 @@
+package trammel.engine.checks;
+
+import java.util.Objects;
+import trammel.engine.Require;
+
+/** What a check reads off a layout. */
+public sealed interface Reading {
+
+  /**
+   * A value that can be judged.
+   *
+   * @param value the value in the check's measure
+   * @param where which part, at which pose
+   */
+  record Value(double value, String where) implements Reading {
+    public Value {
+      Require.finite("value of the check", value);
+      Objects.requireNonNull(where, "where");
+    }
+  }
+
+  /**
+   * The check cannot be made, and what is missing.
+   *
+   * @param reason what is missing and what to do about it
+   */
+  record Unknown(String reason) implements Reading {
+    public Unknown {
+      Require.text("reason", reason);
+    }
+  }
+
+  /**
+   * The check has nothing to say about this layout.
+   *
+   * @param reason why, such as that there is no lateral bar
+   */
+  record NotApplicable(String reason) implements Reading {
+    public NotApplicable {
+      Require.text("reason", reason);
+    }
+  }
+}

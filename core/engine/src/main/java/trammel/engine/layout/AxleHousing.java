@@ -1,0 +1,43 @@
+package trammel.engine.layout;
+
+import trammel.engine.Require;
+
+/**
+ * The rigid axle.
+ *
+ * @param tubeDiameterMm outside diameter of the axle tube (mm), above 0
+ * @param tubeWallMm its wall (mm), above 0
+ * @param flangeToFlangeMm distance between the wheel mounting faces (mm), above 0
+ * @param innerLimitMm half-width of the centre housing: brackets sit outside it (mm), above 0
+ * @param outerLimitMm half-distance to the spring pads or backing plates: brackets sit inside it
+ *     (mm), above the inner limit
+ * @param trackMm distance between the wheels' centre planes (mm), above 0
+ */
+public record AxleHousing(
+    double tubeDiameterMm,
+    double tubeWallMm,
+    double flangeToFlangeMm,
+    double innerLimitMm,
+    double outerLimitMm,
+    double trackMm) {
+  public AxleHousing {
+    Require.positive("axle tube diameter (mm)", tubeDiameterMm);
+    Require.within("axle tube wall (mm)", tubeWallMm, Double.MIN_NORMAL, tubeDiameterMm / 2);
+    Require.positive("flange-to-flange width (mm)", flangeToFlangeMm);
+    Require.positive("inner limit for brackets (mm)", innerLimitMm);
+    Require.positive("track (mm)", trackMm);
+    if (!(outerLimitMm > innerLimitMm)) {
+      throw new IllegalArgumentException(
+          "outer limit for brackets is "
+              + outerLimitMm
+              + " mm from the centre; it must be over the inner limit, "
+              + innerLimitMm
+              + " mm. Measure both from the middle of the axle.");
+    }
+  }
+
+  /** Outside radius of the axle tube (mm). */
+  public double tubeRadiusMm() {
+    return tubeDiameterMm / 2;
+  }
+}

@@ -1,0 +1,100 @@
+package trammel.engine.layout;
+
+import java.util.List;
+import java.util.Objects;
+import trammel.engine.Require;
+import trammel.engine.geometry.Point3;
+
+/**
+ * The vehicle at ride height before any bar is drawn: all that the measurements say, in vehicle axes.
+ *
+ * @param wheelbaseLeftMm wheelbase on the left (mm), above 0
+ * @param wheelbaseRightMm wheelbase on the right (mm), above 0
+ * @param masses what the scales say
+ * @param traction what can push the vehicle
+ * @param tyre the rear tyre
+ * @param axle the rigid axle
+ * @param rails the frame rails
+ * @param driveline transmission, shaft and pinion
+ * @param obstacles what could be in the way
+ * @param travel how far the axle is meant to move
+ */
+public record Chassis(
+    double wheelbaseLeftMm,
+    double wheelbaseRightMm,
+    Masses masses,
+    Traction traction,
+    Tyre tyre,
+    AxleHousing axle,
+    Rails rails,
+    Driveline driveline,
+    List<Obstacle> obstacles,
+    Travel travel) {
+  public Chassis {
+    Require.positive("left wheelbase (mm)", wheelbaseLeftMm);
+    Require.positive("right wheelbase (mm)", wheelbaseRightMm);
+    Objects.requireNonNull(masses, "masses");
+    Objects.requireNonNull(traction, "traction");
+    Objects.requireNonNull(tyre, "tyre");
+    Objects.requireNonNull(axle, "axle");
+    Objects.requireNonNull(rails, "rails");
+    Objects.requireNonNull(driveline, "driveline");
+    Objects.requireNonNull(travel, "travel");
+    obstacles = List.copyOf(obstacles);
+  }
+
+  /** Mean of the left and right wheelbase (mm). */
+  public double wheelbaseMm() {
+    return (wheelbaseLeftMm + wheelbaseRightMm) / 2;
+  }
+
+  /** Centre of the axle at ride (mm). */
+  public Point3 axleCentre() {
+    return new Point3(0, 0, tyre.loadedRadiusMm());
+  }
+
+  /** This chassis with other rails. */
+  public Chassis withRails(Rails newRails) {
+    return new Chassis(
+        wheelbaseLeftMm,
+        wheelbaseRightMm,
+        masses,
+        traction,
+        tyre,
+        axle,
+        newRails,
+        driveline,
+        obstacles,
+        travel);
+  }
+
+  /** This chassis with another driveline. */
+  public Chassis withDriveline(Driveline newDriveline) {
+    return new Chassis(
+        wheelbaseLeftMm,
+        wheelbaseRightMm,
+        masses,
+        traction,
+        tyre,
+        axle,
+        rails,
+        newDriveline,
+        obstacles,
+        travel);
+  }
+
+  /** This chassis with other travel. */
+  public Chassis withTravel(Travel newTravel) {
+    return new Chassis(
+        wheelbaseLeftMm,
+        wheelbaseRightMm,
+        masses,
+        traction,
+        tyre,
+        axle,
+        rails,
+        driveline,
+        obstacles,
+        newTravel);
+  }
+}

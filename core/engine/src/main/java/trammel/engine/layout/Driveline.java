@@ -1,0 +1,87 @@
+package trammel.engine.layout;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+import trammel.engine.Require;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+
+/**
+ * Transmission output, propeller shaft and pinion at ride.
+ *
+ * @param pinionJoint centre of the universal joint on the pinion (mm)
+ * @param pinionAxis direction of the pinion's axis, forward
+ * @param transmissionJoint centre of the universal joint at the transmission (mm)
+ * @param transmissionAxis direction of the transmission output's axis, forward
+ * @param shaftDiameterMm outside diameter of the shaft tube (mm), above 0, if it is known
+ * @param shaftWallMm wall of the shaft tube (mm), above 0, if it is known
+ * @param slipEngagementMm length of spline engaged at ride (mm), if it is known
+ * @param slipRoomMm how far the slip yoke can still go in at ride (mm), if it is known
+ */
+public record Driveline(
+    Point3 pinionJoint,
+    Vector3 pinionAxis,
+    Point3 transmissionJoint,
+    Vector3 transmissionAxis,
+    OptionalDouble shaftDiameterMm,
+    OptionalDouble shaftWallMm,
+    OptionalDouble slipEngagementMm,
+    OptionalDouble slipRoomMm) {
+  public Driveline {
+    Objects.requireNonNull(pinionJoint, "pinionJoint");
+    pinionAxis = pinionAxis.normalized();
+    Objects.requireNonNull(transmissionJoint, "transmissionJoint");
+    transmissionAxis = transmissionAxis.normalized();
+    shaftDiameterMm.ifPresent(value -> Require.positive("shaft tube diameter (mm)", value));
+    shaftWallMm.ifPresent(value -> Require.positive("shaft tube wall (mm)", value));
+    slipEngagementMm.ifPresent(value -> Require.notNegative("slip engagement (mm)", value));
+    slipRoomMm.ifPresent(value -> Require.notNegative("slip room (mm)", value));
+    if (!(transmissionJoint.xMm() > pinionJoint.xMm())) {
+      throw new IllegalArgumentException(
+          "the transmission's joint is "
+              + transmissionJoint.xMm()
+              + " mm ahead of the axle and the pinion's joint "
+              + pinionJoint.xMm()
+              + " mm; the transmission must be ahead. Check both forward measurements.");
+    }
+  }
+
+  /** Side-view elevation of the pinion's axis at ride (rad), nose up positive. */
+  public double pinionAngleRad() {
+    return pinionAxis.sideViewRad();
+  }
+
+  /** Side-view elevation of the transmission output's axis (rad), higher at the front positive. */
+  public double transmissionAngleRad() {
+    return transmissionAxis.sideViewRad();
+  }
+
+  /**
+   * This driveline with the pinion turned about the axle's line.
+   *
+   * @param axleCentre centre of the axle at ride (mm)
+   * @param noseUpRad how far the nose comes up (rad)
+   */
+  public Driveline withPinionTurned(Point3 axleCentre, double noseUpRad) {
+    return new Driveline(
+        turn(pinionJoint, axleCentre, noseUpRad),
+        turn(pinionAxis, noseUpRad),
+        transmissionJoint,
+        transmissionAxis,
+        shaftDiameterMm,
+        shaftWallMm,
+        slipEngagementMm,
+        slipRoomMm);
+  }
+
+  private static Point3 turn(Point3 point, Point3 about, double noseUpRad) {
+    return about.plus(turn(about.to(point), noseUpRad));
+  }
+
+  private static Vector3 turn(Vector3 vector, double noseUpRad) {
+    double cos = Math.cos(noseUpRad);
+    double sin = Math.sin(noseUpRad);
+    return new Vector3(
+        vector.x() * cos - vector.z() * sin, vector.y(), vector.x() * sin + vector.z() * cos);
+  }
+}

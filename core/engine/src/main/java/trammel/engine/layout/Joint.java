@@ -1,0 +1,33 @@
+package trammel.engine.layout;
+
+import trammel.engine.Require;
+
+/**
+ * The joint at one end of a bar.
+ *
+ * @param name what it is, as it stands in the catalog
+ * @param radialStiffnessNPerMm stiffness across the bolt (N/mm), above 0
+ * @param misalignmentRad cone half-angle through which it swivels before it binds (rad), 0..pi/2
+ * @param boltDiameterMm diameter of the bolt through it (mm), above 0
+ * @param widthMm length of its sleeve or ball between the bracket plates (mm), above 0
+ * @param barrelRadiusMm outside radius of its barrel or head (mm), above 0
+ * @param staticRatingN radial load that it stands (N), above 0
+ */
+public record Joint(
+    String name,
+    double radialStiffnessNPerMm,
+    double misalignmentRad,
+    double boltDiameterMm,
+    double widthMm,
+    double barrelRadiusMm,
+    double staticRatingN) {
+  public Joint {
+    Require.text("joint name", name);
+    Require.positive("stiffness of joint " + name + " (N/mm)", radialStiffnessNPerMm);
+    Require.within("misalignment of joint " + name + " (rad)", misalignmentRad, 0, Math.PI / 2);
+    Require.positive("bolt of joint " + name + " (mm)", boltDiameterMm);
+    Require.positive("width of joint " + name + " (mm)", widthMm);
+    Require.positive("barrel radius of joint " + name + " (mm)", barrelRadiusMm);
+    Require.positive("static rating of joint " + name + " (N)", staticRatingN);
+  }
+}

@@ -1,0 +1,50 @@
+package trammel.engine.layout;
+
+import trammel.engine.Require;
+
+/**
+ * What the scales say, and how high the mass lies.
+ *
+ * @param frontAxleKg both front wheels together (kg), above 0
+ * @param rearLeftKg the left rear wheel (kg), above 0
+ * @param rearRightKg the right rear wheel (kg), above 0
+ * @param rearUnsprungKg axle, wheels and brakes at the rear (kg), above 0 and below the rear axle's
+ * @param centreOfGravityHeightMm centre of gravity of the vehicle above ground (mm), above 0
+ */
+public record Masses(
+    double frontAxleKg,
+    double rearLeftKg,
+    double rearRightKg,
+    double rearUnsprungKg,
+    double centreOfGravityHeightMm) {
+  public Masses {
+    Require.positive("front axle mass (kg)", frontAxleKg);
+    Require.positive("left rear wheel mass (kg)", rearLeftKg);
+    Require.positive("right rear wheel mass (kg)", rearRightKg);
+    Require.positive("rear unsprung mass (kg)", rearUnsprungKg);
+    Require.positive("centre-of-gravity height (mm)", centreOfGravityHeightMm);
+    if (rearUnsprungKg >= rearLeftKg + rearRightKg) {
+      throw new IllegalArgumentException(
+          "rear unsprung mass is "
+              + rearUnsprungKg
+              + " kg; it must be below what the rear wheels weigh together, "
+              + (rearLeftKg + rearRightKg)
+              + " kg. Weigh the bare axle with its wheels and brakes.");
+    }
+  }
+
+  /** Both rear wheels together (kg). */
+  public double rearAxleKg() {
+    return rearLeftKg + rearRightKg;
+  }
+
+  /** The whole vehicle (kg). */
+  public double totalKg() {
+    return frontAxleKg + rearAxleKg();
+  }
+
+  /** Mass that one rear spring carries on average (kg). */
+  public double sprungPerRearCornerKg() {
+    return (rearAxleKg() - rearUnsprungKg) / 2;
+  }
+}

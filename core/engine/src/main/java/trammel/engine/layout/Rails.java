@@ -1,0 +1,90 @@
+package trammel.engine.layout;
+
+import trammel.engine.Require;
+
+/**
+ * The two frame rails as they stand at ride, described at two stations: above the axle ({@code x =
+ * 0}) and at the front mounts. Between and beyond the stations the rails run straight.
+ *
+ * @param boxed true for a closed rail, false for a channel that opens to the inside
+ * @param outsideAtAxleMm width over both rails above the axle (mm), above 0
+ * @param outsideAtFrontMm width over both rails at the front mounts (mm), above 0
+ * @param undersideAtAxleMm height of the rail's underside above ground over the axle (mm), above 0
+ * @param undersideAtFrontMm the same at the front mounts (mm), above 0
+ * @param frontMountsForwardMm the front-mount station ahead of the axle (mm), above 0
+ * @param depthMm height of the rail (mm), above 0
+ * @param flangeMm width of the rail (mm), above 0
+ * @param wallMm thickness of the rail's steel (mm), above 0
+ * @param notchDepthMm depth of the notch cut upward from the underside over the axle (mm), 0 for
+ *     none, less than the depth
+ */
+public record Rails(
+    boolean boxed,
+    double outsideAtAxleMm,
+    double outsideAtFrontMm,
+    double undersideAtAxleMm,
+    double undersideAtFrontMm,
+    double frontMountsForwardMm,
+    double depthMm,
+    double flangeMm,
+    double wallMm,
+    double notchDepthMm) {
+  public Rails {
+    Require.positive("rail outside width at the axle (mm)", outsideAtAxleMm);
+    Require.positive("rail outside width at the front mounts (mm)", outsideAtFrontMm);
+    Require.positive("rail underside at the axle (mm)", undersideAtAxleMm);
+    Require.positive("rail underside at the front mounts (mm)", undersideAtFrontMm);
+    Require.positive("front-mount station ahead of the axle (mm)", frontMountsForwardMm);
+    Require.positive("rail depth (mm)", depthMm);
+    Require.positive("rail flange (mm)", flangeMm);
+    Require.within("rail wall (mm)", wallMm, Double.MIN_NORMAL, Math.min(depthMm, flangeMm) / 2);
+    Require.notNegative("notch depth (mm)", notchDepthMm);
+    if (notchDepthMm >= depthMm) {
+      throw new IllegalArgumentException(
+          "notch depth is "
+              + notchDepthMm
+              + " mm; a rail of "
+              + depthMm
+              + " mm depth takes less than that. Raise the frame at ride or ask for less bump travel.");
+    }
+  }
+
+  /** Distance of the rails' outer faces from the centre plane at a station (mm). */
+  public double outerFaceMm(double forwardMm) {
+    return along(forwardMm, outsideAtAxleMm, outsideAtFrontMm) / 2;
+  }
+
+  /** Distance of the rails' inner faces from the centre plane at a station (mm). */
+  public double innerFaceMm(double forwardMm) {
+    return outerFaceMm(forwardMm) - flangeMm;
+  }
+
+  /** Height of the rails' underside above ground at a station, notch left out (mm). */
+  public double undersideMm(double forwardMm) {
+    return along(forwardMm, undersideAtAxleMm, undersideAtFrontMm);
+  }
+
+  /** Height of the rails' top above ground at a station (mm). */
+  public double topMm(double forwardMm) {
+    return undersideMm(forwardMm) + depthMm;
+  }
+
+  /** These rails with a notch of another depth (mm). */
+  public Rails withNotchDepth(double newNotchDepthMm) {
+    return new Rails(
+        boxed,
+        outsideAtAxleMm,
+        outsideAtFrontMm,
+        undersideAtAxleMm,
+        undersideAtFrontMm,
+        frontMountsForwardMm,
+        depthMm,
+        flangeMm,
+        wallMm,
+        newNotchDepthMm);
+  }
+
+  private double along(double forwardMm, double atAxle, double atFront) {
+    return atAxle + (atFront - atAxle) * forwardMm / frontMountsForwardMm;
+  }
+}

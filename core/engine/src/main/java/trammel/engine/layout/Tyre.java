@@ -1,0 +1,25 @@
+package trammel.engine.layout;
+
+import trammel.engine.Require;
+
+/**
+ * A rear tyre as it stands on the ground.
+ *
+ * @param freeRadiusMm radius without load (mm), at least the loaded radius
+ * @param loadedRadiusMm height of the wheel's centre above the ground under load (mm), above 0
+ * @param widthMm section width (mm), above 0
+ */
+public record Tyre(double freeRadiusMm, double loadedRadiusMm, double widthMm) {
+  public Tyre {
+    Require.positive("loaded tyre radius (mm)", loadedRadiusMm);
+    Require.positive("tyre width (mm)", widthMm);
+    if (!(freeRadiusMm >= loadedRadiusMm) || Double.isInfinite(freeRadiusMm)) {
+      throw new IllegalArgumentException(
+          "free tyre radius is "
+              + freeRadiusMm
+              + " mm; it cannot be below the loaded radius, "
+              + loadedRadiusMm
+              + " mm. Measure from the ground to the wheel's centre with the weight on it.");
+    }
+  }
+}

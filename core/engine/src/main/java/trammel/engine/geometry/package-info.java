@@ -1,0 +1,2 @@
+/** Points and vectors in vehicle axes (ISO 8855: x forward, y left, z up), millimetres. */
+package trammel.engine.geometry;

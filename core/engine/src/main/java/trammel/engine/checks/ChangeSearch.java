@@ -1,0 +1,127 @@
+package trammel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.engine.layout.Layout;
+
+/**
+ * Looks for the smallest change, in steps that a fabricator can set, that makes one check good. A
+ * change that makes no other check worse is preferred over a smaller one that does.
+ */
+final class ChangeSearch {
+  private final Judge judge;
+  private final LayoutAnalysis before;
+  private final Judge.Finding finding;
+
+  ChangeSearch(Judge judge, LayoutAnalysis before, Judge.Finding finding) {
+    this.judge = judge;
+    this.before = before;
+    this.finding = finding;
+  }
+
+  Optional<Change> search() {
+    Change fallback = null;
+    for (Adjustment adjustment : finding.check().adjustments(before)) {
+      Optional<Change> change = smallest(adjustment);
+      if (change.isPresent() && change.get().upsets().isEmpty()) {
+        return change;
+      }
+      if (fallback == null && change.isPresent()) {
+        fallback = change.get();
+      }
+    }
+    return Optional.ofNullable(fallback);
+  }
+
+  /** The smallest amount either way: growing strides, then closed in on step by step. */
+  private Optional<Change> smallest(Adjustment adjustment) {
+    long most = Math.round(adjustment.largest() / adjustment.step());
+    long up = fewestSteps(adjustment, 1, most);
+    long down = fewestSteps(adjustment, -1, most);
+    if (up < 0 && down < 0) {
+      return Optional.empty();
+    }
+    long steps = down < 0 || (up >= 0 && up <= down) ? up : -down;
+    double amount = steps * adjustment.step();
+    return Optional.of(new Change(adjustment, amount, upsets(adjustment, amount)));
+  }
+
+  private long fewestSteps(Adjustment adjustment, int sign, long most) {
+    long failed = 0;
+    long tried = 1;
+    double failedMargin = finding.limit().margin(finding.value());
+    while (true) {
+      Optional<Judge.Finding> found = tried(adjustment, sign * tried * adjustment.step());
+      if (found.isPresent() && found.get().verdict() == Verdict.GOOD) {
+        return closeIn(adjustment, sign, failed, tried);
+      }
+      double margin =
+          found.isPresent()
+              ? found.get().limit().margin(found.get().value())
+              : Double.NEGATIVE_INFINITY;
+      if (margin <= failedMargin || tried >= most) {
+        // A narrow good range may lie between the last two strides or just before them.
+        return tried == 1 ? -1 : firstGood(adjustment, sign, failed / 2 + 1, tried);
+      }
+      failed = tried;
+      failedMargin = margin;
+      tried = Math.min(tried * 2, most);
+    }
+  }
+
+  private long closeIn(Adjustment adjustment, int sign, long failed, long good) {
+    long low = failed;
+    long high = good;
+    while (high - low > 1) {
+      long middle = (low + high) / 2;
+      if (passes(adjustment, sign * middle)) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+
+  private long firstGood(Adjustment adjustment, int sign, long from, long to) {
+    for (long steps = from; steps < to; steps++) {
+      if (passes(adjustment, sign * steps)) {
+        return steps;
+      }
+    }
+    return -1;
+  }
+
+  private boolean passes(Adjustment adjustment, long steps) {
+    Optional<Judge.Finding> found = tried(adjustment, steps * adjustment.step());
+    return found.isPresent() && found.get().verdict() == Verdict.GOOD;
+  }
+
+  private Optional<Judge.Finding> tried(Adjustment adjustment, double amount) {
+    return changed(adjustment, amount).map(after -> judge.read(finding.check(), after));
+  }
+
+  private Optional<LayoutAnalysis> changed(Adjustment adjustment, double amount) {
+    try {
+      Layout layout = adjustment.apply(before.layout(), amount);
+      return Optional.of(new LayoutAnalysis(layout, judge.settings()));
+    } catch (IllegalArgumentException impossible) {
+      // The domain refuses this layout, so the change cannot be made.
+      return Optional.empty();
+    }
+  }
+
+  private String upsets(Adjustment adjustment, double amount) {
+    LayoutAnalysis after = changed(adjustment, amount).orElseThrow();
+    List<String> titles = new ArrayList<>();
+    for (Check other : judge.checks()) {
+      Judge.Finding was = judge.read(other, before);
+      Judge.Finding is = judge.read(other, after);
+      if (was != null && is != null && is.verdict().compareTo(was.verdict()) > 0) {
+        titles.add(other.title());
+      }
+    }
+    return String.join(", ", titles);
+  }
+}

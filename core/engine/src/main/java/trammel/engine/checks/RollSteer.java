@@ -1,0 +1,30 @@
+package trammel.engine.checks;
+
+import java.util.List;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.End;
+
+/** Steer of the axle per angle of roll at ride, understeer positive. */
+record RollSteer(String id, String title) implements Check {
+
+  @Override
+  public Measure measure() {
+    return Measure.SHARE;
+  }
+
+  @Override
+  public Reading read(LayoutAnalysis analysis) {
+    double understeer = analysis.rollUndersteer();
+    return new Reading.Value(understeer, understeer < 0 ? "oversteer" : "understeer");
+  }
+
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    return List.of(
+        new Adjustment.MoveEnds(
+            Names.of(analysis.layout().bars(BarRole.LOWER)), End.FRAME, Direction.UP),
+        new Adjustment.MoveEnds(
+            Names.of(analysis.layout().bars(BarRole.UPPER)), End.FRAME, Direction.UP));
+  }
+}

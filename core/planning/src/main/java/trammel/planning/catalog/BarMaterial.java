@@ -1,0 +1,65 @@
+package trammel.planning.catalog;
+
+import java.math.BigDecimal;
+import java.util.List;
+import trammel.engine.layout.BarTube;
+import trammel.planning.given.Given;
+import trammel.planning.steel.BarStock;
+import trammel.planning.steel.RoundTube;
+
+/**
+ * A section sold by the stick.
+ *
+ * @param key the name by which options and plans ask for it
+ * @param title what it is, for a cut list
+ * @param form the section
+ * @param yieldMPa minimum yield strength (MPa), above 0
+ * @param sticks the lengths it is sold in
+ * @param supplier who delivers it
+ * @param leadDays working days from order to delivery
+ */
+public record BarMaterial(
+    String key,
+    String title,
+    BarStock form,
+    double yieldMPa,
+    List<Stick> sticks,
+    String supplier,
+    int leadDays) {
+  public BarMaterial {
+    Given.text(key, "Key of a section", "Give it a short name.");
+    Given.text(title, "Title of section '" + key + "'", "Say what it is.");
+    Given.present(form, "Form of section '" + key + "'", "Give its sizes.");
+    Given.positive(yieldMPa, 2000, "Yield of section '" + key + "' in MPa", "See its standard.");
+    sticks = List.copyOf(sticks);
+    Given.count(sticks.size(), 1, 50, "Lengths of section '" + key + "'", "Give one at least.");
+    Given.text(supplier, "Supplier of section '" + key + "'", "Say who delivers it.");
+    Given.count(leadDays, 0, 365, "Lead time of section '" + key + "'", "Ask the supplier.");
+  }
+
+  /**
+   * The tube as the engine sees it.
+   *
+   * @throws IllegalArgumentException if this section is not a round tube
+   */
+  public BarTube tube() {
+    if (form instanceof RoundTube round) {
+      return new BarTube(round.outsideMm(), round.wallMm(), yieldMPa);
+    }
+    throw new IllegalArgumentException(
+        "section '" + key + "' is no round tube; a bar needs one. Choose another section.");
+  }
+
+  /**
+   * One length in which a section is sold.
+   *
+   * @param lengthMm length (mm), above 0
+   * @param price price of the stick in the catalog's currency
+   */
+  public record Stick(double lengthMm, BigDecimal price) {
+    public Stick {
+      Given.positive(lengthMm, 20_000, "Stick length in mm", "Give the mill length.");
+      Given.present(price, "Price of a stick", "Give an amount.");
+    }
+  }
+}

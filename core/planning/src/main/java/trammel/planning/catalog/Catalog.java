@@ -1,0 +1,126 @@
+package trammel.planning.catalog;
+
+import java.util.Collections;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import trammel.engine.checks.AnalysisSettings;
+import trammel.engine.checks.Limit;
+import trammel.planning.given.Given;
+import trammel.planning.labour.Operation;
+import trammel.planning.welding.WeldPractice;
+
+/**
+ * Everything a plan draws on, each entry under its key.
+ *
+ * @param currency the currency of every price
+ * @param items priced items
+ * @param ends joints for bars
+ * @param bars sections sold by the stick
+ * @param plates plates by thickness
+ * @param bolts bolts by diameter
+ * @param coils coil springs
+ * @param airSprings air springs
+ * @param shocks shocks
+ * @param operations standard operations
+ * @param welding how the shop welds
+ * @param cutting how the shop cuts
+ * @param limits the limit of each check
+ * @param analysis what the checks assume
+ */
+public record Catalog(
+    Currency currency,
+    Map<String, Item> items,
+    Map<String, EndFitting> ends,
+    Map<String, BarMaterial> bars,
+    Map<String, PlateMaterial> plates,
+    Map<String, BoltSize> bolts,
+    Map<String, CoilOverSpring> coils,
+    Map<String, AirSpring> airSprings,
+    Map<String, Shock> shocks,
+    Map<String, Operation> operations,
+    WeldPractice welding,
+    CuttingPractice cutting,
+    Map<String, Limit> limits,
+    AnalysisSettings analysis) {
+  public Catalog {
+    Given.present(currency, "Currency of the catalog", "Give its ISO 4217 code.");
+    items = ordered(items);
+    ends = ordered(ends);
+    bars = ordered(bars);
+    plates = ordered(plates);
+    bolts = ordered(bolts);
+    coils = ordered(coils);
+    airSprings = ordered(airSprings);
+    shocks = ordered(shocks);
+    operations = ordered(operations);
+    limits = ordered(limits);
+    Given.present(welding, "Welding practice", "Give the shop's.");
+    Given.present(cutting, "Cutting practice", "Give the shop's.");
+    Given.present(analysis, "Analysis settings", "Give the design speed and load cases.");
+  }
+
+  private static <T> Map<String, T> ordered(Map<String, T> entries) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+  }
+
+  /** A priced item. */
+  public Item item(String key) {
+    return find(items, key, "priced item");
+  }
+
+  /** A joint for a bar. */
+  public EndFitting end(String key) {
+    return find(ends, key, "joint");
+  }
+
+  /** A section sold by the stick. */
+  public BarMaterial bar(String key) {
+    return find(bars, key, "section");
+  }
+
+  /** A plate by its key. */
+  public PlateMaterial plate(String key) {
+    return find(plates, key, "plate");
+  }
+
+  /** Bolts of a diameter by their key. */
+  public BoltSize bolt(String key) {
+    return find(bolts, key, "bolt size");
+  }
+
+  /** A coil spring. */
+  public CoilOverSpring coil(String key) {
+    return find(coils, key, "coil spring");
+  }
+
+  /** An air spring. */
+  public AirSpring airSpring(String key) {
+    return find(airSprings, key, "air spring");
+  }
+
+  /** A shock. */
+  public Shock shock(String key) {
+    return find(shocks, key, "shock");
+  }
+
+  /** A standard operation. */
+  public Operation operation(String key) {
+    return find(operations, key, "operation");
+  }
+
+  private static <T> T find(Map<String, T> entries, String key, String kind) {
+    T found = entries.get(key);
+    if (found == null) {
+      throw new MissingEntryException(
+          "the catalog has no "
+              + kind
+              + " '"
+              + key
+              + "'; it has "
+              + String.join(", ", entries.keySet())
+              + ". Add it to the catalog or choose one of these.");
+    }
+    return found;
+  }
+}

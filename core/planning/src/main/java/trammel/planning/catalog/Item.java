@@ -1,0 +1,41 @@
+package trammel.planning.catalog;
+
+import java.math.BigDecimal;
+import trammel.planning.given.Given;
+
+/**
+ * Something bought by the piece, the foot or the job, at an example price.
+ *
+ * @param key the name by which plans ask for it
+ * @param title what it is, for a parts list
+ * @param unit what one of it is, such as {@code each} or {@code ft}
+ * @param price price of one unit in the catalog's currency, 0 or more
+ * @param bought which class of cost it is
+ * @param supplier who delivers it
+ * @param leadDays working days from order to delivery, 0 or more
+ * @param massKg mass of one unit on the finished vehicle (kg), 0 or more
+ */
+public record Item(
+    String key,
+    String title,
+    String unit,
+    BigDecimal price,
+    BoughtAs bought,
+    String supplier,
+    int leadDays,
+    double massKg) {
+  public Item {
+    Given.text(key, "Key of an item", "Give it a short name.");
+    Given.text(title, "Title of item '" + key + "'", "Say what it is.");
+    Given.text(unit, "Unit of item '" + key + "'", "Say what one of it is, such as each.");
+    Given.present(price, "Price of item '" + key + "'", "Give an amount.");
+    Given.present(bought, "Class of item '" + key + "'", "Give part, supply or outside work.");
+    Given.text(supplier, "Supplier of item '" + key + "'", "Say who delivers it.");
+    Given.count(leadDays, 0, 365, "Lead time of item '" + key + "' in days", "Ask the supplier.");
+    Given.between(massKg, 0, 1000, "Mass of item '" + key + "' in kg", "Weigh one.");
+    if (price.signum() < 0) {
+      throw new IllegalArgumentException(
+          "Price of item '" + key + "' is " + price + "; it must be 0 or more. Correct it.");
+    }
+  }
+}

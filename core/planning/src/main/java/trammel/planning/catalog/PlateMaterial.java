@@ -1,0 +1,56 @@
+package trammel.planning.catalog;
+
+import java.math.BigDecimal;
+import java.util.List;
+import trammel.planning.given.Given;
+import trammel.planning.steel.PlateStock;
+
+/**
+ * Plate of one thickness and the sheets it is sold in.
+ *
+ * @param key the name by which plans ask for it
+ * @param title what it is, for a cut list
+ * @param form its thickness
+ * @param yieldMPa minimum yield strength (MPa), above 0
+ * @param tensileMPa minimum tensile strength (MPa), above the yield
+ * @param sheets the sizes it is sold in
+ * @param supplier who delivers it
+ * @param leadDays working days from order to delivery
+ */
+public record PlateMaterial(
+    String key,
+    String title,
+    PlateStock form,
+    double yieldMPa,
+    double tensileMPa,
+    List<Sheet> sheets,
+    String supplier,
+    int leadDays) {
+  public PlateMaterial {
+    Given.text(key, "Key of a plate", "Give it a short name.");
+    Given.text(title, "Title of plate '" + key + "'", "Say what it is.");
+    Given.present(form, "Thickness of plate '" + key + "'", "Give it.");
+    Given.positive(yieldMPa, 2000, "Yield of plate '" + key + "' in MPa", "See its standard.");
+    Given.between(
+        tensileMPa, yieldMPa, 3000, "Tensile of plate '" + key + "' in MPa", "See its standard.");
+    sheets = List.copyOf(sheets);
+    Given.count(sheets.size(), 1, 50, "Sheets of plate '" + key + "'", "Give one at least.");
+    Given.text(supplier, "Supplier of plate '" + key + "'", "Say who delivers it.");
+    Given.count(leadDays, 0, 365, "Lead time of plate '" + key + "'", "Ask the supplier.");
+  }
+
+  /**
+   * One size in which a plate is sold.
+   *
+   * @param widthMm width (mm), above 0
+   * @param lengthMm length (mm), above 0
+   * @param price price of the sheet in the catalog's currency
+   */
+  public record Sheet(double widthMm, double lengthMm, BigDecimal price) {
+    public Sheet {
+      Given.positive(widthMm, 10_000, "Sheet width in mm", "Give the sheet's size.");
+      Given.positive(lengthMm, 20_000, "Sheet length in mm", "Give the sheet's size.");
+      Given.present(price, "Price of a sheet", "Give an amount.");
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package trammel.planning.extension;
+
+import java.util.List;
+import trammel.engine.layout.Bar;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.fields.Field;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * A way to carry a rigid axle on bars. Implementations hold no state: one object serves every job.
+ */
+public interface AxleLinkage {
+
+  /** Unique name in lower case with hyphens, written in job files; never reused for another. */
+  String id();
+
+  /** What it is, in a few words. */
+  String title();
+
+  /** What it is good for, in a sentence or two. */
+  String summary();
+
+  /**
+   * The options that a job may set under {@code chosen.linkage_options}. Every option is optional or
+   * has a default.
+   *
+   * @param catalog gives the keys that an option may choose from
+   */
+  List<Field<?>> options(Catalog catalog);
+
+  /**
+   * The bars with their pick-up points at ride, proposed from the measurements.
+   *
+   * @throws UnworkableLayoutException if the vehicle leaves no room for this linkage; the message
+   *     says how much is missing and what to change
+   */
+  List<Bar> propose(Site site);
+
+  /** Questions that this linkage asks beyond the standard checks, each with its limit. */
+  default List<LimitedCheck> checks() {
+    return List.of();
+  }
+
+  /** The parts, plates, tubes, welds and operations of the bars and their brackets. */
+  WorkPlan plan(Commission commission);
+}

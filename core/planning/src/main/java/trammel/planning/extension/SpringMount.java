@@ -1,0 +1,48 @@
+package trammel.planning.extension;
+
+import java.util.List;
+import trammel.engine.layout.Bar;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.fields.Field;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * A way to spring a rigid axle, with its shocks. Implementations hold no state: one object serves
+ * every job.
+ */
+public interface SpringMount {
+
+  /** Unique name in lower case with hyphens, written in job files; never reused for another. */
+  String id();
+
+  /** What it is, in a few words. */
+  String title();
+
+  /** What it is good for, in a sentence or two. */
+  String summary();
+
+  /**
+   * The options that a job may set under {@code chosen.spring_options}. Every option is optional or
+   * has a default. An option that sets the spring rate is called {@code rate}.
+   *
+   * @param catalog gives the keys that an option may choose from
+   */
+  List<Field<?>> options(Catalog catalog);
+
+  /**
+   * The springs and shocks with their mounting points at ride.
+   *
+   * @param bars the bars that are there already
+   * @throws UnworkableLayoutException if the vehicle leaves no room for these springs; the message
+   *     says how much is missing and what to change
+   */
+  SpringSet propose(Site site, List<Bar> bars);
+
+  /** Questions that this mount asks beyond the standard checks, each with its limit. */
+  default List<LimitedCheck> checks() {
+    return List.of();
+  }
+
+  /** The parts, plates, tubes, welds and operations of springs, shocks and their mounts. */
+  WorkPlan plan(Commission commission);
+}

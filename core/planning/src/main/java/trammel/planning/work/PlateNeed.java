@@ -1,0 +1,21 @@
+package trammel.planning.work;
+
+import trammel.planning.given.Given;
+import trammel.planning.plates.Plate;
+
+/**
+ * A plate that the job needs cut.
+ *
+ * @param plate the plate with its outline
+ * @param plateKey key of the plate's material in the catalog
+ * @param quantity how many, above 0
+ * @param why which point or joint asks for it
+ */
+public record PlateNeed(Plate plate, String plateKey, int quantity, String why) {
+  public PlateNeed {
+    Given.present(plate, "Plate", "Draw it.");
+    Given.text(plateKey, "Material of plate '" + plate.name() + "'", "Give its catalog key.");
+    Given.count(quantity, 1, 1000, "Number of '" + plate.name() + "'", "Leave it out for none.");
+    Given.text(why, "Reason for plate '" + plate.name() + "'", "Say what asks for it.");
+  }
+}

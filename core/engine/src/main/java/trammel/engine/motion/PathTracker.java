@@ -1,0 +1,228 @@
+package trammel.engine.motion;
+
+/**
+ * Follows the pose of the axle from ride along a straight line in the plane of heave and roll, in
+ * small steps along the curve itself (pseudo-arclength continuation, Allgower and Georg,
+ * Introduction to Numerical Continuation Methods, SIAM 2003, chs. 2 and 6, from memory), so that it
+ * neither jumps to another branch nor runs past a fold unseen.
+ *
+ * <p>A point of the curve is (four free coordinates, way along the line), all in mm. At a fold the
+ * way turns back and the determinant of the equations changes its sign.
+ */
+final class PathTracker {
+
+  enum End {
+    ARRIVED,
+    FOLD,
+    LOST
+  }
+
+  private static final int WAY = LengthExpansion.FREE;
+  private static final int SIZE = WAY + 1;
+
+  /** Largest change of a point that still counts as arrived (mm). */
+  private static final double CONVERGED_MM = 1e-9;
+
+  /** A step whose first correction shrinks less than this is too long. */
+  private static final double CONTRACTION = 0.25;
+
+  /** Least cosine between the directions at both ends of a step. */
+  private static final double STRAIGHT = 0.97;
+
+  private static final int CORRECTIONS = 8;
+  private static final int MOST_STEPS = 2000;
+  private static final int MOST_HALVINGS = 60;
+
+  private final MotionEquations equations;
+  private final double shortestMm;
+  private final double heavePart;
+  private final double rollPart;
+  private final double wayMm;
+
+  private final double[] free = new double[WAY];
+  private double[] point = new double[SIZE];
+  private double[] tangent = new double[SIZE];
+  private double determinant;
+  private double reachedMm;
+
+  PathTracker(LinkTable table, double heaveMm, double rollRad) {
+    equations = new MotionEquations(table);
+    shortestMm = table.shortestMm;
+    double rollMm = rollRad * table.leverMm;
+    wayMm = Math.hypot(heaveMm, rollMm);
+    heavePart = heaveMm / wayMm;
+    rollPart = rollMm / wayMm;
+  }
+
+  /** Share of the line from ride that was covered: up to the fold, or up to where it was lost. */
+  double fraction() {
+    return Math.max(0, Math.min(1, reachedMm / wayMm));
+  }
+
+  /** Free coordinates where the walk ended (mm). */
+  double[] freeMm() {
+    double[] result = new double[WAY];
+    System.arraycopy(point, 0, result, 0, WAY);
+    return result;
+  }
+
+  /** Walks until the end of the line, a fold, or the loss of the curve. */
+  End walk() {
+    tangent[WAY] = 1;
+    tangent = tangentAt(point, tangent);
+    double step = Math.min(0.1 * shortestMm, wayMm);
+    double shortestStep = Math.min(1e-9 * shortestMm, 1e-3 * wayMm);
+    for (int taken = 0; taken < MOST_STEPS; taken++) {
+      reachedMm = point[WAY];
+      double before = determinant;
+      double[] next = corrected(step);
+      double[] direction = next == null ? null : tangentAt(next, tangent);
+      if (direction == null || dot(direction, tangent) < STRAIGHT) {
+        step /= 2;
+        determinant = before;
+        if (step < shortestStep) {
+          return End.LOST;
+        }
+        continue;
+      }
+      boolean crossed = before * determinant <= 0;
+      if (crossed || direction[WAY] <= 0) {
+        return endAtFold(step, before, crossed);
+      }
+      if (next[WAY] >= wayMm) {
+        return arriveWithin(step);
+      }
+      point = next;
+      tangent = direction;
+      step *= 1.5;
+    }
+    return End.LOST;
+  }
+
+  /** The fold lies within the step; the end of the line may lie before it. */
+  private End endAtFold(double step, double before, boolean crossed) {
+    double low = 0;
+    double high = step;
+    double[] fold = point;
+    for (int i = 0; i < MOST_HALVINGS && high - low > 1e-8 * step; i++) {
+      double middle = 0.5 * (low + high);
+      double[] candidate = corrected(middle);
+      double[] direction = candidate == null ? null : tangentAt(candidate, tangent);
+      if (direction == null) {
+        return End.LOST;
+      }
+      boolean beyond = crossed ? before * determinant <= 0 : direction[WAY] <= 0;
+      if (beyond) {
+        high = middle;
+      } else {
+        low = middle;
+        fold = candidate;
+      }
+    }
+    if (fold[WAY] >= wayMm) {
+      return arriveWithin(low);
+    }
+    reachedMm = fold[WAY];
+    point = fold;
+    return End.FOLD;
+  }
+
+  /** The end of the line lies within the step and no fold before it. */
+  private End arriveWithin(double step) {
+    double low = 0;
+    double high = step;
+    double[] nearest = point;
+    double tolerance = 4e-16 * wayMm + 1e-13;
+    for (int i = 0; i < MOST_HALVINGS && Math.abs(nearest[WAY] - wayMm) > tolerance; i++) {
+      double middle =
+          i == 0 ? Math.min(step, (wayMm - point[WAY]) / tangent[WAY]) : (low + high) / 2;
+      nearest = corrected(middle);
+      if (nearest == null) {
+        return End.LOST;
+      }
+      if (nearest[WAY] < wayMm) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    point = nearest;
+    reachedMm = wayMm;
+    return End.ARRIVED;
+  }
+
+  /** The curve's point in the plane a step ahead across the tangent, or null if not found. */
+  private double[] corrected(double step) {
+    double[] guess = new double[SIZE];
+    for (int i = 0; i < SIZE; i++) {
+      guess[i] = point[i] + step * tangent[i];
+    }
+    double[] correction = new double[SIZE];
+    double last = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < CORRECTIONS; k++) {
+      evaluate(guess);
+      for (int j = 0; j < WAY; j++) {
+        correction[j] = -equations.residual[j];
+      }
+      double ahead = -step;
+      for (int j = 0; j < SIZE; j++) {
+        ahead += tangent[j] * (guess[j] - point[j]);
+      }
+      correction[WAY] = -ahead;
+      LinearSystem.solve(bordered(tangent), correction);
+      double size = 0;
+      for (int j = 0; j < SIZE; j++) {
+        guess[j] += correction[j];
+        size = Math.max(size, Math.abs(correction[j]));
+      }
+      if (!(size < shortestMm) || (size > CONTRACTION * last && size > CONVERGED_MM)) {
+        return null;
+      }
+      if (size <= CONVERGED_MM) {
+        return guess;
+      }
+      last = size;
+    }
+    return null;
+  }
+
+  /** Unit tangent, turned the way of the last one; sets the determinant. Null where undefined. */
+  private double[] tangentAt(double[] at, double[] last) {
+    evaluate(at);
+    double[] result = new double[SIZE];
+    result[WAY] = 1;
+    LinearSystem.solve(bordered(last), result);
+    determinant = LinearSystem.solve(equations.copyOfByFree(), new double[WAY]);
+    double norm = Math.sqrt(dot(result, result));
+    if (!(norm > 0 && norm < Double.POSITIVE_INFINITY)) {
+      return null;
+    }
+    for (int i = 0; i < SIZE; i++) {
+      result[i] /= norm;
+    }
+    return result;
+  }
+
+  private void evaluate(double[] at) {
+    System.arraycopy(at, 0, free, 0, WAY);
+    equations.evaluate(free, at[WAY] * heavePart, at[WAY] * rollPart);
+  }
+
+  private double[][] bordered(double[] lastRow) {
+    double[][] matrix = new double[SIZE][SIZE];
+    for (int i = 0; i < WAY; i++) {
+      System.arraycopy(equations.byFree[i], 0, matrix[i], 0, WAY);
+      matrix[i][WAY] = heavePart * equations.byHeave[i] + rollPart * equations.byRoll[i];
+    }
+    matrix[WAY] = lastRow.clone();
+    return matrix;
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+}

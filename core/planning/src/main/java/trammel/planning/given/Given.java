@@ -1,5 +1,7 @@
 package trammel.planning.given;
 
+import java.math.BigDecimal;
+
 /** Checks of a given value that hand the value back, so that a constructor checks and assigns. */
 public final class Given {
 
@@ -70,6 +72,36 @@ public final class Given {
         what
             + " was given as "
             + value
+            + "; allowed is "
+            + lowest
+            + " to "
+            + highest
+            + ". "
+            + advice);
+  }
+
+  /**
+   * Accepts an exact decimal in a closed range.
+   *
+   * @param value the number given
+   * @param lowest smallest number allowed
+   * @param highest largest number allowed
+   * @param what what the number is, for the message
+   * @param advice what to do about a refused value, for the message
+   * @return the value
+   * @throws IllegalArgumentException when it is missing or outside the range
+   */
+  public static BigDecimal decimal(
+      BigDecimal value, long lowest, long highest, String what, String advice) {
+    present(value, what, advice);
+    if (value.compareTo(BigDecimal.valueOf(lowest)) >= 0
+        && value.compareTo(BigDecimal.valueOf(highest)) <= 0) {
+      return value;
+    }
+    throw new IllegalArgumentException(
+        what
+            + " was given as "
+            + value.toPlainString()
             + "; allowed is "
             + lowest
             + " to "

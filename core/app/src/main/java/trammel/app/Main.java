@@ -1,0 +1,42 @@
+package trammel.app;
+
+import java.io.FileDescriptor;
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Starts Trammel from a command line. */
+public final class Main {
+  private Main() {}
+
+  /** Runs one command and ends the process with its exit code. */
+  public static void main(String... args) {
+    // Texts are English and numbers have decimal points, whatever the machine is set to.
+    Locale.setDefault(Locale.ROOT);
+    StandardStream output = new StandardStream(FileDescriptor.out);
+    PrintWriter out = output.writer();
+    PrintWriter err = new StandardStream(FileDescriptor.err).writer();
+    ExitCode exitCode =
+        new Invocation(new TrammelCommands(), out, err, Invocation.Colour.DETECT).run(args);
+    Optional<String> failure = output.failure();
+    if (failure.isPresent()) {
+      err.println("Cannot write the whole output: " + failure.get() + ".");
+      err.flush();
+      exitCode = ExitCode.FAULT;
+    }
+    System.exit(exitCode.code());
+  }
+
+  /**
+   * Runs one command, without colours.
+   *
+   * @param out takes what the command has to say
+   * @param err takes what went wrong
+   * @return the exit code, see {@link ExitCode}
+   */
+  public static int run(PrintWriter out, PrintWriter err, String... args) {
+    return new Invocation(new TrammelCommands(), out, err, Invocation.Colour.NEVER)
+        .run(args)
+        .code();
+  }
+}

@@ -110,6 +110,38 @@ public sealed interface Adjustment {
     }
   }
 
+  /**
+   * Shims the transmission about its output joint and turns the pinion with it, so that the two stay
+   * as they are to each other; output higher at its front positive.
+   */
+  record TiltTransmission() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Chassis chassis = layout.chassis();
+      return layout.withChassis(
+          chassis.withDriveline(
+              chassis
+                  .driveline()
+                  .withTransmissionTilted(amount)
+                  .withPinionTurned(chassis.axleCentre(), amount)));
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.ANGLE;
+    }
+
+    @Override
+    public double step() {
+      return ANGLE_STEP_RAD;
+    }
+
+    @Override
+    public double largest() {
+      return Math.toRadians(6);
+    }
+  }
+
   /** Asks for other bump travel, more being positive. */
   record ChangeBump() implements Adjustment {
     @Override

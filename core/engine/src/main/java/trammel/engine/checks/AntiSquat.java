@@ -15,7 +15,7 @@ record AntiSquat(String id, String title) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    return new Reading.Value(analysis.antiSquatShare(), "at ride");
+    return new Reading.Value(analysis.ride().antiSquatShare(), "at ride");
   }
 
   @Override

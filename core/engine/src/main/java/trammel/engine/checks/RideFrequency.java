@@ -12,7 +12,7 @@ record RideFrequency(String id, String title) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    return new Reading.Value(analysis.rideFrequencyHz(), "at ride, as weighed");
+    return new Reading.Value(analysis.ride().rideFrequencyHz(), "at ride, as weighed");
   }
 
   @Override

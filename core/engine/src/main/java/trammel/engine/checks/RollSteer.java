@@ -15,7 +15,7 @@ record RollSteer(String id, String title) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    double understeer = analysis.rollUndersteer();
+    double understeer = analysis.ride().rollUndersteer();
     return new Reading.Value(understeer, understeer < 0 ? "oversteer" : "understeer");
   }
 

@@ -74,6 +74,23 @@ public record Driveline(
         slipRoomMm);
   }
 
+  /**
+   * This driveline with the transmission shimmed so that its output's axis turns in side view.
+   *
+   * @param frontUpRad how far the axis rises toward the front (rad)
+   */
+  public Driveline withTransmissionTilted(double frontUpRad) {
+    return new Driveline(
+        pinionJoint,
+        pinionAxis,
+        transmissionJoint,
+        turn(transmissionAxis, frontUpRad),
+        shaftDiameterMm,
+        shaftWallMm,
+        slipEngagementMm,
+        slipRoomMm);
+  }
+
   private static Point3 turn(Point3 point, Point3 about, double noseUpRad) {
     return about.plus(turn(about.to(point), noseUpRad));
   }

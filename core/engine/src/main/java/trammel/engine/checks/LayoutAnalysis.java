@@ -1,0 +1,152 @@
+package trammel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Travel;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.PoseResult;
+import trammel.engine.motion.PoseSolver;
+
+/**
+ * A layout set in motion: its poses through the travel and its figures at ride, each worked out when
+ * first asked for. Not for use by several threads at once.
+ */
+public final class LayoutAnalysis {
+  /** Stations of each wheel's travel in the envelope. */
+  private static final int WHEEL_STATIONS = 5;
+
+  /** Stations of the pure heave sweep. */
+  private static final int HEAVE_STATIONS = 13;
+
+  private final Layout layout;
+  private final AnalysisSettings settings;
+  private final PoseSolver solver;
+  private RideState ride;
+  private List<AxlePose> heaveSweep;
+  private List<AxlePose> envelope;
+  private double reachedShare = 1;
+
+  /**
+   * @param layout the layout
+   * @param settings what the analysis assumes
+   * @throws IllegalArgumentException if the bars do not hold the axle
+   */
+  public LayoutAnalysis(Layout layout, AnalysisSettings settings) {
+    this.layout = layout;
+    this.settings = settings;
+    solver = new PoseSolver(layout.linkage());
+  }
+
+  /** The layout that is analysed. */
+  public Layout layout() {
+    return layout;
+  }
+
+  /** What the analysis assumes. */
+  public AnalysisSettings settings() {
+    return settings;
+  }
+
+  /** The figures at ride height. */
+  public RideState ride() {
+    if (ride == null) {
+      ride = RideState.of(layout);
+    }
+    return ride;
+  }
+
+  /**
+   * Where the axle is.
+   *
+   * @param heaveMm rise of its middle from ride (mm)
+   * @param rollRad elevation of its line, left wheel up positive (rad)
+   * @return the pose; empty when the bars do not let it get there
+   */
+  public Optional<AxlePose> poseAt(double heaveMm, double rollRad) {
+    return solver.solve(heaveMm, rollRad).found();
+  }
+
+  /** Poses in pure heave from full droop to full bump; those out of reach are left out. */
+  public List<AxlePose> heaveSweep() {
+    if (heaveSweep == null) {
+      Travel travel = layout.chassis().travel();
+      List<AxlePose> poses = new ArrayList<>(HEAVE_STATIONS);
+      for (int i = 0; i < HEAVE_STATIONS; i++) {
+        double share = i / (HEAVE_STATIONS - 1.0);
+        double heaveMm = -travel.droopMm() + share * (travel.bumpMm() + travel.droopMm());
+        poseAt(heaveMm, 0).ifPresent(poses::add);
+      }
+      heaveSweep = List.copyOf(poses);
+    }
+    return heaveSweep;
+  }
+
+  /**
+   * Poses with each wheel anywhere between full droop and full bump, one-wheel bumps included; those
+   * out of reach are left out.
+   */
+  public List<AxlePose> envelope() {
+    if (envelope == null) {
+      List<AxlePose> poses = new ArrayList<>(WHEEL_STATIONS * WHEEL_STATIONS);
+      for (int left = 0; left < WHEEL_STATIONS; left++) {
+        for (int right = 0; right < WHEEL_STATIONS; right++) {
+          addPose(poses, wheelTravelMm(left), wheelTravelMm(right));
+        }
+      }
+      envelope = List.copyOf(poses);
+    }
+    return envelope;
+  }
+
+  private void addPose(List<AxlePose> poses, double leftMm, double rightMm) {
+    double sinRoll = (leftMm - rightMm) / layout.chassis().axle().trackMm();
+    double rollRad = Math.asin(Math.max(-1, Math.min(1, sinRoll)));
+    PoseResult result = solver.solve((leftMm + rightMm) / 2, rollRad);
+    if (result instanceof PoseResult.Solved solved) {
+      poses.add(solved.pose());
+    } else if (result instanceof PoseResult.OutOfReach out) {
+      reachedShare = Math.min(reachedShare, out.fraction());
+    } else if (result instanceof PoseResult.NotConverged lost) {
+      reachedShare = Math.min(reachedShare, lost.fraction());
+    }
+  }
+
+  private double wheelTravelMm(int station) {
+    Travel travel = layout.chassis().travel();
+    double share = station / (WHEEL_STATIONS - 1.0);
+    return -travel.droopMm() + share * (travel.bumpMm() + travel.droopMm());
+  }
+
+  /** Share of the wanted travel that the bars let the axle reach, the worst direction, 0..1. */
+  public double reachedShare() {
+    envelope();
+    return reachedShare;
+  }
+
+  /** A pose in words that a fabricator can set up. */
+  public String describe(AxlePose pose) {
+    Chassis chassis = layout.chassis();
+    double halfMm = chassis.axle().trackMm() / 2 * Math.sin(pose.rollRad());
+    String left = wheel(pose.heaveMm() + halfMm);
+    String right = wheel(pose.heaveMm() - halfMm);
+    return left.equals(right) ? "both wheels " + left : "left wheel " + left + ", right " + right;
+  }
+
+  private String wheel(double travelMm) {
+    Travel travel = layout.chassis().travel();
+    double near = 0.02 * (travel.bumpMm() + travel.droopMm());
+    if (travelMm > travel.bumpMm() - near) {
+      return "at full bump";
+    }
+    if (travelMm < -travel.droopMm() + near) {
+      return "at full droop";
+    }
+    if (Math.abs(travelMm) < near) {
+      return "at ride";
+    }
+    return travelMm > 0 ? "part way up" : "part way down";
+  }
+}

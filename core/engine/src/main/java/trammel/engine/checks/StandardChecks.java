@@ -1,0 +1,36 @@
+package trammel.engine.checks;
+
+import java.util.List;
+import trammel.engine.layout.BarRole;
+
+/** The checks that every layout is held to. */
+public final class StandardChecks {
+  private StandardChecks() {}
+
+  /** All standard checks, in the order of a walk round the axle. */
+  public static List<Check> all() {
+    return List.of(
+        new WheelbaseSquare("wheelbase-square", "axle square to frame, wheelbase left to right"),
+        new BarAngle("lower-bar-angle", "lower bars from level at ride", BarRole.LOWER),
+        new BarAngle("upper-bar-angle", "upper bars from level at ride", BarRole.UPPER),
+        new BarLengthMatch("lower-bar-match", "lower bars, length left to right", BarRole.LOWER),
+        new BarLengthMatch("upper-bar-match", "upper bars, length left to right", BarRole.UPPER),
+        new LateralBarAngle("lateral-bar-angle", "lateral bar from level at ride"),
+        new LateralShift("lateral-shift", "sideways shift of the axle over the travel"),
+        new LinkageReach("linkage-reach", "travel that the bars allow"),
+        new BumpTravel("bump-travel", "bump travel"),
+        new AxleToRail("axle-to-rail", "axle tube to rail at full bump"),
+        new Lean("spring-lean", "lean of shock or spring from upright at ride"),
+        new SpringToTube("spring-to-tube", "spring to axle tube, all travel"),
+        new ShockTravel("shock-travel-bump", "shock travel left at full bump", true),
+        new ShockTravel("shock-travel-droop", "shock travel left at full droop", false),
+        new PinionParallel("pinion-parallel", "pinion parallel to transmission output"),
+        new JointAngle("front-joint-angle", "front universal joint at ride", true),
+        new JointAngle("rear-joint-angle", "rear universal joint at ride", false),
+        new SlipYoke("slip-room", "room left in front of the slip yoke", true),
+        new SlipYoke("slip-engagement", "spline still engaged at the slip yoke", false),
+        new AntiSquat("anti-squat", "anti-squat"),
+        new RollSteer("roll-steer", "roll steer, understeer positive"),
+        new RideFrequency("ride-frequency", "ride frequency at the rear"));
+  }
+}

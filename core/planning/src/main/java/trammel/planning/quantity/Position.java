@@ -1,0 +1,24 @@
+package trammel.planning.quantity;
+
+/**
+ * A place given by three distances from stated datums.
+ *
+ * @param forwardMm forward, mm
+ * @param leftMm to the left, mm
+ * @param upMm up, mm
+ */
+public record Position(double forwardMm, double leftMm, double upMm) {
+  /** Refuses a place that is not finite. */
+  public Position {
+    if (!Double.isFinite(forwardMm) || !Double.isFinite(leftMm) || !Double.isFinite(upMm)) {
+      throw new IllegalArgumentException(
+          "The position ("
+              + forwardMm
+              + ", "
+              + leftMm
+              + ", "
+              + upMm
+              + ") mm must be three finite distances.");
+    }
+  }
+}

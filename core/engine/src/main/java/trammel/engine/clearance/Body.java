@@ -1,0 +1,62 @@
+package trammel.engine.clearance;
+
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.Placement;
+
+/**
+ * Something that takes up room in the rear suspension, as it stands at ride.
+ *
+ * @param name what the fabricator calls it; every body of a sweep has its own
+ * @param shape where it is at ride. A {@link Carrier#LINK} body is a capsule or cylinder from its
+ *     frame-fixed end ({@code from}) to its axle-moved end ({@code to}); it stretches with the
+ *     distance between them, as a shock does
+ * @param carrier what it moves with
+ */
+public record Body(String name, Shape shape, Carrier carrier) {
+
+  /**
+   * @throws IllegalArgumentException if the name is blank, or a link is neither capsule nor
+   *     cylinder
+   */
+  public Body {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException(
+          "A body for the clearance check has no name; it must have one of its own. Name the part.");
+    }
+    if (carrier == Carrier.LINK && !(shape instanceof Capsule || shape instanceof Cylinder)) {
+      throw new IllegalArgumentException(
+          "The body '"
+              + name
+              + "' lies between frame and axle but has no two ends; it must be a capsule or a"
+              + " cylinder, from its frame end to its axle end. Give it as one of these, or fix it"
+              + " to frame or axle.");
+    }
+  }
+
+  /** The shape at a pose of the axle. */
+  public Shape at(AxlePose pose) {
+    return at(pose.placement());
+  }
+
+  Shape at(Placement placement) {
+    if (carrier == Carrier.FRAME) {
+      return shape;
+    }
+    if (carrier == Carrier.AXLE) {
+      return shape.moved(placement);
+    }
+    if (shape instanceof Capsule capsule) {
+      return new Capsule(capsule.from(), placement.move(capsule.to()), capsule.radiusMm());
+    }
+    Cylinder cylinder = (Cylinder) shape;
+    return new Cylinder(cylinder.from(), placement.move(cylinder.to()), cylinder.radiusMm());
+  }
+
+  /** Length at ride of a body that has two ends, mm; zero for others. */
+  double lengthMm() {
+    if (shape instanceof Capsule capsule) {
+      return capsule.lengthMm();
+    }
+    return shape instanceof Cylinder cylinder ? cylinder.lengthMm() : 0;
+  }
+}

@@ -1,0 +1,34 @@
+package trammel.engine.clearance;
+
+import trammel.engine.geometry.Point3;
+
+/**
+ * Least distance between two shapes.
+ *
+ * @param gapMm signed: the room between them if positive; if negative, how far one of them has to
+ *     move for them just to touch
+ * @param onFirst point of the first shape nearest to the second, or deepest inside it
+ * @param onSecond its counterpart on the second shape, as far away as the gap is wide or deep
+ */
+public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
+
+  /**
+   * The gap between two shapes. Its error is about 1e-6 mm for bodies the size of a vehicle; in
+   * penetration too, where the depth is that of the shortest way out.
+   */
+  public static Gap between(Shape first, Shape second) {
+    GapFinder finder = new GapFinder();
+    finder.find(Placed.of(first), Placed.of(second));
+    return of(finder.near);
+  }
+
+  static Gap of(NearestPoints near) {
+    return new Gap(
+        near.gapMm, new Point3(near.ax, near.ay, near.az), new Point3(near.bx, near.by, near.bz));
+  }
+
+  /** Whether the two shapes run into each other. */
+  public boolean isOverlap() {
+    return gapMm < 0;
+  }
+}

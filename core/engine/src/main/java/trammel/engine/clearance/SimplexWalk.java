@@ -1,0 +1,338 @@
+package trammel.engine.clearance;
+
+/**
+ * Least distance of two convex cores that lie apart, by walking simplexes of their difference
+ * towards the origin.
+ *
+ * <p>Source: E. G. Gilbert, D. W. Johnson, S. S. Keerthi, A fast procedure for computing the
+ * distance between complex objects in three-dimensional space, IEEE Journal of Robotics and
+ * Automation 4 (1988); the nearest point of a triangle after C. Ericson, Real-Time Collision
+ * Detection (2005), section 5.1.5; both from memory.
+ */
+final class SimplexWalk {
+
+  /** Bounds the walk; curved rims need some thirty steps, blocks under ten. */
+  private static final int GREATEST_STEPS = 80;
+
+  /** The walk ends when upper and lower bound of the distance are this close. */
+  private static final double TOLERANCE_MM = 1e-9;
+
+  /** Nearer than this the direction is noise: the cores count as touching. */
+  private static final double TOUCH_MM = 1e-7;
+
+  /** Squared height, mm², under which a corner lies in the plane of the other three. */
+  private static final double FLAT_SQUARED = 1e-16;
+
+  // Corner k of the simplex: the difference at diff[3k], its two points at onA[3k] and onB[3k].
+  private final double[] diff = new double[12];
+  private final double[] onA = new double[12];
+  private final double[] onB = new double[12];
+  private final double[] weight = new double[4];
+  private final double[] bestWeight = new double[4];
+  private int corners;
+  private double nearX;
+  private double nearY;
+  private double nearZ;
+
+  /**
+   * Finds the nearest points of the cores.
+   *
+   * @param startX first guess of the direction from b to a, of any length
+   * @return false if the cores touch or overlap; {@code near} is then not written
+   */
+  boolean find(
+      Placed a, Placed b, double startX, double startY, double startZ, NearestPoints near) {
+    corners = 0;
+    nearX = startX;
+    nearY = startY;
+    nearZ = startZ;
+    double square = Double.POSITIVE_INFINITY;
+    for (int step = 0; step < GREATEST_STEPS; step++) {
+      addCorner(a, b);
+      if (corners > 1 && (cannotImprove(square) || isRepeated())) {
+        corners--;
+        break;
+      }
+      if (!reduce()) {
+        return false;
+      }
+      double nextSquare = nearX * nearX + nearY * nearY + nearZ * nearZ;
+      if (nextSquare <= TOUCH_MM * TOUCH_MM) {
+        return false;
+      }
+      if (nextSquare >= square) {
+        break;
+      }
+      square = nextSquare;
+    }
+    write(near);
+    return true;
+  }
+
+  private void addCorner(Placed a, Placed b) {
+    int at = 3 * corners;
+    a.furthest(-nearX, -nearY, -nearZ, onA, at);
+    b.furthest(nearX, nearY, nearZ, onB, at);
+    diff[at] = onA[at] - onB[at];
+    diff[at + 1] = onA[at + 1] - onB[at + 1];
+    diff[at + 2] = onA[at + 2] - onB[at + 2];
+    corners++;
+  }
+
+  private boolean cannotImprove(double square) {
+    int at = 3 * (corners - 1);
+    double along = nearX * diff[at] + nearY * diff[at + 1] + nearZ * diff[at + 2];
+    return square - along <= TOLERANCE_MM * Math.sqrt(square);
+  }
+
+  private boolean isRepeated() {
+    int last = 3 * (corners - 1);
+    for (int at = 0; at < last; at += 3) {
+      if (diff[at] == diff[last]
+          && diff[at + 1] == diff[last + 1]
+          && diff[at + 2] == diff[last + 2]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Keeps only the corners that carry the point nearest to the origin; false if it is inside. */
+  private boolean reduce() {
+    for (int k = 0; k < 4; k++) {
+      weight[k] = 0;
+    }
+    if (corners == 1) {
+      weight[0] = 1;
+    } else if (corners == 2) {
+      weighEdge(0, 1);
+    } else if (corners == 3) {
+      weighTriangle(0, 1, 2);
+    } else if (!weighTetrahedron()) {
+      return false;
+    }
+    compact();
+    return true;
+  }
+
+  private void compact() {
+    int kept = 0;
+    nearX = 0;
+    nearY = 0;
+    nearZ = 0;
+    for (int k = 0; k < corners; k++) {
+      double share = weight[k];
+      if (share > 0) {
+        int from = 3 * k;
+        nearX += share * diff[from];
+        nearY += share * diff[from + 1];
+        nearZ += share * diff[from + 2];
+        if (kept < k) {
+          copyCorner(from, 3 * kept);
+        }
+        weight[kept++] = share;
+      }
+    }
+    corners = kept;
+  }
+
+  private void copyCorner(int from, int to) {
+    for (int k = 0; k < 3; k++) {
+      diff[to + k] = diff[from + k];
+      onA[to + k] = onA[from + k];
+      onB[to + k] = onB[from + k];
+    }
+  }
+
+  private void weighEdge(int i, int j) {
+    int p = 3 * i;
+    int q = 3 * j;
+    double x = diff[q] - diff[p];
+    double y = diff[q + 1] - diff[p + 1];
+    double z = diff[q + 2] - diff[p + 2];
+    double along = -(x * diff[p] + y * diff[p + 1] + z * diff[p + 2]);
+    double square = x * x + y * y + z * z;
+    double share = square > 0 ? Math.max(0, Math.min(1, along / square)) : 0;
+    weight[i] = 1 - share;
+    weight[j] = share;
+  }
+
+  private void weighTriangle(int i, int j, int k) {
+    int p = 3 * i;
+    int q = 3 * j;
+    int r = 3 * k;
+    double abX = diff[q] - diff[p];
+    double abY = diff[q + 1] - diff[p + 1];
+    double abZ = diff[q + 2] - diff[p + 2];
+    double acX = diff[r] - diff[p];
+    double acY = diff[r + 1] - diff[p + 1];
+    double acZ = diff[r + 2] - diff[p + 2];
+    double abA = -(abX * diff[p] + abY * diff[p + 1] + abZ * diff[p + 2]);
+    double acA = -(acX * diff[p] + acY * diff[p + 1] + acZ * diff[p + 2]);
+    if (abA <= 0 && acA <= 0) {
+      weight[i] = 1;
+      return;
+    }
+    double abB = -(abX * diff[q] + abY * diff[q + 1] + abZ * diff[q + 2]);
+    double acB = -(acX * diff[q] + acY * diff[q + 1] + acZ * diff[q + 2]);
+    if (abB >= 0 && acB <= abB) {
+      weight[j] = 1;
+      return;
+    }
+    double areaC = abA * acB - abB * acA;
+    if (areaC <= 0 && abA >= 0 && abB <= 0) {
+      setEdge(i, j, abA, abA - abB);
+      return;
+    }
+    double abC = -(abX * diff[r] + abY * diff[r + 1] + abZ * diff[r + 2]);
+    double acC = -(acX * diff[r] + acY * diff[r + 1] + acZ * diff[r + 2]);
+    if (acC >= 0 && abC <= acC) {
+      weight[k] = 1;
+      return;
+    }
+    double areaB = abC * acA - abA * acC;
+    if (areaB <= 0 && acA >= 0 && acC <= 0) {
+      setEdge(i, k, acA, acA - acC);
+      return;
+    }
+    double areaA = abB * acC - abC * acB;
+    double bToC = acB - abB;
+    double cToB = abC - acC;
+    if (areaA <= 0 && bToC >= 0 && cToB >= 0) {
+      setEdge(j, k, bToC, bToC + cToB);
+      return;
+    }
+    double area = areaA + areaB + areaC;
+    if (!(area > 0)) {
+      weighLongestEdge(i, j, k);
+      return;
+    }
+    weight[j] = areaB / area;
+    weight[k] = areaC / area;
+    weight[i] = Math.max(0, 1 - weight[j] - weight[k]);
+  }
+
+  private void setEdge(int i, int j, double part, double whole) {
+    double share = whole > 0 ? Math.max(0, Math.min(1, part / whole)) : 0;
+    weight[i] = 1 - share;
+    weight[j] = share;
+  }
+
+  /** For a triangle drawn out to a line: its longest edge covers the other two. */
+  private void weighLongestEdge(int i, int j, int k) {
+    double ij = edgeSquare(i, j);
+    double jk = edgeSquare(j, k);
+    double ki = edgeSquare(k, i);
+    if (ij >= jk && ij >= ki) {
+      weighEdge(i, j);
+    } else if (jk >= ki) {
+      weighEdge(j, k);
+    } else {
+      weighEdge(k, i);
+    }
+  }
+
+  private double edgeSquare(int i, int j) {
+    double x = diff[3 * j] - diff[3 * i];
+    double y = diff[3 * j + 1] - diff[3 * i + 1];
+    double z = diff[3 * j + 2] - diff[3 * i + 2];
+    return x * x + y * y + z * z;
+  }
+
+  private boolean weighTetrahedron() {
+    double best = Double.POSITIVE_INFINITY;
+    for (int rest = 0; rest < 4; rest++) {
+      int i = rest == 0 ? 1 : 0;
+      int j = rest <= 1 ? 2 : 1;
+      int k = rest == 3 ? 2 : 3;
+      if (isBeyond(i, j, k, rest)) {
+        weight[0] = 0;
+        weight[1] = 0;
+        weight[2] = 0;
+        weight[3] = 0;
+        weighTriangle(i, j, k);
+        best = keepBest(best);
+      }
+    }
+    if (best == Double.POSITIVE_INFINITY) {
+      return false;
+    }
+    useBest();
+    return true;
+  }
+
+  /** Whether the origin lies on the other side of a face from the remaining corner. */
+  private boolean isBeyond(int i, int j, int k, int rest) {
+    int p = 3 * i;
+    int q = 3 * j;
+    int r = 3 * k;
+    int o = 3 * rest;
+    double abX = diff[q] - diff[p];
+    double abY = diff[q + 1] - diff[p + 1];
+    double abZ = diff[q + 2] - diff[p + 2];
+    double acX = diff[r] - diff[p];
+    double acY = diff[r + 1] - diff[p + 1];
+    double acZ = diff[r + 2] - diff[p + 2];
+    double normalX = abY * acZ - abZ * acY;
+    double normalY = abZ * acX - abX * acZ;
+    double normalZ = abX * acY - abY * acX;
+    double origin = -(normalX * diff[p] + normalY * diff[p + 1] + normalZ * diff[p + 2]);
+    double corner =
+        normalX * (diff[o] - diff[p])
+            + normalY * (diff[o + 1] - diff[p + 1])
+            + normalZ * (diff[o + 2] - diff[p + 2]);
+    double square = normalX * normalX + normalY * normalY + normalZ * normalZ;
+    return corner * corner <= FLAT_SQUARED * square || origin * corner < 0;
+  }
+
+  private double keepBest(double best) {
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    for (int k = 0; k < corners; k++) {
+      x += weight[k] * diff[3 * k];
+      y += weight[k] * diff[3 * k + 1];
+      z += weight[k] * diff[3 * k + 2];
+    }
+    double square = x * x + y * y + z * z;
+    if (square >= best) {
+      return best;
+    }
+    for (int k = 0; k < 4; k++) {
+      bestWeight[k] = weight[k];
+    }
+    return square;
+  }
+
+  private void useBest() {
+    for (int k = 0; k < 4; k++) {
+      weight[k] = bestWeight[k];
+    }
+  }
+
+  private void write(NearestPoints near) {
+    double ax = 0;
+    double ay = 0;
+    double az = 0;
+    double bx = 0;
+    double by = 0;
+    double bz = 0;
+    for (int k = 0; k < corners; k++) {
+      double share = weight[k];
+      ax += share * onA[3 * k];
+      ay += share * onA[3 * k + 1];
+      az += share * onA[3 * k + 2];
+      bx += share * onB[3 * k];
+      by += share * onB[3 * k + 1];
+      bz += share * onB[3 * k + 2];
+    }
+    near.ax = ax;
+    near.ay = ay;
+    near.az = az;
+    near.bx = bx;
+    near.by = by;
+    near.bz = bz;
+    near.gapMm = Math.sqrt(nearX * nearX + nearY * nearY + nearZ * nearZ);
+    near.setClear(nearX, nearY, nearZ);
+  }
+}

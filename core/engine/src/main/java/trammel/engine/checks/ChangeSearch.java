@@ -99,7 +99,7 @@ final class ChangeSearch {
   }
 
   private Optional<Judge.Finding> tried(Adjustment adjustment, double amount) {
-    return changed(adjustment, amount).map(after -> judge.read(finding.check(), after));
+    return changed(adjustment, amount).flatMap(after -> judge.find(finding.check(), after));
   }
 
   private Optional<LayoutAnalysis> changed(Adjustment adjustment, double amount) {
@@ -116,9 +116,11 @@ final class ChangeSearch {
     LayoutAnalysis after = changed(adjustment, amount).orElseThrow();
     List<String> titles = new ArrayList<>();
     for (Check other : judge.checks()) {
-      Judge.Finding was = judge.read(other, before);
-      Judge.Finding is = judge.read(other, after);
-      if (was != null && is != null && is.verdict().compareTo(was.verdict()) > 0) {
+      Optional<Judge.Finding> was = judge.find(other, before);
+      Optional<Judge.Finding> is = judge.find(other, after);
+      if (was.isPresent()
+          && is.isPresent()
+          && is.get().verdict().compareTo(was.get().verdict()) > 0) {
         titles.add(other.title());
       }
     }

@@ -37,17 +37,25 @@ public final class Judge {
     LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
     List<CheckResult> results = new ArrayList<>(checks.size());
     for (Check check : checks) {
-      if (read(check, analysis) instanceof Finding finding) {
-        results.add(result(finding, analysis));
-      } else if (check.read(analysis) instanceof Reading.Unknown unknown) {
-        results.add(new CheckResult.NotJudged(check.id(), check.title(), unknown.reason()));
-      }
+      result(check, analysis).ifPresent(results::add);
     }
     results.sort(Judge::worstFirst);
     return results;
   }
 
-  private CheckResult result(Finding finding, LayoutAnalysis analysis) {
+  private Optional<CheckResult> result(Check check, LayoutAnalysis analysis) {
+    Reading reading = check.read(analysis);
+    if (reading instanceof Reading.Value value) {
+      return Optional.of(judged(finding(check, value, analysis), analysis));
+    }
+    if (reading instanceof Reading.Unknown unknown) {
+      return Optional.of(
+          new CheckResult.NotJudged(check.id(), check.title(), unknown.reason()));
+    }
+    return Optional.empty();
+  }
+
+  private CheckResult judged(Finding finding, LayoutAnalysis analysis) {
     Optional<Change> change =
         finding.verdict() == Verdict.GOOD
             ? Optional.empty()
@@ -63,13 +71,16 @@ public final class Judge {
         change);
   }
 
-  /** A value, its limit and its verdict, or null when the check yields no value. */
-  Finding read(Check check, LayoutAnalysis analysis) {
-    if (check.read(analysis) instanceof Reading.Value value) {
-      Limit limit = check.limit(limits.get(check.id()), analysis);
-      return new Finding(check, value.value(), value.where(), limit, limit.verdict(value.value()));
-    }
-    return null;
+  private Finding finding(Check check, Reading.Value value, LayoutAnalysis analysis) {
+    Limit limit = check.limit(limits.get(check.id()), analysis);
+    return new Finding(check, value.value(), value.where(), limit, limit.verdict(value.value()));
+  }
+
+  /** A check's value, its limit and its verdict; empty when the check yields no value. */
+  Optional<Finding> find(Check check, LayoutAnalysis analysis) {
+    return check.read(analysis) instanceof Reading.Value value
+        ? Optional.of(finding(check, value, analysis))
+        : Optional.empty();
   }
 
   List<Check> checks() {

@@ -1,0 +1,12 @@
+package trammel.planning.plates;
+
+/** A round of metal to be kept; radius 0 is a sharp corner. */
+public record Disc(Point2 centre, double radiusMm) {
+  public Disc {
+    Require.notNegativeMm("radius", radiusMm);
+  }
+
+  public static Disc corner(Point2 point) {
+    return new Disc(point, 0.0);
+  }
+}

@@ -1,0 +1,95 @@
+package trammel.planning.plates;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A bracket plate along a frame rail. Axes: x along the rail, y up, the origin at the rail's lower
+ * edge in the middle of the bracket's base. The plate butts against the bottom of the rail, or laps
+ * up its side.
+ *
+ * @param name what the shop calls it
+ * @param thicknessMm plate thickness
+ * @param baseLengthMm length along the rail; see {@link #baseByRuleMm}
+ * @param lapMm how far the plate goes up the side of the rail; 0 to butt against its bottom
+ * @param row pick-up hole or holes; y is negative below the rail
+ * @param rules metal about the holes
+ */
+public record RailBracket(
+    String name,
+    double thicknessMm,
+    double baseLengthMm,
+    double lapMm,
+    PickUpRow row,
+    HoleRules rules)
+    implements PlateShape {
+  /**
+   * Load spreads through a plate within 30 degrees to each side of its line of action (Whitmore
+   * 1952; AISC Manual part 9, from memory).
+   */
+  public static final double LOAD_SPREAD_RAD = Math.toRadians(30.0);
+
+  public RailBracket {
+    Require.text("bracket name", name);
+    Require.positiveMm("thickness of " + name, thicknessMm);
+    Require.positiveMm("base length of " + name, baseLengthMm);
+    Require.notNegativeMm("lap of " + name, lapMm);
+    draw(name, thicknessMm, baseLengthMm, lapMm, row, rules);
+  }
+
+  /** Bracket under a rail with the base length that the load spread asks for. */
+  public static RailBracket below(
+      String name,
+      double thicknessMm,
+      double dropMm,
+      double asideMm,
+      double holeDiameterMm,
+      double lapMm) {
+    Require.positiveMm("drop of " + name, dropMm);
+    PickUpRow row = PickUpRow.single(new Point2(asideMm, -dropMm), holeDiameterMm);
+    double baseMm = baseByRuleMm(dropMm, row.noseRadiusMm()) + 2.0 * Math.abs(asideMm);
+    return new RailBracket(name, thicknessMm, baseMm, lapMm, row, HoleRules.SHOP);
+  }
+
+  /** Base length from the drop: the nose and a spread of 30 degrees to either side. */
+  public static double baseByRuleMm(double dropMm, double noseRadiusMm) {
+    return 2.0 * (noseRadiusMm + dropMm * Math.tan(LOAD_SPREAD_RAD));
+  }
+
+  @Override
+  public Outline outline() {
+    return draw(name, thicknessMm, baseLengthMm, lapMm, row, rules);
+  }
+
+  private static Outline draw(
+      String name, double landMm, double baseMm, double lapMm, PickUpRow row, HoleRules rules) {
+    for (Point2 centre : row.centres()) {
+      Require.atLeastMm(
+          "drop of a hole of " + name + " below the rail",
+          -centre.yMm(),
+          rules.edgeFactor() * row.holeDiameterMm(),
+          "Lower the pick-up point, or use a smaller bolt.");
+    }
+    double half = baseMm / 2.0;
+    List<Disc> discs = new ArrayList<>(row.noses());
+    // The upright land under the base corners leaves an edge that can be welded round.
+    discs.add(Disc.corner(new Point2(-half, -landMm)));
+    discs.add(Disc.corner(new Point2(half, -landMm)));
+    discs.add(Disc.corner(new Point2(-half, lapMm)));
+    discs.add(Disc.corner(new Point2(half, lapMm)));
+    Loop outer = Belt.around(discs);
+    requireBaseOnTop(name, outer, lapMm);
+    return rules.check(name, new Outline(outer, row.holes()));
+  }
+
+  private static void requireBaseOnTop(String name, Loop outer, double lapMm) {
+    double overMm = outer.bounds().maxYMm() - lapMm;
+    if (overMm > Loop.JOIN_MM) {
+      throw Require.refuse(
+          "nose of " + name,
+          Require.lengthText(overMm) + " higher than its base",
+          "level with the base or lower",
+          "Lower the pick-up point, or lap the bracket further up the rail.");
+    }
+  }
+}

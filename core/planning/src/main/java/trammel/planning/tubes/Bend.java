@@ -1,0 +1,25 @@
+package trammel.planning.tubes;
+
+import trammel.planning.plates.Require;
+
+/**
+ * One bend of a tube.
+ *
+ * @param angleRad angle bent through, anticlockwise positive
+ * @param radiusMm radius of the centre line
+ */
+public record Bend(double angleRad, double radiusMm) {
+  private static final double MOST_BEND_RAD = Math.toRadians(180.0);
+
+  public Bend {
+    Require.angleRad("bend", angleRad, -MOST_BEND_RAD, MOST_BEND_RAD, "Split it into two bends.");
+    if (angleRad == 0.0) {
+      throw Require.refuse("bend", "0\u00b0", "any other angle", "Leave the bend out.");
+    }
+    Require.positiveMm("bend radius", radiusMm);
+  }
+
+  public double lengthMm() {
+    return Math.abs(angleRad) * radiusMm;
+  }
+}

@@ -1,0 +1,33 @@
+package trammel.planning.tubes;
+
+import trammel.planning.hardware.Thread;
+import trammel.planning.plates.Require;
+
+/**
+ * A joint on a threaded shank, with its jam nut.
+ *
+ * @param name as it is ordered
+ * @param thread thread of the shank
+ * @param shankMm from the joint's centre to the tip of the shank
+ * @param threadLengthMm usable thread, from the tip
+ * @param jamNutMm height of the jam nut
+ */
+public record RodEnd(
+    String name, Thread thread, double shankMm, double threadLengthMm, double jamNutMm) {
+  public RodEnd {
+    Require.text("joint name", name);
+    Require.positiveMm("shank of " + name, shankMm);
+    Require.positiveMm("thread length of " + name, threadLengthMm);
+    Require.atMostMm(
+        "thread length of " + name,
+        threadLengthMm,
+        shankMm,
+        "Measure the shank from the joint's centre to the tip.");
+    Require.positiveMm("jam nut of " + name, jamNutMm);
+  }
+
+  /** From the joint's centre to where the thread begins. */
+  double neckMm() {
+    return shankMm - threadLengthMm;
+  }
+}

@@ -2,8 +2,8 @@ package trammel.engine;
 
 /**
  * Conditions on the numbers of a domain value. Each returns its argument, so that a constructor
- * checks and keeps it in one line, and each message says what was given, what is allowed and what to
- * do.
+ * checks and keeps it in one line, and each message says what was given, what is allowed and what
+ * to do.
  */
 public final class Require {
   private Require() {}

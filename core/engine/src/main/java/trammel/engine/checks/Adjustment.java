@@ -111,8 +111,8 @@ public sealed interface Adjustment {
   }
 
   /**
-   * Shims the transmission about its output joint and turns the pinion with it, so that the two stay
-   * as they are to each other; output higher at its front positive.
+   * Shims the transmission about its output joint and turns the pinion with it, so that the two
+   * stay as they are to each other; output higher at its front positive.
    */
   record TiltTransmission() implements Adjustment {
     @Override

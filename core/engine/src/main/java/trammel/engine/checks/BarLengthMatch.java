@@ -36,8 +36,7 @@ record BarLengthMatch(String id, String title, BarRole role) implements Check {
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     List<Adjustment> adjustments = new ArrayList<>();
     for (Bar bar : analysis.layout().bars(role)) {
-      adjustments.add(
-          new Adjustment.MoveEnds(Set.of(bar.name()), End.FRAME, Direction.FORWARD));
+      adjustments.add(new Adjustment.MoveEnds(Set.of(bar.name()), End.FRAME, Direction.FORWARD));
     }
     return adjustments;
   }

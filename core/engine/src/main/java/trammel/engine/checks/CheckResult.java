@@ -21,8 +21,8 @@ public sealed interface CheckResult {
    * @param where which part, at which pose
    * @param limit what it is held against
    * @param verdict what the limit says
-   * @param change what to change, tried by the engine; empty when the value is good or when no single
-   *     change within reach makes it so
+   * @param change what to change, tried by the engine; empty when the value is good or when no
+   *     single change within reach makes it so
    */
   record Judged(
       String id,

@@ -49,8 +49,7 @@ public final class Judge {
       return Optional.of(judged(finding(check, value, analysis), analysis));
     }
     if (reading instanceof Reading.Unknown unknown) {
-      return Optional.of(
-          new CheckResult.NotJudged(check.id(), check.title(), unknown.reason()));
+      return Optional.of(new CheckResult.NotJudged(check.id(), check.title(), unknown.reason()));
     }
     return Optional.empty();
   }

@@ -11,8 +11,8 @@ import trammel.engine.motion.PoseResult;
 import trammel.engine.motion.PoseSolver;
 
 /**
- * A layout set in motion: its poses through the travel and its figures at ride, each worked out when
- * first asked for. Not for use by several threads at once.
+ * A layout set in motion: its poses through the travel and its figures at ride, each worked out
+ * when first asked for. Not for use by several threads at once.
  */
 public final class LayoutAnalysis {
   /** Stations of each wheel's travel in the envelope. */
@@ -85,8 +85,8 @@ public final class LayoutAnalysis {
   }
 
   /**
-   * Poses with each wheel anywhere between full droop and full bump, one-wheel bumps included; those
-   * out of reach are left out.
+   * Poses with each wheel anywhere between full droop and full bump, one-wheel bumps included;
+   * those out of reach are left out.
    */
   public List<AxlePose> envelope() {
     if (envelope == null) {

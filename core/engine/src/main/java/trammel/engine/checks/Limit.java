@@ -3,8 +3,8 @@ package trammel.engine.checks;
 import trammel.engine.Require;
 
 /**
- * The range in which a value is good and the wider range outside which it says stop. An end that does
- * not limit is infinite.
+ * The range in which a value is good and the wider range outside which it says stop. An end that
+ * does not limit is infinite.
  *
  * @param goodMin least good value
  * @param goodMax greatest good value

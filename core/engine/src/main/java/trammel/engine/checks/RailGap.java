@@ -8,7 +8,8 @@ import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.Placement;
 
 /**
- * Upright gap between the top of the axle tube and the underside of the rails over it, notch counted.
+ * Upright gap between the top of the axle tube and the underside of the rails over it, notch
+ * counted.
  */
 public final class RailGap {
   private RailGap() {}

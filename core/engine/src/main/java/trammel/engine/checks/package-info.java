@@ -1,5 +1,5 @@
 /**
- * Checks of a finished layout: what was found, the limit it is held against, the verdict, and a change
- * that the engine has tried.
+ * Checks of a finished layout: what was found, the limit it is held against, the verdict, and a
+ * change that the engine has tried.
  */
 package trammel.engine.checks;

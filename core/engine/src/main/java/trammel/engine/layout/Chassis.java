@@ -6,7 +6,8 @@ import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
 
 /**
- * The vehicle at ride height before any bar is drawn: all that the measurements say, in vehicle axes.
+ * The vehicle at ride height before any bar is drawn: all that the measurements say, in vehicle
+ * axes.
  *
  * @param wheelbaseLeftMm wheelbase on the left (mm), above 0
  * @param wheelbaseRightMm wheelbase on the right (mm), above 0

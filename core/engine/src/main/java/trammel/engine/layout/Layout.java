@@ -10,8 +10,8 @@ import trammel.engine.motion.Link;
 import trammel.engine.motion.Linkage;
 
 /**
- * A finished layout at ride: the chassis with its bars, springs and shocks. Bars, springs and shocks
- * share one set of names.
+ * A finished layout at ride: the chassis with its bars, springs and shocks. Bars, springs and
+ * shocks share one set of names.
  *
  * @param chassis the vehicle at ride height
  * @param bars the bars of the linkage, at least four

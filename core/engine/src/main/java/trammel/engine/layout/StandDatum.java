@@ -4,17 +4,17 @@ import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
 
 /**
- * Turns what was measured on the frame as it sits on the stands into vehicle axes at ride height. The
- * frame turns in side view about the axle mark on the underside of the rail and is then set to its
- * ride height there, so the axle mark stays plumb above the axle.
+ * Turns what was measured on the frame as it sits on the stands into vehicle axes at ride height.
+ * The frame turns in side view about the axle mark on the underside of the rail and is then set to
+ * its ride height there, so the axle mark stays plumb above the axle.
  *
  * <p>Rake is the slope of the straight run of the rail against level, positive when the frame is
  * higher at the rear.
  *
  * @param rakeOnStandsRad rake as it sits on the stands (rad)
  * @param rakeAtRideRad rake at ride height (rad)
- * @param undersideOnStandsMm height of the rail's underside at the axle mark above the floor, on the
- *     stands (mm)
+ * @param undersideOnStandsMm height of the rail's underside at the axle mark above the floor, on
+ *     the stands (mm)
  * @param undersideAtRideMm the same above ground at ride height (mm)
  */
 public record StandDatum(

@@ -14,8 +14,7 @@ class StandDatumTest {
 
   @Test
   void aFrameThatSitsAsItWillRideOnlyMovesUpright() {
-    StandDatum datum =
-        new StandDatum(Math.toRadians(1), Math.toRadians(1), 22 * INCH, 17.5 * INCH);
+    StandDatum datum = new StandDatum(Math.toRadians(1), Math.toRadians(1), 22 * INCH, 17.5 * INCH);
 
     Point3 ride = datum.toRide(new Point3(30 * INCH, 10 * INCH, 25 * INCH));
 

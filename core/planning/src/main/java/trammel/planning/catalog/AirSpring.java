@@ -13,11 +13,7 @@ import trammel.planning.given.Given;
  * @param highestGaugeMPa highest working pressure above the atmosphere (MPa), above 0
  */
 public record AirSpring(
-    String key,
-    String title,
-    AirSpringSize size,
-    double outsideRadiusMm,
-    double highestGaugeMPa) {
+    String key, String title, AirSpringSize size, double outsideRadiusMm, double highestGaugeMPa) {
   public AirSpring {
     Given.text(key, "Key of an air spring", "Give it a short name.");
     Given.text(title, "Title of air spring '" + key + "'", "Say what it is.");

@@ -21,8 +21,8 @@ public interface AxleLinkage {
   String summary();
 
   /**
-   * The options that a job may set under {@code chosen.linkage_options}. Every option is optional or
-   * has a default.
+   * The options that a job may set under {@code chosen.linkage_options}. Every option is optional
+   * or has a default.
    *
    * @param catalog gives the keys that an option may choose from
    */

@@ -14,7 +14,10 @@ public record OperationNeed(String operationKey, double quantity, String driver,
   public OperationNeed {
     Given.text(operationKey, "Key of an operation", "Give its catalog key.");
     Given.positive(
-        quantity, 100_000, "Quantity of operation '" + operationKey + "'", "Leave it out for none.");
+        quantity,
+        100_000,
+        "Quantity of operation '" + operationKey + "'",
+        "Leave it out for none.");
     Given.text(driver, "Driver of operation '" + operationKey + "'", "Say what was counted.");
     Given.text(why, "Reason for operation '" + operationKey + "'", "Say what asks for it.");
   }

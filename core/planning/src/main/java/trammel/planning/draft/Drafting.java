@@ -1,0 +1,110 @@
+package trammel.planning.draft;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.Judge;
+import trammel.engine.checks.Limit;
+import trammel.engine.checks.StandardChecks;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.document.BadInputException;
+import trammel.planning.document.Problem;
+import trammel.planning.document.Problems;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.LimitedCheck;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringMount;
+import trammel.planning.extension.SpringSet;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.fields.FieldReader;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.job.Job;
+import trammel.planning.quantity.UnitSystem;
+
+/** Draws the layout of a job with the linkages, spring mounts and the catalog that are there. */
+public final class Drafting {
+  private final Extensions extensions;
+  private final Catalog catalog;
+
+  /**
+   * @param extensions the installed linkages and spring mounts
+   * @param catalog what can be bought and done, and the limits
+   */
+  public Drafting(Extensions extensions, Catalog catalog) {
+    this.extensions = extensions;
+    this.catalog = catalog;
+  }
+
+  /**
+   * The job with its layout.
+   *
+   * @throws BadInputException if the job names a linkage, an option, a part or a limit that does
+   *     not exist, or if the vehicle leaves no room for what was chosen
+   */
+  public Draft draft(Job job) {
+    UnitSystem units = job.header().units();
+    AxleLinkage linkage =
+        extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage"));
+    SpringMount spring =
+        extensions.spring(job.chosen().spring(), job.source().locationOf("chosen.spring"));
+    FieldValues linkageOptions =
+        FieldReader.readAll(job.chosen().linkageOptions(), linkage.options(catalog), units);
+    FieldValues springOptions =
+        FieldReader.readAll(job.chosen().springOptions(), spring.options(catalog), units);
+    Map<String, Limit> limits = limits(job, linkage, spring);
+    try {
+      Chassis chassis = new MeasuredChassis(job).chassis();
+      Site linkageSite = new Site(chassis, linkageOptions, catalog, units);
+      Site springSite = new Site(chassis, springOptions, catalog, units);
+      Layout layout = layout(job, linkage, spring, linkageSite, springSite);
+      Layout notched =
+          new NotchRule(limits.get("axle-to-rail"), catalog.analysis()).notched(layout);
+      Judge judge = new Judge(checks(linkage, spring), limits, catalog.analysis());
+      return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
+    } catch (UnworkableLayoutException | IllegalArgumentException impossible) {
+      // The domain types say what is impossible about these measurements and what to do.
+      throw new BadInputException(
+          List.of(
+              Problem.error(
+                  job.source().locationOf("chosen"),
+                  "measurements and choices that cannot be laid out",
+                  "a layout that fits the vehicle",
+                  impossible.getMessage())));
+    }
+  }
+
+  private static Layout layout(
+      Job job, AxleLinkage linkage, SpringMount spring, Site linkageSite, Site springSite) {
+    PickUpOverrides overrides = new PickUpOverrides(job.chosen().pickups());
+    List<Bar> bars = overrides.over(linkage.propose(linkageSite));
+    SpringSet springs = overrides.over(spring.propose(springSite, bars));
+    Problems problems = new Problems();
+    overrides.refuseUnknown(bars, springs, problems);
+    problems.throwIfErrors();
+    return new Layout(linkageSite.chassis(), bars, springs.springs(), springs.shocks());
+  }
+
+  private static List<Check> checks(AxleLinkage linkage, SpringMount spring) {
+    List<Check> checks = new ArrayList<>(StandardChecks.all());
+    linkage.checks().forEach(limited -> checks.add(limited.check()));
+    spring.checks().forEach(limited -> checks.add(limited.check()));
+    return checks;
+  }
+
+  private Map<String, Limit> limits(Job job, AxleLinkage linkage, SpringMount spring) {
+    Map<String, Limit> limits = new LinkedHashMap<>(catalog.limits());
+    for (LimitedCheck limited : linkage.checks()) {
+      limits.put(limited.check().id(), limited.limit());
+    }
+    for (LimitedCheck limited : spring.checks()) {
+      limits.put(limited.check().id(), limited.limit());
+    }
+    return new LimitOverrides(checks(linkage, spring), job.header().units())
+        .over(limits, job.terms().limits());
+  }
+}

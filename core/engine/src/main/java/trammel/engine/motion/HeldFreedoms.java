@@ -3,19 +3,17 @@ package trammel.engine.motion;
 import java.util.List;
 
 /**
- * Whether the links hold the four freedoms of the axle that heave and roll leave open. The link
- * directions at ride form a matrix with one row a link; if its rank is below four, a combination of
- * the freedoms stretches no link at all.
+ * Whether two-point members hold a set of freedoms of the axle. Their directions form a matrix with
+ * one row a member; if its rank is below the number of freedoms, a combination of them stretches no
+ * member at all.
  */
 final class HeldFreedoms {
 
   /**
-   * Least part of a freedom, against the best-held one, that must reach the links. Real layouts,
+   * Least part of a freedom, against the best-held one, that must reach the members. Real layouts,
    * even with all bars nearly parallel, stay above 1e-3.
    */
   private static final double LEAST_HOLD = 1e-6;
-
-  private static final int FREEDOMS = 4;
 
   private static final String[] LOOSE = {
     "nothing holds the axle fore and aft; add a link that runs along the car",
@@ -26,19 +24,36 @@ final class HeldFreedoms {
 
   private HeldFreedoms() {}
 
+  /**
+   * @throws IllegalArgumentException if heave and roll being held, the links leave the axle free
+   */
   static void require(double trackMm, double radiusMm, List<Link> links) {
-    double[][] rows = directions(trackMm / 3, radiusMm, links);
-    int[] column = {0, 1, 2, 3};
+    int loose = loosest(directions(trackMm / 3, radiusMm, links));
+    if (loose >= 0) {
+      throw new IllegalArgumentException("The links leave the axle loose: " + LOOSE[loose] + ".");
+    }
+  }
+
+  /**
+   * The freedom (column) with the largest part in a motion that stretches no member, or -1 if there
+   * is no such motion. The rows are overwritten.
+   */
+  static int loosest(double[][] rows) {
+    int freedoms = rows[0].length;
+    int[] column = new int[freedoms];
+    for (int j = 0; j < freedoms; j++) {
+      column[j] = j;
+    }
     double firstPivot = 0;
-    for (int k = 0; k < FREEDOMS; k++) {
-      double pivot = bringLargestForward(rows, column, k);
+    for (int k = 0; k < freedoms; k++) {
+      double pivot = k < rows.length ? bringLargestForward(rows, column, k) : 0;
       firstPivot = k == 0 ? pivot : firstPivot;
       if (!(pivot > LEAST_HOLD * firstPivot)) {
-        throw new IllegalArgumentException(
-            "The links leave the axle loose: " + LOOSE[loosest(rows, column, k)] + ".");
+        return largestInLooseMotion(rows, column, k);
       }
       eliminate(rows, k);
     }
+    return -1;
   }
 
   /** Stretch of each link per mm forward, sideways, and of yaw and pitch at the given lever. */
@@ -62,7 +77,7 @@ final class HeldFreedoms {
     int bestRow = k;
     int bestColumn = k;
     for (int i = k; i < rows.length; i++) {
-      for (int j = k; j < FREEDOMS; j++) {
+      for (int j = k; j < column.length; j++) {
         if (Math.abs(rows[i][j]) > Math.abs(rows[bestRow][bestColumn])) {
           bestRow = i;
           bestColumn = j;
@@ -86,20 +101,19 @@ final class HeldFreedoms {
   private static void eliminate(double[][] rows, int k) {
     for (int i = k + 1; i < rows.length; i++) {
       double factor = rows[i][k] / rows[k][k];
-      for (int j = k; j < FREEDOMS; j++) {
+      for (int j = k; j < rows[k].length; j++) {
         rows[i][j] -= factor * rows[k][j];
       }
     }
   }
 
-  /** The freedom with the largest part in the motion that stretches no link. */
-  private static int loosest(double[][] rows, int[] column, int rank) {
-    double[] motion = new double[FREEDOMS];
+  private static int largestInLooseMotion(double[][] rows, int[] column, int rank) {
+    double[] motion = new double[column.length];
     motion[rank] = 1;
     int largest = rank;
     for (int i = rank - 1; i >= 0; i--) {
       double sum = 0;
-      for (int j = i + 1; j < FREEDOMS; j++) {
+      for (int j = i + 1; j <= rank; j++) {
         sum += rows[i][j] * motion[j];
       }
       motion[i] = -sum / rows[i][i];

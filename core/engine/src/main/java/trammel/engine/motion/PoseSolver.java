@@ -138,6 +138,25 @@ public final class PoseSolver {
         limit(0, rollRangeRad));
   }
 
+  /**
+   * How the axle moves on from a pose when heave or roll change.
+   *
+   * @param pose solved pose of this linkage
+   * @throws IllegalStateException if the pose lies at an end of the travel, where there is no
+   *     onward motion
+   */
+  public MotionRates ratesAt(AxlePose pose) {
+    double lever = table.leverMm;
+    MotionEquations equations = new MotionEquations(table);
+    equations.evaluate(
+        new double[] {
+          pose.forwardMm(), pose.lateralMm(), pose.yawRad() * lever, pose.pitchNoseUpRad() * lever
+        },
+        pose.heaveMm(),
+        pose.rollRad() * lever);
+    return MotionRates.of(equations.follow(1, 0), equations.follow(0, 1), lever);
+  }
+
   private OptionalDouble limit(double heaveMm, double rollRad) {
     if (solve(heaveMm, rollRad) instanceof PoseResult.OutOfReach out) {
       return OptionalDouble.of(out.fraction() * (rollRad == 0 ? heaveMm : rollRad));

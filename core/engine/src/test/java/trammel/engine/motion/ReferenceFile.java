@@ -78,6 +78,37 @@ record ReferenceFile(String name, JsonNode root) {
         links);
   }
 
+  List<SpringPoint> springs() {
+    return mounts("springs");
+  }
+
+  List<SpringPoint> shocks() {
+    return mounts("shocks");
+  }
+
+  private List<SpringPoint> mounts(String key) {
+    List<SpringPoint> mounts = new ArrayList<>();
+    for (JsonNode mount : layout().get(key)) {
+      mounts.add(
+          new SpringPoint(
+              mount.get("name").asString(),
+              point(mount.get("frame")),
+              point(mount.get("axle")),
+              mount.has("rate_N_per_mm") ? mount.get("rate_N_per_mm").asDouble() : 0));
+    }
+    return mounts;
+  }
+
+  Shaft shaft() {
+    JsonNode pinion = layout().get("pinion");
+    JsonNode transmission = layout().get("transmission");
+    return new Shaft(
+        point(pinion.get("joint")),
+        vector(pinion.get("axis")),
+        point(transmission.get("joint")),
+        vector(transmission.get("axis")));
+  }
+
   static Point3 point(JsonNode node) {
     return new Point3(node.get(0).asDouble(), node.get(1).asDouble(), node.get(2).asDouble());
   }

@@ -96,6 +96,74 @@ class ReferencePosesTest {
         where + " pinion");
     pointMet(expected.get("wheel_left_mm"), pose.wheelLeft(linkage.trackMm()), where);
     pointMet(expected.get("wheel_right_mm"), pose.wheelRight(linkage.trackMm()), where);
+    linksMet(expected, LinkReading.of(linkage, pose), where);
+    lengthsMet(file.springs(), expected.get("springs"), pose, where);
+    lengthsMet(file.shocks(), expected.get("shocks"), pose, where);
+    shaftMet(expected.get("driveshaft"), file.shaft().at(pose), where);
+  }
+
+  private static void linksMet(JsonNode expected, List<LinkReading> links, String where) {
+    double largest = 0;
+    for (LinkReading link : links) {
+      String what = where + " " + link.name();
+      JsonNode node = expected.get("links").get(link.name());
+      assertEquals(node.get("stretch_mm").asDouble(), link.stretchMm(), TOLERANCE, what);
+      viewMet(node.get("side_view_deg"), link.sideViewRad(), projection(link, true), what);
+      viewMet(node.get("plan_view_deg"), link.planViewRad(), projection(link, false), what);
+      angleMet(node.get("elevation_deg"), link.elevationRad(), what);
+      largest = Math.max(largest, Math.abs(link.stretchMm()));
+    }
+    assertEquals(expected.get("max_abs_stretch_mm").asDouble(), largest, TOLERANCE, where);
+  }
+
+  private static double projection(LinkReading link, boolean side) {
+    Vector3 d = link.axleToFrame().scaled(link.lengthMm());
+    return Math.hypot(d.x(), side ? d.z() : d.y());
+  }
+
+  private static void viewMet(
+      JsonNode expected, OptionalDouble actual, double projectionMm, String what) {
+    assertEquals(!expected.isNull(), actual.isPresent(), what);
+    if (actual.isPresent()) {
+      assertEquals(
+          expected.asDouble(),
+          Math.toDegrees(actual.getAsDouble()),
+          TOLERANCE + 6e-5 / projectionMm,
+          what);
+    }
+  }
+
+  private static void lengthsMet(
+      List<SpringPoint> springs, JsonNode expected, AxlePose pose, String where) {
+    for (SpringPoint spring : springs) {
+      assertEquals(
+          expected.get(spring.name()).asDouble(),
+          spring.lengthMm(pose),
+          TOLERANCE,
+          where + " " + spring.name());
+    }
+  }
+
+  private static void shaftMet(JsonNode expected, ShaftReading shaft, String where) {
+    assertEquals(expected.get("length_mm").asDouble(), shaft.lengthMm(), TOLERANCE, where);
+    angleMet(expected.get("front_joint_deg"), shaft.frontJointRad(), where + " front joint");
+    angleMet(expected.get("rear_joint_deg"), shaft.rearJointRad(), where + " rear joint");
+    double perRad = Math.toDegrees(1);
+    assertEquals(
+        expected.get("b1sq_minus_b2sq_deg2").asDouble(),
+        shaft.squaresDifferenceRad2() * perRad * perRad,
+        5e-5,
+        where + " difference of squares");
+    double residualDeg = expected.get("residual_angle_deg").asDouble();
+    if (residualDeg > 0.05) {
+      double sumDeg =
+          expected.get("front_joint_deg").asDouble() + expected.get("rear_joint_deg").asDouble();
+      assertEquals(
+          residualDeg,
+          Math.toDegrees(shaft.residualRad()),
+          TOLERANCE * (1 + sumDeg / residualDeg),
+          where + " residual");
+    }
   }
 
   private static void angleMet(JsonNode expectedDeg, double actualRad, String what) {

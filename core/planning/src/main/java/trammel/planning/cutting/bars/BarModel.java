@@ -1,0 +1,238 @@
+package trammel.planning.cutting.bars;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The cutting problem in whole numbers, so that nothing depends on rounding.
+ *
+ * <p>Sizes are pieces with their kerf, capacities the room for them, both in one step that divides
+ * every size; prices are whole multiples of one price step. Kinds are the distinct sizes, largest
+ * first.
+ */
+final class BarModel {
+  /** Lengths are told apart down to this; finer differences are noise of the arithmetic. */
+  static final double RESOLUTION_MM = 1e-6;
+
+  static final int UNLIMITED = Integer.MAX_VALUE;
+
+  private static final double STEPS_PER_MM = 1e6;
+
+  /** Part of a step by which a length may fall short of a whole step and still count as it. */
+  private static final double STEP_NOISE = 0.01;
+
+  final long[] size;
+  final int[] demand;
+  final long[] capacity;
+  final long[] price;
+  final int[] available;
+
+  /** The price of one price step; zero when only bars are counted. */
+  final BigDecimal priceStep;
+
+  private final List<BarStock> stocks;
+  private final List<List<BarPiece>> piecesOfKind;
+
+  private BarModel(
+      long[] size,
+      int[] demand,
+      long[] capacity,
+      long[] price,
+      int[] available,
+      BigDecimal priceStep,
+      List<BarStock> stocks,
+      List<List<BarPiece>> piecesOfKind) {
+    this.size = size;
+    this.demand = demand;
+    this.capacity = capacity;
+    this.price = price;
+    this.available = available;
+    this.priceStep = priceStep;
+    this.stocks = stocks;
+    this.piecesOfKind = piecesOfKind;
+  }
+
+  static BarModel of(BarCuttingProblem problem) {
+    List<BarPiece> sorted = new ArrayList<>(problem.pieces());
+    sorted.sort(Comparator.comparingDouble(BarPiece::lengthMm).reversed());
+    long kerf = steps(problem.kerfMm());
+    List<List<BarPiece>> piecesOfKind = new ArrayList<>();
+    long[] size = new long[sorted.size()];
+    int[] demand = new int[sorted.size()];
+    int kinds = 0;
+    for (BarPiece piece : sorted) {
+      long withKerf = steps(piece.lengthMm()) + kerf;
+      if (kinds == 0 || size[kinds - 1] != withKerf) {
+        size[kinds++] = withKerf;
+        piecesOfKind.add(new ArrayList<>());
+      }
+      demand[kinds - 1] = Math.addExact(demand[kinds - 1], piece.quantity());
+      piecesOfKind.get(kinds - 1).add(piece);
+    }
+    size = Arrays.copyOf(size, kinds);
+    demand = Arrays.copyOf(demand, kinds);
+    return withStock(problem, size, demand, piecesOfKind);
+  }
+
+  private static BarModel withStock(
+      BarCuttingProblem problem, long[] size, int[] demand, List<List<BarPiece>> piecesOfKind) {
+    long step = 0;
+    for (long s : size) {
+      step = gcd(step, s);
+    }
+    long smallest = size.length == 0 ? 0 : size[size.length - 1];
+    List<BarStock> stocks = new ArrayList<>();
+    List<Long> capacities = new ArrayList<>();
+    for (BarStock stock : problem.stock()) {
+      long capacity = roomSteps(problem, stock);
+      if (size.length > 0 && capacity >= smallest && stock.available().orElse(1) > 0) {
+        stocks.add(stock);
+        capacities.add(capacity / step);
+      }
+    }
+    for (int i = 0; i < size.length; i++) {
+      size[i] /= step;
+    }
+    return priced(size, demand, stocks, capacities, piecesOfKind);
+  }
+
+  private static BarModel priced(
+      long[] size,
+      int[] demand,
+      List<BarStock> stocks,
+      List<Long> capacities,
+      List<List<BarPiece>> piecesOfKind) {
+    int scale = 0;
+    for (BarStock stock : stocks) {
+      scale = Math.max(scale, stock.price().scale());
+    }
+    long[] price = new long[stocks.size()];
+    BigInteger common = BigInteger.ZERO;
+    for (BarStock stock : stocks) {
+      common = common.gcd(stock.price().setScale(scale).unscaledValue());
+    }
+    BigDecimal priceStep = new BigDecimal(common, scale);
+    for (int s = 0; s < price.length; s++) {
+      BarStock stock = stocks.get(s);
+      price[s] =
+          common.signum() == 0
+              ? 0
+              : stock.price().setScale(scale).unscaledValue().divide(common).longValueExact();
+    }
+    if (common.signum() == 0) {
+      countBars(stocks, price);
+    }
+    return undominated(size, demand, stocks, capacities, price, priceStep, piecesOfKind);
+  }
+
+  /** Without prices every bar counts one; bars from the rack count only when all are from it. */
+  private static void countBars(List<BarStock> stocks, long[] price) {
+    boolean allRemnants = true;
+    for (BarStock stock : stocks) {
+      allRemnants &= stock.remnant();
+    }
+    for (int s = 0; s < price.length; s++) {
+      price[s] = allRemnants || !stocks.get(s).remnant() ? 1 : 0;
+    }
+  }
+
+  /** Leaves out stock that another one, open in number, replaces at no more money. */
+  private static BarModel undominated(
+      long[] size,
+      int[] demand,
+      List<BarStock> stocks,
+      List<Long> capacities,
+      long[] price,
+      BigDecimal priceStep,
+      List<List<BarPiece>> piecesOfKind) {
+    int pieces = 0;
+    for (int d : demand) {
+      pieces = Math.addExact(pieces, d);
+    }
+    List<Integer> kept = new ArrayList<>();
+    for (int s = 0; s < stocks.size(); s++) {
+      boolean dominated = false;
+      for (int t = 0; t < stocks.size() && !dominated; t++) {
+        boolean open = stocks.get(t).available().isEmpty();
+        boolean replaces = capacities.get(t) >= capacities.get(s) && price[t] <= price[s];
+        boolean strictly = capacities.get(t) > capacities.get(s) || price[t] < price[s] || t < s;
+        boolean sameKind = stocks.get(s).remnant() == stocks.get(t).remnant();
+        dominated = t != s && open && replaces && strictly && sameKind;
+      }
+      if (!dominated) {
+        kept.add(s);
+      }
+    }
+    int count = kept.size();
+    long[] keptCapacity = new long[count];
+    long[] keptPrice = new long[count];
+    int[] available = new int[count];
+    List<BarStock> keptStocks = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int s = kept.get(i);
+      keptCapacity[i] = capacities.get(s);
+      keptPrice[i] = price[s];
+      int limit = stocks.get(s).available().orElse(UNLIMITED);
+      available[i] = limit >= pieces ? UNLIMITED : limit;
+      keptStocks.add(stocks.get(s));
+    }
+    return new BarModel(
+        size, demand, keptCapacity, keptPrice, available, priceStep, keptStocks, piecesOfKind);
+  }
+
+  int kinds() {
+    return size.length;
+  }
+
+  int stocks() {
+    return capacity.length;
+  }
+
+  BarStock stock(int index) {
+    return stocks.get(index);
+  }
+
+  List<BarPiece> piecesOfKind(int kind) {
+    return piecesOfKind.get(kind);
+  }
+
+  BigDecimal money(long priceSteps) {
+    return priceStep.multiply(BigDecimal.valueOf(priceSteps));
+  }
+
+  long totalSize() {
+    return totalSize(demand);
+  }
+
+  long totalSize(int[] counts) {
+    long total = 0;
+    for (int i = 0; i < size.length; i++) {
+      total = Math.addExact(total, Math.multiplyExact(size[i], (long) counts[i]));
+    }
+    return total;
+  }
+
+  private static long roomSteps(BarCuttingProblem problem, BarStock stock) {
+    long room = steps(stock.lengthMm()) - steps(problem.trimMm()) - steps(problem.clampLossMm());
+    return problem.clampLossMm() > 0 ? room : room + steps(problem.kerfMm());
+  }
+
+  private static long steps(double lengthMm) {
+    return (long) Math.floor(lengthMm * STEPS_PER_MM + STEP_NOISE);
+  }
+
+  private static long gcd(long a, long b) {
+    long x = a;
+    long y = b;
+    while (y != 0) {
+      long rest = x % y;
+      x = y;
+      y = rest;
+    }
+    return x;
+  }
+}

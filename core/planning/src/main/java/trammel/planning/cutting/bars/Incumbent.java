@@ -1,0 +1,67 @@
+package trammel.planning.cutting.bars;
+
+/** The best plan so far and the best bound so far. */
+final class Incumbent {
+  private final BarModel model;
+  private final PriceLadder ladder;
+  private CutList best;
+  private long bestPrice;
+  private long lowerBound;
+
+  /**
+   * @param highest a price that no plan worth having exceeds
+   */
+  Incumbent(BarModel model, CutList first, long highest) {
+    this.model = model;
+    this.best = first;
+    this.bestPrice = first == null ? highest + 1 : first.price;
+    this.ladder = new PriceLadder(model, bestPrice);
+    this.lowerBound = ladder.atLeast(0);
+  }
+
+  void offer(CutList plan) {
+    if (plan != null && plan.price < bestPrice) {
+      best = plan.copy();
+      bestPrice = plan.price;
+    }
+  }
+
+  /** Takes a proven bound; it is raised to the next total that bars can cost. */
+  void raiseBound(double bound) {
+    lowerBound = Math.max(lowerBound, Math.min(bestPrice, ladder.atLeast((long) Math.ceil(bound))));
+  }
+
+  /** Nothing cheaper than the best plan exists. */
+  void close() {
+    lowerBound = bestPrice;
+  }
+
+  boolean isClosed() {
+    return lowerBound >= bestPrice;
+  }
+
+  boolean exists() {
+    return best != null;
+  }
+
+  CutList best() {
+    return best;
+  }
+
+  long price() {
+    return bestPrice;
+  }
+
+  long lowerBound() {
+    return lowerBound;
+  }
+
+  /** The dearest total that would still be an improvement. */
+  long target() {
+    return ladder.below(bestPrice);
+  }
+
+  BarModel model() {
+    return model;
+  }
+}

@@ -1,0 +1,47 @@
+package trammel.planning.cutting.bars;
+
+import java.util.List;
+
+/** The solved pattern relaxation of (the rest of) a cutting problem. */
+final class Relaxation {
+  /** Patterns at a positive level. */
+  final List<Pattern> patterns;
+
+  final double[] levels;
+
+  /** Value of the relaxation over the patterns known, price steps. */
+  final double value;
+
+  /** No plan costs less; price steps, proven in whole numbers. */
+  final double lowerBound;
+
+  /** Worth of a piece of each kind, in {@link #scale} parts of a price step. */
+  final long[] worth;
+
+  /** Charge for each bar of limited stock, same unit. */
+  final long[] charge;
+
+  final long scale;
+
+  /** False when pieces had to be left out for want of stock. */
+  final boolean coversAll;
+
+  Relaxation(
+      List<Pattern> patterns,
+      double[] levels,
+      double value,
+      double lowerBound,
+      long[] worth,
+      long[] charge,
+      long scale,
+      boolean coversAll) {
+    this.patterns = patterns;
+    this.levels = levels;
+    this.value = value;
+    this.lowerBound = lowerBound;
+    this.worth = worth;
+    this.charge = charge;
+    this.scale = scale;
+    this.coversAll = coversAll;
+  }
+}

@@ -53,7 +53,7 @@ public final class LayoutAnalysis {
   /** The figures at ride height. */
   public RideState ride() {
     if (ride == null) {
-      ride = RideState.of(layout);
+      ride = RideState.of(layout, solver);
     }
     return ride;
   }

@@ -1,36 +1,83 @@
 package trammel.engine.checks;
 
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.PoseSolver;
-import trammel.engine.springs.RideFrequency;
+import trammel.engine.motion.RideFigures;
+import trammel.engine.motion.Shaft;
+import trammel.engine.motion.ShaftReading;
+import trammel.engine.motion.SpringPoint;
+import trammel.engine.motion.SpringReading;
+import trammel.engine.motion.WheelRates;
 
-/** Temporary. */
-public record RideState(double antiSquatShare, double rollUndersteer, double rideFrequencyHz) {
-  static RideState of(Layout layout) {
-    PoseSolver s = new PoseSolver(layout.linkage());
-    double h = 0.01;
-    AxlePose a = s.solve(h, 0).required();
-    AxlePose b = s.solve(-h, 0).required();
-    double p = (a.pitchNoseUpRad() - b.pitchNoseUpRad()) / (2 * h);
-    double x = (a.forwardMm() - b.forwardMm()) / (2 * h);
-    double slope = -(x + p * layout.chassis().tyre().loadedRadiusMm());
-    double as =
-        slope
-            / (layout.chassis().masses().centreOfGravityHeightMm()
-                / layout.chassis().wheelbaseMm());
-    AxlePose c = s.solve(0, 1e-4).required();
-    AxlePose d = s.solve(0, -1e-4).required();
-    double us = -(c.yawRad() - d.yawRad()) / 2e-4;
-    double rate = 0;
-    for (SpringUnit u : layout.springs()) {
-      double dl =
-          (u.frame().distanceMm(a.move(u.axle())) - u.frame().distanceMm(b.move(u.axle())))
-              / (2 * h);
-      rate += 0.5 * u.rateNPerMm() * dl * dl;
+/**
+ * The figures of a layout at ride height.
+ *
+ * @param figures instant centre, roll centre, roll steer and the rates behind them
+ * @param shocks each shock's length and motion ratios
+ * @param rates each spring's length and motion ratios, wheel rate and roll stiffness
+ * @param shaft length and joint angles of the propeller shaft
+ * @param antiSquatShare anti-squat, 1 for 100 %
+ * @param antiLiftShare anti-lift under braking, 1 for 100 %
+ * @param rideFrequencyHz natural frequency of a rear corner on its springs (Hz)
+ */
+public record RideState(
+    RideFigures figures,
+    List<SpringReading> shocks,
+    WheelRates rates,
+    ShaftReading shaft,
+    double antiSquatShare,
+    double antiLiftShare,
+    double rideFrequencyHz) {
+  public RideState {
+    shocks = List.copyOf(shocks);
+  }
+
+  static RideState of(Layout layout, PoseSolver solver) {
+    Chassis chassis = layout.chassis();
+    AxlePose ride = AxlePose.atRide(chassis.tyre().loadedRadiusMm());
+    RideFigures figures = RideFigures.of(solver);
+    List<SpringPoint> springs = new ArrayList<>(2);
+    for (SpringUnit unit : layout.springs()) {
+      springs.add(
+          new SpringPoint(unit.name(), unit.frame(), unit.axle(), unit.rateNPerMm()));
     }
+    WheelRates rates = WheelRates.of(solver, ride, springs);
+    List<SpringReading> shocks = new ArrayList<>(2);
+    for (ShockUnit unit : layout.shocks()) {
+      SpringPoint shock = new SpringPoint(unit.name(), unit.frame(), unit.axle(), 0);
+      shocks.add(shock.at(ride, figures.rates(), chassis.axle().trackMm()));
+    }
+    double heightMm = chassis.masses().centreOfGravityHeightMm();
     return new RideState(
-        as, us, RideFrequency.hertz(rate, layout.chassis().masses().sprungPerRearCornerKg()));
+        figures,
+        shocks,
+        rates,
+        shaft(chassis.driveline()).at(ride),
+        figures.antiSquatPercent(heightMm, chassis.wheelbaseMm()) / 100,
+        figures.antiLiftPercent(
+                chassis.traction().frontBrakeShare(), heightMm, chassis.wheelbaseMm())
+            / 100,
+        rates.rideFrequencyHz(chassis.masses().sprungPerRearCornerKg()));
+  }
+
+  /** The propeller shaft of a driveline as the motion engine sees it. */
+  public static Shaft shaft(Driveline driveline) {
+    return new Shaft(
+        driveline.pinionJoint(),
+        driveline.pinionAxis(),
+        driveline.transmissionJoint(),
+        driveline.transmissionAxis());
+  }
+
+  /** Roll steer, understeer positive, angle of steer per angle of roll. */
+  public double rollUndersteer() {
+    return figures.rollUndersteerRadPerRad();
   }
 }

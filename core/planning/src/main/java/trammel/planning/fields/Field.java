@@ -151,14 +151,19 @@ public final class Field<T> {
   public static Field<Measurement> measuredLength(
       String key, String help, double minMm, double maxMm) {
     return new Field<>(
-        key, help, new MeasurementType(new QuantityRange(QuantityKind.LENGTH, minMm, maxMm)));
+        key,
+        help,
+        new MeasurementType(
+            new QuantityType(new QuantityRange(QuantityKind.LENGTH, minMm, maxMm))));
   }
 
   /** A measured weight, kg. */
   public static Field<Measurement> measuredMass(
       String key, String help, double minKg, double maxKg) {
     return new Field<>(
-        key, help, new MeasurementType(new QuantityRange(QuantityKind.MASS, minKg, maxKg)));
+        key,
+        help,
+        new MeasurementType(new QuantityType(new QuantityRange(QuantityKind.MASS, minKg, maxKg))));
   }
 
   /** A measured angle, rad, which must say {@code from level} or {@code from frame}. */
@@ -166,6 +171,18 @@ public final class Field<T> {
       String key, String help, double minRad, double maxRad) {
     return new Field<>(
         key, help, new MeasuredAngleType(new QuantityRange(QuantityKind.ANGLE, minRad, maxRad)));
+  }
+
+  /**
+   * A measured angle that is always from level, rad; {@code from level} may be written behind it.
+   */
+  public static Field<Measurement> measuredLevelAngle(
+      String key, String help, double minRad, double maxRad) {
+    return new Field<>(
+        key,
+        help,
+        new MeasurementType(
+            new LevelAngleType(new QuantityRange(QuantityKind.ANGLE, minRad, maxRad))));
   }
 
   /** A place by three measured distances, mm: {@code {forward: …, left: …, up: …}}. */

@@ -46,6 +46,8 @@ public enum FieldKind {
   MEASURED_LENGTH,
   /** An angle with its datum, one or several readings. */
   MEASURED_ANGLE,
+  /** An angle from level, one or several readings. */
+  MEASURED_LEVEL_ANGLE,
   /** A weight, one or several readings. */
   MEASURED_MASS,
   /** Three distances: forward, left, up. */

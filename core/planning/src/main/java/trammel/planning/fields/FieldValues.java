@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.planning.document.Location;
+import trammel.planning.quantity.UnitSystem;
 
 /** The values that were read for a list of fields, each of its field's type. */
 public final class FieldValues {
@@ -103,6 +104,40 @@ public final class FieldValues {
   public Location locationOf(Field<?> field) {
     Entry entry = entries.get(field.key());
     return entry == null ? location.inside(field.key()) : entry.location();
+  }
+
+  /**
+   * Every default that was taken here and in the groups below because the file says nothing, as
+   * {@code path: value}, in the order of the fields.
+   */
+  public List<String> defaultsTaken(UnitSystem units) {
+    List<String> taken = new ArrayList<>();
+    addDefaultsTaken(units, taken);
+    return List.copyOf(taken);
+  }
+
+  private void addDefaultsTaken(UnitSystem units, List<String> taken) {
+    for (Entry entry : entries.values()) {
+      Optional<String> text = entry.field().defaultText(units);
+      if (!entry.given() && text.isPresent()) {
+        taken.add(entry.location().path() + ": " + text.get());
+      }
+      addDefaultsTakenIn(entry.value(), units, taken);
+    }
+  }
+
+  private static void addDefaultsTakenIn(Object value, UnitSystem units, List<String> taken) {
+    if (value instanceof FieldValues group) {
+      group.addDefaultsTaken(units, taken);
+    } else if (value instanceof List<?> list) {
+      for (Object entry : list) {
+        addDefaultsTakenIn(entry, units, taken);
+      }
+    } else if (value instanceof Map<?, ?> map) {
+      for (Object entry : map.values()) {
+        addDefaultsTakenIn(entry, units, taken);
+      }
+    }
   }
 
   /** Collects the values while a group is being read. */

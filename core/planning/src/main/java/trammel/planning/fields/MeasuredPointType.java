@@ -9,7 +9,7 @@ final class MeasuredPointType extends PlaceType<Measurement, MeasuredPosition> {
   private final PointType plain;
 
   MeasuredPointType(QuantityRange range) {
-    super(new AxisFields<>(new MeasurementType(range), true), range);
+    super(new AxisFields<>(new MeasurementType(new QuantityType(range)), true), range);
     this.plain = new PointType(range);
   }
 

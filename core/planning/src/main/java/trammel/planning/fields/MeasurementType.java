@@ -7,20 +7,23 @@ import java.util.OptionalDouble;
 import trammel.planning.document.DocumentNode;
 import trammel.planning.quantity.Measurement;
 import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 
-/** A length or weight, one reading or a list of repeats. */
+/** A length, weight or angle from level, one reading or a list of repeats. */
 final class MeasurementType extends ValueType<Measurement> {
-  private final QuantityRange range;
+  private final QuantityType one;
 
-  MeasurementType(QuantityRange range) {
-    this.range = range;
+  MeasurementType(QuantityType one) {
+    this.one = one;
   }
 
   @Override
   FieldKind kind() {
-    return range.kind() == QuantityKind.MASS ? FieldKind.MEASURED_MASS : FieldKind.MEASURED_LENGTH;
+    return switch (one.range().kind()) {
+      case MASS -> FieldKind.MEASURED_MASS;
+      case ANGLE -> FieldKind.MEASURED_LEVEL_ANGLE;
+      default -> FieldKind.MEASURED_LENGTH;
+    };
   }
 
   @Override
@@ -30,8 +33,8 @@ final class MeasurementType extends ValueType<Measurement> {
       return Optional.empty();
     }
     List<Double> readings = new ArrayList<>();
-    for (DocumentNode one : nodes.get()) {
-      Optional<Double> reading = range.read(one, reader);
+    for (DocumentNode repeat : nodes.get()) {
+      Optional<Double> reading = one.read(repeat, reader);
       if (reading.isPresent()) {
         readings.add(reading.get());
       }
@@ -39,44 +42,44 @@ final class MeasurementType extends ValueType<Measurement> {
     if (readings.size() < nodes.get().size()) {
       return Optional.empty();
     }
-    Measurement measurement =
-        new Measurement(range.kind(), readings, reader.tolerances().of(range.kind()));
+    QuantityKind kind = one.range().kind();
+    Measurement measurement = new Measurement(kind, readings, reader.tolerances().of(kind));
     Repeats.warnOfSpread(node, measurement, reader);
     return Optional.of(measurement);
   }
 
   @Override
   String allowed(UnitSystem units) {
-    return range.allowed(units) + ", or a list of repeats";
+    return one.allowed(units) + ", or a list of repeats";
   }
 
   @Override
   String example(UnitSystem units) {
-    return range.example(units);
+    return one.example(units);
   }
 
   @Override
   String print(Measurement value, UnitSystem units) {
-    return new QuantityPrinter(units).print(value.mean(), range.kind());
+    return one.print(value.mean(), units);
   }
 
   @Override
   boolean accepts(Measurement value) {
-    return value.kind() == range.kind() && range.holds(value.mean());
+    return value.kind() == one.range().kind() && one.accepts(value.mean());
   }
 
   @Override
   String unit(UnitSystem units) {
-    return range.kind().bareUnit(units).symbol();
+    return one.unit(units);
   }
 
   @Override
   OptionalDouble least() {
-    return OptionalDouble.of(range.least());
+    return one.least();
   }
 
   @Override
   OptionalDouble greatest() {
-    return OptionalDouble.of(range.greatest());
+    return one.greatest();
   }
 }

@@ -1,0 +1,126 @@
+package trammel.planning.job;
+
+import static trammel.planning.job.ShopUnits.degrees;
+import static trammel.planning.job.ShopUnits.inches;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import trammel.planning.document.Location;
+import trammel.planning.document.ObjectNode;
+import trammel.planning.document.Problems;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.quantity.PartialPosition;
+
+/** The part {@code chosen} of a job file. */
+final class ChosenPart {
+  private static final double LEAST_MM = inches(-150);
+  private static final double GREATEST_MM = inches(200);
+
+  private static final Field<String> LINKAGE =
+      Field.text("linkage", "id of the linkage, as listed by trammel layouts", 60);
+  private static final Field<String> SPRING =
+      Field.text("spring", "id of the spring, as listed by trammel layouts", 60);
+  private static final Field<ObjectNode> LINKAGE_OPTIONS =
+      Field.options("linkage_options", "options of the linkage, as listed by trammel layouts")
+          .optional();
+  private static final Field<ObjectNode> SPRING_OPTIONS =
+      Field.options("spring_options", "options of the spring, as listed by trammel layouts")
+          .optional();
+
+  private static final Field<Double> RAIL_UNDERSIDE =
+      Field.lengthMm(
+              "rail_underside_at_axle", "ride height wanted at the axle", inches(2), inches(60))
+          .measuredFrom("up from the ground to the rail's underside, at the axle");
+  private static final Field<Double> BUMP =
+      Field.lengthMm("bump", "travel wanted upward from ride", inches(0.5), inches(14));
+  private static final Field<Double> DROOP =
+      Field.lengthMm("droop", "travel wanted downward from ride", inches(0.5), inches(14));
+  private static final Field<FieldValues> RIDE =
+      Field.section(
+          "ride",
+          "where the body is to sit and how far the axle is to move",
+          List.of(RAIL_UNDERSIDE, BUMP, DROOP));
+
+  private static final Field<Double> PINION_ANGLE =
+      Field.levelAngleRad(
+              "pinion_angle",
+              "pinion angle wanted at ride, nose up positive",
+              degrees(-15),
+              degrees(20))
+          .optional();
+
+  private static final Field<PartialPosition> FRAME =
+      Field.partialPoint("frame", "the end on the frame", LEAST_MM, GREATEST_MM).optional();
+  private static final Field<PartialPosition> AXLE =
+      Field.partialPoint("axle", "the end on the axle", LEAST_MM, GREATEST_MM).optional();
+  private static final Field<Map<String, FieldValues>> PICKUPS =
+      Field.namedSections(
+              "pickups",
+              "distances that the vehicle dictates, by the name of the link",
+              List.of(FRAME, AXLE))
+          .optional()
+          .measuredFrom("at ride, from level: forward of the axle, left, up from the ground");
+
+  static final Field<FieldValues> FIELD =
+      Field.section(
+          "chosen",
+          "linkage, spring, ride height and overrides",
+          List.of(LINKAGE, SPRING, LINKAGE_OPTIONS, SPRING_OPTIONS, RIDE, PINION_ANGLE, PICKUPS));
+
+  private ChosenPart() {}
+
+  static Chosen of(FieldValues values) {
+    FieldValues ride = values.get(RIDE);
+    return new Chosen(
+        values.get(LINKAGE),
+        values.get(SPRING),
+        options(values, LINKAGE_OPTIONS),
+        options(values, SPRING_OPTIONS),
+        new Ride(ride.get(RAIL_UNDERSIDE), ride.get(BUMP), ride.get(DROOP)),
+        values.find(PINION_ANGLE),
+        pickups(values.find(PICKUPS).orElse(Map.of())));
+  }
+
+  private static ObjectNode options(FieldValues values, Field<ObjectNode> field) {
+    Optional<ObjectNode> given = values.find(field);
+    return given.isPresent() ? given.get() : ObjectNode.empty(values.locationOf(field));
+  }
+
+  private static Map<String, PickupOverride> pickups(Map<String, FieldValues> all) {
+    Map<String, PickupOverride> pickups = new LinkedHashMap<>();
+    for (Map.Entry<String, FieldValues> one : all.entrySet()) {
+      FieldValues values = one.getValue();
+      pickups.put(
+          one.getKey(),
+          new PickupOverride(end(values, FRAME), end(values, AXLE), values.location()));
+    }
+    return pickups;
+  }
+
+  private static PartialPosition end(FieldValues values, Field<PartialPosition> field) {
+    Optional<PartialPosition> given = values.find(field);
+    return given.isPresent() ? given.get() : PartialPosition.NONE;
+  }
+
+  static void check(FieldValues values, Problems problems) {
+    for (FieldValues one : values.find(PICKUPS).orElse(Map.of()).values()) {
+      boolean written = one.isWritten(FRAME) || one.isWritten(AXLE);
+      if (!written || isEmpty(one, FRAME) || isEmpty(one, AXLE)) {
+        Location where = one.location();
+        problems.error(
+            where,
+            "an override that changes nothing",
+            "frame or axle, each with some of forward, left and up",
+            "Write for example frame: {up: 12 1/4 in}, or take the name out.");
+      }
+    }
+  }
+
+  private static boolean isEmpty(FieldValues values, Field<PartialPosition> field) {
+    Optional<PartialPosition> given = values.find(field);
+    return given.isPresent() && given.get().isEmpty();
+  }
+}

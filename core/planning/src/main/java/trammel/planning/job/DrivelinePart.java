@@ -1,0 +1,99 @@
+package trammel.planning.job;
+
+import static trammel.planning.job.ShopUnits.degrees;
+import static trammel.planning.job.ShopUnits.inches;
+import static trammel.planning.job.ShopUnits.poundFeet;
+
+import java.util.List;
+import java.util.Optional;
+import trammel.planning.document.Problems;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.quantity.MeasuredAngle;
+import trammel.planning.quantity.MeasuredPosition;
+import trammel.planning.quantity.QuantityPrinter;
+
+/**
+ * The groups {@code measured.transmission}, {@code measured.driveshaft}, {@code measured.drive}.
+ */
+final class DrivelinePart {
+  private static final Field<MeasuredPosition> JOINT =
+      Field.measuredPoint("joint", "centre of the front universal joint", inches(-40), inches(240))
+          .measuredFrom(
+              "forward from the axle mark, left from the centre plane, up from the floor");
+  private static final Field<MeasuredAngle> ANGLE =
+      Field.measuredAngle(
+              "angle",
+              "elevation of the output axis looking forward: positive with the tail down",
+              degrees(-15),
+              degrees(15))
+          .measuredFrom("on a machined face of the transmission, against level or frame as stated");
+
+  static final Field<FieldValues> TRANSMISSION =
+      Field.section("transmission", "where the driveshaft starts", List.of(JOINT, ANGLE));
+
+  private static final Field<Double> SHAFT_DIAMETER =
+      Field.lengthMm("tube_diameter", "outside diameter of the shaft's tube", inches(1), inches(7));
+  private static final Field<Double> SHAFT_WALL =
+      Field.lengthMm("tube_wall", "wall of the shaft's tube", inches(0.03), inches(0.5));
+  private static final Field<Double> SLIP_ENGAGEMENT =
+      Field.lengthMm(
+              "slip_engagement", "length of spline engaged as measured", inches(0.25), inches(12))
+          .measuredFrom("from the end of the spline to the end of the slip yoke");
+  private static final Field<Double> SLIP_ROOM =
+      Field.lengthMm("slip_room", "how far the slip yoke can still move in", 0, inches(12))
+          .measuredFrom("from where it sits to where it stops");
+
+  static final Field<FieldValues> DRIVESHAFT =
+      Field.section(
+              "driveshaft",
+              "the driveshaft, if it is kept",
+              List.of(SHAFT_DIAMETER, SHAFT_WALL, SLIP_ENGAGEMENT, SLIP_ROOM))
+          .optional();
+
+  private static final Field<Double> ENGINE_TORQUE =
+      Field.torqueNmm("engine_torque", "greatest engine torque", poundFeet(20), poundFeet(3000));
+  private static final Field<Double> FIRST_GEAR =
+      Field.number("first_gear", "ratio of the lowest gear used to launch", 0.5, 25);
+  private static final Field<Double> FINAL_DRIVE =
+      Field.number("final_drive", "ratio of the axle", 1.5, 10);
+
+  static final Field<FieldValues> DRIVE =
+      Field.section(
+              "drive",
+              "what the engine can put on the axle; give drive or tyre_grip or both",
+              List.of(ENGINE_TORQUE, FIRST_GEAR, FINAL_DRIVE))
+          .optional();
+
+  private DrivelinePart() {}
+
+  static Transmission transmission(FieldValues values) {
+    return new Transmission(values.get(JOINT), values.get(ANGLE));
+  }
+
+  static Driveshaft driveshaft(FieldValues values) {
+    return new Driveshaft(
+        values.get(SHAFT_DIAMETER),
+        values.get(SHAFT_WALL),
+        values.get(SLIP_ENGAGEMENT),
+        values.get(SLIP_ROOM));
+  }
+
+  static EngineDrive engine(FieldValues values) {
+    return new EngineDrive(
+        values.get(ENGINE_TORQUE), values.get(FIRST_GEAR), values.get(FINAL_DRIVE));
+  }
+
+  static void checkShaft(FieldValues values, Problems problems, QuantityPrinter printer) {
+    Optional<Double> diameterMm = values.find(SHAFT_DIAMETER);
+    Optional<Double> wallMm = values.find(SHAFT_WALL);
+    if (diameterMm.isEmpty() || wallMm.isEmpty() || 2 * wallMm.get() < diameterMm.get()) {
+      return;
+    }
+    problems.error(
+        values.locationOf(SHAFT_WALL),
+        printer.decimalLength(wallMm.get(), 3),
+        "less than half the tube's diameter, " + printer.length(diameterMm.get() / 2),
+        "Measure tube_wall and tube_diameter again.");
+  }
+}

@@ -1,0 +1,50 @@
+package trammel.planning.job;
+
+import java.nio.file.Path;
+import trammel.planning.document.DocumentNode;
+import trammel.planning.document.DocumentReader;
+import trammel.planning.document.Location;
+import trammel.planning.document.ObjectNode;
+
+/**
+ * A job file as a tree, before its fields are read: single values can still be changed.
+ *
+ * @param file name of the file
+ * @param root its keys
+ */
+public record JobDocument(String file, ObjectNode root) {
+  /** What stands in messages for the name of the file of a value that was varied. */
+  public static final String VARY = "--vary";
+
+  /**
+   * Loads a file.
+   *
+   * @throws trammel.planning.document.BadInputException if it is not one well-formed document
+   */
+  public static JobDocument load(Path file) {
+    return new JobDocument(file.toString(), DocumentReader.read(file));
+  }
+
+  /**
+   * Reads a text that has the name of a file.
+   *
+   * @throws trammel.planning.document.BadInputException if it is not one well-formed document
+   */
+  public static JobDocument of(String fileName, String text) {
+    return new JobDocument(fileName, DocumentReader.read(fileName, text));
+  }
+
+  /**
+   * A copy in which one field has another value. Problems with the value name {@code --vary}.
+   *
+   * @param path path of the field, such as {@code measured.rails.outside_at_axle} or {@code
+   *     measured.obstacles[0].name}
+   * @param text the value as it could stand in a file, such as {@code 36 in}
+   * @throws trammel.planning.document.BadInputException if no field can stand at the path, or the
+   *     value cannot be read
+   */
+  public JobDocument withValue(String path, String text) {
+    DocumentNode value = DocumentReader.readValue(new Location(VARY, 0, 0, path), text);
+    return new JobDocument(file, new TreeEdit(path, value).in(root));
+  }
+}

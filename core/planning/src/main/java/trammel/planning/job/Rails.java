@@ -1,0 +1,31 @@
+package trammel.planning.job;
+
+import trammel.planning.quantity.Measurement;
+
+/**
+ * The frame rails.
+ *
+ * @param shape channel or box
+ * @param outsideAtAxle over both rails at the axle mark
+ * @param betweenAtAxle between the rails at the axle mark
+ * @param outsideAtFrontMounts over both rails at the front-mount station
+ * @param betweenAtFrontMounts between the rails at the front-mount station
+ * @param depth height of the section
+ * @param flange width of the section
+ * @param wallMm thickness of the material, mm
+ * @param undersideAtAxle underside of the rail above the level floor at the axle mark
+ * @param undersideAtFrontMounts underside of the rail above the level floor at the front mounts
+ * @param frontMountsForward front-mount station ahead of the axle mark
+ */
+public record Rails(
+    RailShape shape,
+    Measurement outsideAtAxle,
+    Measurement betweenAtAxle,
+    Measurement outsideAtFrontMounts,
+    Measurement betweenAtFrontMounts,
+    Measurement depth,
+    Measurement flange,
+    double wallMm,
+    Measurement undersideAtAxle,
+    Measurement undersideAtFrontMounts,
+    Measurement frontMountsForward) {}

@@ -1,0 +1,38 @@
+package trammel.planning.job;
+
+import trammel.planning.quantity.Measurement;
+
+/**
+ * The vehicle on the scales, ready to drive.
+ *
+ * @param frontLeft left front wheel
+ * @param frontRight right front wheel
+ * @param rearLeft left rear wheel
+ * @param rearRight right rear wheel
+ * @param unsprungRearKg axle, wheels, brakes and half of what joins them to the body, kg
+ * @param centreOfGravityHeightMm height of the centre of gravity above the ground at ride, mm
+ * @param centreOfGravityMeasured true if that height was measured, false if it is an estimate
+ */
+public record Weights(
+    Measurement frontLeft,
+    Measurement frontRight,
+    Measurement rearLeft,
+    Measurement rearRight,
+    double unsprungRearKg,
+    double centreOfGravityHeightMm,
+    boolean centreOfGravityMeasured) {
+  /** Mass on the front axle, kg. */
+  public double frontKg() {
+    return frontLeft.meanKg() + frontRight.meanKg();
+  }
+
+  /** Mass on the rear axle, kg. */
+  public double rearKg() {
+    return rearLeft.meanKg() + rearRight.meanKg();
+  }
+
+  /** Mass of the vehicle, kg. */
+  public double totalKg() {
+    return frontKg() + rearKg();
+  }
+}

@@ -45,8 +45,7 @@ public record RideState(
     RideFigures figures = RideFigures.of(solver);
     List<SpringPoint> springs = new ArrayList<>(2);
     for (SpringUnit unit : layout.springs()) {
-      springs.add(
-          new SpringPoint(unit.name(), unit.frame(), unit.axle(), unit.rateNPerMm()));
+      springs.add(new SpringPoint(unit.name(), unit.frame(), unit.axle(), unit.rateNPerMm()));
     }
     WheelRates rates = WheelRates.of(solver, ride, springs);
     List<SpringReading> shocks = new ArrayList<>(2);

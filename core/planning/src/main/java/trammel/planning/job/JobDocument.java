@@ -1,6 +1,7 @@
 package trammel.planning.job;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import trammel.planning.document.DocumentNode;
 import trammel.planning.document.DocumentReader;
 import trammel.planning.document.Location;
@@ -46,5 +47,27 @@ public record JobDocument(String file, ObjectNode root) {
   public JobDocument withValue(String path, String text) {
     DocumentNode value = DocumentReader.readValue(new Location(VARY, 0, 0, path), text);
     return new JobDocument(file, new TreeEdit(path, value).in(root));
+  }
+
+  /**
+   * Where a field stands; where the nearest section around it stands when it is not written.
+   *
+   * @param path keys joined by dots, such as {@code chosen.linkage}
+   */
+  public Location locationOf(String path) {
+    ObjectNode object = root;
+    Location nearest = root.location();
+    for (String key : path.split("\\.")) {
+      Optional<ObjectNode.Member> member = object.member(key);
+      if (member.isEmpty()) {
+        break;
+      }
+      nearest = member.get().keyLocation();
+      if (!(member.get().value() instanceof ObjectNode inner)) {
+        break;
+      }
+      object = inner;
+    }
+    return new Location(file, nearest.line(), nearest.column(), path);
   }
 }

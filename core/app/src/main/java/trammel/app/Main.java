@@ -3,7 +3,6 @@ package trammel.app;
 import java.io.FileDescriptor;
 import java.io.PrintWriter;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Starts Trammel from a command line. */
 public final class Main {
@@ -18,9 +17,8 @@ public final class Main {
     PrintWriter err = new StandardStream(FileDescriptor.err).writer();
     ExitCode exitCode =
         new Invocation(new TrammelCommands(), out, err, Invocation.Colour.DETECT).run(args);
-    Optional<String> failure = output.failure();
-    if (failure.isPresent()) {
-      err.println("Cannot write the whole output: " + failure.get() + ".");
+    if (!output.failure().isEmpty()) {
+      err.println("Cannot write the whole output: " + output.failure() + ".");
       err.flush();
       exitCode = ExitCode.FAULT;
     }

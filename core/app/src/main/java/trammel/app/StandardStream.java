@@ -6,14 +6,13 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 
 /** Standard output or error in UTF-8 whatever the locale, remembering why writing failed. */
 final class StandardStream extends FileOutputStream {
   /** The reader of a pipe went away, as `head` does: no fault, and nobody is left to tell. */
   private static final String READER_GONE = "Broken pipe";
 
-  private Optional<String> failure = Optional.empty();
+  private String failure = "";
 
   StandardStream(FileDescriptor descriptor) {
     super(descriptor);
@@ -28,13 +27,13 @@ final class StandardStream extends FileOutputStream {
     try {
       super.write(bytes, offset, length);
     } catch (IOException stopped) {
-      failure = Optional.ofNullable(stopped.getMessage());
+      failure = String.valueOf(stopped.getMessage());
       throw stopped;
     }
   }
 
-  /** Why something could not be written; empty if all of it was, or if its reader went away. */
-  Optional<String> failure() {
-    return failure.filter(reason -> !reason.equals(READER_GONE));
+  /** Why something could not be written; blank if all of it was, or if its reader went away. */
+  String failure() {
+    return failure.equals(READER_GONE) ? "" : failure;
   }
 }

@@ -1,0 +1,146 @@
+package trammel.app.plugins;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import org.pf4j.JarPluginManager;
+import org.pf4j.PluginManager;
+import org.pf4j.PluginState;
+import org.pf4j.PluginWrapper;
+import trammel.planning.draft.Extensions;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.SpringMount;
+
+/**
+ * Loads every jar of the plugins folder. One that is broken is reported by name and the rest go on:
+ * jars are loaded one by one, by name, because a plugin manager left to itself only logs what fails.
+ */
+public final class PluginFolder {
+  private final Path folder;
+  private final String version;
+  private final List<AxleLinkage> linkages = new ArrayList<>();
+  private final List<SpringMount> springs = new ArrayList<>();
+  private final List<String> troubles = new ArrayList<>();
+
+  /**
+   * @param folder the plugins folder
+   * @param version the version of Trammel that the plugins are held against
+   */
+  public PluginFolder(Path folder, String version) {
+    this.folder = folder;
+    this.version = version;
+  }
+
+  /** Loads the folder's plugins. */
+  public InstalledExtensions load() {
+    List<Path> jars = jars();
+    JarPluginManager manager = new JarPluginManager(folder);
+    manager.setSystemVersion(release(version));
+    for (Path jar : jars) {
+      load(manager, jar);
+    }
+    linkages.sort(Comparator.comparing(AxleLinkage::id));
+    springs.sort(Comparator.comparing(SpringMount::id));
+    return new InstalledExtensions(new Extensions(linkages, springs), troubles);
+  }
+
+  private List<Path> jars() {
+    List<Path> jars = new ArrayList<>();
+    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.jar")) {
+      for (Path jar : found) {
+        jars.add(jar);
+      }
+    } catch (IOException unreadable) {
+      troubles.add("the plugins folder " + folder + " cannot be read; no linkage is installed.");
+    }
+    Collections.sort(jars);
+    return jars;
+  }
+
+  /** A development build counts as the release that it leads to. */
+  private static String release(String version) {
+    int suffix = version.indexOf('-');
+    return suffix < 0 ? version : version.substring(0, suffix);
+  }
+
+  private void load(PluginManager manager, Path jar) {
+    String name = jar.getFileName().toString();
+    try {
+      String id = manager.loadPlugin(jar);
+      if (id == null) {
+        troubles.add("plugin " + name + " was left out: it could not be loaded. Replace the jar.");
+        return;
+      }
+      collect(manager, manager.getPlugin(id), name);
+    } catch (Exception | LinkageError | StackOverflowError broken) {
+      troubles.add("plugin " + name + " was left out: " + reason(broken) + ". Replace the jar.");
+    }
+  }
+
+  private void collect(PluginManager manager, PluginWrapper plugin, String name) {
+    if (plugin.getPluginState() == PluginState.DISABLED) {
+      troubles.add(
+          "plugin "
+              + name
+              + " was left out: it needs Trammel "
+              + plugin.getDescriptor().getRequires()
+              + " and this is "
+              + version
+              + ". Get the plugin that goes with this version.");
+      return;
+    }
+    PluginState state = manager.startPlugin(plugin.getPluginId());
+    if (!state.isStarted()) {
+      troubles.add("plugin " + name + " was left out: it did not start. Replace the jar.");
+      return;
+    }
+    int before = linkages.size() + springs.size() + troubles.size();
+    for (AxleLinkage linkage : manager.getExtensions(AxleLinkage.class, plugin.getPluginId())) {
+      if (isOwn(linkage.id(), name)) {
+        linkages.add(linkage);
+      }
+    }
+    for (SpringMount spring : manager.getExtensions(SpringMount.class, plugin.getPluginId())) {
+      if (isOwn(spring.id(), name)) {
+        springs.add(spring);
+      }
+    }
+    if (linkages.size() + springs.size() + troubles.size() == before) {
+      troubles.add(
+          "plugin " + name + " was left out: no linkage and no spring mount was found in it.");
+    }
+  }
+
+  private boolean isOwn(String id, String jar) {
+    boolean taken = false;
+    for (AxleLinkage linkage : linkages) {
+      taken |= linkage.id().equals(id);
+    }
+    for (SpringMount spring : springs) {
+      taken |= spring.id().equals(id);
+    }
+    if (taken) {
+      troubles.add(
+          "'"
+              + id
+              + "' of plugin "
+              + jar
+              + " was left out: another plugin has that name. Remove one of the two jars.");
+    }
+    return !taken;
+  }
+
+  private static String reason(Throwable broken) {
+    Throwable cause = broken;
+    while (cause.getCause() != null && cause.getCause() != cause) {
+      cause = cause.getCause();
+    }
+    String message = cause.getMessage();
+    return cause.getClass().getSimpleName() + (message == null ? "" : " (" + message + ")");
+  }
+}

@@ -1,0 +1,100 @@
+package trammel.planning.estimate;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import trammel.planning.catalog.BoltSize;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.hardware.BoltChoice;
+import trammel.planning.hardware.BoltGrade;
+import trammel.planning.hardware.BoltedJoint;
+import trammel.planning.hardware.StockedLengths;
+import trammel.planning.hardware.Thread;
+import trammel.planning.hardware.ThreadForm;
+import trammel.planning.hardware.Tightening;
+import trammel.planning.work.BoltNeed;
+
+/** Finds the stocked bolt for every grip: rounded up to the next length, one line a length. */
+final class BoltSchedule {
+  private static final int WASHERS = 2;
+  private static final double INCH_MM = 25.4;
+
+  private final Catalog catalog;
+  private final List<BoltLine> lines = new ArrayList<>();
+
+  BoltSchedule(Catalog catalog) {
+    this.catalog = catalog;
+  }
+
+  List<BoltLine> lines(List<BoltNeed> needs) {
+    for (BoltNeed need : needs) {
+      add(line(need));
+    }
+    return List.copyOf(lines);
+  }
+
+  private BoltLine line(BoltNeed need) {
+    BoltSize size = catalog.bolt(need.boltKey());
+    Thread thread =
+        new Thread(
+            size.title(), ThreadForm.UNIFIED, size.diameterMm(), INCH_MM / size.threadsPerInch());
+    BoltedJoint joint =
+        new BoltedJoint(thread, need.gripMm(), WASHERS, size.washerMm(), size.nutHeightMm());
+    BoltChoice choice = joint.choose(stocked(size));
+    BoltGrade grade = size.grade() == 8 ? BoltGrade.GRADE_8 : BoltGrade.GRADE_5;
+    return new BoltLine(
+        size,
+        choice,
+        need.gripMm(),
+        need.quantity(),
+        Tightening.REUSABLE.torqueNmm(thread, grade),
+        setPrice(size, choice.lengthMm()),
+        need.where(),
+        need.why());
+  }
+
+  private static StockedLengths stocked(BoltSize size) {
+    List<Double> lengths = new ArrayList<>(size.lengths().size());
+    for (BoltSize.Stocked stocked : size.lengths()) {
+      lengths.add(stocked.lengthMm());
+    }
+    return new StockedLengths(lengths);
+  }
+
+  private static BigDecimal setPrice(BoltSize size, double lengthMm) {
+    for (BoltSize.Stocked stocked : size.lengths()) {
+      if (stocked.lengthMm() == lengthMm) {
+        return stocked
+            .price()
+            .add(size.nutPrice())
+            .add(size.washerPrice().multiply(BigDecimal.valueOf(WASHERS)));
+      }
+    }
+    throw new IllegalStateException("no stocked length " + lengthMm + " of " + size.key());
+  }
+
+  private void add(BoltLine line) {
+    for (int i = 0; i < lines.size(); i++) {
+      BoltLine other = lines.get(i);
+      if (other.size().key().equals(line.size().key())
+          && other.choice().lengthMm() == line.choice().lengthMm()
+          && other.gripMm() == line.gripMm()) {
+        lines.set(i, together(other, line));
+        return;
+      }
+    }
+    lines.add(line);
+  }
+
+  private static BoltLine together(BoltLine a, BoltLine b) {
+    return new BoltLine(
+        a.size(),
+        a.choice(),
+        a.gripMm(),
+        a.quantity() + b.quantity(),
+        a.torqueNmm(),
+        a.setPrice(),
+        Words.both(a.where(), b.where()),
+        Words.both(a.why(), b.why()));
+  }
+}

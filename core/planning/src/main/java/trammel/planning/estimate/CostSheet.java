@@ -1,0 +1,148 @@
+package trammel.planning.estimate;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.planning.catalog.BoughtAs;
+import trammel.planning.catalog.Item;
+import trammel.planning.cutting.bars.CutBar;
+import trammel.planning.money.CostClass;
+import trammel.planning.money.CostLine;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** Writes the cost lines of everything that is bought for a job. */
+final class CostSheet {
+  private static final int QUANTITY_PLACES = 3;
+
+  private final Currency currency;
+  private final QuantityPrinter printer;
+  private final List<CostLine> lines = new ArrayList<>();
+
+  CostSheet(Currency currency, QuantityPrinter printer) {
+    this.currency = currency;
+    this.printer = printer;
+  }
+
+  List<CostLine> lines() {
+    return List.copyOf(lines);
+  }
+
+  CostSheet addSections(List<SectionCut> sections) {
+    for (SectionCut section : sections) {
+      Map<String, Integer> count = new LinkedHashMap<>();
+      Map<String, CutBar> one = new LinkedHashMap<>();
+      for (CutBar bar : section.plan().bars()) {
+        count.merge(bar.stock().id(), 1, Integer::sum);
+        one.put(bar.stock().id(), bar);
+      }
+      for (Map.Entry<String, CutBar> stick : one.entrySet()) {
+        double lengthMm = stick.getValue().stock().lengthMm();
+        String title = section.material().title() + ", " + printer.length(lengthMm) + " stick";
+        add(
+            section.material().key() + "-" + Math.round(lengthMm),
+            title,
+            CostClass.STEEL,
+            BigDecimal.valueOf(count.get(stick.getKey())),
+            count.get(stick.getKey()) + " sticks",
+            stick.getValue().stock().price(),
+            "sawn: " + names(section));
+      }
+    }
+    return this;
+  }
+
+  private static String names(SectionCut section) {
+    StringBuilder names = new StringBuilder();
+    section
+        .needs()
+        .forEach(
+            need ->
+                names
+                    .append(names.length() == 0 ? "" : ", ")
+                    .append(need.quantity())
+                    .append(" x ")
+                    .append(need.name()));
+    return names.toString();
+  }
+
+  CostSheet addPlates(List<PlateCut> plates) {
+    for (PlateCut plate : plates) {
+      for (PlateCut.Bought sheet : plate.bought()) {
+        String size = printer.length(sheet.widthMm()) + " x " + printer.length(sheet.lengthMm());
+        add(
+            plate.material().key()
+                + "-"
+                + Math.round(sheet.widthMm())
+                + "x"
+                + Math.round(sheet.lengthMm()),
+            plate.material().title() + ", " + size,
+            CostClass.STEEL,
+            BigDecimal.valueOf(sheet.count()),
+            sheet.count() + " sheets",
+            sheet.price(),
+            "plates: " + plate.names());
+      }
+    }
+    return this;
+  }
+
+  CostSheet addParts(List<PartLine> parts) {
+    for (PartLine part : parts) {
+      Item item = part.item();
+      BigDecimal quantity = decimal(part.quantity());
+      add(
+          item.key(),
+          item.title(),
+          costClass(item.bought()),
+          quantity,
+          quantity.toPlainString() + " " + item.unit(),
+          item.price(),
+          part.why());
+    }
+    return this;
+  }
+
+  CostSheet addBolts(List<BoltLine> bolts) {
+    for (BoltLine bolt : bolts) {
+      String length = printer.length(bolt.choice().lengthMm());
+      add(
+          bolt.size().key() + "-" + Math.round(bolt.choice().lengthMm()),
+          bolt.size().title() + " x " + length + " bolt, nut, 2 washers",
+          CostClass.PARTS,
+          BigDecimal.valueOf(bolt.quantity()),
+          bolt.quantity() + " sets",
+          bolt.setPrice(),
+          bolt.where());
+    }
+    return this;
+  }
+
+  private static CostClass costClass(BoughtAs bought) {
+    return switch (bought) {
+      case PART -> CostClass.PARTS;
+      case SUPPLY -> CostClass.SUPPLIES;
+      case OUTSIDE_WORK -> CostClass.OUTSIDE;
+    };
+  }
+
+  private static BigDecimal decimal(double quantity) {
+    return BigDecimal.valueOf(quantity)
+        .setScale(QUANTITY_PLACES, RoundingMode.HALF_UP)
+        .stripTrailingZeros();
+  }
+
+  private void add(
+      String key,
+      String title,
+      CostClass costClass,
+      BigDecimal quantity,
+      String quantityText,
+      BigDecimal unitCost,
+      String why) {
+    lines.add(new CostLine(key, title, costClass, quantity, quantityText, unitCost, currency, why));
+  }
+}

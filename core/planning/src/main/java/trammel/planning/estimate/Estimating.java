@@ -1,0 +1,84 @@
+package trammel.planning.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.draft.Draft;
+import trammel.planning.job.Terms;
+import trammel.planning.labour.HoursEstimate;
+import trammel.planning.labour.LabourFactor;
+import trammel.planning.money.CostLine;
+import trammel.planning.money.PriceTerms;
+import trammel.planning.money.Pricing;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.welding.WeldEstimate;
+import trammel.planning.work.WorkPlan;
+
+/** Estimates a job: weights, cutting, welds, hours and price. */
+public final class Estimating {
+  private final Catalog catalog;
+  private final PriceTerms terms;
+  private final double correlation;
+
+  /**
+   * @param catalog what can be bought and done
+   * @param terms the terms of this job
+   * @param correlation how much the hours of different operations run over together, 0..1
+   */
+  public Estimating(Catalog catalog, PriceTerms terms, double correlation) {
+    this.catalog = catalog;
+    this.terms = terms;
+    this.correlation = correlation;
+  }
+
+  /**
+   * The estimate of a job.
+   *
+   * @param draft the job and its layout
+   * @param plan the work that it asks for
+   * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
+   */
+  public Estimate estimate(Draft draft, WorkPlan plan) {
+    QuantityPrinter printer = new QuantityPrinter(draft.job().header().units());
+    List<PartLine> parts = new PartSchedule(catalog).lines(plan.parts());
+    List<BoltLine> bolts = new BoltSchedule(catalog).lines(plan.bolts());
+    List<SectionCut> sections = new SawSchedule(catalog).cuts(plan.tubes());
+    List<PlateCut> plates = new PlateSchedule(catalog).cuts(plan.plates());
+    WeldEstimate welds = catalog.welding().estimate(plan.welds());
+    HoursEstimate hours =
+        new WorkHours(catalog, factors(draft.job().terms()), correlation)
+            .hours(plan.operations(), welds);
+    List<CostLine> bought =
+        new CostSheet(terms.currency(), printer)
+            .addSections(sections)
+            .addPlates(plates)
+            .addParts(parts)
+            .addBolts(bolts)
+            .lines();
+    return new Estimate(
+        draft,
+        plan,
+        parts,
+        bolts,
+        sections,
+        plates,
+        welds,
+        hours,
+        new Pricing(terms).price(bought, hours));
+  }
+
+  private static List<LabourFactor> factors(Terms terms) {
+    List<LabourFactor> factors = new ArrayList<>(3);
+    add(factors, "rust", "rust on the frame and its bolts", terms.rustFactor());
+    add(factors, "access", "access round the work", terms.accessFactor());
+    add(factors, "finish", "finish asked for", terms.finishFactor());
+    return factors;
+  }
+
+  private static void add(
+      List<LabourFactor> factors, String group, String title, Optional<Double> multiplier) {
+    multiplier.ifPresent(
+        value -> factors.add(new LabourFactor(group, title, value, "terms.hours." + group)));
+  }
+}

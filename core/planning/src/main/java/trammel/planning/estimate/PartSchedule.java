@@ -1,0 +1,30 @@
+package trammel.planning.estimate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.work.PartNeed;
+
+/** Puts the needs for one item together on one line. */
+final class PartSchedule {
+  private final Catalog catalog;
+
+  PartSchedule(Catalog catalog) {
+    this.catalog = catalog;
+  }
+
+  List<PartLine> lines(List<PartNeed> needs) {
+    Map<String, PartLine> byItem = new LinkedHashMap<>();
+    for (PartNeed need : needs) {
+      PartLine line = new PartLine(catalog.item(need.itemKey()), need.quantity(), need.why());
+      byItem.merge(need.itemKey(), line, PartSchedule::together);
+    }
+    return new ArrayList<>(byItem.values());
+  }
+
+  private static PartLine together(PartLine a, PartLine b) {
+    return new PartLine(a.item(), a.quantity() + b.quantity(), Words.both(a.why(), b.why()));
+  }
+}

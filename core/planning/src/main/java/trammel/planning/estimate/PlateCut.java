@@ -1,0 +1,57 @@
+package trammel.planning.estimate;
+
+import java.math.BigDecimal;
+import java.util.List;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.work.PlateNeed;
+
+/**
+ * What is cut from plate of one thickness, and from which sheets.
+ *
+ * @param material the plate
+ * @param needs the plates to cut
+ * @param bought the sheets to buy
+ */
+public record PlateCut(PlateMaterial material, List<PlateNeed> needs, List<Bought> bought) {
+  public PlateCut {
+    needs = List.copyOf(needs);
+    bought = List.copyOf(bought);
+  }
+
+  /**
+   * Sheets of one size.
+   *
+   * @param widthMm width (mm)
+   * @param lengthMm length (mm)
+   * @param price price of one
+   * @param count how many
+   */
+  public record Bought(double widthMm, double lengthMm, BigDecimal price, int count) {}
+
+  /** Finished area of all plates (mm²). */
+  public double areaMm2() {
+    double areaMm2 = 0;
+    for (PlateNeed need : needs) {
+      areaMm2 += need.plate().outline().areaMm2() * need.quantity();
+    }
+    return areaMm2;
+  }
+
+  /** Finished mass of all plates (kg). */
+  public double massKg() {
+    return material.form().massKg(areaMm2());
+  }
+
+  /** The plates by name, as a list in words. */
+  public String names() {
+    StringBuilder names = new StringBuilder();
+    for (PlateNeed need : needs) {
+      names
+          .append(names.length() == 0 ? "" : ", ")
+          .append(need.quantity())
+          .append(" x ")
+          .append(need.plate().name());
+    }
+    return names.toString();
+  }
+}

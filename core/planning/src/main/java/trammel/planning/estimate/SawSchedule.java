@@ -1,0 +1,53 @@
+package trammel.planning.estimate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import trammel.planning.catalog.BarMaterial;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CuttingPractice;
+import trammel.planning.cutting.bars.BarCutter;
+import trammel.planning.cutting.bars.BarCuttingProblem;
+import trammel.planning.cutting.bars.BarPiece;
+import trammel.planning.cutting.bars.BarStock;
+import trammel.planning.work.TubeNeed;
+
+/** Plans the sawing of every section that a job needs. */
+final class SawSchedule {
+  private final Catalog catalog;
+
+  SawSchedule(Catalog catalog) {
+    this.catalog = catalog;
+  }
+
+  List<SectionCut> cuts(List<TubeNeed> needs) {
+    Map<String, List<TubeNeed>> bySection = new LinkedHashMap<>();
+    for (TubeNeed need : needs) {
+      bySection.computeIfAbsent(need.barKey(), key -> new ArrayList<>()).add(need);
+    }
+    List<SectionCut> cuts = new ArrayList<>(bySection.size());
+    for (Map.Entry<String, List<TubeNeed>> section : bySection.entrySet()) {
+      cuts.add(cut(catalog.bar(section.getKey()), section.getValue()));
+    }
+    return cuts;
+  }
+
+  private SectionCut cut(BarMaterial material, List<TubeNeed> needs) {
+    List<BarStock> stock = new ArrayList<>(material.sticks().size());
+    for (BarMaterial.Stick stick : material.sticks()) {
+      String id = material.key() + " x " + Math.round(stick.lengthMm()) + " mm";
+      stock.add(new BarStock(id, stick.lengthMm(), stick.price(), OptionalInt.empty(), false));
+    }
+    List<BarPiece> pieces = new ArrayList<>(needs.size());
+    for (TubeNeed need : needs) {
+      pieces.add(new BarPiece(need.name(), need.cutLengthMm(), need.quantity()));
+    }
+    CuttingPractice practice = catalog.cutting();
+    BarCuttingProblem problem =
+        new BarCuttingProblem(
+            stock, pieces, practice.sawKerfMm(), 0, practice.sawTrimMm(), practice.usefulStickMm());
+    return new SectionCut(material, needs, new BarCutter().cut(problem));
+  }
+}

@@ -1,0 +1,71 @@
+package trammel.planning.estimate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.labour.HoursEstimate;
+import trammel.planning.labour.LabourFactor;
+import trammel.planning.labour.Operation;
+import trammel.planning.labour.OperationLine;
+import trammel.planning.welding.WeldEstimate;
+import trammel.planning.work.OperationNeed;
+
+/** Adds up the hours of a plan: its operations, and the torch time that its welds take. */
+final class WorkHours {
+  /** Key of the operation whose quantity is the welds' clock hours. */
+  static final String TORCH_TIME = "torch-time";
+
+  private final Catalog catalog;
+  private final List<LabourFactor> factors;
+  private final double correlation;
+
+  WorkHours(Catalog catalog, List<LabourFactor> factors, double correlation) {
+    this.catalog = catalog;
+    this.factors = List.copyOf(factors);
+    this.correlation = correlation;
+  }
+
+  HoursEstimate hours(List<OperationNeed> needs, WeldEstimate welds) {
+    Map<String, OperationNeed> byKey = new LinkedHashMap<>();
+    for (OperationNeed need : needs) {
+      byKey.merge(need.operationKey(), need, WorkHours::together);
+    }
+    List<OperationLine> lines = new ArrayList<>(byKey.size() + 1);
+    for (OperationNeed need : byKey.values()) {
+      lines.add(line(need));
+    }
+    if (welds.clockHours() > 0) {
+      lines.add(line(torchTime(welds)));
+    }
+    return new HoursEstimate(lines, correlation);
+  }
+
+  private static OperationNeed torchTime(WeldEstimate welds) {
+    return new OperationNeed(
+        TORCH_TIME,
+        welds.clockHours(),
+        welds.lines().size() + " welds",
+        "arc time by deposition rate over the operating factor of the process");
+  }
+
+  private OperationLine line(OperationNeed need) {
+    Operation operation = catalog.operation(need.operationKey());
+    List<LabourFactor> applied = new ArrayList<>(factors.size());
+    for (LabourFactor factor : factors) {
+      if (operation.factorGroups().contains(factor.group())) {
+        applied.add(factor);
+      }
+    }
+    return new OperationLine(operation, need.quantity(), need.driver(), applied, need.why());
+  }
+
+  private static OperationNeed together(OperationNeed a, OperationNeed b) {
+    return new OperationNeed(
+        a.operationKey(),
+        a.quantity() + b.quantity(),
+        a.driver() + " + " + b.driver(),
+        Words.both(a.why(), b.why()));
+  }
+}

@@ -192,31 +192,6 @@ public sealed interface Adjustment {
     }
   }
 
-  /** Cuts the notch deeper, deeper being positive. */
-  record DeepenNotch() implements Adjustment {
-    @Override
-    public Layout apply(Layout layout, double amount) {
-      Chassis chassis = layout.chassis();
-      double depthMm = chassis.rails().notchDepthMm() + amount;
-      return layout.withChassis(chassis.withRails(chassis.rails().withNotchDepth(depthMm)));
-    }
-
-    @Override
-    public Measure measure() {
-      return Measure.LENGTH;
-    }
-
-    @Override
-    public double step() {
-      return MOUNT_STEP_MM;
-    }
-
-    @Override
-    public double largest() {
-      return 101.6;
-    }
-  }
-
   /** Fits springs of another rate; the amount is the change in N/mm. */
   record ChangeRate() implements Adjustment {
     /** 5 lb/in in N/mm, the step in which rates are offered. */

@@ -19,6 +19,6 @@ record AxleToRail(String id, String title) implements Check {
 
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
-    return List.of(new Adjustment.DeepenNotch(), new Adjustment.ChangeBump());
+    return List.of(new Adjustment.ChangeBump());
   }
 }

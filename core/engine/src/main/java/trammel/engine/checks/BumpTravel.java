@@ -78,7 +78,6 @@ record BumpTravel(String id, String title) implements Check {
     Layout layout = analysis.layout();
     return List.of(
         new Adjustment.ChangeBump(),
-        new Adjustment.DeepenNotch(),
         new Adjustment.MoveEnds(
             Names.ofShocks(layout.shocks(), layout.springs()), End.FRAME, Direction.UP),
         new Adjustment.MoveEnds(

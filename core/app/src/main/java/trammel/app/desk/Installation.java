@@ -1,0 +1,39 @@
+package trammel.app.desk;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import trammel.app.CommandFailure;
+
+/**
+ * The folders of an installed copy.
+ *
+ * @param home the folder with {@code lib}, {@code plugins} and {@code catalogs} in it
+ */
+public record Installation(Path home) {
+  /** System property by which the launcher says where the copy is. */
+  public static final String HOME_PROPERTY = "trammel.home";
+
+  /**
+   * The copy that is running.
+   *
+   * @throws CommandFailure if the launcher did not say where it is
+   */
+  public static Installation running() {
+    String home = System.getProperty(HOME_PROPERTY);
+    if (home == null || !Files.isDirectory(Path.of(home))) {
+      throw CommandFailure.badInput(
+          "Trammel does not know where it is installed; start it by its launcher, bin/trammel.");
+    }
+    return new Installation(Path.of(home));
+  }
+
+  /** The folder that plugins are dropped into. */
+  public Path plugins() {
+    return home.resolve("plugins");
+  }
+
+  /** The folder of the standard catalog. */
+  public Path standardCatalog() {
+    return home.resolve("catalogs").resolve("standard");
+  }
+}

@@ -1,0 +1,70 @@
+package trammel.app.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import trammel.engine.checks.Limit;
+import trammel.engine.checks.Measure;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.quantity.UnitSystem;
+
+/** Prints the values of checks and their limits in the units of the reader. */
+public final class Amounts {
+  private final QuantityPrinter printer;
+  private final boolean us;
+
+  /**
+   * @param units the units of the reader
+   */
+  public Amounts(UnitSystem units) {
+    printer = new QuantityPrinter(units);
+    us = units == UnitSystem.US;
+  }
+
+  /** The printer of plain quantities. */
+  public QuantityPrinter printer() {
+    return printer;
+  }
+
+  /** A value of a check. */
+  public String value(Measure measure, double value) {
+    return switch (measure) {
+      case LENGTH -> length(value);
+      case ANGLE -> printer.angle(value, 2);
+      case FREQUENCY -> fixed(value, 2) + " Hz";
+      case SHARE -> fixed(100 * value, 1) + " %";
+      case FACTOR -> fixed(value, 2);
+    };
+  }
+
+  /** A length; small ones in thousandths, which a fraction would hide. */
+  private String length(double lengthMm) {
+    return us ? printer.decimalLength(lengthMm, 3) : printer.length(lengthMm);
+  }
+
+  /** The range in which a value is good. */
+  public String good(Measure measure, Limit limit) {
+    return range(measure, limit.goodMin(), limit.goodMax());
+  }
+
+  /** The range outside which a value says stop. */
+  public String stop(Measure measure, Limit limit) {
+    return range(measure, limit.stopMin(), limit.stopMax());
+  }
+
+  private String range(Measure measure, double min, double max) {
+    if (Double.isInfinite(min) && Double.isInfinite(max)) {
+      return "any";
+    }
+    if (Double.isInfinite(min)) {
+      return "at most " + value(measure, max);
+    }
+    if (Double.isInfinite(max)) {
+      return "at least " + value(measure, min);
+    }
+    return value(measure, min) + " to " + value(measure, max);
+  }
+
+  static String fixed(double value, int places) {
+    return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+  }
+}

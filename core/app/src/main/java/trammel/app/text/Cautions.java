@@ -1,0 +1,32 @@
+package trammel.app.text;
+
+/** The cautions that stand under every result. Sources: see docs/cautions.md. */
+public final class Cautions {
+  /** What a check result is, and what it is not. */
+  public static final String SCREENING =
+      "These figures are screening estimates for planning and comparison. They do not approve a"
+          + " design, a weld or a vehicle.";
+
+  private static final String[] LINES = {
+    SCREENING,
+    "Support: rated stands on level ground under frame and axle, wheels chocked, never a jack alone;"
+        + " brace the chassis before it is cut. Springs hold energy.",
+    "Fire and fumes: drain and move fuel tank and lines, never weld near a tank; clear or shield 35"
+        + " ft, keep a fire watch for at least an hour; take zinc, chrome and paint off first.",
+    "Electrics: ignition off, both battery cables off, modules near the work unplugged, clamp next"
+        + " to the weld.",
+    "Welding by a qualified welder to the applicable procedure; heat-treated rails only as the"
+        + " builder's guide allows. Local vehicle-modification rules and inspection apply.",
+  };
+
+  private Cautions() {}
+
+  /** The cautions as they are printed. */
+  public static String text() {
+    StringBuilder text = new StringBuilder("CAUTIONS\n");
+    for (String line : LINES) {
+      text.append(Paragraph.wrap(line, "  ! ", "    "));
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,61 @@
+package trammel.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows of text in columns that line up. */
+final class Table {
+  private static final String GAP = "  ";
+
+  private final boolean[] rightAligned;
+  private final List<String[]> rows = new ArrayList<>();
+
+  /**
+   * @param alignment one letter a column: {@code l} for left, {@code r} for right
+   */
+  Table(String alignment) {
+    rightAligned = new boolean[alignment.length()];
+    for (int i = 0; i < rightAligned.length; i++) {
+      rightAligned[i] = alignment.charAt(i) == 'r';
+    }
+  }
+
+  Table row(String... cells) {
+    if (cells.length != rightAligned.length) {
+      throw new IllegalArgumentException(
+          cells.length + " cells in a table of " + rightAligned.length + " columns");
+    }
+    rows.add(cells);
+    return this;
+  }
+
+  boolean isEmpty() {
+    return rows.isEmpty();
+  }
+
+  /** The rows, each indented and ended by a line feed. */
+  String text(String indent) {
+    int[] widths = widths();
+    StringBuilder text = new StringBuilder();
+    for (String[] row : rows) {
+      StringBuilder line = new StringBuilder(indent);
+      for (int i = 0; i < row.length; i++) {
+        line.append(i == 0 ? "" : GAP);
+        String padding = " ".repeat(widths[i] - row[i].length());
+        line.append(rightAligned[i] ? padding + row[i] : row[i] + padding);
+      }
+      text.append(line.toString().stripTrailing()).append('\n');
+    }
+    return text.toString();
+  }
+
+  private int[] widths() {
+    int[] widths = new int[rightAligned.length];
+    for (String[] row : rows) {
+      for (int i = 0; i < row.length; i++) {
+        widths[i] = Math.max(widths[i], row[i].length());
+      }
+    }
+    return widths;
+  }
+}

@@ -1,0 +1,119 @@
+package trammel.planning.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.checks.Adjustment;
+import trammel.engine.checks.Change;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** Says which fields of the job file make a change that the engine has tried. */
+public final class FieldChanges {
+  /** Places after the point, so that what is written is what was tried. */
+  private static final int INCH_PLACES = 4;
+
+  private static final int ANGLE_PLACES = 3;
+
+  private final Draft draft;
+  private final QuantityPrinter printer;
+
+  /**
+   * @param draft the job whose layout was judged
+   */
+  public FieldChanges(Draft draft) {
+    this.draft = draft;
+    printer = new QuantityPrinter(draft.job().header().units());
+  }
+
+  /** The fields that make a change, in the order in which they are to be written. */
+  public List<FieldChange> of(Change change) {
+    Layout after = change.adjustment().apply(draft.layout(), change.amount());
+    Chassis chassis = after.chassis();
+    if (change.adjustment() instanceof Adjustment.MoveEnds move) {
+      return moved(move, after);
+    }
+    if (change.adjustment() instanceof Adjustment.TurnPinion) {
+      return List.of(pinion(chassis));
+    }
+    if (change.adjustment() instanceof Adjustment.TiltTransmission) {
+      double noseDownRad = noseDownRad();
+      String onStands =
+          printer.angle(chassis.driveline().transmissionAngleRad() + noseDownRad, ANGLE_PLACES);
+      return List.of(
+          new FieldChange("measured.transmission.angle", onStands + " from level"),
+          pinion(chassis));
+    }
+    if (change.adjustment() instanceof Adjustment.ChangeBump) {
+      return List.of(new FieldChange("chosen.ride.bump", length(chassis.travel().bumpMm())));
+    }
+    if (change.adjustment() instanceof Adjustment.ChangeDroop) {
+      return List.of(new FieldChange("chosen.ride.droop", length(chassis.travel().droopMm())));
+    }
+    return List.of(
+        new FieldChange(
+            "chosen.spring_options.rate", printer.rate(after.springs().get(0).rateNPerMm())));
+  }
+
+  private double noseDownRad() {
+    return draft.job().measured().rake().atRideRad()
+        - draft.job().measured().rake().onStands().meanRad();
+  }
+
+  private FieldChange pinion(Chassis chassis) {
+    return new FieldChange(
+        "chosen.pinion_angle",
+        printer.angle(chassis.driveline().pinionAngleRad(), ANGLE_PLACES));
+  }
+
+  private List<FieldChange> moved(Adjustment.MoveEnds move, Layout after) {
+    List<FieldChange> changes = new ArrayList<>();
+    for (Bar bar : after.bars()) {
+      add(changes, move, bar.name(), bar.point(move.end()));
+    }
+    for (SpringUnit spring : after.springs()) {
+      add(changes, move, spring.name(), spring.point(move.end()));
+    }
+    for (ShockUnit shock : after.shocks()) {
+      add(changes, move, shock.name(), shock.point(move.end()));
+    }
+    return changes;
+  }
+
+  private void add(
+      List<FieldChange> changes, Adjustment.MoveEnds move, String name, Point3 point) {
+    if (move.names().contains(name)) {
+      String end = move.end() == End.FRAME ? "frame" : "axle";
+      changes.add(
+          new FieldChange(
+              "chosen.pickups." + name + "." + end + "." + axis(move.direction()),
+              length(coordinate(move.direction(), point))));
+    }
+  }
+
+  private static String axis(Direction direction) {
+    return switch (direction) {
+      case FORWARD -> "forward";
+      case OUTBOARD -> "left";
+      case UP -> "up";
+    };
+  }
+
+  private static double coordinate(Direction direction, Point3 point) {
+    return switch (direction) {
+      case FORWARD -> point.xMm();
+      case OUTBOARD -> point.yMm();
+      case UP -> point.zMm();
+    };
+  }
+
+  private String length(double lengthMm) {
+    return printer.decimalLength(lengthMm, INCH_PLACES);
+  }
+}

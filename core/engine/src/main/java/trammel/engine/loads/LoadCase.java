@@ -1,0 +1,77 @@
+package trammel.engine.loads;
+
+import java.util.List;
+import trammel.engine.quantity.Given;
+
+/**
+ * One way of loading the rear axle, as data: how hard it is driven or braked, turned, and thrown
+ * against a bump, all at once.
+ *
+ * @param name what it is called, never blank
+ * @param driveMultiplier full engine torque times this reaches the wheels, as far as they grip: 0
+ *     to coast, 1 for full torque, more for a dropped clutch; up to 10
+ * @param brakingG deceleration in g, 0 to 3; driving and braking at once is refused
+ * @param corneringG sideways acceleration in g, −3 to 3, positive to the left (a left-hand bend,
+ *     which loads the right tyre)
+ * @param leftBumpFactor vertical force at the left tyre over what it carries otherwise, 0 to 10; 1
+ *     on smooth road
+ * @param rightBumpFactor the same at the right tyre
+ * @param friction friction of tyre on road, over 0 to 5
+ */
+public record LoadCase(
+    String name,
+    double driveMultiplier,
+    double brakingG,
+    double corneringG,
+    double leftBumpFactor,
+    double rightBumpFactor,
+    double friction) {
+  /** Friction of a good street tyre on dry road. Common practice, no source. */
+  public static final double DRY_ROAD_FRICTION = 1.0;
+
+  /**
+   * Checks the case.
+   *
+   * @throws IllegalArgumentException if a number is outside its range, the name is blank, or the
+   *     case drives and brakes at once
+   */
+  public LoadCase {
+    if (name.isBlank()) {
+      throw Given.refusal("load case name", "blank", "a name", "Name the load case.");
+    }
+    String of = " of load case " + name;
+    Given.within("drive multiplier" + of, driveMultiplier, 0, 10, "", "1 is full torque.");
+    Given.within("braking" + of, brakingG, 0, 3, "g", "Give a deceleration as positive.");
+    Given.within("cornering" + of, corneringG, -3, 3, "g", "Positive is a left-hand bend.");
+    Given.within("left bump factor" + of, leftBumpFactor, 0, 10, "", "1 is smooth road.");
+    Given.within("right bump factor" + of, rightBumpFactor, 0, 10, "", "1 is smooth road.");
+    Given.within("tyre friction" + of, friction, 0.01, 5, "", "About 1 on dry road.");
+    if (driveMultiplier > 0 && brakingG > 0) {
+      throw Given.refusal(
+          "load case " + name,
+          "drives " + Given.text(driveMultiplier) + " and brakes " + Given.text(brakingG) + " g",
+          "either driving or braking",
+          "Make two load cases of it.");
+    }
+  }
+
+  /**
+   * The cases a job starts from, to be edited as the use of the vehicle asks: launch, braking,
+   * cornering, a bump under one wheel, and two combinations. The factors are common practice, no
+   * source.
+   *
+   * @return the cases
+   */
+  public static List<LoadCase> usual() {
+    double mu = DRY_ROAD_FRICTION;
+    return List.of(
+        new LoadCase("launch", 1.0, 0, 0, 1, 1, mu),
+        new LoadCase("braking", 0, 1.0, 0, 1, 1, mu),
+        new LoadCase("cornering left", 0, 0, 0.8, 1, 1, mu),
+        new LoadCase("cornering right", 0, 0, -0.8, 1, 1, mu),
+        new LoadCase("bump under the left wheel", 0, 0, 0, 3, 1, mu),
+        new LoadCase("bump under the right wheel", 0, 0, 0, 1, 3, mu),
+        new LoadCase("braking into a bump", 0, 0.7, 0, 2, 2, mu),
+        new LoadCase("launch out of a bend", 1.0, 0, 0.5, 1, 1, mu));
+  }
+}

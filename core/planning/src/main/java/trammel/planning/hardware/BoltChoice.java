@@ -7,7 +7,7 @@ package trammel.planning.hardware;
  * @param lengthMm length under the head
  * @param beyondNutMm what stands out beyond the nut
  */
-public record BoltChoice(Thread thread, double lengthMm, double beyondNutMm) {
+public record BoltChoice(ScrewThread thread, double lengthMm, double beyondNutMm) {
   /** Threads showing beyond the nut. */
   public double threadsShowing() {
     return beyondNutMm / thread.pitchMm();

@@ -41,15 +41,15 @@ public record BoltGrade(
         name, proofKsi * MPA_PER_KSI, yieldKsi * MPA_PER_KSI, tensileKsi * MPA_PER_KSI, largestMm);
   }
 
-  public double proofLoadN(Thread thread) {
+  public double proofLoadN(ScrewThread thread) {
     return proofMPa * stressAreaMm2(thread);
   }
 
-  public double tensileLoadN(Thread thread) {
+  public double tensileLoadN(ScrewThread thread) {
     return tensileMPa * stressAreaMm2(thread);
   }
 
-  private double stressAreaMm2(Thread thread) {
+  private double stressAreaMm2(ScrewThread thread) {
     Require.atMostMm(
         "diameter of a " + name + " bolt",
         thread.diameterMm(),

@@ -12,7 +12,7 @@ import trammel.planning.plates.Require;
  * @param nutMm height of the nut
  */
 public record BoltedJoint(
-    Thread thread, double gripMm, int washers, double washerMm, double nutMm) {
+    ScrewThread thread, double gripMm, int washers, double washerMm, double nutMm) {
   /** Threads that must show beyond the nut: common practice, no source. */
   private static final double SHOWING_THREADS = 2.0;
 

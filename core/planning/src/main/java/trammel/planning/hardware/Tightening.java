@@ -27,11 +27,11 @@ public record Tightening(double nutFactor, double proofShare) {
     }
   }
 
-  public double preloadN(Thread thread, BoltGrade grade) {
+  public double preloadN(ScrewThread thread, BoltGrade grade) {
     return proofShare * grade.proofLoadN(thread);
   }
 
-  public double torqueNmm(Thread thread, BoltGrade grade) {
+  public double torqueNmm(ScrewThread thread, BoltGrade grade) {
     return nutFactor * thread.diameterMm() * preloadN(thread, grade);
   }
 }

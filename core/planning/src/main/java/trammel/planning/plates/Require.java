@@ -7,6 +7,9 @@ public final class Require {
   private static final double MM_PER_INCH = 25.4;
   private static final double THOUSANDTHS = 1000.0;
 
+  /** Beyond this a number says more with an exponent. */
+  private static final double LARGEST_PLAIN = 1e12;
+
   private Require() {}
 
   /** Returns the length when it is finite and more than nothing. */
@@ -101,8 +104,11 @@ public final class Require {
 
   /** A finite number to three decimals at most, without trailing zeros. */
   public static String numberText(double value) {
+    if (Math.abs(value) >= LARGEST_PLAIN) {
+      return Double.toString(value);
+    }
     double rounded = Math.rint(value * THOUSANDTHS) / THOUSANDTHS;
-    if (rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15) {
+    if (rounded == Math.rint(rounded)) {
       return Long.toString((long) rounded);
     }
     return Double.toString(rounded);

@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.hardware.Thread;
+import trammel.planning.hardware.ScrewThread;
 import trammel.planning.plates.Require;
 
 /**
@@ -13,7 +13,7 @@ import trammel.planning.plates.Require;
  * @param jamNutMm height of the jam nut
  */
 public record RodEnd(
-    String name, Thread thread, double shankMm, double threadLengthMm, double jamNutMm) {
+    String name, ScrewThread thread, double shankMm, double threadLengthMm, double jamNutMm) {
   public RodEnd {
     Require.text("joint name", name);
     Require.positiveMm("shank of " + name, shankMm);

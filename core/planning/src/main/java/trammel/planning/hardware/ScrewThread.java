@@ -11,7 +11,7 @@ import trammel.planning.plates.Require;
  * @param diameterMm nominal diameter
  * @param pitchMm distance from thread to thread
  */
-public record Thread(String name, ThreadForm form, double diameterMm, double pitchMm) {
+public record ScrewThread(String name, ThreadForm form, double diameterMm, double pitchMm) {
   private static final double MM_PER_INCH = 25.4;
 
   /**
@@ -19,7 +19,7 @@ public record Thread(String name, ThreadForm form, double diameterMm, double pit
    */
   private static final double DEPTH_PER_PERCENT = 0.01299;
 
-  public Thread {
+  public ScrewThread {
     Require.text("thread name", name);
     Require.positiveMm("diameter of thread " + name, diameterMm);
     Require.positiveMm("pitch of thread " + name, pitchMm);
@@ -36,7 +36,7 @@ public record Thread(String name, ThreadForm form, double diameterMm, double pit
    *
    * @throws IllegalArgumentException when it is neither
    */
-  public static Thread of(String text) {
+  public static ScrewThread of(String text) {
     String trimmed = text.trim();
     try {
       if (trimmed.startsWith("M") || trimmed.startsWith("m")) {
@@ -48,24 +48,24 @@ public record Thread(String name, ThreadForm form, double diameterMm, double pit
     }
   }
 
-  private static Thread metric(String text) {
+  private static ScrewThread metric(String text) {
     int cross = text.toLowerCase(Locale.ROOT).indexOf('x');
     if (cross < 0) {
       throw unreadable(text);
     }
     double diameterMm = Double.parseDouble(text.substring(1, cross));
     double pitchMm = Double.parseDouble(text.substring(cross + 1));
-    return new Thread(text, ThreadForm.METRIC, diameterMm, pitchMm);
+    return new ScrewThread(text, ThreadForm.METRIC, diameterMm, pitchMm);
   }
 
-  private static Thread unified(String text) {
+  private static ScrewThread unified(String text) {
     int dash = text.lastIndexOf('-');
     if (dash < 1) {
       throw unreadable(text);
     }
     double diameterMm = inches(text.substring(0, dash)) * MM_PER_INCH;
     double pitchMm = MM_PER_INCH / Double.parseDouble(text.substring(dash + 1));
-    return new Thread(text, ThreadForm.UNIFIED, diameterMm, pitchMm);
+    return new ScrewThread(text, ThreadForm.UNIFIED, diameterMm, pitchMm);
   }
 
   private static double inches(String text) {

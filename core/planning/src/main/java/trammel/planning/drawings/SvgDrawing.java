@@ -1,0 +1,98 @@
+package trammel.planning.drawings;
+
+import java.util.List;
+import trammel.planning.plates.Arc;
+import trammel.planning.plates.Bounds;
+import trammel.planning.plates.Edge;
+import trammel.planning.plates.Loop;
+import trammel.planning.plates.Outline;
+import trammel.planning.plates.Point2;
+import trammel.planning.plates.Require;
+
+/**
+ * Outlines as SVG at true size: one user unit is one millimetre on paper, y points up as on the
+ * plate.
+ *
+ * @param outlines what is drawn
+ * @param marginMm white border about them
+ * @param strokeMm width of the lines
+ */
+public record SvgDrawing(List<Outline> outlines, double marginMm, double strokeMm) {
+  private static final int PLACES = 6;
+
+  public SvgDrawing {
+    outlines = List.copyOf(outlines);
+    if (outlines.isEmpty()) {
+      throw Require.refuse(
+          "list of outlines to draw", "empty", "one outline or more", "Add a plate.");
+    }
+    Require.notNegativeMm("margin", marginMm);
+    Require.positiveMm("line width", strokeMm);
+  }
+
+  /** One outline with a 5 mm border and hairlines. */
+  public static SvgDrawing of(Outline outline) {
+    return new SvgDrawing(List.of(outline), 5.0, 0.2);
+  }
+
+  /** The whole file. */
+  public String text() {
+    Bounds bounds = outlines.get(0).bounds();
+    for (Outline outline : outlines) {
+      bounds = bounds.with(outline.bounds());
+    }
+    double leftMm = bounds.minXMm() - marginMm;
+    double topMm = bounds.maxYMm() + marginMm;
+    String width = number(bounds.widthMm() + 2.0 * marginMm);
+    String height = number(bounds.heightMm() + 2.0 * marginMm);
+    StringBuilder out = new StringBuilder(2048);
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(width);
+    out.append("mm\" height=\"").append(height).append("mm\" viewBox=\"0 0 ");
+    out.append(width).append(' ').append(height).append("\">\n");
+    out.append("<g fill=\"none\" stroke=\"black\" stroke-width=\"");
+    out.append(number(strokeMm)).append("\">\n");
+    for (Outline outline : outlines) {
+      out.append("<path d=\"");
+      appendLoop(out, outline.outer(), leftMm, topMm);
+      for (Loop hole : outline.holeLoops()) {
+        out.append(' ');
+        appendLoop(out, hole, leftMm, topMm);
+      }
+      out.append("\"/>\n");
+    }
+    return out.append("</g>\n</svg>\n").toString();
+  }
+
+  private static void appendLoop(StringBuilder out, Loop loop, double leftMm, double topMm) {
+    out.append('M');
+    appendPoint(out, loop.edges().get(0).from(), leftMm, topMm);
+    for (Edge edge : loop.edges()) {
+      if (edge instanceof Arc arc) {
+        // Two halves: an arc command cannot say a full circle, nor well one near it.
+        appendArc(out, arc, arc.at(0.5), leftMm, topMm);
+        appendArc(out, arc, arc.to(), leftMm, topMm);
+      } else {
+        out.append(" L");
+        appendPoint(out, edge.to(), leftMm, topMm);
+      }
+    }
+    out.append(" Z");
+  }
+
+  private static void appendArc(
+      StringBuilder out, Arc arc, Point2 end, double leftMm, double topMm) {
+    String radius = number(arc.radiusMm());
+    out.append(" A").append(radius).append(' ').append(radius).append(" 0 0 ");
+    out.append(arc.anticlockwise() ? '0' : '1').append(' ');
+    appendPoint(out, end, leftMm, topMm);
+  }
+
+  private static void appendPoint(StringBuilder out, Point2 point, double leftMm, double topMm) {
+    out.append(number(point.xMm() - leftMm)).append(' ').append(number(topMm - point.yMm()));
+  }
+
+  private static String number(double value) {
+    return Decimals.plain(value, PLACES);
+  }
+}

@@ -13,8 +13,8 @@ import trammel.engine.geometry.Point3;
 public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
 
   /**
-   * The gap between two shapes. Its error is about 1e-6 mm for bodies the size of a vehicle; in
-   * penetration too, where the depth is that of the shortest way out.
+   * The gap between two shapes, with an error of about 1e-6 mm for bodies the size of a vehicle. In
+   * penetration it is the depth of the shortest way out, with an error of about 1e-4 mm.
    */
   public static Gap between(Shape first, Shape second) {
     GapFinder finder = new GapFinder();

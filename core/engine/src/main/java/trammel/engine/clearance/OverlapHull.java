@@ -16,10 +16,14 @@ final class OverlapHull {
   /** Twice the corners, and room for a ring of new faces before the hidden ones are dropped. */
   private static final int GREATEST_FACES = 3 * GREATEST_CORNERS;
 
-  private static final double TOLERANCE_MM = 1e-7;
+  /**
+   * The hull is near enough to the surface. Much finer would set the corners so close along a
+   * curved rim that rounding tilts the faces between them.
+   */
+  private static final double TOLERANCE_MM = 1e-5;
 
   /** A new corner this little short of a face still replaces it, which keeps slivers out. */
-  private static final double COPLANAR_MM = 1e-9;
+  private static final double COPLANAR_MM = 1e-7;
 
   private final double[] diff = new double[3 * GREATEST_CORNERS];
   private final double[] onA = new double[3 * GREATEST_CORNERS];
@@ -39,6 +43,10 @@ final class OverlapHull {
   private final int[] edgeTo = new int[3 * GREATEST_FACES];
   private int edges;
 
+  private double shareI;
+  private double shareJ;
+  private double shareK;
+
   /** Writes the signed gap (negative depth), the points and the direction that clears a from b. */
   void find(Placed a, Placed b, NearestPoints near) {
     corners = 0;
@@ -48,7 +56,7 @@ final class OverlapHull {
     while (corners < GREATEST_CORNERS && grows(a, b, nearest)) {
       nearest = nearestFace();
     }
-    write(nearestFace(), near);
+    write(faceHoldingFoot(nearestFace()), near);
   }
 
   private void start(Placed a, Placed b) {
@@ -216,20 +224,55 @@ final class OverlapHull {
     offset[to] = offset[from];
   }
 
-  private void write(int face, NearestPoints near) {
+  /**
+   * Among the triangles that make up one flat side, the one that holds the foot of the origin's
+   * normal; its corners carry the nearest points.
+   */
+  private int faceHoldingFoot(int nearest) {
+    int holding = nearest;
+    double mostInside = Double.NEGATIVE_INFINITY;
+    for (int face = 0; face < faces; face++) {
+      if (offset[face] <= offset[nearest] + TOLERANCE_MM) {
+        setShares(face);
+        double inside = Math.min(shareI, Math.min(shareJ, shareK));
+        if (inside > mostInside) {
+          mostInside = inside;
+          holding = face;
+        }
+      }
+    }
+    return holding;
+  }
+
+  /** Weights of a face's corners at the foot of the origin's normal; negative outside an edge. */
+  private void setShares(int face) {
     int p = 3 * faceI[face];
     int q = 3 * faceJ[face];
     int r = 3 * faceK[face];
     double x = normalX[face] * offset[face];
     double y = normalY[face] * offset[face];
     double z = normalZ[face] * offset[face];
-    double areaP = Math.max(0, area(face, q, r, x, y, z));
-    double areaQ = Math.max(0, area(face, r, p, x, y, z));
-    double areaR = Math.max(0, area(face, p, q, x, y, z));
-    double whole = areaP + areaQ + areaR;
-    double shareP = areaP / whole;
-    double shareQ = areaQ / whole;
-    double shareR = areaR / whole;
+    shareI = area(face, q, r, x, y, z);
+    shareJ = area(face, r, p, x, y, z);
+    shareK = area(face, p, q, x, y, z);
+    double whole = shareI + shareJ + shareK;
+    shareI /= whole;
+    shareJ /= whole;
+    shareK /= whole;
+  }
+
+  private void write(int face, NearestPoints near) {
+    int p = 3 * faceI[face];
+    int q = 3 * faceJ[face];
+    int r = 3 * faceK[face];
+    setShares(face);
+    double insideI = Math.max(0, shareI);
+    double insideJ = Math.max(0, shareJ);
+    double insideK = Math.max(0, shareK);
+    double whole = insideI + insideJ + insideK;
+    double shareP = insideI / whole;
+    double shareQ = insideJ / whole;
+    double shareR = insideK / whole;
     near.ax = shareP * onA[p] + shareQ * onA[q] + shareR * onA[r];
     near.ay = shareP * onA[p + 1] + shareQ * onA[q + 1] + shareR * onA[r + 1];
     near.az = shareP * onA[p + 2] + shareQ * onA[q + 2] + shareR * onA[r + 2];

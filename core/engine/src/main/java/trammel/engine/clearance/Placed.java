@@ -12,6 +12,11 @@ final class Placed {
   /** A link cut back further than its length keeps this much, so that it stays a body. */
   private static final double LEAST_REMAINDER_MM = 0.01;
 
+  /** Squared sines of the angle between a direction and an axis. */
+  private static final double NEARLY_AXIAL_SQUARED = 1e-8;
+
+  private static final double AXIAL_SQUARED = 1e-30;
+
   private enum Core {
     LINE,
     BLOCK,
@@ -162,13 +167,23 @@ final class Placed {
       y += signV * vy + signW * wy;
       z += signV * vz + signW * wz;
     } else if (core == Core.CYLINDER) {
-      double share = alongU / (ux * ux + uy * uy + uz * uz);
+      double axisSquare = ux * ux + uy * uy + uz * uz;
+      double share = alongU / axisSquare;
       double px = dx - share * ux;
       double py = dy - share * uy;
       double pz = dz - share * uz;
       double square = px * px + py * py + pz * pz;
+      double whole = dx * dx + dy * dy + dz * dz;
+      if (square < NEARLY_AXIAL_SQUARED * whole) {
+        // Rounding has left some of the axis in the remainder, which scaling up would show.
+        double rest = (px * ux + py * uy + pz * uz) / axisSquare;
+        px -= rest * ux;
+        py -= rest * uy;
+        pz -= rest * uz;
+        square = px * px + py * py + pz * pz;
+      }
       // Straight along the axis every point of the flat end is as far: its centre will do.
-      if (square > 1e-24 * (dx * dx + dy * dy + dz * dz)) {
+      if (square > AXIAL_SQUARED * whole) {
         double reach = rimMm / Math.sqrt(square);
         x += reach * px;
         y += reach * py;

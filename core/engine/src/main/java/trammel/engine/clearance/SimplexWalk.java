@@ -12,7 +12,7 @@ package trammel.engine.clearance;
 final class SimplexWalk {
 
   /** Bounds the walk; curved rims need some thirty steps, blocks under ten. */
-  private static final int GREATEST_STEPS = 80;
+  private static final int GREATEST_STEPS = 250;
 
   /** The walk ends when upper and lower bound of the distance are this close. */
   private static final double TOLERANCE_MM = 1e-9;
@@ -30,6 +30,10 @@ final class SimplexWalk {
   private final double[] weight = new double[4];
   private final double[] bestWeight = new double[4];
   private int corners;
+
+  /** A plane has been found with the two cores on its two sides. */
+  private boolean isApart;
+
   private double nearX;
   private double nearY;
   private double nearZ;
@@ -46,12 +50,23 @@ final class SimplexWalk {
     nearX = startX;
     nearY = startY;
     nearZ = startZ;
+    isApart = false;
     double square = Double.POSITIVE_INFINITY;
     for (int step = 0; step < GREATEST_STEPS; step++) {
       addCorner(a, b);
-      if (corners > 1 && (cannotImprove(square) || isRepeated())) {
+      double along = alongNewest();
+      isApart |= along > TOUCH_MM * Math.sqrt(nearX * nearX + nearY * nearY + nearZ * nearZ);
+      boolean cannotImprove = square - along <= TOLERANCE_MM * Math.sqrt(square);
+      if (corners > 1 && cannotImprove) {
         corners--;
         break;
+      }
+      if (corners > 1 && isRepeated()) {
+        corners--;
+        if (!collapse()) {
+          break;
+        }
+        continue;
       }
       if (!reduce()) {
         return false;
@@ -60,7 +75,7 @@ final class SimplexWalk {
       if (nextSquare <= TOUCH_MM * TOUCH_MM) {
         return false;
       }
-      if (nextSquare >= square) {
+      if (nextSquare >= square && !collapse()) {
         break;
       }
       square = nextSquare;
@@ -79,10 +94,10 @@ final class SimplexWalk {
     corners++;
   }
 
-  private boolean cannotImprove(double square) {
+  /** Room between the planes through the newest corner's points, times the length of nearest. */
+  private double alongNewest() {
     int at = 3 * (corners - 1);
-    double along = nearX * diff[at] + nearY * diff[at + 1] + nearZ * diff[at + 2];
-    return square - along <= TOLERANCE_MM * Math.sqrt(square);
+    return nearX * diff[at] + nearY * diff[at + 1] + nearZ * diff[at + 2];
   }
 
   private boolean isRepeated() {
@@ -134,6 +149,30 @@ final class SimplexWalk {
       }
     }
     corners = kept;
+  }
+
+  /**
+   * Goes on from the nearest point alone, which is a point of the difference too, when the simplex
+   * has become too thin to find a nearer one; false if it is a single point already.
+   */
+  private boolean collapse() {
+    if (corners == 1) {
+      return false;
+    }
+    for (int axis = 0; axis < 3; axis++) {
+      double a = 0;
+      double b = 0;
+      for (int k = 0; k < corners; k++) {
+        a += weight[k] * onA[3 * k + axis];
+        b += weight[k] * onB[3 * k + axis];
+      }
+      onA[axis] = a;
+      onB[axis] = b;
+      diff[axis] = a - b;
+    }
+    corners = 1;
+    weight[0] = 1;
+    return true;
   }
 
   private void copyCorner(int from, int to) {
@@ -202,11 +241,11 @@ final class SimplexWalk {
       setEdge(j, k, bToC, bToC + cToB);
       return;
     }
-    double area = areaA + areaB + areaC;
-    if (!(area > 0)) {
-      weighLongestEdge(i, j, k);
+    if (!(areaA > 0 && areaB > 0 && areaC > 0)) {
+      weighNearestEdge(i, j, k);
       return;
     }
+    double area = areaA + areaB + areaC;
     weight[j] = areaB / area;
     weight[k] = areaC / area;
     weight[i] = Math.max(0, 1 - weight[j] - weight[k]);
@@ -218,24 +257,28 @@ final class SimplexWalk {
     weight[j] = share;
   }
 
-  /** For a triangle drawn out to a line: its longest edge covers the other two. */
-  private void weighLongestEdge(int i, int j, int k) {
+  /** For a triangle so thin that rounding decides on which side of an edge the origin lies. */
+  private void weighNearestEdge(int i, int j, int k) {
     double ij = edgeSquare(i, j);
     double jk = edgeSquare(j, k);
     double ki = edgeSquare(k, i);
-    if (ij >= jk && ij >= ki) {
+    if (ij <= jk && ij <= ki) {
       weighEdge(i, j);
-    } else if (jk >= ki) {
+    } else if (jk <= ki) {
       weighEdge(j, k);
     } else {
       weighEdge(k, i);
     }
   }
 
+  /** Squared distance of the origin from an edge. */
   private double edgeSquare(int i, int j) {
-    double x = diff[3 * j] - diff[3 * i];
-    double y = diff[3 * j + 1] - diff[3 * i + 1];
-    double z = diff[3 * j + 2] - diff[3 * i + 2];
+    weighEdge(i, j);
+    double x = weight[i] * diff[3 * i] + weight[j] * diff[3 * j];
+    double y = weight[i] * diff[3 * i + 1] + weight[j] * diff[3 * j + 1];
+    double z = weight[i] * diff[3 * i + 2] + weight[j] * diff[3 * j + 2];
+    weight[i] = 0;
+    weight[j] = 0;
     return x * x + y * y + z * z;
   }
 
@@ -245,7 +288,9 @@ final class SimplexWalk {
       int i = rest == 0 ? 1 : 0;
       int j = rest <= 1 ? 2 : 1;
       int k = rest == 3 ? 2 : 3;
-      if (isBeyond(i, j, k, rest)) {
+      // Of a thin simplex rounding may say that it holds the origin; a plane in between knows
+      // better.
+      if (isApart || isBeyond(i, j, k, rest)) {
         weight[0] = 0;
         weight[1] = 0;
         weight[2] = 0;

@@ -70,12 +70,12 @@ final class TreeBuilder {
       }
       return root;
     } catch (JacksonException e) {
-      throw syntaxError(e.getOriginalMessage(), e.getLocation());
+      throw syntaxError(e.getLocation());
     } catch (BadInputException e) {
       throw e;
     } catch (RuntimeException e) {
       // Whatever a parser throws over a text, the text is at fault and not the tool.
-      throw syntaxError(e.getMessage(), parser == null ? null : parser.currentTokenLocation());
+      throw syntaxError(parser == null ? null : parser.currentTokenLocation());
     }
   }
 
@@ -185,20 +185,28 @@ final class TreeBuilder {
     return DocumentReader.refused(here(), given, allowed, remedy);
   }
 
-  private BadInputException syntaxError(String message, TokenStreamLocation at) {
-    String reason = message == null ? "unreadable text" : firstSentence(message);
+  /** Shows the line itself: the words of a parser say little to anyone but its authors. */
+  private BadInputException syntaxError(TokenStreamLocation at) {
+    int line = at == null ? 1 : Math.max(1, at.getLineNr());
     return DocumentReader.refused(
         place(at),
-        "text that is not " + format + ": " + reason,
+        "text that is not " + format + " at '" + lineOfText(line).strip() + "'",
         "well-formed " + format,
         format == DocumentFormat.YAML
             ? "Check the indent, the colon with a space after it, and quotes on this line."
             : "Check the commas, quotes and brackets on this line and the one before.");
   }
 
-  private static String firstSentence(String message) {
-    int end = message.indexOf('\n');
-    String line = (end < 0 ? message : message.substring(0, end)).strip();
-    return line.isEmpty() ? "unreadable text" : line;
+  private String lineOfText(int line) {
+    int start = 0;
+    for (int passed = 1; passed < line; passed++) {
+      int end = text.indexOf('\n', start);
+      if (end < 0) {
+        break;
+      }
+      start = end + 1;
+    }
+    int end = text.indexOf('\n', start);
+    return end < 0 ? text.substring(start) : text.substring(start, end);
   }
 }

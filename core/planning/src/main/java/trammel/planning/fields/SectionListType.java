@@ -42,7 +42,7 @@ final class SectionListType extends ValueType<List<FieldValues>> {
 
   @Override
   String example(UnitSystem units) {
-    return "- " + section.example(units);
+    return "[" + section.example(units) + "]";
   }
 
   @Override

@@ -46,7 +46,7 @@ final class SectionMapType extends ValueType<Map<String, FieldValues>> {
 
   @Override
   String example(UnitSystem units) {
-    return "name: {" + section.example(units) + "}";
+    return "{name: " + section.example(units) + "}";
   }
 
   @Override

@@ -48,7 +48,7 @@ final class SectionType extends ValueType<FieldValues> {
 
   @Override
   String example(UnitSystem units) {
-    return fields.get(0).key() + ": " + fields.get(0).example(units);
+    return "{" + fields.get(0).key() + ": " + fields.get(0).example(units) + "}";
   }
 
   @Override

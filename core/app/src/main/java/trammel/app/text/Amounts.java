@@ -67,4 +67,12 @@ public final class Amounts {
   static String fixed(double value, int places) {
     return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
   }
+
+  /** A count or a quantity without needless zeros. */
+  static String plain(double quantity) {
+    return BigDecimal.valueOf(quantity)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
 }

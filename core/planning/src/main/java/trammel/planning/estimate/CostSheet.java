@@ -31,7 +31,15 @@ final class CostSheet {
     return List.copyOf(lines);
   }
 
-  CostSheet addSections(List<SectionCut> sections) {
+  CostSheet add(Materials materials) {
+    addSections(materials.sections());
+    addPlates(materials.plates());
+    addParts(materials.parts());
+    addBolts(materials.bolts());
+    return this;
+  }
+
+  private void addSections(List<SectionCut> sections) {
     for (SectionCut section : sections) {
       Map<String, Integer> count = new LinkedHashMap<>();
       Map<String, CutBar> one = new LinkedHashMap<>();
@@ -52,7 +60,6 @@ final class CostSheet {
             "sawn: " + names(section));
       }
     }
-    return this;
   }
 
   private static String names(SectionCut section) {
@@ -69,7 +76,7 @@ final class CostSheet {
     return names.toString();
   }
 
-  CostSheet addPlates(List<PlateCut> plates) {
+  private void addPlates(List<PlateCut> plates) {
     for (PlateCut plate : plates) {
       for (PlateCut.Bought sheet : plate.bought()) {
         String size = printer.length(sheet.widthMm()) + " x " + printer.length(sheet.lengthMm());
@@ -87,10 +94,9 @@ final class CostSheet {
             "plates: " + plate.names());
       }
     }
-    return this;
   }
 
-  CostSheet addParts(List<PartLine> parts) {
+  private void addParts(List<PartLine> parts) {
     for (PartLine part : parts) {
       Item item = part.item();
       BigDecimal quantity = decimal(part.quantity());
@@ -103,10 +109,9 @@ final class CostSheet {
           item.price(),
           part.why());
     }
-    return this;
   }
 
-  CostSheet addBolts(List<BoltLine> bolts) {
+  private void addBolts(List<BoltLine> bolts) {
     for (BoltLine bolt : bolts) {
       String length = printer.length(bolt.choice().lengthMm());
       add(
@@ -118,7 +123,6 @@ final class CostSheet {
           bolt.setPrice(),
           bolt.where());
     }
-    return this;
   }
 
   private static CostClass costClass(BoughtAs bought) {

@@ -41,31 +41,16 @@ public final class Estimating {
    */
   public Estimate estimate(Draft draft, WorkPlan plan) {
     QuantityPrinter printer = new QuantityPrinter(draft.job().header().units());
-    List<PartLine> parts = new PartSchedule(catalog).lines(plan.parts());
-    List<BoltLine> bolts = new BoltSchedule(catalog).lines(plan.bolts());
-    List<SectionCut> sections = new SawSchedule(catalog).cuts(plan.tubes());
-    List<PlateCut> plates = new PlateSchedule(catalog).cuts(plan.plates());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
+    WorkPlan whole = plan.plus(WeldingSupplies.of(welds));
+    Materials materials = Materials.of(whole, catalog);
     HoursEstimate hours =
         new WorkHours(catalog, factors(draft.job().terms()), correlation)
-            .hours(plan.operations(), welds);
+            .hours(whole.operations(), welds);
     List<CostLine> bought =
-        new CostSheet(terms.currency(), printer)
-            .addSections(sections)
-            .addPlates(plates)
-            .addParts(parts)
-            .addBolts(bolts)
-            .lines();
+        new CostSheet(terms.currency(), printer).add(materials).lines();
     return new Estimate(
-        draft,
-        plan,
-        parts,
-        bolts,
-        sections,
-        plates,
-        welds,
-        hours,
-        new Pricing(terms).price(bought, hours));
+        draft, whole, materials, welds, hours, new Pricing(terms).price(bought, hours));
   }
 
   private static List<LabourFactor> factors(Terms terms) {

@@ -22,6 +22,11 @@ public record Plate(String name, Outline outline, double thicknessMm, String mat
     return outline.areaMm2() * thicknessMm * STEEL_KG_PER_MM3;
   }
 
+  /** The same plate under another name. */
+  public Plate named(String otherName) {
+    return new Plate(otherName, outline, thicknessMm, material);
+  }
+
   /** The other hand of the plate under another name. */
   public Plate mirrored(String otherName) {
     return new Plate(otherName, outline.mirrored(), thicknessMm, material);

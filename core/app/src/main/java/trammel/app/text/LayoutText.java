@@ -1,0 +1,133 @@
+package trammel.app.text;
+
+import java.util.Optional;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.RideState;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.ShaftReading;
+import trammel.engine.motion.SpringReading;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** A layout on a screen: where everything is bolted, and its figures at ride and over the travel. */
+public final class LayoutText {
+  private final LayoutAnalysis analysis;
+  private final Layout layout;
+  private final QuantityPrinter printer;
+
+  /**
+   * @param analysis the layout set in motion
+   * @param amounts prints values in the reader's units
+   */
+  public LayoutText(LayoutAnalysis analysis, Amounts amounts) {
+    this.analysis = analysis;
+    this.layout = analysis.layout();
+    printer = amounts.printer();
+  }
+
+  /** Points, figures at ride and the travel. */
+  public String text() {
+    return "LAYOUT at ride, from the axle's centre line, the centre plane and the ground\n"
+        + points()
+        + "\nAT RIDE\n"
+        + figures()
+        + "\nTHROUGH THE TRAVEL, both wheels together\n"
+        + travel();
+  }
+
+  private String points() {
+    Table table = new Table("lrrrrrrr");
+    table.row("", "frame fwd", "left", "up", "axle fwd", "left", "up", "length");
+    for (Bar bar : layout.bars()) {
+      row(table, bar.name(), bar.frame(), bar.axle());
+    }
+    for (SpringUnit spring : layout.springs()) {
+      row(table, spring.name(), spring.frame(), spring.axle());
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      row(table, shock.name(), shock.frame(), shock.axle());
+    }
+    return table.text("  ");
+  }
+
+  private void row(Table table, String name, Point3 frame, Point3 axle) {
+    table.row(
+        name,
+        printer.length(frame.xMm()),
+        printer.length(frame.yMm()),
+        printer.length(frame.zMm()),
+        printer.length(axle.xMm()),
+        printer.length(axle.yMm()),
+        printer.length(axle.zMm()),
+        printer.length(frame.distanceMm(axle)));
+  }
+
+  private String figures() {
+    RideState ride = analysis.ride();
+    Chassis chassis = layout.chassis();
+    Table table = new Table("lrl");
+    table.row("pinion angle", printer.angle(ride.shaft().pinionElevationRad(), 2), "nose up +");
+    table.row(
+        "transmission output", printer.angle(chassis.driveline().transmissionAngleRad(), 2), "");
+    table.row("front joint", printer.angle(ride.shaft().frontJointRad(), 2), "");
+    table.row("rear joint", printer.angle(ride.shaft().rearJointRad(), 2), "");
+    Optional<Point3> centre = ride.figures().instantCentreFromMotion();
+    table.row(
+        "instant centre",
+        centre.map(point -> printer.length(point.xMm())).orElse("at infinity"),
+        centre.map(point -> "ahead, " + printer.length(point.zMm()) + " up").orElse(""));
+    table.row("anti-squat", printer.percent(ride.antiSquatShare()), "");
+    table.row("anti-lift braking", printer.percent(ride.antiLiftShare()), "");
+    table.row("roll centre", printer.length(ride.figures().rollCentreHeightMm()), "up");
+    table.row("roll steer", printer.percent(ride.rollUndersteer()), "understeer +");
+    springs(table, ride);
+    table.row("wheel rate", printer.rate(ride.rates().heaveNPerMm()), "each wheel");
+    table.row("roll stiffness", rollStiffness(ride), "of the springs");
+    table.row("ride frequency", Amounts.fixed(ride.rideFrequencyHz(), 2) + " Hz", "");
+    Rails rails = chassis.rails();
+    if (rails.notchDepthMm() > 0) {
+      table.row("frame notch", printer.length(rails.notchDepthMm()), "deep, over the axle");
+    }
+    return table.text("  ");
+  }
+
+  private static String rollStiffness(RideState ride) {
+    return Amounts.fixed(ride.rates().rollNmPerDegree(), 0) + " Nm/deg";
+  }
+
+  private void springs(Table table, RideState ride) {
+    for (SpringReading spring : ride.rates().springs()) {
+      table.row(
+          spring.name(),
+          printer.rate(spring.rateNPerMm()),
+          "motion ratio "
+              + Amounts.fixed(spring.motionRatioHeave(), 3)
+              + " in heave, "
+              + Amounts.fixed(spring.motionRatioRoll(), 3)
+              + " in roll");
+    }
+  }
+
+  private String travel() {
+    Table table = new Table("rrrrrrr");
+    table.row("heave", "pinion", "front joint", "rear joint", "shift", "forward", "shaft");
+    for (AxlePose pose : analysis.heaveSweep()) {
+      ShaftReading shaft = RideState.shaft(layout.chassis().driveline()).at(pose);
+      table.row(
+          printer.length(pose.heaveMm()),
+          printer.angle(shaft.pinionElevationRad(), 2),
+          printer.angle(shaft.frontJointRad(), 2),
+          printer.angle(shaft.rearJointRad(), 2),
+          printer.length(pose.lateralMm()),
+          printer.length(pose.forwardMm()),
+          printer.length(shaft.lengthMm()));
+    }
+    return table.text("  ");
+  }
+}

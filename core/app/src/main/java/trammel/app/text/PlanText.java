@@ -1,0 +1,179 @@
+package trammel.app.text;
+
+import trammel.planning.cutting.bars.BarOffcut;
+import trammel.planning.cutting.bars.CutBar;
+import trammel.planning.cutting.bars.PlacedPiece;
+import trammel.planning.estimate.BoltLine;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.PartLine;
+import trammel.planning.estimate.PlateCut;
+import trammel.planning.estimate.SectionCut;
+import trammel.planning.labour.OperationLine;
+import trammel.planning.plates.Bounds;
+import trammel.planning.plates.Outline;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.welding.SeamEstimate;
+import trammel.planning.welding.WeldSeam;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+
+/** The plan of a job on a screen: parts, bolts, tubes, plates, welds and hours. */
+public final class PlanText {
+  private final Estimate estimate;
+  private final QuantityPrinter printer;
+
+  /**
+   * @param estimate the job
+   * @param amounts prints values in the reader's units
+   */
+  public PlanText(Estimate estimate, Amounts amounts) {
+    this.estimate = estimate;
+    printer = amounts.printer();
+  }
+
+  /** All of it. */
+  public String text() {
+    return parts() + "\n" + bolts() + "\n" + tubes() + "\n" + plates() + "\n" + welds() + "\n"
+        + hours();
+  }
+
+  private String parts() {
+    Table table = new Table("rlll");
+    for (PartLine part : estimate.materials().parts()) {
+      table.row(
+          Amounts.plain(part.quantity()), part.item().unit(), part.item().title(), part.why());
+    }
+    return "PARTS to buy\n" + table.text("  ");
+  }
+
+  private String bolts() {
+    Table table = new Table("rlll");
+    for (BoltLine bolt : estimate.materials().bolts()) {
+      table.row(
+          Integer.toString(bolt.quantity()),
+          bolt.size().title() + " x " + printer.length(bolt.choice().lengthMm()),
+          printer.torque(bolt.torqueNmm()),
+          bolt.where() + ", grip " + printer.length(bolt.gripMm()));
+    }
+    return "BOLTS, each with lock nut and two washers; torque dry\n" + table.text("  ");
+  }
+
+  private String tubes() {
+    StringBuilder text = new StringBuilder("TUBES to saw\n");
+    for (SectionCut section : estimate.materials().sections()) {
+      text.append("  ").append(section.material().title()).append('\n');
+      Table table = new Table("rrlll");
+      for (TubeNeed need : section.needs()) {
+        table.row(
+            Integer.toString(need.quantity()),
+            printer.length(need.cutLengthMm()),
+            need.name(),
+            need.ends(),
+            need.why());
+      }
+      text.append(table.text("    ")).append(sticks(section));
+    }
+    return text.toString();
+  }
+
+  private String sticks(SectionCut section) {
+    StringBuilder text = new StringBuilder();
+    for (CutBar bar : section.plan().bars()) {
+      StringBuilder line = new StringBuilder("stick ");
+      line.append(printer.length(bar.stock().lengthMm())).append(':');
+      for (PlacedPiece piece : bar.pieces()) {
+        line.append(' ').append(printer.length(piece.lengthMm())).append(',');
+      }
+      line.append(" left ").append(printer.length(bar.offcutMm()));
+      text.append(Paragraph.wrap(line.toString(), "    ", "      "));
+    }
+    for (BarOffcut offcut : section.plan().offcuts()) {
+      text.append("    to the rack: ").append(printer.length(offcut.lengthMm())).append('\n');
+    }
+    return text.append("    sawing plan ").append(section.plan().status().word()).append('\n')
+        .toString();
+  }
+
+  private String plates() {
+    StringBuilder text = new StringBuilder("PLATES to cut\n");
+    for (PlateCut cut : estimate.materials().plates()) {
+      text.append("  ").append(cut.material().title()).append('\n');
+      Table table = new Table("rlrrrl");
+      for (PlateNeed need : cut.needs()) {
+        Outline outline = need.plate().outline();
+        Bounds bounds = outline.bounds();
+        table.row(
+            Integer.toString(need.quantity()),
+            need.plate().name(),
+            printer.length(bounds.widthMm()) + " x " + printer.length(bounds.heightMm()),
+            outline.holes().size() + " holes",
+            printer.mass(need.plate().weightKg()),
+            need.why());
+      }
+      text.append(table.text("    "));
+      for (PlateCut.Bought sheet : cut.bought()) {
+        text.append("    from ")
+            .append(sheet.count())
+            .append(" x ")
+            .append(printer.length(sheet.widthMm()))
+            .append(" x ")
+            .append(printer.length(sheet.lengthMm()))
+            .append('\n');
+      }
+    }
+    return text.toString();
+  }
+
+  private String welds() {
+    Table table = new Table("rlrrlll");
+    for (SeamEstimate line : estimate.welds().lines()) {
+      WeldSeam seam = line.seam();
+      table.row(
+          Integer.toString(seam.count()),
+          seam.joint().title(),
+          printer.length(seam.joint().sizeMm()),
+          printer.length(seam.lengthMm()),
+          seam.position().title() + ", " + seam.place().title(),
+          seam.name(),
+          seam.why());
+    }
+    String total =
+        "  total "
+            + printer.length(estimate.welds().lengthMm())
+            + " of weld, "
+            + printer.mass(estimate.welds().depositKg())
+            + " deposited, "
+            + printer.mass(estimate.welds().fillerKg())
+            + " of wire, "
+            + Amounts.fixed(estimate.welds().clockHours(), 1)
+            + " h torch time\n";
+    return "WELDS: number, kind, size, length each\n" + table.text("  ") + total;
+  }
+
+  private String hours() {
+    Table table = new Table("lrrrrl");
+    table.row("", "low", "likely", "high", "mean", "");
+    for (OperationLine line : estimate.hours().lines()) {
+      table.row(
+          line.operation().title(),
+          hours(line.hours().low()),
+          hours(line.hours().likely()),
+          hours(line.hours().high()),
+          hours(line.hours().mean()),
+          line.driverText());
+    }
+    return "HOURS\n"
+        + table.text("  ")
+        + "  mean "
+        + hours(estimate.hours().meanHours())
+        + " h, half the jobs within "
+        + hours(estimate.hours().p50Hours())
+        + " h, eight of ten within "
+        + hours(estimate.hours().p80Hours())
+        + " h\n";
+  }
+
+  private static String hours(double hours) {
+    return Amounts.fixed(hours, 1);
+  }
+}

@@ -1,0 +1,77 @@
+package trammel.app.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.money.ClassTotal;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.PriceLine;
+import trammel.planning.money.PriceTerms;
+
+/** The cost build-up and the price of a job on a screen. */
+public final class PriceText {
+  private final Estimate estimate;
+  private final Amounts amounts;
+
+  /**
+   * @param estimate the job
+   * @param amounts prints values in the reader's units
+   */
+  public PriceText(Estimate estimate, Amounts amounts) {
+    this.estimate = estimate;
+    this.amounts = amounts;
+  }
+
+  /** Lines by class, then subtotal, tax, total, deposit. */
+  public String text() {
+    CostBuildUp price = estimate.price();
+    StringBuilder text = new StringBuilder("COST BUILD-UP\n");
+    for (ClassTotal total : price.classTotals()) {
+      text.append("  ").append(total.costClass().title()).append('\n');
+      Table table = new Table("lllr");
+      for (PriceLine line : total.lines()) {
+        table.row(
+            line.line().title(), line.line().quantityText(), line.how(), line.price().text());
+      }
+      table.row("", "", "together", total.price().text());
+      text.append(table.text("    "));
+    }
+    return text.append('\n').append(totals(price)).toString();
+  }
+
+  private String totals(CostBuildUp price) {
+    PriceTerms terms = price.terms();
+    Table table = new Table("lrl");
+    table.row("subtotal", price.subtotal().text(), "");
+    table.row(
+        "sales tax",
+        price.tax().text(),
+        amounts.printer().percent(terms.tax().rate().doubleValue())
+            + " on "
+            + taxable(price)
+            + ", "
+            + price.taxable().text());
+    table.row("TOTAL", price.total().text(), "");
+    table.row("deposit with the order", price.deposit().text(), "");
+    table.row("balance on delivery", price.balance().text(), "");
+    return "PRICE\n"
+        + table.text("  ")
+        + "  good for "
+        + terms.validDays()
+        + " days; steel added "
+        + amounts.printer().mass(estimate.materials().steelMassKg())
+        + ", bought parts "
+        + amounts.printer().mass(estimate.materials().partsMassKg())
+        + "\n  Example prices and hours are invented unless the shop's own are set.\n";
+  }
+
+  private static String taxable(CostBuildUp price) {
+    List<String> classes = new ArrayList<>();
+    for (ClassTotal total : price.classTotals()) {
+      if (price.terms().tax().isDueOn(total.costClass())) {
+        classes.add(total.costClass().title());
+      }
+    }
+    return classes.isEmpty() ? "nothing" : String.join(" and ", classes);
+  }
+}

@@ -7,6 +7,7 @@ import java.util.Optional;
 import trammel.app.CommandFailure;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Syntax;
+import trammel.planning.quantity.UnitSystem;
 
 /**
  * The options that many commands share.
@@ -14,7 +15,7 @@ import trammel.app.commandline.Syntax;
  * @param units the units to print in; empty where the job's own are to be used
  * @param json whether the result is to be printed for a machine
  */
-public record CommonOptions(Optional<DisplayUnits> units, boolean json) {
+public record CommonOptions(Optional<UnitSystem> units, boolean json) {
   private static final String UNITS = "--units";
   private static final String JSON = "--json";
   private static final String OUT = "--out";
@@ -43,18 +44,17 @@ public record CommonOptions(Optional<DisplayUnits> units, boolean json) {
     return new CommonOptions(units(arguments), arguments.has(JSON));
   }
 
-  private static Optional<DisplayUnits> units(Arguments arguments) {
+  private static Optional<UnitSystem> units(Arguments arguments) {
     Optional<String> word = arguments.value(UNITS);
     if (word.isEmpty()) {
       return Optional.empty();
     }
-    return switch (word.get()) {
-      case "us" -> Optional.of(DisplayUnits.US);
-      case "metric" -> Optional.of(DisplayUnits.METRIC);
-      default ->
-          throw CommandFailure.badInput(
-              UNITS + " was given '" + word.get() + "'; give us or metric.");
-    };
+    for (UnitSystem system : UnitSystem.values()) {
+      if (system.word().equals(word.get())) {
+        return Optional.of(system);
+      }
+    }
+    throw CommandFailure.badInput(UNITS + " was given '" + word.get() + "'; give us or metric.");
   }
 
   /**

@@ -1,7 +1,7 @@
 package trammel.app;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 
 /**
  * The commands by name. Naming and summarizing them loads none of their classes, so that a run pays
@@ -15,19 +15,18 @@ interface CommandTable {
   List<Entry> entries();
 
   /**
-   * A new instance of one command: a class annotated for picocli.
+   * A new instance of one command.
    *
    * @throws IllegalArgumentException if no entry has this name
    */
-  Callable<ExitCode> create(String name);
+  Command create(String name);
 
-  /** Whether an entry has this name. */
-  default boolean contains(String name) {
+  /** The names of all commands, in order. */
+  default List<String> names() {
+    List<String> names = new ArrayList<>();
     for (Entry entry : entries()) {
-      if (entry.name().equals(name)) {
-        return true;
-      }
+      names.add(entry.name());
     }
-    return false;
+    return names;
   }
 }

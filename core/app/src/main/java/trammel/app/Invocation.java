@@ -1,105 +1,128 @@
 package trammel.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Help.Ansi;
+import trammel.app.commandline.HelpPage;
+import trammel.app.commandline.MisuseException;
+import trammel.app.commandline.Suggestion;
+import trammel.app.commandline.Syntax;
 
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */
 final class Invocation {
-  /** Whether colours are wanted. */
-  enum Colour {
-    NEVER,
-    /** On a terminal, unless NO_COLOR or its like is set. */
-    DETECT
-  }
-
   private static final String OWN_PACKAGES = "trammel.";
 
   private final CommandTable commands;
-  private final PrintWriter out;
-  private final PrintWriter err;
-  private final Colour colour;
+  private final Screen screen;
 
-  Invocation(CommandTable commands, PrintWriter out, PrintWriter err, Colour colour) {
+  Invocation(CommandTable commands, Screen screen) {
     this.commands = commands;
-    this.out = out;
-    this.err = err;
-    this.colour = colour;
+    this.screen = screen;
   }
 
   /** Runs the command that the arguments ask for; throws nothing. */
   ExitCode run(String... arguments) {
     ExitCode exitCode;
     try {
-      exitCode = dispatch(Arrays.asList(arguments));
+      exitCode = dispatch(List.of(arguments));
     } catch (CommandFailure failure) {
       exitCode = tell(failure.exitCode(), failure.getMessage());
     } catch (Throwable thrown) {
-      exitCode = judge(thrown, Arrays.asList(arguments));
+      exitCode = judge(thrown, List.of(arguments));
     }
-    out.flush();
-    err.flush();
+    screen.out().flush();
+    screen.err().flush();
     return exitCode;
   }
 
-  private ExitCode dispatch(List<String> arguments) throws Exception {
-    if (arguments.isEmpty()) {
-      TopLevelHelp.print(commands, err, ansi());
+  private ExitCode dispatch(List<String> words) throws Exception {
+    if (words.isEmpty()) {
+      printHelp(new HelpPage(screen.err()));
       return ExitCode.BAD_INPUT;
     }
-    String first = arguments.get(0);
-    List<String> rest = arguments.subList(1, arguments.size());
+    String first = words.get(0);
+    List<String> rest = words.subList(1, words.size());
     switch (first) {
       case "--version", "-V":
-        out.println("trammel " + Version.text());
+        screen.out().println("trammel " + Version.text());
         return ExitCode.DONE;
       case "--help", "-h", "help":
-        return help(rest);
+        if (rest.isEmpty()) {
+          printHelp(new HelpPage(screen.out()));
+          return ExitCode.DONE;
+        }
+        return runCommand(rest.get(0), List.of("--help"));
       default:
         return runCommand(first, rest);
     }
   }
 
-  private ExitCode help(List<String> about) throws Exception {
-    if (about.isEmpty()) {
-      TopLevelHelp.print(commands, out, ansi());
+  private ExitCode runCommand(String name, List<String> words) throws Exception {
+    if (!commands.names().contains(name)) {
+      throw CommandFailure.badInput(unknown(name));
+    }
+    Command command = commands.create(name);
+    Syntax syntax = command.syntax();
+    if (Syntax.asksForHelp(words)) {
+      HelpPage page = new HelpPage(screen.out());
+      page.command("trammel " + name, syntax);
+      printExitCodes(page);
       return ExitCode.DONE;
     }
-    return runCommand(about.get(0), List.of("--help"));
-  }
-
-  private ExitCode runCommand(String name, List<String> arguments) throws Exception {
-    for (CommandTable.Entry entry : commands.entries()) {
-      if (entry.name().equals(name)) {
-        return new CommandRun(entry, commands.create(name), out, err, ansi()).run(arguments);
-      }
+    try {
+      return command.run(syntax.read(words), screen);
+    } catch (MisuseException misuse) {
+      throw CommandFailure.badInput(
+          misuse.getMessage() + "\n'trammel " + name + " --help' says what it takes.");
     }
-    throw CommandFailure.badInput(unknown(name));
   }
 
   private String unknown(String name) {
+    String answer;
     if (name.startsWith("-")) {
-      return "'"
-          + name
-          + "' comes before any command: give the command first, then its options.\n"
-          + "'trammel --help' lists the commands.";
+      answer =
+          "'" + name + "' stands before any command: give the command first, then its options.";
+    } else {
+      Optional<String> meant = Suggestion.closest(name, commands.names());
+      answer = "There is no command '" + name + "'.";
+      if (meant.isPresent()) {
+        answer += " Did you mean '" + meant.get() + "'?";
+      }
     }
-    List<String> names = new ArrayList<>();
+    return answer + "\n'trammel --help' lists the commands.";
+  }
+
+  private void printHelp(HelpPage page) {
+    page.paragraph("Usage: trammel COMMAND ...");
+    page.paragraph(
+        "From measurements to a priced job for custom rear suspensions: layout, checks, parts, steel,"
+            + " welds, hours, order, quote, fit-up sheet and tack check.");
+    page.heading("Commands:");
+    List<HelpPage.Row> rows = new ArrayList<>();
     for (CommandTable.Entry entry : commands.entries()) {
-      names.add(entry.name());
+      rows.add(new HelpPage.Row(entry.name(), entry.summary()));
     }
-    Optional<String> meant = Suggestion.closest(name, names);
-    return "There is no command '"
-        + name
-        + "'."
-        + (meant.isPresent() ? " Did you mean '" + meant.get() + "'?" : "")
-        + "\n'trammel --help' lists the commands.";
+    rows.add(new HelpPage.Row("help COMMAND", "What a command takes; the same as COMMAND --help"));
+    page.table(rows);
+    page.heading("Without a command:");
+    page.table(
+        List.of(
+            new HelpPage.Row("-h, --help", "Show this help and end."),
+            new HelpPage.Row("-V, --version", "Print the version and end.")));
+    printExitCodes(page);
+    page.heading("Strength figures are screening estimates for comparison, not certification.");
+  }
+
+  private static void printExitCodes(HelpPage page) {
+    page.heading("Exit codes:");
+    List<HelpPage.Row> rows = new ArrayList<>();
+    for (ExitCode exitCode : ExitCode.values()) {
+      rows.add(new HelpPage.Row(Integer.toString(exitCode.code()), exitCode.meaning()));
+    }
+    page.table(rows);
   }
 
   private ExitCode judge(Throwable thrown, List<String> arguments) {
@@ -139,12 +162,8 @@ final class Invocation {
 
   private ExitCode tell(ExitCode exitCode, String message) {
     // What was printed so far belongs before the message when both go to one screen.
-    out.flush();
-    err.println(message);
+    screen.out().flush();
+    screen.err().println(message);
     return exitCode;
-  }
-
-  private Ansi ansi() {
-    return colour == Colour.DETECT ? Ansi.AUTO : Ansi.OFF;
   }
 }

@@ -6,6 +6,9 @@ import java.util.Locale;
 
 /** Starts Trammel from a command line. */
 public final class Main {
+  /** Set to {@code on} by the launcher, which knows whether the output is a terminal. */
+  private static final String COLOUR_PROPERTY = "trammel.colour";
+
   private Main() {}
 
   /** Runs one command and ends the process with its exit code. */
@@ -15,8 +18,9 @@ public final class Main {
     StandardStream output = new StandardStream(FileDescriptor.out);
     PrintWriter out = output.writer();
     PrintWriter err = new StandardStream(FileDescriptor.err).writer();
+    boolean colour = "on".equals(System.getProperty(COLOUR_PROPERTY));
     ExitCode exitCode =
-        new Invocation(new TrammelCommands(), out, err, Invocation.Colour.DETECT).run(args);
+        new Invocation(new TrammelCommands(), new Screen(out, err, colour)).run(args);
     if (!output.failure().isEmpty()) {
       err.println("Cannot write the whole output: " + output.failure() + ".");
       err.flush();
@@ -33,8 +37,6 @@ public final class Main {
    * @return the exit code, see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    return new Invocation(new TrammelCommands(), out, err, Invocation.Colour.NEVER)
-        .run(args)
-        .code();
+    return new Invocation(new TrammelCommands(), new Screen(out, err, false)).run(args).code();
   }
 }

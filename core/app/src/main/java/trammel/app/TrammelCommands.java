@@ -1,7 +1,6 @@
 package trammel.app;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 
 /** The commands of Trammel: one line in the list and one in the switch for each. */
 final class TrammelCommands implements CommandTable {
@@ -13,7 +12,7 @@ final class TrammelCommands implements CommandTable {
   }
 
   @Override
-  public Callable<ExitCode> create(String name) {
+  public Command create(String name) {
     // A switch, not a map of constructors: it loads no class before its branch is taken.
     switch (name) {
       default:

@@ -6,12 +6,9 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Syntax;
 import trammel.app.commands.CommonOptions;
-import trammel.app.commands.FilingOptions;
 
 /** Commands that end in every way in which a command can end, and which of them were created. */
 final class SampleCommands implements CommandTable {
@@ -26,7 +23,7 @@ final class SampleCommands implements CommandTable {
   }
 
   @Override
-  public Callable<ExitCode> create(String name) {
+  public Command create(String name) {
     created.add(name);
     return switch (name) {
       case "judge" -> new Judge();
@@ -36,51 +33,52 @@ final class SampleCommands implements CommandTable {
     };
   }
 
-  @Command
-  static final class Judge implements Callable<ExitCode> {
-    @Mixin private CommonOptions common;
-
-    @Parameters(index = "0", paramLabel = "CODE", description = "How to end.")
-    private ExitCode exitCode;
+  static final class Judge implements Command {
+    @Override
+    public Syntax syntax() {
+      return Syntax.of("Ends with the exit code it is told.").argument("CODE", "How to end.");
+    }
 
     @Override
-    public ExitCode call() {
-      common.out().println("judged");
-      return exitCode;
+    public ExitCode run(Arguments arguments, Screen screen) {
+      screen.out().println("judged");
+      return ExitCode.valueOf(arguments.argument("CODE"));
     }
   }
 
-  @Command(description = "Prints what it was given, word by word.")
-  static final class Write implements Callable<ExitCode> {
-    @Mixin private FilingOptions options;
-
-    @Parameters(arity = "0..*", paramLabel = "WORD", description = "What to print.")
-    private List<String> words = List.of();
+  static final class Write implements Command {
+    @Override
+    public Syntax syntax() {
+      return CommonOptions.addWithOutTo(
+          Syntax.of("Prints what it was given, word by word.")
+              .arguments("WORD", 0, 9, "What to print."));
+    }
 
     @Override
-    public ExitCode call() {
-      options.out().println("units " + options.units() + ", json " + options.json());
-      options.out().println("folder " + options.folder());
-      for (String word : words) {
-        options.out().println("[" + word + "]");
+    public ExitCode run(Arguments arguments, Screen screen) {
+      CommonOptions options = CommonOptions.of(arguments);
+      screen.out().println("units " + options.units() + ", json " + options.json());
+      screen.out().println("folder " + CommonOptions.outFolder(arguments));
+      for (String word : arguments.arguments("WORD")) {
+        screen.out().println("[" + word + "]");
       }
       return ExitCode.DONE;
     }
   }
 
-  @Command
-  static final class Refuse implements Callable<ExitCode> {
-    @Parameters(index = "0", paramLabel = "HOW", description = "In which way.")
-    private String how;
+  static final class Refuse implements Command {
+    @Override
+    public Syntax syntax() {
+      return Syntax.of("Refuses its input in one of several ways.").argument("HOW", "Which way.");
+    }
 
     @Override
-    public ExitCode call() throws Exception {
-      switch (how) {
+    public ExitCode run(Arguments arguments, Screen screen) throws Exception {
+      switch (arguments.argument("HOW")) {
         case "own-type":
           throw new IllegalArgumentException("The track (-3 mm) must be above 0 mm.");
         case "library":
-          Integer.parseInt("three");
-          return ExitCode.DONE;
+          return ExitCode.values()[Integer.parseInt("three")];
         case "input":
           throw CommandFailure.badInput("The job has no tyre: give measured.tyre.");
         case "no-permission":
@@ -91,14 +89,10 @@ final class SampleCommands implements CommandTable {
         case "defect":
           throw new IllegalStateException("the third link is missing");
         case "endless":
-          return callAgain();
+          return run(arguments, screen);
         default:
           return ExitCode.DONE;
       }
-    }
-
-    private ExitCode callAgain() throws Exception {
-      return how.isEmpty() ? ExitCode.DONE : call();
     }
   }
 }

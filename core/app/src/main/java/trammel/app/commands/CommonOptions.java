@@ -1,48 +1,84 @@
 package trammel.app.commands;
 
-import java.io.PrintWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
+import trammel.app.CommandFailure;
+import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Syntax;
+import trammel.planning.quantity.UnitSystem;
 
-/** The options that every command takes, and the writers that it prints to. */
-public class CommonOptions {
-  @Spec(Spec.Target.MIXEE)
-  private CommandSpec command;
+/**
+ * The options that many commands share.
+ *
+ * @param units the units to print in; empty where the job's own are to be used
+ * @param json whether the result is to be printed for a machine
+ */
+public record CommonOptions(Optional<UnitSystem> units, boolean json) {
+  private static final String UNITS = "--units";
+  private static final String JSON = "--json";
+  private static final String OUT = "--out";
 
-  @Option(
-      names = "--units",
-      paramLabel = "us|metric",
-      converter = DisplayUnitsConverter.class,
-      description = "Print in US shop units or metric; without it, in the units of the job.")
-  private DisplayUnits units;
-
-  @Option(names = "--json", description = "Print for a machine: JSON, with the unit in every name.")
-  private boolean json;
-
-  /** The units asked for; empty where the job's own are to be used. */
-  public Optional<DisplayUnits> units() {
-    return Optional.ofNullable(units);
+  /** The syntax, and {@code --units} and {@code --json}. */
+  public static Syntax addTo(Syntax syntax) {
+    return syntax
+        .option(
+            UNITS,
+            "us|metric",
+            "Print in US shop units or metric; without it, in the units of the job.")
+        .flag(JSON, "Print for a machine: JSON, with the unit in every name.");
   }
 
-  /** Whether the result is to be printed as JSON. */
-  public boolean json() {
-    return json;
+  /** The syntax, and {@code --units}, {@code --json} and {@code --out}. */
+  public static Syntax addWithOutTo(Syntax syntax) {
+    return addTo(syntax)
+        .option(
+            OUT,
+            "DIR",
+            "Write the files into this folder, which is made if need be; without it, write none.");
   }
 
-  /** Takes the result. */
-  public PrintWriter out() {
-    return command.commandLine().getOut();
+  /** What was given of {@code --units} and {@code --json}. */
+  public static CommonOptions of(Arguments arguments) {
+    return new CommonOptions(units(arguments), arguments.has(JSON));
   }
 
-  /** Takes warnings and what went wrong. */
-  public PrintWriter err() {
-    return command.commandLine().getErr();
+  private static Optional<UnitSystem> units(Arguments arguments) {
+    Optional<String> word = arguments.value(UNITS);
+    if (word.isEmpty()) {
+      return Optional.empty();
+    }
+    for (UnitSystem system : UnitSystem.values()) {
+      if (system.word().equals(word.get())) {
+        return Optional.of(system);
+      }
+    }
+    throw CommandFailure.badInput(UNITS + " was given '" + word.get() + "'; give us or metric.");
   }
 
-  /** Whether the result may carry colours. */
-  public boolean colour() {
-    return !json && command.commandLine().getColorScheme().ansi().enabled();
+  /**
+   * The folder that {@code --out} names, made if it was not there; empty if no files are wanted.
+   *
+   * @throws CommandFailure if it cannot be made, or is not a folder
+   */
+  public static Optional<Path> outFolder(Arguments arguments) {
+    Optional<String> word = arguments.value(OUT);
+    if (word.isEmpty()) {
+      return Optional.empty();
+    }
+    Path folder = Path.of(word.get());
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw CommandFailure.badInput(
+          OUT
+              + " was given "
+              + folder
+              + ", which is a file; give a folder, or a name for a new one.");
+    }
+    try {
+      return Optional.of(Files.createDirectories(folder));
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotWrite(folder, refused);
+    }
   }
 }

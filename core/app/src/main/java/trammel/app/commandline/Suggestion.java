@@ -1,18 +1,18 @@
-package trammel.app;
+package trammel.app.commandline;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the name that a mistyped word most likely meant. */
-final class Suggestion {
+public final class Suggestion {
   /** More differences than this and the guess is more likely to annoy than to help. */
   private static final int MOST_DIFFERENCES = 2;
 
   private Suggestion() {}
 
   /** The closest of the names, or nothing if none is close. */
-  static Optional<String> closest(String typed, List<String> names) {
+  public static Optional<String> closest(String typed, List<String> names) {
     String word = typed.toLowerCase(Locale.ROOT);
     String best = null;
     int fewest = MOST_DIFFERENCES + 1;

@@ -1,0 +1,12 @@
+package trammel.app;
+
+import java.io.PrintWriter;
+
+/**
+ * Where a command prints.
+ *
+ * @param out takes the result
+ * @param err takes remarks and what went wrong
+ * @param colour whether the result may carry colours
+ */
+public record Screen(PrintWriter out, PrintWriter err, boolean colour) {}

@@ -1,5 +1,7 @@
 package trammel.engine.motion;
 
+import java.util.Arrays;
+
 /**
  * The four equations of the free coordinates and their derivatives. Four links: each keeps its
  * length. More links: the gradient of their energy vanishes.
@@ -71,7 +73,7 @@ final class MotionEquations {
       residual[j] = 0;
       byHeave[j] = 0;
       byRoll[j] = 0;
-      java.util.Arrays.fill(byFree[j], 0);
+      Arrays.fill(byFree[j], 0);
     }
     double[] g = expansion.gradient;
     double[][] h = expansion.hessian;

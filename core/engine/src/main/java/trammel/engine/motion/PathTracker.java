@@ -17,6 +17,13 @@ final class PathTracker {
     LOST
   }
 
+  private enum Progress {
+    MOVED,
+    TOO_LONG,
+    ARRIVED,
+    FOLD
+  }
+
   private static final int WAY = LengthExpansion.FREE;
   private static final int SIZE = WAY + 1;
 
@@ -28,6 +35,11 @@ final class PathTracker {
 
   /** Least cosine between the directions at both ends of a step. */
   private static final double STRAIGHT = 0.97;
+
+  /** Share of the determinant at ride below which the equations are singular. */
+  private static final double SINGULAR = 1e-3;
+
+  private static final double NEARLY_SINGULAR = 0.05;
 
   private static final int CORRECTIONS = 8;
   private static final int MOST_STEPS = 2000;
@@ -70,37 +82,76 @@ final class PathTracker {
   End walk() {
     tangent[WAY] = 1;
     tangent = tangentAt(point, tangent);
+    double atRide = determinant;
     double step = Math.min(0.1 * shortestMm, wayMm);
     double shortestStep = Math.min(1e-9 * shortestMm, 1e-3 * wayMm);
     for (int taken = 0; taken < MOST_STEPS; taken++) {
       reachedMm = point[WAY];
-      double before = determinant;
-      double[] next = corrected(step);
-      double[] direction = next == null ? null : tangentAt(next, tangent);
-      if (direction == null || dot(direction, tangent) < STRAIGHT) {
-        step /= 2;
-        determinant = before;
-        if (step < shortestStep) {
-          return End.LOST;
-        }
-        continue;
+      switch (advance(step)) {
+        case ARRIVED:
+          return End.ARRIVED;
+        case FOLD:
+          return End.FOLD;
+        case MOVED:
+          step = Math.min(1.5 * step, longestStepMm(atRide));
+          break;
+        default:
+          step /= 2;
+          if (step < shortestStep) {
+            return lostOrFolded(atRide);
+          }
       }
-      boolean crossed = before * determinant <= 0;
-      if (crossed || direction[WAY] <= 0) {
-        return endAtFold(step, before, crossed);
-      }
-      if (next[WAY] >= wayMm) {
-        return arriveWithin(step);
-      }
-      point = next;
-      tangent = direction;
-      step *= 1.5;
     }
     return End.LOST;
   }
 
+  /**
+   * Where several bars come upright at once, two closures meet in more than one way and the curve
+   * cannot be followed through the fold itself; the vanishing determinant still tells it.
+   */
+  private End lostOrFolded(double determinantAtRide) {
+    return Math.abs(determinant) < SINGULAR * Math.abs(determinantAtRide) ? End.FOLD : End.LOST;
+  }
+
+  /**
+   * Where the determinant has nearly vanished a fold is near and steps stay short. Far out, where
+   * the links are stretched many times over, the curve is straight and they may be long.
+   */
+  private double longestStepMm(double determinantAtRide) {
+    return Math.abs(determinant) < NEARLY_SINGULAR * Math.abs(determinantAtRide)
+        ? cautiousStepMm()
+        : Math.max(0.2 * shortestMm, 0.2 * Math.abs(point[WAY]));
+  }
+
+  private double cautiousStepMm() {
+    return 0.02 * shortestMm;
+  }
+
+  /** Takes a step if the curve can be followed over it. */
+  private Progress advance(double step) {
+    double before = determinant;
+    double[] next = corrected(step);
+    double[] direction = next == null ? null : tangentAt(next, tangent);
+    Progress progress = Progress.TOO_LONG;
+    if (direction != null && dot(direction, tangent) >= STRAIGHT) {
+      boolean crossed = before * determinant <= 0;
+      if (crossed || direction[WAY] <= 0) {
+        // Two events in one long step would hide each other.
+        progress = step > cautiousStepMm() ? progress : endAtFold(step, before, crossed);
+      } else if (next[WAY] >= wayMm) {
+        progress = arriveWithin(step);
+      } else {
+        point = next;
+        tangent = direction;
+        return Progress.MOVED;
+      }
+    }
+    determinant = before;
+    return progress;
+  }
+
   /** The fold lies within the step; the end of the line may lie before it. */
-  private End endAtFold(double step, double before, boolean crossed) {
+  private Progress endAtFold(double step, double before, boolean crossed) {
     double low = 0;
     double high = step;
     double[] fold = point;
@@ -109,7 +160,7 @@ final class PathTracker {
       double[] candidate = corrected(middle);
       double[] direction = candidate == null ? null : tangentAt(candidate, tangent);
       if (direction == null) {
-        return End.LOST;
+        return Progress.TOO_LONG;
       }
       boolean beyond = crossed ? before * determinant <= 0 : direction[WAY] <= 0;
       if (beyond) {
@@ -124,11 +175,11 @@ final class PathTracker {
     }
     reachedMm = fold[WAY];
     point = fold;
-    return End.FOLD;
+    return Progress.FOLD;
   }
 
   /** The end of the line lies within the step and no fold before it. */
-  private End arriveWithin(double step) {
+  private Progress arriveWithin(double step) {
     double low = 0;
     double high = step;
     double[] nearest = point;
@@ -138,7 +189,7 @@ final class PathTracker {
           i == 0 ? Math.min(step, (wayMm - point[WAY]) / tangent[WAY]) : (low + high) / 2;
       nearest = corrected(middle);
       if (nearest == null) {
-        return End.LOST;
+        return Progress.TOO_LONG;
       }
       if (nearest[WAY] < wayMm) {
         low = middle;
@@ -148,7 +199,7 @@ final class PathTracker {
     }
     point = nearest;
     reachedMm = wayMm;
-    return End.ARRIVED;
+    return Progress.ARRIVED;
   }
 
   /** The curve's point in the plane a step ahead across the tangent, or null if not found. */

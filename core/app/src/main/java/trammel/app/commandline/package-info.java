@@ -1,5 +1,5 @@
 /**
- * What a command takes, read from the words after its name, and the help that says so. A command
- * line is read at every start, so this is done with plain loops and loads a handful of classes.
+ * What a command takes, declared as data, read from the words after its name by picocli, and the help
+ * that says so.
  */
 package trammel.app.commandline;

@@ -1,10 +1,23 @@
 package trammel.app;
 
 import java.util.List;
+import trammel.app.commands.CheckCommand;
+import trammel.app.commands.CompareCommand;
+import trammel.app.commands.LayoutsCommand;
+import trammel.app.commands.OrderCommand;
+import trammel.app.commands.PlanCommand;
+import trammel.app.commands.QuoteCommand;
 
 /** The commands of Trammel: one line in the list and one in the switch for each. */
 final class TrammelCommands implements CommandTable {
-  private static final List<Entry> ENTRIES = List.of();
+  private static final List<Entry> ENTRIES =
+      List.of(
+          new Entry("layouts", "The linkages and springs that are installed, with their options."),
+          new Entry("check", "The layout of a job and every check, worst first."),
+          new Entry("plan", "Parts, tubes, plates, welds and hours of a job."),
+          new Entry("quote", "A job from its measurements to its price."),
+          new Entry("order", "One material order a supplier over one or many jobs."),
+          new Entry("compare", "Variants of a job side by side, with what makes the difference."));
 
   @Override
   public List<Entry> entries() {
@@ -14,9 +27,14 @@ final class TrammelCommands implements CommandTable {
   @Override
   public Command create(String name) {
     // A switch, not a map of constructors: it loads no class before its branch is taken.
-    switch (name) {
-      default:
-        throw new IllegalArgumentException("There is no command '" + name + "'.");
-    }
+    return switch (name) {
+      case "layouts" -> new LayoutsCommand();
+      case "check" -> new CheckCommand();
+      case "plan" -> new PlanCommand();
+      case "quote" -> new QuoteCommand();
+      case "order" -> new OrderCommand();
+      case "compare" -> new CompareCommand();
+      default -> throw new IllegalArgumentException("There is no command '" + name + "'.");
+    };
   }
 }

@@ -25,6 +25,11 @@ public final class Amounts {
     return printer;
   }
 
+  /** Whether the reader thinks in inches. */
+  boolean us() {
+    return us;
+  }
+
   /** A value of a check. */
   public String value(Measure measure, double value) {
     return switch (measure) {

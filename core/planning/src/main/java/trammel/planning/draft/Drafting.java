@@ -43,10 +43,12 @@ public final class Drafting {
   /**
    * The job with its layout.
    *
+   * @param job the job as read
+   * @param shown the units in which reasons and messages are written
    * @throws BadInputException if the job names a linkage, an option, a part or a limit that does
    *     not exist, or if the vehicle leaves no room for what was chosen
    */
-  public Draft draft(Job job) {
+  public Draft draft(Job job, UnitSystem shown) {
     UnitSystem units = job.header().units();
     AxleLinkage linkage =
         extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage"));
@@ -59,8 +61,8 @@ public final class Drafting {
     Map<String, Limit> limits = limits(job, linkage, spring);
     try {
       Chassis chassis = new MeasuredChassis(job).chassis();
-      Site linkageSite = new Site(chassis, linkageOptions, catalog, units);
-      Site springSite = new Site(chassis, springOptions, catalog, units);
+      Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
+      Site springSite = new Site(chassis, springOptions, catalog, shown);
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
       Layout notched =
           new NotchRule(limits.get("axle-to-rail"), catalog.analysis()).notched(layout);

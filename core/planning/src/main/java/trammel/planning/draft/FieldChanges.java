@@ -29,7 +29,7 @@ public final class FieldChanges {
    */
   public FieldChanges(Draft draft) {
     this.draft = draft;
-    printer = new QuantityPrinter(draft.job().header().units());
+    printer = new QuantityPrinter(draft.linkageSite().units());
   }
 
   /** The fields that make a change, in the order in which they are to be written. */

@@ -9,7 +9,7 @@ import trammel.planning.hardware.BoltChoice;
 import trammel.planning.hardware.BoltGrade;
 import trammel.planning.hardware.BoltedJoint;
 import trammel.planning.hardware.StockedLengths;
-import trammel.planning.hardware.Thread;
+import trammel.planning.hardware.ScrewThread;
 import trammel.planning.hardware.ThreadForm;
 import trammel.planning.hardware.Tightening;
 import trammel.planning.work.BoltNeed;
@@ -35,8 +35,8 @@ final class BoltSchedule {
 
   private BoltLine line(BoltNeed need) {
     BoltSize size = catalog.bolt(need.boltKey());
-    Thread thread =
-        new Thread(
+    ScrewThread thread =
+        new ScrewThread(
             size.title(), ThreadForm.UNIFIED, size.diameterMm(), INCH_MM / size.threadsPerInch());
     BoltedJoint joint =
         new BoltedJoint(thread, need.gripMm(), WASHERS, size.washerMm(), size.nutHeightMm());

@@ -40,7 +40,7 @@ public final class Estimating {
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */
   public Estimate estimate(Draft draft, WorkPlan plan) {
-    QuantityPrinter printer = new QuantityPrinter(draft.job().header().units());
+    QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
     WorkPlan whole = plan.plus(WeldingSupplies.of(welds));
     Materials materials = Materials.of(whole, catalog);

@@ -1,0 +1,92 @@
+package trammel.app.desk;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import trammel.app.Screen;
+import trammel.app.Version;
+import trammel.app.plugins.InstalledExtensions;
+import trammel.app.plugins.PluginFolder;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.document.Problem;
+import trammel.planning.draft.Draft;
+import trammel.planning.draft.Drafting;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.Estimating;
+import trammel.planning.job.Job;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.vehicle.VehicleWork;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * Takes a job from its file to its layout and its estimate. Catalog and plugins are loaded once, when
+ * they are first needed; what is wrong with a plugin is told once.
+ */
+public final class Workbench {
+  private final Installation installation;
+  private final Optional<UnitSystem> units;
+  private final Screen screen;
+  private Catalog catalog;
+  private InstalledExtensions extensions;
+
+  /**
+   * @param installation where plugins and the standard catalog are
+   * @param units the units to show; the job's own when empty
+   * @param screen takes remarks
+   */
+  public Workbench(Installation installation, Optional<UnitSystem> units, Screen screen) {
+    this.installation = installation;
+    this.units = units;
+    this.screen = screen;
+  }
+
+  /** The standard catalog. */
+  public Catalog catalog() {
+    if (catalog == null) {
+      catalog = CatalogReader.read(installation.standardCatalog());
+    }
+    return catalog;
+  }
+
+  /** What the plugins folder yields. */
+  public InstalledExtensions extensions() {
+    if (extensions == null) {
+      extensions = new PluginFolder(installation.plugins(), Version.text()).load();
+      for (String trouble : extensions.troubles()) {
+        screen.err().println("Note: " + trouble);
+      }
+    }
+    return extensions;
+  }
+
+  /** The units in which a job is shown. */
+  public UnitSystem shown(Job job) {
+    return units.orElse(job.header().units());
+  }
+
+  /** The job of a file with its layout. */
+  public Draft draft(Path file) {
+    return draft(JobDocument.load(file));
+  }
+
+  /** The job of a document with its layout; what is to be looked at in it goes to the remarks. */
+  public Draft draft(JobDocument document) {
+    Job job = JobReader.read(document);
+    for (Problem warning : job.warnings()) {
+      screen.err().println("Note: " + warning.text());
+    }
+    return new Drafting(extensions().extensions(), catalog()).draft(job, shown(job));
+  }
+
+  /** The estimate of a job, its vehicle's own work included. */
+  public Estimate estimate(Draft draft) {
+    WorkPlan plan = VehicleWork.plan(draft.layout(), draft.springSite()).plus(draft.pluginWork());
+    return new Estimating(
+            catalog(),
+            catalog().shop().termsFor(draft.job().terms()),
+            catalog().shop().hoursCorrelation())
+        .estimate(draft, plan);
+  }
+}

@@ -1,0 +1,122 @@
+package trammel.app.text;
+
+import java.util.List;
+import java.util.function.Function;
+import trammel.engine.checks.Verdict;
+import trammel.planning.compare.Difference;
+import trammel.planning.compare.Differences;
+import trammel.planning.compare.Variant;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** Variants of a job side by side on a screen. */
+public final class CompareText {
+  private static final double SQUARE_INCH_MM2 = 645.16;
+  private static final double SQUARE_CENTIMETRE_MM2 = 100;
+
+  private final Amounts amounts;
+  private final QuantityPrinter printer;
+
+  /**
+   * @param amounts prints values in the reader's units
+   */
+  public CompareText(Amounts amounts) {
+    this.amounts = amounts;
+    printer = amounts.printer();
+  }
+
+  /** The figures side by side, then what makes each variant differ from the first. */
+  public String text(List<Variant> variants) {
+    Table table = new Table("l" + "r".repeat(variants.size()));
+    row(table, "", variants, Variant::label);
+    row(table, "price before tax", variants, v -> v.estimate().price().subtotal().text());
+    row(table, "price with tax", variants, v -> v.estimate().price().total().text());
+    row(table, "hours, mean", variants, v -> hours(v.estimate().hours().meanHours()));
+    row(table, "hours, eight of ten", variants, v -> hours(v.estimate().hours().p80Hours()));
+    row(table, "weld length", variants, v -> printer.length(v.estimate().welds().lengthMm()));
+    row(
+        table,
+        "steel added",
+        variants,
+        v -> printer.mass(v.estimate().materials().steelMassKg()));
+    row(
+        table,
+        "checks: stop",
+        variants,
+        v -> Integer.toString(v.count(Verdict.STOP)));
+    row(
+        table,
+        "checks: look again",
+        variants,
+        v -> Integer.toString(v.count(Verdict.LOOK_AGAIN)));
+    StringBuilder text = new StringBuilder("SIDE BY SIDE\n").append(table.text("  "));
+    for (Variant other : variants.subList(1, variants.size())) {
+      text.append('\n').append(explained(variants.get(0), other));
+    }
+    return text.toString();
+  }
+
+  private static void row(
+      Table table, String title, List<Variant> variants, Function<Variant, String> figure) {
+    String[] cells = new String[variants.size() + 1];
+    cells[0] = title;
+    for (int i = 0; i < variants.size(); i++) {
+      cells[i + 1] = figure.apply(variants.get(i));
+    }
+    table.row(cells);
+  }
+
+  private String explained(Variant first, Variant other) {
+    StringBuilder text =
+        new StringBuilder("WHAT MAKES THE DIFFERENCE: ")
+            .append(other.label())
+            .append(" against ")
+            .append(first.label())
+            .append('\n');
+    Difference.Kind kind = null;
+    Table table = new Table("lrrrl");
+    for (Difference difference : Differences.between(first.estimate(), other.estimate())) {
+      if (difference.kind() != kind) {
+        text.append(table.text("    "));
+        table = new Table("lrrrl");
+        kind = difference.kind();
+        text.append("  ").append(heading(kind)).append('\n');
+      }
+      table.row(
+          difference.name(),
+          amount(kind, difference.first()),
+          amount(kind, difference.other()),
+          (difference.change() > 0 ? "+" : "") + amount(kind, difference.change()),
+          difference.why());
+    }
+    return text.append(table.text("    ")).toString();
+  }
+
+  private static String heading(Difference.Kind kind) {
+    return switch (kind) {
+      case HOURS -> "hours, mean";
+      case WELD -> "welds";
+      case PLATE -> "plate area";
+      case TUBE -> "tube length";
+      case PART -> "bought parts";
+    };
+  }
+
+  private String amount(Difference.Kind kind, double amount) {
+    return switch (kind) {
+      case HOURS -> hours(amount);
+      case WELD, TUBE -> printer.length(amount);
+      case PLATE -> area(amount);
+      case PART -> Amounts.plain(amount);
+    };
+  }
+
+  private String area(double areaMm2) {
+    return amounts.us()
+        ? Amounts.fixed(areaMm2 / SQUARE_INCH_MM2, 1) + " sq in"
+        : Amounts.fixed(areaMm2 / SQUARE_CENTIMETRE_MM2, 0) + " cm2";
+  }
+
+  private static String hours(double hours) {
+    return Amounts.fixed(hours, 1) + " h";
+  }
+}

@@ -3,6 +3,7 @@ package trammel.planning.catalog;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
@@ -27,6 +28,8 @@ import trammel.planning.welding.WeldPractice;
  * @param cutting how the shop cuts
  * @param limits the limit of each check
  * @param analysis what the checks assume
+ * @param shop whose catalog it is, with the shop's usual terms
+ * @param priceSources where the prices come from, in the words of the files
  */
 public record Catalog(
     Currency currency,
@@ -42,7 +45,9 @@ public record Catalog(
     WeldPractice welding,
     CuttingPractice cutting,
     Map<String, Limit> limits,
-    AnalysisSettings analysis) {
+    AnalysisSettings analysis,
+    Shop shop,
+    List<String> priceSources) {
   public Catalog {
     Given.present(currency, "Currency of the catalog", "Give its ISO 4217 code.");
     items = ordered(items);
@@ -58,6 +63,8 @@ public record Catalog(
     Given.present(welding, "Welding practice", "Give the shop's.");
     Given.present(cutting, "Cutting practice", "Give the shop's.");
     Given.present(analysis, "Analysis settings", "Give the design speed and load cases.");
+    Given.present(shop, "Shop of the catalog", "Give its name and terms.");
+    priceSources = List.copyOf(priceSources);
   }
 
   private static <T> Map<String, T> ordered(Map<String, T> entries) {

@@ -1,0 +1,122 @@
+package trammel.planning.catalog;
+
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import trammel.engine.checks.AnalysisSettings;
+import trammel.engine.checks.Limit;
+import trammel.planning.document.Location;
+import trammel.planning.document.Problems;
+import trammel.planning.labour.Operation;
+import trammel.planning.welding.WeldPractice;
+
+/** The parts of a catalog as they are read, section by section. */
+final class CatalogAssembly {
+  /** A bolt fits a hole that was converted between units and back (mm). */
+  private static final double SAME_BOLT_MM = 0.01;
+
+  final Problems problems;
+  final Currency currency;
+  final Map<String, Steel> steels = new LinkedHashMap<>();
+  final Map<String, Item> items = new LinkedHashMap<>();
+  final Map<String, EndFitting> ends = new LinkedHashMap<>();
+  final Map<String, BarMaterial> bars = new LinkedHashMap<>();
+  final Map<String, PlateMaterial> plates = new LinkedHashMap<>();
+  final Map<String, BoltSize> bolts = new LinkedHashMap<>();
+  final Map<String, CoilOverSpring> coils = new LinkedHashMap<>();
+  final Map<String, AirSpring> airSprings = new LinkedHashMap<>();
+  final Map<String, Shock> shocks = new LinkedHashMap<>();
+  final Map<String, Operation> operations = new LinkedHashMap<>();
+  final Map<String, Limit> limits = new LinkedHashMap<>();
+  Optional<WeldPractice> welding = Optional.empty();
+  Optional<CuttingPractice> cutting = Optional.empty();
+  Optional<AnalysisSettings> analysis = Optional.empty();
+  Optional<Shop> shop = Optional.empty();
+
+  /**
+   * A grade of steel.
+   *
+   * @param yieldMPa minimum yield strength (MPa)
+   * @param tensileMPa minimum tensile strength (MPa)
+   */
+  record Steel(double yieldMPa, double tensileMPa) {}
+
+  CatalogAssembly(Currency currency, Problems problems) {
+    this.currency = currency;
+    this.problems = problems;
+  }
+
+  /** Adds a priced item; its name must not be taken by an entry of another section. */
+  void addItem(Item item, Location where) {
+    if (items.put(item.key(), item) != null) {
+      problems.error(
+          where,
+          "'" + item.key() + "' as a second priced item",
+          "a name of its own for everything with a price in items, ends, coils, air_springs and"
+              + " shocks",
+          "Give one of the two another name.");
+    }
+  }
+
+  /** The named steel, or empty after the problem was reported. */
+  Optional<Steel> steel(String key, Location where) {
+    Steel steel = steels.get(key);
+    if (steel == null) {
+      problems.error(
+          where,
+          "'" + key + "'",
+          "a steel of the catalog: " + String.join(", ", steels.keySet()),
+          "Choose one of these, or add it to steels.");
+    }
+    return Optional.ofNullable(steel);
+  }
+
+  /** Reports an item that an entry needs and the catalog does not have. */
+  void requireItem(String key, Location where) {
+    if (!items.containsKey(key)) {
+      problems.error(
+          where,
+          "'" + key + "'",
+          "the name of an entry in items",
+          "Add '" + key + "' to items with its price, or name another.");
+    }
+  }
+
+  /** Reports a bolt hole for which the catalog has no bolt. */
+  void requireBolt(double diameterMm, String given, Location where) {
+    StringBuilder sizes = new StringBuilder();
+    for (BoltSize bolt : bolts.values()) {
+      if (Math.abs(bolt.diameterMm() - diameterMm) <= SAME_BOLT_MM) {
+        return;
+      }
+      sizes.append(sizes.isEmpty() ? "" : ", ").append(bolt.title());
+    }
+    problems.error(
+        where,
+        given,
+        sizes.isEmpty() ? "the diameter of a bolt in bolts" : "the diameter of one of: " + sizes,
+        "Add bolts of this diameter to bolts, or correct it.");
+  }
+
+  Catalog catalog(List<String> priceSources) {
+    return new Catalog(
+        currency,
+        items,
+        ends,
+        bars,
+        plates,
+        bolts,
+        coils,
+        airSprings,
+        shocks,
+        operations,
+        welding.orElseThrow(),
+        cutting.orElseThrow(),
+        limits,
+        analysis.orElseThrow(),
+        shop.orElseThrow(),
+        priceSources);
+  }
+}

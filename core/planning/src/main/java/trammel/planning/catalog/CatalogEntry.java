@@ -1,0 +1,38 @@
+package trammel.planning.catalog;
+
+import java.util.Optional;
+import trammel.planning.document.Location;
+import trammel.planning.document.ObjectNode;
+import trammel.planning.quantity.UnitSystem;
+
+/**
+ * An entry of a catalog as it is written.
+ *
+ * @param key its name
+ * @param node what is written of it
+ * @param units what its bare numbers mean
+ * @param folder which of the folders read it comes from, counted from 0; the last that changes it
+ */
+record CatalogEntry(String key, ObjectNode node, UnitSystem units, int folder) {
+  Location location() {
+    return node.location();
+  }
+
+  /** This entry with the keys that a later folder writes put in place of its own. */
+  CatalogEntry changedBy(CatalogEntry later) {
+    return new CatalogEntry(key, changed(node, later.node), units, later.folder);
+  }
+
+  private static ObjectNode changed(ObjectNode before, ObjectNode later) {
+    ObjectNode result = before;
+    for (ObjectNode.Member member : later.members()) {
+      Optional<ObjectNode> old = before.findObject(member.key());
+      if (old.isPresent() && member.value() instanceof ObjectNode inner) {
+        result = result.with(member.key(), changed(old.get(), inner));
+      } else {
+        result = result.with(member.key(), member.value());
+      }
+    }
+    return result;
+  }
+}

@@ -1,0 +1,277 @@
+package trammel.planning.catalog;
+
+import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import trammel.planning.document.BadInputException;
+import trammel.planning.document.DocumentFormat;
+import trammel.planning.document.DocumentReader;
+import trammel.planning.document.Location;
+import trammel.planning.document.NumberNode;
+import trammel.planning.document.ObjectNode;
+import trammel.planning.document.Problem;
+import trammel.planning.document.Problems;
+import trammel.planning.document.TextNode;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldReader;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.quantity.Tolerances;
+import trammel.planning.quantity.UnitSystem;
+
+/**
+ * Reads a catalog from folders of JSON or YAML files. In one folder every name stands once. A later
+ * folder may add entries, and may name an earlier one again to change some of its keys: that is how
+ * a shop sets its own prices and terms over the standard catalog. Everything wrong with all files
+ * is reported at once.
+ */
+public final class CatalogReader {
+  private final Problems problems = new Problems();
+  private final List<CatalogSection> sections = CatalogFields.sections();
+  private final List<Field<?>> top = CatalogFields.top(sections);
+  private final List<CatalogEntries> entries = new ArrayList<>();
+  private final List<String> priceSources = new ArrayList<>();
+  private Optional<Currency> currency = Optional.empty();
+
+  private CatalogReader() {
+    for (int i = 0; i < sections.size(); i++) {
+      entries.add(new CatalogEntries(problems));
+    }
+  }
+
+  /**
+   * Reads the catalog in one folder.
+   *
+   * @throws BadInputException with everything that is wrong with it
+   */
+  public static Catalog read(Path folder) {
+    return read(List.of(folder));
+  }
+
+  /**
+   * Reads the catalog in several folders, the standard one first.
+   *
+   * @throws BadInputException with everything that is wrong with it
+   * @throws IllegalArgumentException if no folder was given
+   */
+  public static Catalog read(List<Path> folders) {
+    if (folders.isEmpty()) {
+      throw new IllegalArgumentException(
+          "no catalog folder was given; at least one is needed. Name the standard catalog.");
+    }
+    return new CatalogReader().catalog(folders);
+  }
+
+  private Catalog catalog(List<Path> folders) {
+    for (int i = 0; i < folders.size(); i++) {
+      for (Path file : files(folders.get(i))) {
+        readFile(file, i);
+      }
+    }
+    Location whole = new Location(folders.get(0).toString(), 0, 0, "");
+    if (currency.isEmpty()) {
+      problems.error(
+          whole.inside(CatalogFields.CURRENCY.key()),
+          "nothing",
+          "the currency of the prices",
+          "Add currency, such as USD, to the files with prices.");
+    }
+    // Without a currency nothing is returned; any will do to find what else is wrong.
+    CatalogAssembly assembly =
+        new CatalogAssembly(currency.orElse(Currency.getInstance("USD")), problems);
+    for (int i = 0; i < sections.size(); i++) {
+      assemble(sections.get(i), entries.get(i), whole, assembly);
+    }
+    problems.throwIfErrors();
+    return assembly.catalog(priceSources);
+  }
+
+  // Files
+
+  private List<Path> files(Path folder) {
+    List<Path> files = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+        for (Path file : all) {
+          if (DocumentFormat.ofFileName(file.toString()).isPresent()) {
+            files.add(file);
+          }
+        }
+      } catch (IOException | DirectoryIteratorException e) {
+        refuseFolder(folder, "a folder that cannot be read", "Check its permissions.");
+        return files;
+      }
+    }
+    if (files.isEmpty()) {
+      refuseFolder(
+          folder,
+          Files.isDirectory(folder) ? "a folder without a catalog file" : "no such folder",
+          "Check the name and the folder you are in.");
+    }
+    Collections.sort(files);
+    return files;
+  }
+
+  private void refuseFolder(Path folder, String given, String remedy) {
+    problems.error(
+        new Location(folder.toString(), 0, 0, ""),
+        given,
+        "a folder with catalog files, .json or .yaml",
+        remedy);
+  }
+
+  private void readFile(Path file, int folder) {
+    ObjectNode root;
+    try {
+      root = DocumentReader.read(file);
+    } catch (BadInputException unreadable) {
+      for (Problem problem : unreadable.problems()) {
+        problems.add(problem);
+      }
+      return;
+    }
+    FieldValues head = new FieldReader(UnitSystem.US, Tolerances.USUAL, problems).read(root, top);
+    checkCurrency(head);
+    Optional<String> word = head.find(CatalogFields.UNITS);
+    if (word.isEmpty()) {
+      return;
+    }
+    UnitSystem units = UnitSystem.ofWord(word.get());
+    boolean priced = false;
+    for (int i = 0; i < sections.size(); i++) {
+      CatalogSection section = sections.get(i);
+      Optional<ObjectNode> written = root.findObject(section.key());
+      if (written.isPresent()) {
+        collect(section, entries.get(i), written.get(), head, units, folder);
+        priced = priced || section.isPriced();
+      }
+    }
+    notePriceSource(head, priced);
+  }
+
+  private void checkCurrency(FieldValues head) {
+    Optional<Currency> given = head.find(CatalogFields.CURRENCY);
+    if (given.isEmpty()) {
+      return;
+    }
+    if (currency.isPresent() && !currency.equals(given)) {
+      problems.error(
+          head.locationOf(CatalogFields.CURRENCY),
+          given.get().getCurrencyCode(),
+          "the currency of the other files, " + currency.get().getCurrencyCode(),
+          "Price all files in one currency.");
+      return;
+    }
+    currency = given;
+  }
+
+  private void notePriceSource(FieldValues head, boolean priced) {
+    Optional<String> source = head.find(CatalogFields.PRICES);
+    if (source.isPresent()) {
+      if (!priceSources.contains(source.get())) {
+        priceSources.add(source.get());
+      }
+    } else if (priced && !head.isWritten(CatalogFields.PRICES)) {
+      problems.error(
+          head.locationOf(CatalogFields.PRICES),
+          "nothing",
+          "where the prices of this file come from",
+          "Add prices, such as: suppliers' lists of November 2026, or invented examples.");
+    }
+  }
+
+  // Entries
+
+  private void collect(
+      CatalogSection section,
+      CatalogEntries into,
+      ObjectNode written,
+      FieldValues head,
+      UnitSystem units,
+      int folder) {
+    if (section.isSingle()) {
+      into.put(new CatalogEntry(section.key(), written, units, folder));
+      return;
+    }
+    for (ObjectNode.Member member : written.members()) {
+      if (member.value() instanceof ObjectNode node) {
+        ObjectNode filled = into.has(member.key()) ? node : withUsual(section, node, head);
+        into.put(new CatalogEntry(member.key(), filled, units, folder));
+      } else {
+        problems.error(
+            member.value().location(),
+            member.value().given(),
+            "a group of keys",
+            "Write the fields of '" + member.key() + "' in braces, such as {\"title\": \"...\"}.");
+      }
+    }
+  }
+
+  /** The entry with what the top of its file says for all of its entries. */
+  private static ObjectNode withUsual(CatalogSection section, ObjectNode node, FieldValues head) {
+    ObjectNode filled = node;
+    Optional<String> supplier = head.find(CatalogFields.SUPPLIER);
+    if (supplier.isPresent() && lacks(Purchase.SUPPLIER, section, node)) {
+      Location where = head.locationOf(CatalogFields.SUPPLIER);
+      filled = filled.with(Purchase.SUPPLIER.key(), new TextNode(where, supplier.get()));
+    }
+    Optional<Integer> leadDays = head.find(CatalogFields.LEAD_DAYS);
+    if (leadDays.isPresent() && lacks(Purchase.LEAD_DAYS, section, node)) {
+      Location where = head.locationOf(CatalogFields.LEAD_DAYS);
+      filled =
+          filled.with(
+              Purchase.LEAD_DAYS.key(), new NumberNode(where, Integer.toString(leadDays.get())));
+    }
+    return filled;
+  }
+
+  private static boolean lacks(Field<?> field, CatalogSection section, ObjectNode node) {
+    return section.fields().contains(field) && node.find(field.key()).isEmpty();
+  }
+
+  // Assembly
+
+  private void assemble(
+      CatalogSection section, CatalogEntries written, Location whole, CatalogAssembly assembly) {
+    boolean empty = true;
+    for (CatalogEntry entry : written.all()) {
+      empty = false;
+      assemble(section, entry, assembly);
+    }
+    if (section instanceof LimitSection limits) {
+      limits.requireAll(written, whole, assembly);
+    } else if (empty) {
+      problems.error(
+          whole.inside(section.key()),
+          "nothing",
+          section.isSingle() ? "a group of keys" : "at least one entry",
+          "Add " + section.key() + " (" + section.help() + ") to a file of the catalog.");
+    }
+  }
+
+  private void assemble(CatalogSection section, CatalogEntry entry, CatalogAssembly assembly) {
+    Problems own = new Problems();
+    FieldValues values =
+        new FieldReader(entry.units(), Tolerances.USUAL, own).read(entry.node(), section.fields());
+    problems.addAll(own);
+    if (own.hasErrors()) {
+      return;
+    }
+    try {
+      section.add(entry, values, assembly);
+    } catch (IllegalArgumentException impossible) {
+      // The record says which of its values are impossible and what to do.
+      problems.error(
+          entry.location(),
+          "values that do not go together",
+          "an entry that makes sense as a whole",
+          impossible.getMessage());
+    }
+  }
+}

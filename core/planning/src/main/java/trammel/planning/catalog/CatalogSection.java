@@ -1,0 +1,48 @@
+package trammel.planning.catalog;
+
+import java.util.List;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldValues;
+
+/** One section of a catalog file: how its entries are written and what becomes of them. */
+abstract class CatalogSection {
+  private final String key;
+  private final String help;
+  private final List<Field<?>> fields;
+
+  CatalogSection(String key, String help, List<Field<?>> fields) {
+    this.key = key;
+    this.help = help;
+    this.fields = List.copyOf(fields);
+  }
+
+  final String key() {
+    return key;
+  }
+
+  final String help() {
+    return help;
+  }
+
+  /** The fields of one entry. */
+  final List<Field<?>> fields() {
+    return fields;
+  }
+
+  /** True if the section is one entry itself and not entries by name. */
+  boolean isSingle() {
+    return false;
+  }
+
+  /** True if its entries have prices. */
+  boolean isPriced() {
+    return false;
+  }
+
+  /**
+   * Adds an entry that has been read without a problem.
+   *
+   * @throws IllegalArgumentException if its values contradict each other
+   */
+  abstract void add(CatalogEntry entry, FieldValues values, CatalogAssembly assembly);
+}

@@ -1,0 +1,118 @@
+package trammel.planning.catalog;
+
+import java.util.Currency;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import trammel.planning.given.Given;
+import trammel.planning.job.Tax;
+import trammel.planning.job.Terms;
+import trammel.planning.money.Contingency;
+import trammel.planning.money.CostClass;
+import trammel.planning.money.Markup;
+import trammel.planning.money.PriceTerms;
+import trammel.planning.money.SalesTax;
+
+/**
+ * A shop with its usual terms.
+ *
+ * @param name name on its documents
+ * @param terms the terms of a job that says nothing else
+ * @param hoursCorrelation how much the hours of different operations run over together, 0 to 1
+ */
+public record Shop(String name, PriceTerms terms, double hoursCorrelation) {
+  public Shop {
+    Given.text(name, "Name of the shop", "Say whose documents they are.");
+    Given.present(terms, "Terms of the shop", "Give its usual terms.");
+    Given.between(
+        hoursCorrelation, 0, 1, "Correlation of the shop's hours", "0.3 is usual; 0 is too sure.");
+  }
+
+  /**
+   * The terms of a job: the shop's usual ones with what the job says differently.
+   *
+   * @throws IllegalArgumentException if the job is in another currency than the shop's prices
+   */
+  public PriceTerms termsFor(Terms job) {
+    refuseOtherCurrency(job);
+    return new PriceTerms(
+        terms.currency(),
+        job.labourRate().orElse(terms.labourPerHour()),
+        job.overheadRate().orElse(terms.overheadPerHour()),
+        markups(job),
+        terms.steelWaste(),
+        job.supplies().orElse(terms.suppliesOfLabour()),
+        job.contingencyPercentile().isPresent()
+            ? upTo(job.contingencyPercentile().get())
+            : terms.contingency(),
+        job.tax().isPresent() ? tax(job.tax().get()) : terms.tax(),
+        job.deposit().orElse(terms.depositFraction()),
+        job.validDays().orElse(terms.validDays()));
+  }
+
+  private void refuseOtherCurrency(Terms job) {
+    Currency currency = terms.currency();
+    if (job.currency().isPresent() && !job.currency().get().equals(currency)) {
+      throw new IllegalArgumentException(
+          "the job's terms are in "
+              + job.currency().get().getCurrencyCode()
+              + " and the catalog's prices in "
+              + currency.getCurrencyCode()
+              + "; both must be the same. Take terms.currency out of the job, or price the catalog"
+              + " in that currency.");
+    }
+  }
+
+  private Map<CostClass, Markup> markups(Terms job) {
+    Map<CostClass, Markup> markups = new EnumMap<>(CostClass.class);
+    markups.putAll(terms.markups());
+    if (job.partsMarkup().isPresent()) {
+      markups.put(CostClass.PARTS, new Markup(job.partsMarkup().get()));
+    }
+    if (job.steelMarkup().isPresent()) {
+      markups.put(CostClass.STEEL, new Markup(job.steelMarkup().get()));
+    }
+    if (job.outsideMarkup().isPresent()) {
+      markups.put(CostClass.OUTSIDE, new Markup(job.outsideMarkup().get()));
+    }
+    return markups;
+  }
+
+  static Contingency upTo(int percentile) {
+    return new Contingency.HoursToChance(percentile / 100.0);
+  }
+
+  static SalesTax tax(Tax tax) {
+    return new SalesTax(
+        tax.rate(),
+        taxable(tax.taxable()),
+        tax.byItem() ? SalesTax.Rounding.BY_ITEM : SalesTax.Rounding.BY_INVOICE);
+  }
+
+  /** The classes behind the words of a file; labour takes with it what is added on labour. */
+  private static Set<CostClass> taxable(List<String> words) {
+    Set<CostClass> taxable = EnumSet.noneOf(CostClass.class);
+    for (String word : words) {
+      switch (word) {
+        case "parts" -> taxable.add(CostClass.PARTS);
+        case "steel" -> taxable.add(CostClass.STEEL);
+        case "supplies" -> taxable.add(CostClass.SUPPLIES);
+        case "outside" -> taxable.add(CostClass.OUTSIDE);
+        case "labour" -> {
+          taxable.add(CostClass.LABOUR);
+          taxable.add(CostClass.OVERHEAD);
+          taxable.add(CostClass.CONTINGENCY);
+        }
+        default ->
+            throw new IllegalArgumentException(
+                "'"
+                    + word
+                    + "' was given as taxable; allowed are parts, steel, supplies, labour and"
+                    + " outside. Write one of these.");
+      }
+    }
+    return taxable;
+  }
+}

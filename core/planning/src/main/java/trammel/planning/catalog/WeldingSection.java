@@ -1,0 +1,91 @@
+package trammel.planning.catalog;
+
+import static trammel.planning.catalog.CatalogUnits.inches;
+
+import java.util.List;
+import java.util.Optional;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.welding.PositionFactors;
+import trammel.planning.welding.WeldPractice;
+import trammel.planning.welding.WeldProcess;
+import trammel.planning.welding.WireFeed;
+
+/** The section {@code welding}: how the shop welds, from a spool of solid wire. */
+final class WeldingSection extends CatalogSection {
+  private static final double LONGEST_POSITION = 5;
+
+  private static final Field<String> PROCESS =
+      Field.text("process", "short name of the process, such as gmaw-solid-mix", 40);
+  private static final Field<Double> WIRE =
+      Field.lengthMm("wire", "diameter of the solid wire", inches(0.02), inches(0.15));
+  private static final Field<Double> FEED =
+      Field.lengthMm("feed_per_minute", "wire fed in a minute", inches(20), inches(1900));
+  private static final Field<Double> DEPOSITION =
+      Field.percent("deposition", "share of the wire that ends in the weld", 0.3, 1);
+  private static final Field<Double> BENCH =
+      Field.percent("bench", "share of the clock that the arc burns at the bench", 0.02, 1);
+  private static final Field<Double> VEHICLE =
+      Field.percent("vehicle", "the same under a vehicle", 0.02, 1);
+  private static final Field<Double> GAS_FLOW =
+      Field.number(
+          "gas_flow",
+          "gas: ft³/h in a file in us units, L/min in a metric one; 0 for none",
+          0,
+          120);
+  private static final Field<Double> OVER_WELD =
+      Field.percent("over_weld", "how much larger each leg is laid than drawn", 0, 1);
+  private static final Field<Double> HORIZONTAL = position("horizontal");
+  private static final Field<Double> VERTICAL = position("vertical");
+  private static final Field<Double> OVERHEAD = position("overhead");
+  private static final Field<Double> RESTART =
+      Field.timeHours("restart", "clock time of each restart in a weld", 0, 1);
+
+  WeldingSection() {
+    super(
+        "welding",
+        "how the shop welds",
+        List.of(
+            PROCESS,
+            Purchase.TITLE,
+            WIRE,
+            FEED,
+            DEPOSITION,
+            BENCH,
+            VEHICLE,
+            GAS_FLOW,
+            OVER_WELD,
+            HORIZONTAL,
+            VERTICAL,
+            OVERHEAD,
+            RESTART,
+            Purchase.SOURCE));
+  }
+
+  private static Field<Double> position(String key) {
+    return Field.number(key, "arc time " + key + " over arc time flat", 1, LONGEST_POSITION);
+  }
+
+  @Override
+  boolean isSingle() {
+    return true;
+  }
+
+  @Override
+  void add(CatalogEntry entry, FieldValues values, CatalogAssembly assembly) {
+    WeldProcess process =
+        new WeldProcess(
+            values.get(PROCESS),
+            values.get(Purchase.TITLE),
+            WireFeed.solidSteel(values.get(WIRE), values.get(FEED)),
+            values.get(DEPOSITION),
+            values.get(BENCH),
+            values.get(VEHICLE),
+            CatalogUnits.litresPerMin(values.get(GAS_FLOW), entry.units()));
+    PositionFactors positions =
+        new PositionFactors(values.get(HORIZONTAL), values.get(VERTICAL), values.get(OVERHEAD));
+    double restartMin = values.get(RESTART) * 60;
+    assembly.welding =
+        Optional.of(new WeldPractice(process, values.get(OVER_WELD), positions, restartMin));
+  }
+}

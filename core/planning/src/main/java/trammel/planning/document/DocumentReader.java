@@ -16,8 +16,8 @@ import java.util.Optional;
  * Reads a JSON or YAML file into a tree of located nodes.
  *
  * <p>Refused, each with a problem that says where: files over 1 MB, text that is not UTF-8, syntax
- * errors, repeated keys, several documents in one file, YAML anchors, aliases and tags, and nesting
- * deeper than {@value #DEEPEST} levels.
+ * errors, repeated keys, several documents in one file, YAML aliases, anchored groups and tags, and
+ * nesting deeper than {@value #DEEPEST} levels.
  */
 public final class DocumentReader {
   /** Largest file, bytes: a job file is some kilobytes, so anything above this is a mistake. */

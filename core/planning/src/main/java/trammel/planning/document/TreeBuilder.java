@@ -193,7 +193,8 @@ final class TreeBuilder {
         "text that is not " + format + " at '" + lineOfText(line).strip() + "'",
         "well-formed " + format,
         format == DocumentFormat.YAML
-            ? "Check the indent, the colon with a space after it, and quotes on this line."
+            ? "Check the indent (spaces, no tabs), the space after each colon, and the quotes on this line"
+                + " and its neighbours."
             : "Check the commas, quotes and brackets on this line and the one before.");
   }
 

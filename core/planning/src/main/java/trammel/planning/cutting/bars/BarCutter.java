@@ -1,5 +1,6 @@
 package trammel.planning.cutting.bars;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -24,6 +25,12 @@ public final class BarCutter {
 
   private static final int[] PATTERN_LIMITS = {20_000, 150_000, 600_000};
 
+  /** Up to this many kinds the exact search is quicker than more tries at rounding. */
+  private static final int FEW_KINDS = 40;
+
+  private static final int EARLY_DIVES = 5;
+  private static final int DUAL_SETS = 8;
+
   private final Duration limit;
 
   public BarCutter() {
@@ -46,11 +53,16 @@ public final class BarCutter {
   public BarCuttingPlan cut(BarCuttingProblem problem) {
     Deadline deadline = Deadline.in(limit);
     BarModel model = BarModel.of(problem);
-    Incumbent incumbent = solve(model, deadline);
+    BarReduction settled = BarReduction.of(model);
+    BarModel rest = model.forDemand(settled.demand());
+    Incumbent incumbent = solve(rest, deadline);
     if (!incumbent.exists()) {
       throw shortage(problem, incumbent.isClosed());
     }
-    return new PlanWriter(problem, model).write(incumbent, deadline);
+    CutList whole = settled.fixed().copy();
+    whole.addAll(model, rest.inKindsOf(model, incumbent.best()));
+    BigDecimal bound = model.money(settled.fixed().price + incumbent.lowerBound());
+    return new PlanWriter(problem, model).write(whole, bound, incumbent.isClosed(), deadline);
   }
 
   private static Incumbent solve(BarModel model, Deadline deadline) {
@@ -58,47 +70,82 @@ public final class BarCutter {
     long highest = highestPrice(model);
     Incumbent incumbent =
         new Incumbent(model, greedy.bestPlan(model.demand, model.available), highest);
-    if (incumbent.isClosed()) {
-      return incumbent;
-    }
-    PatternPool pool = new PatternPool();
-    if (incumbent.exists()) {
-      pool.addAll(incumbent.best());
-    }
-    PatternGeneration generation = new PatternGeneration(model, pool, deadline, highest);
-    Relaxation root = generation.solve(model.demand, model.available, incumbent.target() + 1e-6);
-    incumbent.raiseBound(root.lowerBound);
     if (!incumbent.isClosed()) {
-      new PatternDive(model, generation, incumbent, deadline).run(root, 0);
+      new Search(model, incumbent, highest, deadline).run();
     }
-    prove(model, generation, root, incumbent, deadline);
     return incumbent;
   }
 
-  private static void prove(
-      BarModel model,
-      PatternGeneration generation,
-      Relaxation root,
-      Incumbent incumbent,
-      Deadline deadline) {
-    int effort = 0;
-    while (!incumbent.isClosed() && !deadline.isPast()) {
-      if (effort < PATTERN_LIMITS.length) {
-        List<Pattern> patterns =
-            new PatternEnumeration(model, root, PATTERN_LIMITS[effort], deadline.part(0.3))
-                .within(incumbent.target());
-        if (patterns != null) {
-          if (new PatternSearch(model, patterns, incumbent, deadline.part(0.8)).run()) {
-            incumbent.close();
-            return;
-          }
+  /** The part of the work that small jobs rarely need. */
+  private static final class Search {
+    private final BarModel model;
+    private final Incumbent incumbent;
+    private final Deadline deadline;
+    private final PatternGeneration generation;
+    private int dives;
+
+    Search(BarModel model, Incumbent incumbent, long highest, Deadline deadline) {
+      this.model = model;
+      this.incumbent = incumbent;
+      this.deadline = deadline;
+      PatternPool pool = new PatternPool();
+      if (incumbent.exists()) {
+        pool.addAll(incumbent.best());
+      }
+      generation = new PatternGeneration(model, pool, deadline, highest);
+    }
+
+    void run() {
+      Relaxation root = generation.solve(model.demand, model.available, incumbent::isExhausted);
+      incumbent.raiseBound(root.lowerBound);
+      dive(root, 0);
+      if (!isOver() && model.kinds() > FEW_KINDS) {
+        for (int i = 0; i < EARLY_DIVES && !isOver(); i++) {
+          dive(null, 0);
         }
       }
-      effort++;
-      new PatternDive(model, generation, incumbent, deadline.part(0.5)).run(root, effort);
-      if (effort > 8) {
+      if (!isOver()) {
+        prove();
+      }
+    }
+
+    private boolean isOver() {
+      return incumbent.isClosed() || deadline.isPast();
+    }
+
+    private void dive(Relaxation root, int discrepancies) {
+      if (!isOver()) {
+        Deadline end = deadline.part(0.5);
+        new PatternDive(model, generation, incumbent, end).run(root, discrepancies, dives++);
+      }
+    }
+
+    private void prove() {
+      Relaxation full = generation.solve(model.demand, model.available, (bound, value) -> false);
+      incumbent.raiseBound(full.lowerBound);
+      if (isOver()) {
         return;
       }
+      Relaxation sharp = generation.averaged(full, DUAL_SETS);
+      for (int most : PATTERN_LIMITS) {
+        if (isOver() || searched(sharp, most)) {
+          return;
+        }
+        dive(null, 1);
+        dive(null, 1);
+      }
+    }
+
+    private boolean searched(Relaxation sharp, int mostPatterns) {
+      List<Pattern> patterns =
+          new PatternEnumeration(model, sharp, mostPatterns, deadline.part(0.3))
+              .within(incumbent.target());
+      if (patterns == null
+          || !new PatternSearch(model, patterns, incumbent, deadline.part(0.8)).run()) {
+        return false;
+      }
+      incumbent.close();
+      return true;
     }
   }
 
@@ -157,8 +204,7 @@ public final class BarCutter {
       }
     }
 
-    BarCuttingPlan write(Incumbent incumbent, Deadline deadline) {
-      CutList list = incumbent.best();
+    BarCuttingPlan write(CutList list, BigDecimal bound, boolean proven, Deadline deadline) {
       List<CutBar> bars = new ArrayList<>();
       List<BarOffcut> offcuts = new ArrayList<>();
       Map<String, Integer> numbers = new HashMap<>();
@@ -176,8 +222,8 @@ public final class BarCutter {
       return new BarCuttingPlan(
           bars,
           model.money(list.price),
-          model.money(incumbent.lowerBound()),
-          incumbent.isClosed() ? CuttingStatus.PROVEN_OPTIMAL : CuttingStatus.BOUNDED,
+          bound,
+          proven ? CuttingStatus.PROVEN_OPTIMAL : CuttingStatus.BOUNDED,
           deadline.elapsedSeconds(),
           offcuts);
     }

@@ -184,6 +184,48 @@ final class BarModel {
         size, demand, keptCapacity, keptPrice, available, priceStep, keptStocks, piecesOfKind);
   }
 
+  /** The same stock for fewer pieces; kinds keep their order, those not asked for fall out. */
+  BarModel forDemand(int[] lessDemand) {
+    int kept = 0;
+    for (int d : lessDemand) {
+      kept += d > 0 ? 1 : 0;
+    }
+    long[] keptSize = new long[kept];
+    int[] keptDemand = new int[kept];
+    List<List<BarPiece>> keptPieces = new ArrayList<>();
+    for (int k = 0; k < size.length; k++) {
+      if (lessDemand[k] > 0) {
+        keptSize[keptPieces.size()] = size[k];
+        keptDemand[keptPieces.size()] = lessDemand[k];
+        keptPieces.add(piecesOfKind.get(k));
+      }
+    }
+    return new BarModel(
+        keptSize, keptDemand, capacity, price, available, priceStep, stocks, keptPieces);
+  }
+
+  /** The list in the kinds of another model that has all sizes of this one. */
+  CutList inKindsOf(BarModel other, CutList list) {
+    int[] kindOf = new int[size.length];
+    int at = 0;
+    for (int k = 0; k < size.length; k++) {
+      while (other.size[at] != size[k]) {
+        at++;
+      }
+      kindOf[k] = at;
+    }
+    CutList converted = new CutList();
+    for (int i = 0; i < list.patterns.size(); i++) {
+      Pattern pattern = list.patterns.get(i);
+      int[] kinds = new int[pattern.kinds.length];
+      for (int j = 0; j < kinds.length; j++) {
+        kinds[j] = kindOf[pattern.kinds[j]];
+      }
+      converted.add(other, new Pattern(pattern.stock, kinds, pattern.counts), list.times.get(i));
+    }
+    return converted;
+  }
+
   int kinds() {
     return size.length;
   }

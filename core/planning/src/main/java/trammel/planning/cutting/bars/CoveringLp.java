@@ -455,6 +455,12 @@ final class CoveringLp {
 
   private boolean leave(int leaving) {
     double[] line = inverse[leaving];
+    boolean[] slackBasic = new boolean[rows];
+    for (int r = 0; r < rows; r++) {
+      if (basic[r] < 0) {
+        slackBasic[-1 - basic[r]] = true;
+      }
+    }
     int entering = Integer.MIN_VALUE;
     double ratio = Double.POSITIVE_INFINITY;
     double pivotSize = 0;
@@ -482,7 +488,7 @@ final class CoveringLp {
     }
     for (int r = 0; r < rows; r++) {
       double alpha = atLeast[r] ? -line[r] : line[r];
-      if (alpha < -PIVOT_TOLERANCE && !slackIsBasic(r)) {
+      if (alpha < -PIVOT_TOLERANCE && !slackBasic[r]) {
         double reduced = Math.max(0, atLeast[r] ? dual[r] : -dual[r]);
         double q = reduced / -alpha;
         if (q < ratio - 1e-10 || (q < ratio + 1e-10 && -alpha > pivotSize)) {
@@ -499,15 +505,6 @@ final class CoveringLp {
     direction(entering);
     pivot(leaving, entering, enteringReduced);
     return true;
-  }
-
-  private boolean slackIsBasic(int row) {
-    for (int r = 0; r < rows; r++) {
-      if (basic[r] == -1 - row) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** A copy of the basis to come back to. */

@@ -31,6 +31,12 @@ final class Incumbent {
     lowerBound = Math.max(lowerBound, Math.min(bestPrice, ladder.atLeast((long) Math.ceil(bound))));
   }
 
+  /** True when no bound up to the value of the relaxation could be raised any further. */
+  boolean isExhausted(double bound, double value) {
+    long raised = ladder.atLeast((long) Math.ceil(bound));
+    return raised >= bestPrice || raised >= ladder.atLeast((long) Math.ceil(value));
+  }
+
   /** Nothing cheaper than the best plan exists. */
   void close() {
     lowerBound = bestPrice;

@@ -12,6 +12,11 @@ import trammel.planning.cutting.Deadline;
 final class PatternDive {
   private static final double ALMOST_WHOLE = 1e-3;
   private static final double TAKE_AS_WHOLE = 0.95;
+
+  /** Rests that need at most this many patterns are always tried greedily, others now and then. */
+  private static final int GREEDY_UP_TO = 25;
+
+  private static final int GREEDY_EVERY = 6;
   private static final double VALUE_TOLERANCE = 1e-4;
 
   private final BarModel model;
@@ -19,6 +24,8 @@ final class PatternDive {
   private final Incumbent incumbent;
   private final GreedyFill greedy;
   private final Deadline deadline;
+  private int variant;
+  private int steps;
 
   PatternDive(
       BarModel model, PatternGeneration generation, Incumbent incumbent, Deadline deadline) {
@@ -30,10 +37,12 @@ final class PatternDive {
   }
 
   /**
-   * @param root the relaxation of the whole problem
+   * @param root the relaxation of the whole problem, or null to solve it again
    * @param discrepancies how often a second choice may be taken on one way down
+   * @param newVariant different numbers lead to different plans
    */
-  void run(Relaxation root, int discrepancies) {
+  void run(Relaxation root, int discrepancies, int newVariant) {
+    variant = newVariant;
     descend(model.demand.clone(), model.available.clone(), new CutList(), root, discrepancies);
   }
 
@@ -46,13 +55,15 @@ final class PatternDive {
           incumbent.offer(fixed);
           return;
         }
-        relaxation = generation.solve(demand, available, Double.POSITIVE_INFINITY);
+        relaxation = generation.roughly(demand, available, variant);
       }
       if (!relaxation.coversAll
           || fixed.price + relaxation.value > incumbent.target() + VALUE_TOLERANCE + SHAKEN) {
         return;
       }
-      offerGreedy(demand, available, fixed);
+      if (relaxation.patterns.size() <= GREEDY_UP_TO || ++steps % GREEDY_EVERY == 0) {
+        offerGreedy(demand, available, fixed);
+      }
       if (!takeWhole(relaxation, demand, available, fixed)) {
         int[] order = byFraction(relaxation);
         int choices = Math.min(discrepancies, order.length - 1);

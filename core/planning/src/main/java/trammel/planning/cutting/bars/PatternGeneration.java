@@ -22,6 +22,13 @@ final class PatternGeneration {
   /** Tiny different amounts added to the demands against stalling; bounds do not see them. */
   private static final double SHAKE = 1e-6;
 
+  private static final double WIDE_SHAKE = 1e-3;
+
+  /** Bound, in price steps, that averaging may give up. */
+  private static final double LOSS_ALLOWED = 2e-3;
+
+  private static final double TURN_STEP = 0.3819660112501051 + 0.1;
+
   private static final double GOLDEN = 0.6180339887498949;
 
   private final BarModel model;
@@ -45,11 +52,76 @@ final class PatternGeneration {
         Math.max(1, Math.min((1L << 50) / dearest, (1L << 58) / Math.max(1, highestPrice)));
   }
 
+  /** When the relaxation is good enough. */
+  interface Sufficient {
+    /**
+     * @param bound proven so far, price steps
+     * @param value of the relaxation over the patterns known so far
+     */
+    boolean test(double bound, double value);
+  }
+
   /**
-   * @param enough stop as soon as the bound reaches this many price steps
+   * @param sufficient asked after every round of pricing
    */
-  Relaxation solve(int[] demand, int[] available, double enough) {
-    return new Run(demand, available).solve(enough);
+  Relaxation solve(int[] demand, int[] available, Sufficient sufficient) {
+    return new Run(demand, available, SHAKE, GOLDEN).solve(sufficient, true);
+  }
+
+  /**
+   * The relaxation over patterns that a short search finds; its bound may be weak.
+   *
+   * @param variant different numbers lead to different solutions where there are several
+   */
+  Relaxation roughly(int[] demand, int[] available, int variant) {
+    double turn = GOLDEN + variant * TURN_STEP;
+    return new Run(demand, available, SHAKE, turn).solve((bound, value) -> false, false);
+  }
+
+  /**
+   * The relaxation with piece values averaged over several nearly optimal sets of them. They bound
+   * as well as a single set and rule out far more patterns where the values are not unique.
+   */
+  Relaxation averaged(Relaxation first, int sets) {
+    int taken = 1;
+    long[] worth = first.worth.clone();
+    long[] charge = first.charge.clone();
+    for (int i = 1; i < sets && !deadline.isPast(); i++) {
+      double turn = GOLDEN + i * TURN_STEP;
+      Relaxation other =
+          new Run(model.demand, model.available, WIDE_SHAKE, turn)
+              .solve((bound, value) -> false, true);
+      if (other.lowerBound < first.lowerBound - LOSS_ALLOWED) {
+        continue;
+      }
+      taken++;
+      for (int k = 0; k < worth.length; k++) {
+        worth[k] += other.worth[k];
+      }
+      for (int s = 0; s < charge.length; s++) {
+        charge[s] += other.charge[s];
+      }
+    }
+    double bound = 0;
+    for (int k = 0; k < worth.length; k++) {
+      worth[k] = Math.floorDiv(worth[k], taken);
+      bound += (double) worth[k] * model.demand[k];
+    }
+    for (int s = 0; s < charge.length; s++) {
+      charge[s] = -Math.floorDiv(-charge[s], taken);
+      if (charge[s] > 0) {
+        bound -= (double) charge[s] * model.available[s];
+      }
+    }
+    return new Relaxation(
+        first.patterns,
+        first.levels,
+        first.value,
+        Math.max(first.lowerBound, bound * (1 - 1e-12) / scale),
+        worth,
+        charge,
+        scale,
+        first.coversAll);
   }
 
   /** One relaxation being solved. */
@@ -67,7 +139,7 @@ final class PatternGeneration {
     private long[] bestWorth;
     private long[] bestCharge;
 
-    Run(int[] demand, int[] available) {
+    Run(int[] demand, int[] available, double shake, double turn) {
       this.demand = demand;
       this.available = available;
       this.rowOfKind = new int[model.kinds()];
@@ -83,17 +155,17 @@ final class PatternGeneration {
         boolean limited = available[s] != BarModel.UNLIMITED && available[s] > 0;
         rowOfStock[s] = limited ? rows++ : -1;
       }
-      lp = new CoveringLp(rightSides(rows), senses(rows), 0);
+      lp = new CoveringLp(rightSides(rows, shake, turn), senses(rows), 0);
       bestWorth = worth.clone();
       bestCharge = charge.clone();
     }
 
-    private double[] rightSides(int rows) {
+    private double[] rightSides(int rows, double shake, double turn) {
       double[] rhs = new double[rows];
       for (int k = 0; k < rowOfKind.length; k++) {
         if (rowOfKind[k] >= 0) {
-          double fraction = (k + 1) * GOLDEN;
-          rhs[rowOfKind[k]] = demand[k] + SHAKE * (0.1 + fraction - Math.floor(fraction));
+          double fraction = (k + 1) * turn;
+          rhs[rowOfKind[k]] = demand[k] + shake * (0.1 + fraction - Math.floor(fraction));
         }
       }
       for (int s = 0; s < rowOfStock.length; s++) {
@@ -110,7 +182,7 @@ final class PatternGeneration {
       return atLeast;
     }
 
-    Relaxation solve(double enough) {
+    Relaxation solve(Sufficient sufficient, boolean exactly) {
       startBasis();
       for (int i = 0; i < pool.size(); i++) {
         Pattern pattern = pool.get(i);
@@ -120,7 +192,7 @@ final class PatternGeneration {
       }
       bestBound = 0;
       lp.primal();
-      while (price() && bestBound < enough && !deadline.isPast()) {
+      while (priced(exactly) && !sufficient.test(bestBound, lp.objective()) && !deadline.isPast()) {
         lp.primal();
       }
       return result();
@@ -183,9 +255,13 @@ final class PatternGeneration {
     }
 
     /** Prices all stock lengths; true when some pattern improves the relaxation. */
-    private boolean price() {
+    private boolean priced(boolean exactly) {
       takeDuals();
       knapsack.prepare(worth, demand);
+      return price(false) || (exactly && price(true));
+    }
+
+    private boolean price(boolean exactly) {
       boolean improved = false;
       double shrink = 1;
       double[] most = new double[model.stocks()];
@@ -195,14 +271,13 @@ final class PatternGeneration {
         }
         long priceScaled = model.price[s] * scale;
         long threshold = priceScaled + charge[s];
-        if (knapsack.improve(model.capacity[s], threshold)) {
-          double gain = (double) (knapsack.bestValue() - threshold) / scale;
-          if (gain > ENTERING_TOLERANCE * Math.max(1, model.price[s])) {
-            Pattern pattern = Pattern.of(s, knapsack.counts());
-            if (pool.add(pattern)) {
-              addColumn(pattern);
-              improved = true;
-            }
+        boolean gains =
+            exactly
+                ? knapsack.best(model.capacity[s], threshold)
+                : knapsack.improve(model.capacity[s], threshold);
+        if (gains) {
+          for (int i = 0; i < knapsack.fillings(); i++) {
+            improved |= take(s, threshold, i);
           }
         }
         most[s] = knapsack.upperBound();
@@ -212,6 +287,19 @@ final class PatternGeneration {
       }
       keepBound(shrink, most);
       return improved;
+    }
+
+    private boolean take(int stock, long threshold, int filling) {
+      double gain = (double) (knapsack.value(filling) - threshold) / scale;
+      if (gain <= ENTERING_TOLERANCE * Math.max(1, model.price[stock])) {
+        return false;
+      }
+      Pattern pattern = Pattern.of(stock, knapsack.counts(filling));
+      if (!pool.add(pattern)) {
+        return false;
+      }
+      addColumn(pattern);
+      return true;
     }
 
     private void takeDuals() {

@@ -17,6 +17,8 @@ final class PatternSearch {
   private static final int DEEPEST = 160;
   private static final double WHOLE = 1e-6;
   private static final double CUTOFF_TOLERANCE = 1e-6;
+  private static final double SHAKE = 1e-6;
+  private static final double GOLDEN = 0.6180339887498949;
 
   private final BarModel model;
   private final List<Pattern> patterns;
@@ -24,6 +26,7 @@ final class PatternSearch {
   private final Deadline deadline;
   private final CoveringLp lp;
   private final double shortagePrice;
+  private final int mostBars;
   private boolean incomplete;
   private int depth;
 
@@ -33,6 +36,11 @@ final class PatternSearch {
     this.incumbent = incumbent;
     this.deadline = deadline;
     this.shortagePrice = 4.0 * Math.max(1, incumbent.price());
+    int pieces = 0;
+    for (int d : model.demand) {
+      pieces += d;
+    }
+    this.mostBars = pieces;
     int limited = 0;
     for (int a : model.available) {
       limited += a == BarModel.UNLIMITED ? 0 : 1;
@@ -58,6 +66,12 @@ final class PatternSearch {
     }
   }
 
+  /** Tiny different amounts on equal prices: the simplex method stalls on ties. */
+  private double shake() {
+    double fraction = (lp.columns() + 1) * GOLDEN;
+    return SHAKE * (fraction - Math.floor(fraction));
+  }
+
   private void addColumn(Pattern pattern, int stockRow) {
     int n = pattern.kinds.length;
     int extra = stockRow >= 0 ? 1 : 0;
@@ -70,7 +84,7 @@ final class PatternSearch {
       rows[n] = stockRow;
       values[n] = 1;
     }
-    lp.addColumn(model.price[pattern.stock], rows, values);
+    lp.addColumn(model.price[pattern.stock] + shake(), rows, values);
   }
 
   /**
@@ -89,10 +103,11 @@ final class PatternSearch {
   }
 
   private double cutoff() {
-    return incumbent.target() + CUTOFF_TOLERANCE;
+    return incumbent.target() + CUTOFF_TOLERANCE + SHAKE * mostBars;
   }
 
   private void node() {
+
     if (deadline.isPast()) {
       incomplete = true;
       return;
@@ -262,7 +277,7 @@ final class PatternSearch {
           }
           double distance = distanceToWhole(sum);
           double size = model.size[pair.kind] + (i == j ? 0 : model.size[pair.other]);
-          double score = distance * (1 + 1e-3 * size / model.capacity[p.stock]);
+          double score = (sum - Math.floor(sum)) * (1 + 1e-3 * size / model.capacity[p.stock]);
           if (distance > WHOLE && score > bestScore) {
             bestScore = score;
             best = pair;

@@ -10,11 +10,14 @@ import java.util.Arrays;
  * grows too long and the table is small enough.
  */
 final class PieceKnapsack {
-  /** Search nodes before the table is tried. */
-  private static final int SEARCH_NODES = 60_000;
+  /** Search nodes for any gain, and before the table is tried when the best is asked for. */
+  private static final int SEARCH_NODES = 30_000;
 
   /** Search nodes before the result is cut short when no table is possible. */
   private static final int LAST_RESORT_NODES = 3_000_000;
+
+  /** Fillings kept of one search, the latest and so the best ones. */
+  private static final int KEPT = 12;
 
   private static final long LARGEST_TABLE = 40_000_000L;
 
@@ -26,12 +29,13 @@ final class PieceKnapsack {
   private final double[] density;
   private final long[] smallestFrom;
   private final int[] count;
-  private final int[] best;
+  private final int[][] kept = new int[KEPT][];
+  private final long[] keptValue = new long[KEPT];
   private final long[] sortKeys;
   private int used;
+  private int keptCount;
   private long bestValue;
   private long upperBound;
-  private boolean found;
 
   PieceKnapsack(long[] size) {
     this.size = size;
@@ -43,7 +47,6 @@ final class PieceKnapsack {
     density = new double[n + 1];
     smallestFrom = new long[n + 1];
     count = new int[n];
-    best = new int[n];
     sortKeys = new long[n];
   }
 
@@ -78,30 +81,42 @@ final class PieceKnapsack {
   }
 
   /**
-   * Searches for a filling worth more than the threshold.
+   * Searches for a filling worth more than the threshold, not always the best one.
    *
-   * @return true when there is one; it is then the best, see {@link #counts()}
+   * @return true when there is one, see {@link #counts()}; false when there is none or the search
+   *     was cut short, which {@link #upperBound()} tells apart
    */
   boolean improve(long capacity, long threshold) {
     bestValue = threshold;
-    found = false;
-    if (search(capacity, SEARCH_NODES)) {
-      upperBound = bestValue;
-      return found;
+    keptCount = 0;
+    boolean complete = search(capacity, SEARCH_NODES);
+    upperBound = complete ? bestValue : Math.max(bestValue, fractional(0, capacity));
+    return keptCount > 0;
+  }
+
+  /**
+   * Searches for the best filling worth more than the threshold.
+   *
+   * @return true when there is one
+   */
+  boolean best(long capacity, long threshold) {
+    improve(capacity, threshold);
+    if (upperBound == bestValue) {
+      return keptCount > 0;
     }
     if (used * (capacity + 1) <= LARGEST_TABLE) {
+      keptCount = 0;
       bestValue = threshold;
-      found = false;
-      table((int) capacity);
-      upperBound = bestValue;
-      return found;
-    }
-    if (search(capacity, LAST_RESORT_NODES)) {
+      table((int) capacity, threshold);
       upperBound = bestValue;
     } else {
-      upperBound = Math.max(bestValue, fractional(0, capacity));
+      bestValue = threshold;
+      keptCount = 0;
+      if (search(capacity, LAST_RESORT_NODES)) {
+        upperBound = bestValue;
+      }
     }
-    return found;
+    return keptCount > 0;
   }
 
   /** No filling is worth more than this; at least the threshold that was given. */
@@ -109,17 +124,29 @@ final class PieceKnapsack {
     return upperBound;
   }
 
-  long bestValue() {
-    return bestValue;
+  /** How many fillings worth more than the threshold are at hand. */
+  int fillings() {
+    return Math.min(keptCount, KEPT);
   }
 
-  /** Counts per kind of the best filling found, full width. */
-  int[] counts() {
+  long value(int filling) {
+    return keptValue[filling];
+  }
+
+  /** Counts per kind of one filling, full width. */
+  int[] counts(int filling) {
+    return kept[filling];
+  }
+
+  /** Keeps a filling given by counts per position; the oldest makes room. */
+  private void keep(int[] countAtPosition, int positions, long worth) {
     int[] full = new int[size.length];
-    for (int i = 0; i < used; i++) {
-      full[kind[i]] = best[i];
+    for (int i = 0; i < positions; i++) {
+      full[kind[i]] = countAtPosition[i];
     }
-    return full;
+    kept[keptCount % KEPT] = full;
+    keptValue[keptCount % KEPT] = worth;
+    keptCount++;
   }
 
   /** Depth-first search; false when it ran out of nodes. */
@@ -146,9 +173,7 @@ final class PieceKnapsack {
       }
       if (worth > bestValue) {
         bestValue = worth;
-        found = true;
-        System.arraycopy(count, 0, best, 0, at);
-        Arrays.fill(best, at, used, 0);
+        keep(count, at, worth);
       }
       do {
         at--;
@@ -183,29 +208,37 @@ final class PieceKnapsack {
   }
 
   /** Dynamic programming over every length up to the capacity. */
-  private void table(int capacity) {
+  private void table(int capacity, long threshold) {
     long[] worth = new long[capacity + 1];
     short[][] taken = new short[used][];
     for (int i = 0; i < used; i++) {
       taken[i] = new short[capacity + 1];
       fillRow(worth, taken[i], i, capacity);
     }
-    int top = 0;
-    for (int c = 1; c <= capacity; c++) {
-      if (worth[c] > worth[top]) {
-        top = c;
+    for (int picks = 0; picks < KEPT; picks++) {
+      int top = -1;
+      for (int c = capacity; c > 0; c--) {
+        // A length whose worth a shorter one has too holds the same filling.
+        if (worth[c] > threshold && worth[c] > worth[c - 1] && (top < 0 || worth[c] > worth[top])) {
+          top = c;
+        }
       }
+      if (top < 0) {
+        return;
+      }
+      bestValue = Math.max(bestValue, worth[top]);
+      keepFromTable(taken, top, worth[top]);
+      worth[top] = Long.MIN_VALUE;
     }
-    if (worth[top] <= bestValue) {
-      return;
-    }
-    bestValue = worth[top];
-    found = true;
-    int c = top;
+  }
+
+  private void keepFromTable(short[][] taken, int length, long worth) {
+    int c = length;
     for (int i = used - 1; i >= 0; i--) {
-      best[i] = taken[i][c];
+      count[i] = taken[i][c];
       c -= taken[i][c] * (int) weight[i];
     }
+    keep(count, used, worth);
   }
 
   private void fillRow(long[] worth, short[] taken, int i, int capacity) {

@@ -31,6 +31,7 @@ public final class StandardChecks {
         new SlipYoke("slip-engagement", "spline still engaged at the slip yoke", false),
         new AntiSquat("anti-squat", "anti-squat"),
         new RollSteer("roll-steer", "roll steer, understeer positive"),
-        new RideFrequency("ride-frequency", "ride frequency at the rear"));
+        new RideFrequency("ride-frequency", "ride frequency at the rear"),
+        new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"));
   }
 }

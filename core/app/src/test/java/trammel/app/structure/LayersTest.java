@@ -1,0 +1,78 @@
+package trammel.app.structure;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Dependencies run one way: app on planning on engine, and libraries stay where they belong. */
+@AnalyzeClasses(packages = "trammel", importOptions = ImportOption.DoNotIncludeTests.class)
+class LayersTest {
+  @ArchTest
+  static final ArchRule ENGINE_KNOWS_ONLY_ITSELF_AND_MATHEMATICS =
+      classes()
+          .that()
+          .resideInAPackage("trammel.engine..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("trammel.engine..", "java.lang..", "java.util..", "org.apache.commons.math3..");
+
+  @ArchTest
+  static final ArchRule PLANNING_KNOWS_NOTHING_OF_THE_APP =
+      noClasses()
+          .that()
+          .resideInAPackage("trammel.planning..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("trammel.app..", "trammel.plugins..", "org.pf4j..", "picocli..");
+
+  @ArchTest
+  static final ArchRule CORE_HAS_NO_WORD_OF_ANY_PLUGIN =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("trammel.plugins..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("trammel.plugins..");
+
+  @ArchTest
+  static final ArchRule FILES_ARE_PARSED_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .resideInAPackage("trammel.planning..")
+          .and()
+          .resideOutsideOfPackage("trammel.planning.document..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("tools.jackson..");
+
+  @ArchTest
+  static final ArchRule PLUGINS_ARE_FOUND_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("trammel.app.plugins..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.pf4j..");
+
+  @ArchTest
+  static final ArchRule THE_COMMAND_LINE_IS_READ_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("trammel.app.commandline..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("picocli..");
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_THE_ENGINE_FORM_NO_CYCLES =
+      slices().matching("trammel.engine.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_PLANNING_FORM_NO_CYCLES =
+      slices().matching("trammel.planning.(*)..").should().beFreeOfCycles();
+}

@@ -20,10 +20,13 @@ final class OverlapHull {
    * The hull is near enough to the surface. Much finer would set the corners so close along a
    * curved rim that rounding tilts the faces between them.
    */
-  private static final double TOLERANCE_MM = 1e-5;
+  private static final double TOLERANCE_MM = 1e-6;
 
   /** A new corner this little short of a face still replaces it, which keeps slivers out. */
-  private static final double COPLANAR_MM = 1e-7;
+  private static final double COPLANAR_MM = 1e-8;
+
+  /** Cosine of the angle within which faces make up one flat side. */
+  private static final double LEVEL_COSINE = 1 - 1e-12;
 
   private final double[] diff = new double[3 * GREATEST_CORNERS];
   private final double[] onA = new double[3 * GREATEST_CORNERS];
@@ -37,6 +40,8 @@ final class OverlapHull {
   private final double[] normalY = new double[GREATEST_FACES];
   private final double[] normalZ = new double[GREATEST_FACES];
   private final double[] offset = new double[GREATEST_FACES];
+  private final boolean[] hidden = new boolean[GREATEST_FACES];
+  private final boolean[] dropped = new boolean[GREATEST_FACES];
   private int faces;
 
   private final int[] edgeFrom = new int[3 * GREATEST_FACES];
@@ -56,7 +61,9 @@ final class OverlapHull {
     while (corners < GREATEST_CORNERS && grows(a, b, nearest)) {
       nearest = nearestFace();
     }
-    write(faceHoldingFoot(nearestFace()), near);
+    int face = faceHoldingFoot(nearestFace());
+    write(face, near);
+    deepen(shortfallMm(a, b, face), near);
   }
 
   private void start(Placed a, Placed b) {
@@ -174,7 +181,7 @@ final class OverlapHull {
       corners--;
       return false;
     }
-    dropFacesSeenFrom(corner);
+    dropFacesSeenFrom(corner, nearest);
     if (faces + edges > GREATEST_FACES) {
       return false;
     }
@@ -185,11 +192,19 @@ final class OverlapHull {
   }
 
   /** Leaves the rim of the dropped faces in the edge list, in their winding. */
-  private void dropFacesSeenFrom(int corner) {
+  private void dropFacesSeenFrom(int corner, int nearest) {
+    for (int face = 0; face < faces; face++) {
+      hidden[face] = heightOver(face, corner) <= -COPLANAR_MM;
+      dropped[face] = false;
+    }
+    dropped[nearest] = true;
+    while (dropsNeighbours()) {
+      // Only faces joined to the nearest go, so that rounding cannot tear a second hole.
+    }
     edges = 0;
     int kept = 0;
     for (int face = 0; face < faces; face++) {
-      if (heightOver(face, corner) > -COPLANAR_MM) {
+      if (dropped[face]) {
         addRimEdge(faceI[face], faceJ[face]);
         addRimEdge(faceJ[face], faceK[face]);
         addRimEdge(faceK[face], faceI[face]);
@@ -198,6 +213,38 @@ final class OverlapHull {
       }
     }
     faces = kept;
+  }
+
+  private boolean dropsNeighbours() {
+    boolean isAny = false;
+    for (int face = 0; face < faces; face++) {
+      if (!hidden[face] && !dropped[face] && touchesDropped(face)) {
+        dropped[face] = true;
+        isAny = true;
+      }
+    }
+    return isAny;
+  }
+
+  private boolean touchesDropped(int face) {
+    for (int other = 0; other < faces; other++) {
+      if (dropped[other] && sharesEdge(face, other)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean sharesEdge(int face, int other) {
+    int shared = 0;
+    shared += isCornerOf(other, faceI[face]) ? 1 : 0;
+    shared += isCornerOf(other, faceJ[face]) ? 1 : 0;
+    shared += isCornerOf(other, faceK[face]) ? 1 : 0;
+    return shared >= 2;
+  }
+
+  private boolean isCornerOf(int face, int corner) {
+    return faceI[face] == corner || faceJ[face] == corner || faceK[face] == corner;
   }
 
   private void addRimEdge(int from, int to) {
@@ -232,7 +279,7 @@ final class OverlapHull {
     int holding = nearest;
     double mostInside = Double.NEGATIVE_INFINITY;
     for (int face = 0; face < faces; face++) {
-      if (offset[face] <= offset[nearest] + TOLERANCE_MM) {
+      if (isLevelWith(face, nearest)) {
         setShares(face);
         double inside = Math.min(shareI, Math.min(shareJ, shareK));
         if (inside > mostInside) {
@@ -242,6 +289,29 @@ final class OverlapHull {
       }
     }
     return holding;
+  }
+
+  /** How far the surface still lies beyond a face; next to nothing unless the corners ran out. */
+  private double shortfallMm(Placed a, Placed b, int face) {
+    corners = Math.min(corners, GREATEST_CORNERS - 1);
+    addCorner(a, b, normalX[face], normalY[face], normalZ[face]);
+    return Math.max(0, heightOver(face, corners - 1));
+  }
+
+  /** Makes the depth a way out for certain. */
+  private static void deepen(double moreMm, NearestPoints near) {
+    near.gapMm -= moreMm;
+    near.ax -= near.clearX * moreMm;
+    near.ay -= near.clearY * moreMm;
+    near.az -= near.clearZ * moreMm;
+  }
+
+  private boolean isLevelWith(int face, int other) {
+    double cosine =
+        normalX[face] * normalX[other]
+            + normalY[face] * normalY[other]
+            + normalZ[face] * normalZ[other];
+    return Math.abs(offset[face] - offset[other]) <= TOLERANCE_MM && cosine > LEVEL_COSINE;
   }
 
   /** Weights of a face's corners at the foot of the origin's normal; negative outside an edge. */

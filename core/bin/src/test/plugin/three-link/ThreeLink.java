@@ -1,0 +1,114 @@
+package example.threelink;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.pf4j.Extension;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Chassis;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.EndFitting;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+import trammel.planning.fields.Field;
+import trammel.planning.welding.FilletWeld;
+import trammel.planning.welding.WeldPlace;
+import trammel.planning.welding.WeldPosition;
+import trammel.planning.welding.WeldSeam;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+/** Two lower bars, one upper bar beside the centre, and a lateral bar: a plugin from outside. */
+@Extension
+public final class ThreeLink implements AxleLinkage {
+  private static final Field<Double> LOWER_LENGTH =
+      Field.lengthMm("lower_length", "Lower bar, joint to joint.", 300, 1200).withDefault(609.6);
+
+  @Override
+  public String id() {
+    return "three-link";
+  }
+
+  @Override
+  public String title() {
+    return "Three links and a lateral bar";
+  }
+
+  @Override
+  public String summary() {
+    return "Two lower bars and one upper bar hold the axle fore and aft, a lateral bar sideways.";
+  }
+
+  @Override
+  public List<Field<?>> options(Catalog catalog) {
+    return List.of(LOWER_LENGTH);
+  }
+
+  @Override
+  public List<Bar> propose(Site site) {
+    Chassis chassis = site.chassis();
+    double up = chassis.tyre().loadedRadiusMm();
+    double side = chassis.rails().innerFaceMm(0) - 60;
+    double lower = site.options().get(LOWER_LENGTH);
+    List<Bar> bars = new ArrayList<>();
+    bars.add(bar(site, "lower-left", BarRole.LOWER, lower, side, up - 70, 0, side, up - 76));
+    bars.add(bar(site, "lower-right", BarRole.LOWER, lower, -side, up - 70, 0, -side, up - 76));
+    bars.add(
+        bar(site, "upper", BarRole.UPPER, 0.75 * lower, 150, up + 108, 0, 150, up + 115));
+    bars.add(
+        bar(site, "lateral-bar", BarRole.LATERAL, -150, side, up + 50, -150, -side, up + 50));
+    return bars;
+  }
+
+  private static Bar bar(
+      Site site,
+      String name,
+      BarRole role,
+      double frameX,
+      double frameY,
+      double frameZ,
+      double axleX,
+      double axleY,
+      double axleZ) {
+    Catalog catalog = site.catalog();
+    EndFitting end = catalog.ends().values().iterator().next();
+    return new Bar(
+        name,
+        role,
+        new Point3(frameX, frameY, frameZ),
+        new Point3(axleX, axleY, axleZ),
+        end.joint(),
+        end.joint(),
+        catalog.bar("TUBE").tube());
+  }
+
+  @Override
+  public WorkPlan plan(Commission commission) {
+    Catalog catalog = commission.site().catalog();
+    EndFitting end = catalog.ends().values().iterator().next();
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    for (Bar bar : commission.layout().bars()) {
+      double cutMm = bar.lengthMm() - 2 * end.shankMm();
+      plan.add(new TubeNeed(bar.name(), "TUBE", cutMm, 1, "square", "bar " + bar.name()));
+      plan.add(new PartNeed(end.key(), 2, "both ends of " + bar.name()));
+      plan.add(
+          new BoltNeed(
+              "BOLT", end.joint().widthMm() + 12.7, 2, bar.name(), "both ends of " + bar.name()));
+      plan.add(
+          WeldSeam.along(
+              "brackets of " + bar.name(),
+              new FilletWeld(4.76),
+              400,
+              2,
+              WeldPosition.HORIZONTAL,
+              WeldPlace.VEHICLE,
+              "both brackets of " + bar.name()));
+    }
+    return plan.add(new OperationNeed("make-bar", 4, "4 bars", "four bars")).build();
+  }
+}

@@ -1,0 +1,43 @@
+package trammel.planning.bars;
+
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.BarTube;
+import trammel.planning.catalog.BarMaterial;
+import trammel.planning.catalog.EndFitting;
+import trammel.planning.catalog.PlateMaterial;
+
+/**
+ * What bars and brackets are made of.
+ *
+ * @param tube tube of the bar
+ * @param frameEnd joint on the frame
+ * @param axleEnd joint on the axle
+ * @param bracket plate of the brackets
+ */
+public record BarMakeUp(
+    BarMaterial tube, EndFitting frameEnd, EndFitting axleEnd, PlateMaterial bracket) {
+
+  /** The frame joint in its bracket. */
+  public JointSeat frameSeat() {
+    return new JointSeat(frameEnd.joint(), bracket.form().thicknessMm());
+  }
+
+  /** The axle joint in its bracket. */
+  public JointSeat axleSeat() {
+    return new JointSeat(axleEnd.joint(), bracket.form().thicknessMm());
+  }
+
+  /** Half the room across that a bar and both its brackets take (mm). */
+  public double halfAcrossMm() {
+    double bracketsMm = Math.max(frameSeat().stackMm(), axleSeat().stackMm());
+    return Math.max(bracketsMm, tube.tube().outsideDiameterMm()) / 2;
+  }
+
+  /** A bar of this make-up. */
+  public Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
+    BarTube barTube = tube.tube();
+    return new Bar(name, role, frame, axle, frameEnd.joint(), axleEnd.joint(), barTube);
+  }
+}

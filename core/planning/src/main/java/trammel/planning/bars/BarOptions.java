@@ -1,0 +1,129 @@
+package trammel.planning.bars;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.planning.catalog.BarMaterial;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.EndFitting;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.fields.Field;
+import trammel.planning.steel.RoundTube;
+
+/**
+ * The options that linkages of bars share. Every one has a default; a default out of the catalog is
+ * the entry that comes nearest to the usual size.
+ */
+public final class BarOptions {
+  private static final double INCH_MM = 25.4;
+
+  /** 1 1/2 x .120 in, the usual bar tube: common practice, no source. */
+  private static final double USUAL_TUBE_MM = 1.5 * INCH_MM;
+
+  private static final double USUAL_WALL_MM = 0.120 * INCH_MM;
+  private static final double USUAL_BRACKET_MM = INCH_MM / 4;
+  private static final double USUAL_BOXING_MM = 3 * INCH_MM / 16;
+
+  private BarOptions() {}
+
+  /** On which side of the rails the bars run. */
+  public static Field<String> mounting(String bars) {
+    return Field.choice(
+            "mounting",
+            "side of the frame rails on which the " + bars + " run: between them or outside them",
+            Mounting.words())
+        .withDefault(Mounting.INBOARD.word());
+  }
+
+  /** A length between two limits in inches. */
+  public static Field<Double> inches(
+      String key, String help, double least, double most, double usual) {
+    return Field.lengthMm(key, help, least * INCH_MM, most * INCH_MM).withDefault(usual * INCH_MM);
+  }
+
+  /** A side-view angle from level, within ten degrees. */
+  public static Field<Double> levelAngle(String key, String help, double usualDeg) {
+    return Field.levelAngleRad(key, help, Math.toRadians(-10), Math.toRadians(10))
+        .withDefault(Math.toRadians(usualDeg));
+  }
+
+  /** Gap between bracket and rail. */
+  public static Field<Double> railGap() {
+    return inches(
+        "rail_gap",
+        "gap between the outside of a bracket and the rail face where they come closest, room for"
+            + " the bolt's head",
+        0.25,
+        4,
+        0.5);
+  }
+
+  /** A round tube for bars. */
+  public static Field<String> tube(String key, String help, Catalog catalog) {
+    List<String> keys = new ArrayList<>();
+    String nearest = "";
+    double leastOff = Double.POSITIVE_INFINITY;
+    for (BarMaterial material : catalog.bars().values()) {
+      if (material.form() instanceof RoundTube round) {
+        keys.add(material.key());
+        double off =
+            Math.abs(round.outsideMm() - USUAL_TUBE_MM)
+                + Math.abs(round.wallMm() - USUAL_WALL_MM);
+        if (off < leastOff) {
+          leastOff = off;
+          nearest = material.key();
+        }
+      }
+    }
+    return Field.choice(key, help, keys).withDefault(nearest);
+  }
+
+  /** The joint on the frame: threaded if there is one, so that the bar can be set. */
+  public static Field<String> frameEnd(Catalog catalog) {
+    return end(
+        "frame_end", "joint at the frame end of each bar; a threaded one sets the length", true, catalog);
+  }
+
+  /** The joint on the axle: a welded barrel if there is one. */
+  public static Field<String> axleEnd(Catalog catalog) {
+    return end("axle_end", "joint at the axle end of each bar", false, catalog);
+  }
+
+  /** Among the joints of the kind the widest sleeve of 2 in or less is the usual one. */
+  private static Field<String> end(String key, String help, boolean threaded, Catalog catalog) {
+    List<String> keys = List.copyOf(catalog.ends().keySet());
+    String usual = keys.get(0);
+    double widest = 0;
+    for (EndFitting end : catalog.ends().values()) {
+      double widthMm = end.joint().widthMm();
+      if (end.threaded() == threaded && widthMm > widest && widthMm <= 2 * INCH_MM + 0.01) {
+        widest = widthMm;
+        usual = end.key();
+      }
+    }
+    return Field.choice(key, help, keys).withDefault(usual);
+  }
+
+  /** Plate for brackets, usually 1/4 in. */
+  public static Field<String> bracketPlate(Catalog catalog) {
+    return plate("bracket_plate", "plate for brackets", USUAL_BRACKET_MM, catalog);
+  }
+
+  /** Plate for boxing, usually 3/16 in. */
+  public static Field<String> boxingPlate(Catalog catalog) {
+    return plate("boxing_plate", "plate that closes a channel rail", USUAL_BOXING_MM, catalog);
+  }
+
+  private static Field<String> plate(String key, String help, double usualMm, Catalog catalog) {
+    List<String> keys = List.copyOf(catalog.plates().keySet());
+    String nearest = keys.get(0);
+    double leastOff = Double.POSITIVE_INFINITY;
+    for (PlateMaterial material : catalog.plates().values()) {
+      double off = Math.abs(material.form().thicknessMm() - usualMm);
+      if (off < leastOff) {
+        leastOff = off;
+        nearest = material.key();
+      }
+    }
+    return Field.choice(key, help, keys).withDefault(nearest);
+  }
+}

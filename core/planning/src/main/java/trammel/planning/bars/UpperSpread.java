@@ -1,0 +1,85 @@
+package trammel.planning.bars;
+
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Chassis;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.RailBracket;
+import trammel.planning.quantity.QuantityPrinter;
+
+/**
+ * Upper bars that run from close together over the housing to the rails' inner faces ahead. How far
+ * they open in plan follows from their length and from the room between the rails.
+ *
+ * @param chassis the vehicle
+ * @param makeUp joints and plates
+ * @param railGapMm gap kept to the rails (mm)
+ * @param print for messages
+ */
+public record UpperSpread(
+    Chassis chassis, BarMakeUp makeUp, double railGapMm, QuantityPrinter print) {
+  private static final double WIDEST_RAD = Math.toRadians(80);
+  private static final int HALVINGS = 60;
+
+  /**
+   * Half the room across the vehicle that a bracket takes when it is turned in plan to face its bar
+   * (mm).
+   */
+  public static double halfAcrossMm(JointSeat seat, double planRad) {
+    double baseMm = RailBracket.baseByRuleMm(seat.reachMm(), seat.noseMm());
+    return (seat.stackMm() * Math.cos(planRad) + baseMm * Math.sin(planRad)) / 2;
+  }
+
+  /**
+   * The joint on the left rail.
+   *
+   * @param axle the left bar's joint on the axle
+   * @param lengthMm joint centre to joint centre
+   * @param fallRad fall to the front
+   */
+  public Point3 frame(Point3 axle, double lengthMm, double fallRad) {
+    double levelMm = lengthMm * Math.cos(fallRad);
+    double planRad = planRad(axle, levelMm);
+    return new Point3(
+        axle.xMm() + levelMm * Math.cos(planRad),
+        axle.yMm() + levelMm * Math.sin(planRad),
+        axle.zMm() - lengthMm * Math.sin(fallRad));
+  }
+
+  private double planRad(Point3 axle, double levelMm) {
+    double low = 0;
+    double high = WIDEST_RAD;
+    if (overMm(axle, levelMm, low) > 0) {
+      throw new UnworkableLayoutException(
+          "the upper bars would have to close towards the front: at the axle their joints are "
+              + print.length(2 * axle.yMm())
+              + " apart and the rails leave "
+              + print.length(2 * (axle.yMm() - overMm(axle, levelMm, 0)))
+              + " there. Set upper_spread smaller.");
+    }
+    if (overMm(axle, levelMm, high) < 0) {
+      throw new UnworkableLayoutException(
+          "the upper bars are "
+              + print.length(levelMm)
+              + " long and do not reach the rails: at the widest they end "
+              + print.length(-overMm(axle, levelMm, high))
+              + " short. Set upper_length longer.");
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (overMm(axle, levelMm, middle) > 0) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  /** How far the bracket on the frame would be past its place against the rail (mm). */
+  private double overMm(Point3 axle, double levelMm, double planRad) {
+    double forwardMm = axle.xMm() + levelMm * Math.cos(planRad);
+    double acrossMm = axle.yMm() + levelMm * Math.sin(planRad);
+    double halfMm = halfAcrossMm(makeUp.frameSeat(), planRad);
+    return acrossMm + halfMm + railGapMm - chassis.rails().innerFaceMm(forwardMm);
+  }
+}

@@ -1,0 +1,81 @@
+package trammel.planning.fabrication;
+
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.planning.bars.JointSeat;
+import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.TubeBracket;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.WorkPlan;
+
+/** A pair of plates with a saddle on the axle tube, between which a bar's axle joint is bolted. */
+final class AxleBracket {
+  private final Bar bar;
+  private final JointSeat seat;
+  private final BracketStock stock;
+  private final Chassis chassis;
+  private final QuantityPrinter print;
+
+  AxleBracket(
+      Bar bar, JointSeat seat, BracketStock stock, Chassis chassis, QuantityPrinter print) {
+    this.bar = bar;
+    this.seat = seat;
+    this.stock = stock;
+    this.chassis = chassis;
+    this.print = print;
+  }
+
+  WorkPlan plan(String boltKey) {
+    double aheadMm = bar.axle().xMm() - chassis.axleCentre().xMm();
+    double aboveMm = bar.axle().zMm() - chassis.axleCentre().zMm();
+    double tubeMm = chassis.axle().tubeDiameterMm();
+    String name = bar.name() + " axle bracket side";
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    plan.add(
+        stock.cut(
+            name,
+            2,
+            () -> shape(name, aheadMm, aboveMm),
+            "axle joint of "
+                + bar.name()
+                + " "
+                + print.length(Math.hypot(aheadMm, aboveMm))
+                + " from the centre of the axle tube of "
+                + print.length(tubeMm)));
+    double saddleMm = tubeMm / 2 * TubeBracket.USUAL_WRAP_RAD;
+    plan.add(
+        Seam.onBench(
+            bar.name() + " axle bracket to tube",
+            stock.thicknessMm(),
+            chassis.axle().tubeWallMm(),
+            saddleMm,
+            4,
+            "saddle of "
+                + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
+                + " on the tube, two plates, both faces; tacked on the vehicle, welded with the"
+                + " axle out"));
+    plan.add(
+        new BoltNeed(
+            boltKey,
+            seat.stackMm(),
+            1,
+            bar.name() + " axle end",
+            "joint of "
+                + print.length(seat.joint().widthMm())
+                + " between two plates of "
+                + print.length(stock.thicknessMm())));
+    return plan.build();
+  }
+
+  private TubeBracket shape(String name, double aheadMm, double aboveMm) {
+    return new TubeBracket(
+        name,
+        stock.thicknessMm(),
+        chassis.axle().tubeDiameterMm(),
+        0,
+        TubeBracket.USUAL_WRAP_RAD,
+        seat.hole(aheadMm, aboveMm),
+        HoleRules.SHOP);
+  }
+}

@@ -1,0 +1,65 @@
+package trammel.planning.fabrication;
+
+import java.util.List;
+import java.util.function.Supplier;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.Loop;
+import trammel.planning.plates.Outline;
+import trammel.planning.plates.Plate;
+import trammel.planning.plates.PlateShape;
+import trammel.planning.plates.Point2;
+import trammel.planning.work.PlateNeed;
+
+/**
+ * One thickness of plate from which brackets are cut.
+ *
+ * @param material the plate in the catalog
+ */
+record BracketStock(PlateMaterial material) {
+
+  double thicknessMm() {
+    return material.form().thicknessMm();
+  }
+
+  /**
+   * A plate of a drawn shape.
+   *
+   * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
+   */
+  PlateNeed cut(String name, int quantity, Supplier<PlateShape> shape, String why) {
+    return new PlateNeed(drawn(name, shape), material.key(), quantity, why);
+  }
+
+  private Plate drawn(String name, Supplier<PlateShape> shape) {
+    try {
+      return shape.get().plate(material.title());
+    } catch (IllegalArgumentException refused) {
+      throw new UnworkableLayoutException(
+          name + " cannot be made for this layout. " + refused.getMessage());
+    }
+  }
+
+  /** A plain rectangle. */
+  PlateNeed strip(String name, int quantity, double lengthMm, double widthMm, String why) {
+    if (!(lengthMm > 0 && widthMm > 0)) {
+      throw new UnworkableLayoutException(
+          name
+              + " would be "
+              + lengthMm
+              + " x "
+              + widthMm
+              + " mm; there is no room for it. Move the pick-up point away from the rail or tube.");
+    }
+    Outline outline =
+        Outline.solid(
+            Loop.through(
+                List.of(
+                    new Point2(0, 0),
+                    new Point2(lengthMm, 0),
+                    new Point2(lengthMm, widthMm),
+                    new Point2(0, widthMm))));
+    Plate plate = new Plate(name, outline, thicknessMm(), material.title());
+    return new PlateNeed(plate, material.key(), quantity, why);
+  }
+}

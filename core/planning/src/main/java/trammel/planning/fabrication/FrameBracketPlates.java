@@ -1,0 +1,88 @@
+package trammel.planning.fabrication;
+
+import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.RailBracket;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.WorkPlan;
+
+/** The two plates between which a frame joint is bolted, and the web that stiffens long ones. */
+final class FrameBracketPlates {
+  /** A shorter web is not worth cutting, 1 in: common practice, no source. */
+  private static final double LEAST_WEB_MM = 25.4;
+
+  private final RailSeat seat;
+  private final BracketStock stock;
+  private final QuantityPrinter print;
+
+  FrameBracketPlates(RailSeat seat, BracketStock stock, QuantityPrinter print) {
+    this.seat = seat;
+    this.stock = stock;
+    this.print = print;
+  }
+
+  /**
+   * Adds plates, web and bolt.
+   *
+   * @param lapMm how far the plates go on beyond the base along the rail's face
+   */
+  void addTo(WorkPlan.Builder plan, double lapMm, String boltKey) {
+    String name = seat.bar() + " frame bracket side";
+    plan.add(
+        stock.cut(
+            name,
+            2,
+            () ->
+                new RailBracket(
+                    name,
+                    stock.thicknessMm(),
+                    seat.baseLengthMm(),
+                    lapMm,
+                    seat.seat().hole(0, -seat.dropMm()),
+                    HoleRules.SHOP),
+            seat.place(print)
+                + "; base "
+                + print.length(seat.baseLengthMm())
+                + " from a load spread of 30 deg to either side of the joint"));
+    addWeb(plan);
+    plan.add(
+        new BoltNeed(
+            boltKey,
+            seat.seat().stackMm(),
+            1,
+            seat.bar() + " frame end",
+            "joint of "
+                + print.length(seat.seat().joint().widthMm())
+                + " between two plates of "
+                + print.length(stock.thicknessMm())));
+  }
+
+  private void addWeb(WorkPlan.Builder plan) {
+    double heightMm = seat.dropMm() - seat.seat().reachMm();
+    if (heightMm < LEAST_WEB_MM) {
+      return;
+    }
+    String name = seat.bar() + " frame bracket web";
+    PlateNeed web =
+        stock.strip(
+            name,
+            1,
+            seat.seat().joint().widthMm(),
+            heightMm,
+            "joins the two sides of the bracket, which reach "
+                + print.length(seat.dropMm())
+                + " from base to joint; it ends "
+                + print.length(seat.seat().reachMm())
+                + " short of the joint's centre to clear its barrel");
+    plan.add(web);
+    plan.add(
+        Seam.onBench(
+            name + " to both sides",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            heightMm,
+            4,
+            "both edges of the web, both faces"));
+  }
+}

@@ -1,0 +1,239 @@
+package trammel.planning.fabrication;
+
+import java.util.List;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.planning.bars.HousingRoom;
+import trammel.planning.bars.JointSeat;
+import trammel.planning.bars.UpperSpread;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.RailBracket;
+import trammel.planning.plates.SaddleArm;
+import trammel.planning.plates.TubeBracket;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * A bridge over the centre housing that carries the axle joints of two upper bars: a deck with two
+ * webs, standing on legs with saddles on the axle tube either side of the housing. The housing is
+ * usually cast, which takes no bracket by common welding, so nothing is welded to it.
+ */
+final class HousingBridge {
+  private static final int LEGS_A_SIDE = 2;
+
+  private final List<Bar> uppers;
+  private final HousingRoom room;
+  private final JointSeat seat;
+  private final BracketStock stock;
+  private final Chassis chassis;
+  private final QuantityPrinter print;
+
+  /**
+   * @param uppers the two upper bars
+   */
+  HousingBridge(
+      List<Bar> uppers,
+      HousingRoom room,
+      JointSeat seat,
+      BracketStock stock,
+      Chassis chassis,
+      QuantityPrinter print) {
+    this.uppers = uppers;
+    this.room = room;
+    this.seat = seat;
+    this.stock = stock;
+    this.chassis = chassis;
+    this.print = print;
+  }
+
+  WorkPlan plan(String boltKey) {
+    double lowestMm = Double.POSITIVE_INFINITY;
+    for (Bar upper : uppers) {
+      lowestMm = Math.min(lowestMm, upper.axle().zMm() - chassis.axleCentre().zMm());
+    }
+    room.require(lowestMm);
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    for (Bar upper : uppers) {
+      addBracket(plan, upper, lowestMm, boltKey);
+    }
+    addDeck(plan, lowestMm);
+    addWebs(plan, lowestMm);
+    addLegs(plan, lowestMm);
+    return plan.build();
+  }
+
+  private static double planRad(Bar bar) {
+    return Math.abs(bar.axle().to(bar.frame()).planViewRad());
+  }
+
+  private double baseMm() {
+    return RailBracket.baseByRuleMm(seat.reachMm(), seat.noseMm());
+  }
+
+  /** Fore and aft, as wide as the brackets turned in plan (mm). */
+  private double deckWidthMm() {
+    double widestMm = 0;
+    for (Bar upper : uppers) {
+      double planRad = planRad(upper);
+      double alongMm = baseMm() * Math.cos(planRad) + seat.stackMm() * Math.sin(planRad);
+      double offMm = Math.abs(upper.axle().xMm() - chassis.axleCentre().xMm());
+      widestMm = Math.max(widestMm, alongMm + 2 * offMm);
+    }
+    return widestMm;
+  }
+
+  /** Distance between the pairs of legs' outer plates across the vehicle (mm). */
+  private double deckLengthMm() {
+    double overJointsMm = 0;
+    for (Bar upper : uppers) {
+      overJointsMm =
+          Math.max(
+              overJointsMm,
+              Math.abs(upper.axle().yMm()) + UpperSpread.halfAcrossMm(seat, planRad(upper)));
+    }
+    double legsMm = chassis.axle().innerLimitMm() + seat.joint().widthMm() + 2 * seat.plateMm();
+    if (legsMm > chassis.axle().outerLimitMm()) {
+      throw new UnworkableLayoutException(
+          "the bridge over the housing needs its legs out to "
+              + print.length(legsMm)
+              + " from the centre plane; brackets on the axle may reach "
+              + print.length(chassis.axle().outerLimitMm())
+              + ". Choose a narrower joint or another linkage.");
+    }
+    return 2 * Math.max(overJointsMm, legsMm);
+  }
+
+  private void addBracket(WorkPlan.Builder plan, Bar bar, double deckRiseMm, String boltKey) {
+    double dropMm =
+        bar.axle().zMm() - chassis.axleCentre().zMm() - room.deckTopMm(deckRiseMm);
+    String name = bar.name() + " axle bracket side";
+    plan.add(
+        stock.cut(
+            name,
+            2,
+            () ->
+                new RailBracket(
+                    name,
+                    stock.thicknessMm(),
+                    RailBracket.baseByRuleMm(dropMm, seat.noseMm()),
+                    0,
+                    seat.hole(0, -dropMm),
+                    HoleRules.SHOP),
+            "axle joint of "
+                + bar.name()
+                + " "
+                + print.length(dropMm)
+                + " above the bridge's deck, turned "
+                + print.angle(planRad(bar))
+                + " in plan to face the bar"));
+    plan.add(
+        Seam.onBench(
+            bar.name() + " axle bracket to deck",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            RailBracket.baseByRuleMm(dropMm, seat.noseMm()),
+            4,
+            "two plates, both faces"));
+    plan.add(
+        new BoltNeed(
+            boltKey,
+            seat.stackMm(),
+            1,
+            bar.name() + " axle end",
+            "joint of "
+                + print.length(seat.joint().widthMm())
+                + " between two plates of "
+                + print.length(stock.thicknessMm())));
+  }
+
+  private void addDeck(WorkPlan.Builder plan, double riseMm) {
+    plan.add(
+        stock.strip(
+            "housing bridge deck",
+            1,
+            deckLengthMm(),
+            deckWidthMm(),
+            "carries both upper brackets "
+                + print.length(room.deckTopMm(riseMm))
+                + " above the axle's centre and reaches over the legs either side of the housing;"
+                + " the housing itself is usually cast and takes no weld"));
+  }
+
+  private void addWebs(WorkPlan.Builder plan, double riseMm) {
+    double lengthMm = 2 * chassis.axle().innerLimitMm();
+    plan.add(
+        stock.strip(
+            "housing bridge web",
+            2,
+            lengthMm,
+            room.webMm(riseMm),
+            "stiffen the deck between the legs; "
+                + print.length(HousingRoom.AIR_MM)
+                + " of air is left over the housing's top at "
+                + print.length(room.housingHeightMm())));
+    plan.add(
+        Seam.onBench(
+            "housing bridge webs to deck",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            lengthMm,
+            4,
+            "front and rear web, both faces"));
+    plan.add(
+        Seam.onBench(
+            "housing bridge webs to legs",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            room.webMm(riseMm),
+            4,
+            "both ends of both webs"));
+  }
+
+  private void addLegs(WorkPlan.Builder plan, double riseMm) {
+    double reachMm = room.deckTopMm(riseMm) - stock.thicknessMm();
+    double widthMm = deckWidthMm();
+    double tubeMm = chassis.axle().tubeDiameterMm();
+    String name = "housing bridge leg";
+    plan.add(
+        stock.cut(
+            name,
+            2 * LEGS_A_SIDE,
+            () ->
+                new SaddleArm(
+                    name,
+                    stock.thicknessMm(),
+                    tubeMm,
+                    TubeBracket.USUAL_WRAP_RAD,
+                    reachMm,
+                    -widthMm / 2,
+                    widthMm / 2),
+            "stand on the axle tube of "
+                + print.length(tubeMm)
+                + " either side of the housing, the inner pair at "
+                + print.length(chassis.axle().innerLimitMm())
+                + " from the centre plane, and reach "
+                + print.length(reachMm)
+                + " up to the deck"));
+    plan.add(
+        Seam.onBench(
+            name + " to axle tube",
+            stock.thicknessMm(),
+            chassis.axle().tubeWallMm(),
+            tubeMm / 2 * TubeBracket.USUAL_WRAP_RAD,
+            4 * LEGS_A_SIDE,
+            "saddle of "
+                + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
+                + " on the tube, four legs, both faces; welded with the axle out, a little at a"
+                + " time on alternate sides so that the tubes stay straight"));
+    plan.add(
+        Seam.onBench(
+            name + " to deck",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            widthMm,
+            4 * LEGS_A_SIDE,
+            "four legs, both faces"));
+  }
+}

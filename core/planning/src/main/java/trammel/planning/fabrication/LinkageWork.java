@@ -1,0 +1,306 @@
+package trammel.planning.fabrication;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Rails;
+import trammel.planning.bars.BarMakeUp;
+import trammel.planning.bars.HousingRoom;
+import trammel.planning.bars.JointSeat;
+import trammel.planning.bars.Mounting;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.extension.Commission;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * The whole work of a linkage: bars made, brackets on rails and axle, rails boxed. Groups of bars
+ * are added one after another; {@link #plan} then fits the brackets of each rail to each other and
+ * lists everything.
+ */
+public final class LinkageWork {
+  private final Commission commission;
+  private final Catalog catalog;
+  private final Chassis chassis;
+  private final Rails rails;
+  private final QuantityPrinter print;
+  private final Mounting mounting;
+  private final BracketStock boxing;
+  private final List<Group> along = new ArrayList<>();
+  private final List<Group> spread = new ArrayList<>();
+  private final List<Group> lateral = new ArrayList<>();
+  private HousingRoom housing;
+
+  /** A bar with what it is made of. */
+  private record Group(Bar bar, BarMakeUp makeUp) {
+    JointSeat frameSeat() {
+      return new JointSeat(bar.frameJoint(), makeUp.bracket().form().thicknessMm());
+    }
+
+    JointSeat axleSeat() {
+      return new JointSeat(bar.axleJoint(), makeUp.bracket().form().thicknessMm());
+    }
+
+    BracketStock stock() {
+      return new BracketStock(makeUp.bracket());
+    }
+  }
+
+  /**
+   * @param commission the finished layout
+   * @param mounting side of the rails on which the bars along them run
+   * @param boxing plate that closes channel rails
+   */
+  public LinkageWork(Commission commission, Mounting mounting, PlateMaterial boxing) {
+    this.commission = commission;
+    this.mounting = mounting;
+    this.boxing = new BracketStock(boxing);
+    catalog = commission.site().catalog();
+    chassis = commission.layout().chassis();
+    rails = chassis.rails();
+    print = new QuantityPrinter(commission.site().units());
+  }
+
+  /** Bars in planes along the rails, each with a frame bracket and a bracket on the axle tube. */
+  public LinkageWork along(List<Bar> bars, BarMakeUp makeUp) {
+    for (Bar bar : bars) {
+      along.add(new Group(bar, makeUp));
+    }
+    return this;
+  }
+
+  /** Upper bars that spread from a bridge over the housing to the rails' inner faces. */
+  public LinkageWork spread(List<Bar> bars, BarMakeUp makeUp, double housingHeightMm) {
+    for (Bar bar : bars) {
+      spread.add(new Group(bar, makeUp));
+    }
+    housing = new HousingRoom(housingHeightMm, makeUp.axleSeat(), print);
+    return this;
+  }
+
+  /** Bars across the vehicle. */
+  public LinkageWork lateral(List<Bar> bars, BarMakeUp makeUp) {
+    for (Bar bar : bars) {
+      lateral.add(new Group(bar, makeUp));
+    }
+    return this;
+  }
+
+  /** Everything that the bars ask for. */
+  public WorkPlan plan() {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    makeBars(plan);
+    axleBrackets(plan);
+    List<Footprint> brackets = frameBrackets(plan);
+    List<Footprint> behind = lateralBrackets(plan);
+    if (!rails.boxed()) {
+      box(plan, brackets, behind);
+    }
+    if (mounting == Mounting.OUTBOARD) {
+      plan.add(new RunningBoards(commission.layout(), print).plan(barsOf(along)));
+    }
+    addShopWork(plan);
+    return plan.build();
+  }
+
+  private void makeBars(WorkPlan.Builder plan) {
+    for (Group group : all()) {
+      plan.add(new BarMaking(group.bar(), group.makeUp()).plan(print));
+    }
+    addOperation(plan, "make-bar", barsOf(all()), "bar", "each bar of the linkage: ");
+  }
+
+  private List<Group> all() {
+    List<Group> all = new ArrayList<>(along);
+    all.addAll(spread);
+    all.addAll(lateral);
+    return all;
+  }
+
+  private static List<Bar> barsOf(List<Group> groups) {
+    List<Bar> bars = new ArrayList<>(groups.size());
+    for (Group group : groups) {
+      bars.add(group.bar());
+    }
+    return bars;
+  }
+
+  private void axleBrackets(WorkPlan.Builder plan) {
+    for (Group group : along) {
+      plan.add(
+          new AxleBracket(group.bar(), group.axleSeat(), group.stock(), chassis, print)
+              .plan(axleBolt(group)));
+    }
+    addOperation(plan, "fit-axle-bracket", barsOf(along), "bracket", "axle ends of ");
+    if (!spread.isEmpty()) {
+      Group first = spread.get(0);
+      plan.add(
+          new HousingBridge(
+                  barsOf(spread), housing, first.axleSeat(), first.stock(), chassis, print)
+              .plan(axleBolt(first)));
+      addOperation(
+          plan,
+          "fit-axle-bracket",
+          barsOf(spread),
+          "bracket",
+          "bridge over the housing with the axle ends of ");
+    }
+  }
+
+  private String frameBolt(Group group) {
+    return Bolts.key(catalog, group.bar().frameJoint().boltDiameterMm());
+  }
+
+  private String axleBolt(Group group) {
+    return Bolts.key(catalog, group.bar().axleJoint().boltDiameterMm());
+  }
+
+  private double innerFaceThicknessMm() {
+    return rails.boxed() ? rails.wallMm() : boxing.thicknessMm();
+  }
+
+  private List<Footprint> frameBrackets(WorkPlan.Builder plan) {
+    List<Group> groups = new ArrayList<>(along);
+    groups.addAll(spread);
+    List<RailSeat> seats = new ArrayList<>(groups.size());
+    for (Group group : groups) {
+      seats.add(RailSeat.of(group.bar(), group.frameSeat(), rails, print));
+    }
+    List<RailSeat> apart = RailSeats.apart(seats, print);
+    List<Footprint> footprints = new ArrayList<>(groups.size());
+    for (int i = 0; i < groups.size(); i++) {
+      boolean straight = i < along.size();
+      footprints.add(frameBracket(plan, groups.get(i), apart.get(i), straight));
+    }
+    frameOperations(plan);
+    return footprints;
+  }
+
+  private Footprint frameBracket(
+      WorkPlan.Builder plan, Group group, RailSeat seat, boolean straight) {
+    if (straight && mounting == Mounting.INBOARD) {
+      InboardFrameBracket bracket =
+          new InboardFrameBracket(seat, group.stock(), rails, innerFaceThicknessMm(), print);
+      plan.add(bracket.plan(frameBolt(group)));
+      return bracket.footprint();
+    }
+    double planRad = group.bar().axle().to(group.bar().frame()).planViewRad();
+    Outrigger outrigger =
+        new Outrigger(
+            seat,
+            group.stock(),
+            rails,
+            straight,
+            straight ? 0 : planRad,
+            straight ? rails.wallMm() : innerFaceThicknessMm(),
+            print);
+    plan.add(outrigger.plan(frameBolt(group)));
+    return outrigger.footprint();
+  }
+
+  private void frameOperations(WorkPlan.Builder plan) {
+    String boxed = rails.boxed() ? "; the rails are boxed already, so no boxing plate" : "";
+    if (mounting == Mounting.INBOARD) {
+      addOperation(
+          plan,
+          "fit-frame-bracket",
+          barsOf(along),
+          "bracket",
+          "inboard frame ends" + boxed + ": ");
+    } else {
+      addOperation(
+          plan,
+          "fit-outrigger",
+          barsOf(along),
+          "outrigger",
+          "frame ends outside the rails" + boxed + ": ");
+    }
+    addOperation(
+        plan,
+        "fit-outrigger",
+        barsOf(spread),
+        "outrigger",
+        "upper frame ends turned to their bars on the rails' inner faces" + boxed + ": ");
+  }
+
+  private List<Footprint> lateralBrackets(WorkPlan.Builder plan) {
+    List<Footprint> footprints = new ArrayList<>(lateral.size());
+    for (Group group : lateral) {
+      LateralBarBrackets brackets =
+          new LateralBarBrackets(
+              group.bar(),
+              group.frameSeat(),
+              group.axleSeat(),
+              group.stock(),
+              chassis,
+              innerFaceThicknessMm(),
+              print);
+      plan.add(brackets.frame(frameBolt(group)));
+      plan.add(brackets.axle(axleBolt(group)));
+      footprints.add(brackets.footprint());
+    }
+    addOperation(plan, "fit-lateral-bar", barsOf(lateral), "bar", "both brackets of ");
+    return footprints;
+  }
+
+  private void box(WorkPlan.Builder plan, List<Footprint> brackets, List<Footprint> behind) {
+    RailBoxing railBoxing = new RailBoxing(rails, boxing, print);
+    if (mounting == Mounting.OUTBOARD) {
+      List<Footprint> all = new ArrayList<>(brackets);
+      all.addAll(behind);
+      plan.add(railBoxing.local(all));
+      return;
+    }
+    List<Footprint> full = new ArrayList<>(brackets);
+    List<Footprint> apart = new ArrayList<>();
+    for (Footprint footprint : behind) {
+      boolean joins = false;
+      for (Footprint bracket : brackets) {
+        joins |= bracket.widened(RailBoxing.LEAD_MM).meets(footprint, 2 * RailBoxing.LEAD_MM);
+      }
+      (joins ? full : apart).add(footprint);
+    }
+    plan.add(railBoxing.along(full));
+    plan.add(railBoxing.local(apart));
+  }
+
+  private void addShopWork(WorkPlan.Builder builder) {
+    WorkPlan plan = builder.build();
+    int cuts = 0;
+    for (TubeNeed tube : plan.tubes()) {
+      cuts += 2 * tube.quantity();
+    }
+    int plates = 0;
+    int holes = 0;
+    for (PlateNeed plate : plan.plates()) {
+      plates += plate.quantity();
+      holes += plate.quantity() * plate.plate().outline().holes().size();
+    }
+    builder.add(
+        new OperationNeed("saw-tube", cuts, cuts + " cuts", "both ends of each bar's tube"));
+    builder.add(
+        new OperationNeed(
+            "drill-plate", holes, holes + " holes", "joint bolts, one in each bracket side"));
+    builder.add(
+        new OperationNeed(
+            "dress-plate", plates, plates + " plates", "every bracket and boxing plate listed"));
+  }
+
+  private static void addOperation(
+      WorkPlan.Builder plan, String key, List<Bar> bars, String unit, String why) {
+    if (bars.isEmpty()) {
+      return;
+    }
+    StringBuilder names = new StringBuilder(why);
+    for (int i = 0; i < bars.size(); i++) {
+      names.append(i == 0 ? "" : ", ").append(bars.get(i).name());
+    }
+    String driver = bars.size() + " " + unit + (bars.size() == 1 ? "" : "s");
+    plan.add(new OperationNeed(key, bars.size(), driver, names.toString()));
+  }
+}

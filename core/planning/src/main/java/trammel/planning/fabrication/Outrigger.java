@@ -1,0 +1,175 @@
+package trammel.planning.fabrication;
+
+import trammel.engine.layout.Rails;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.OutriggerGusset;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.welding.WeldPosition;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * A shelf on a rail's face, stayed by a pair of gussets, with the bracket plates of a frame joint
+ * on it. It reaches outboard from the outer face for bars outside the rails, or inboard from the
+ * inner face for bars that meet the rail at an angle.
+ */
+final class Outrigger {
+  /** Radius cut out of a gusset's corner, 1/2 in where the legs are long enough. */
+  private static final double CORNER_RADIUS_MM = 12.7;
+
+  private final RailSeat seat;
+  private final BracketStock stock;
+  private final Rails rails;
+  private final boolean outer;
+  private final double planRad;
+  private final double faceThicknessMm;
+  private final QuantityPrinter print;
+
+  /**
+   * @param outer true on the rail's outer face
+   * @param planRad how far the bracket is turned in plan to face its bar
+   * @param faceThicknessMm thickness of what it is welded to
+   */
+  Outrigger(
+      RailSeat seat,
+      BracketStock stock,
+      Rails rails,
+      boolean outer,
+      double planRad,
+      double faceThicknessMm,
+      QuantityPrinter print) {
+    this.seat = seat;
+    this.stock = stock;
+    this.rails = rails;
+    this.outer = outer;
+    this.planRad = Math.abs(planRad);
+    this.faceThicknessMm = faceThicknessMm;
+    this.print = print;
+  }
+
+  /** Length of the shelf along the rail: the turned bracket's shadow on it (mm). */
+  double lengthMm() {
+    return seat.baseLengthMm() * Math.cos(planRad) + seat.seat().stackMm() * Math.sin(planRad);
+  }
+
+  /** How far the shelf reaches from the rail's face (mm). */
+  double reachMm() {
+    double halfMm =
+        (seat.baseLengthMm() * Math.sin(planRad) + seat.seat().stackMm() * Math.cos(planRad)) / 2;
+    double xMm = seat.joint().xMm();
+    double acrossMm = Math.abs(seat.joint().yMm());
+    double centreMm =
+        outer ? acrossMm - rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm) - acrossMm;
+    if (!(centreMm >= halfMm - 1e-6)) {
+      throw new UnworkableLayoutException(
+          "the bracket of "
+              + seat.bar()
+              + " on its outrigger is "
+              + print.length(centreMm)
+              + " from the rail's "
+              + face()
+              + " at its middle; it needs "
+              + print.length(halfMm)
+              + ". Move its pick-up point "
+              + (outer ? "outboard" : "inboard")
+              + " by "
+              + print.length(halfMm - centreMm)
+              + ".");
+    }
+    return centreMm + halfMm;
+  }
+
+  private String face() {
+    return outer ? "outer face" : "inner face";
+  }
+
+  Footprint footprint() {
+    double half = lengthMm() / 2;
+    double xMm = seat.joint().xMm();
+    return new Footprint(seat.left(), xMm - half, xMm + half, seat.bar() + " outrigger");
+  }
+
+  WorkPlan plan(String boltKey) {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    new FrameBracketPlates(seat, stock, print).addTo(plan, 0, boltKey);
+    plan.add(
+        Seam.onBench(
+            seat.bar() + " bracket sides to outrigger shelf",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            seat.baseLengthMm(),
+            4,
+            "both sides of the bracket, both faces"));
+    addShelf(plan);
+    addGussets(plan);
+    return plan.build();
+  }
+
+  private void addShelf(WorkPlan.Builder plan) {
+    double reachMm = reachMm();
+    String name = seat.bar() + " outrigger shelf";
+    plan.add(
+        stock.strip(
+            name,
+            1,
+            lengthMm(),
+            reachMm,
+            "carries the "
+                + seat.place(print)
+                + "; reaches "
+                + print.length(reachMm)
+                + " from the rail's "
+                + face()));
+    plan.add(
+        Seam.onVehicle(
+            name + " to rail",
+            stock.thicknessMm(),
+            faceThicknessMm,
+            lengthMm(),
+            2,
+            WeldPosition.HORIZONTAL,
+            "the shelf's edge on the rail's " + face() + ", top and underside"));
+  }
+
+  private void addGussets(WorkPlan.Builder plan) {
+    double reachMm = reachMm();
+    double upMm = Math.min(seat.faceMm() - stock.thicknessMm(), reachMm);
+    double radiusMm = Math.min(CORNER_RADIUS_MM, Math.min(upMm, reachMm) / 3);
+    String name = seat.bar() + " outrigger gusset";
+    plan.add(
+        stock.cut(
+            name,
+            2,
+            () ->
+                new OutriggerGusset(
+                    name,
+                    stock.thicknessMm(),
+                    reachMm,
+                    upMm,
+                    Math.PI / 2,
+                    stock.thicknessMm(),
+                    radiusMm),
+            "stays the shelf: "
+                + print.length(reachMm)
+                + " along it and "
+                + print.length(upMm)
+                + " on the rail's "
+                + face()));
+    plan.add(
+        Seam.onVehicle(
+            name + " to rail",
+            stock.thicknessMm(),
+            faceThicknessMm,
+            upMm - radiusMm,
+            4,
+            WeldPosition.VERTICAL,
+            "two gussets, both faces, less the cut-out corner"));
+    plan.add(
+        Seam.onBench(
+            name + " to shelf",
+            stock.thicknessMm(),
+            stock.thicknessMm(),
+            reachMm - radiusMm,
+            4,
+            "two gussets, both faces, less the cut-out corner"));
+  }
+}

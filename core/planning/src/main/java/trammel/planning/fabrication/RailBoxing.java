@@ -1,0 +1,151 @@
+package trammel.planning.fabrication;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.layout.Rails;
+import trammel.planning.plates.BoxingPlate;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.welding.FilletWeld;
+import trammel.planning.welding.SkipSequence;
+import trammel.planning.welding.WeldPlace;
+import trammel.planning.welding.WeldPosition;
+import trammel.planning.welding.WeldSeam;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.WorkPlan;
+
+/** Plates that close a channel rail where brackets take hold of it. */
+final class RailBoxing {
+  /** The plate goes on beyond the outermost bracket, 2 in: common practice, no source. */
+  static final double LEAD_MM = 2 * 25.4;
+
+  /** Gap to each flange for the weld, 1/16 in: common practice, no source. */
+  static final double WELD_GAP_MM = 25.4 / 16;
+
+  /** Longest step of the skip welds, 2 1/2 in: common practice, no source. */
+  private static final double STEP_MM = 2.5 * 25.4;
+
+  private static final double FOOT_MM = 12 * 25.4;
+
+  private final Rails rails;
+  private final BracketStock stock;
+  private final QuantityPrinter print;
+
+  RailBoxing(Rails rails, BracketStock stock, QuantityPrinter print) {
+    this.rails = rails;
+    this.stock = stock;
+    this.print = print;
+  }
+
+  /** One plate a side, from the rearmost to the foremost bracket. */
+  WorkPlan along(List<Footprint> brackets) {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    double feet = 0;
+    StringBuilder lengths = new StringBuilder();
+    for (Footprint run : merged(brackets, Double.POSITIVE_INFINITY)) {
+      Footprint plate = run.widened(LEAD_MM);
+      double runMm = plate.runMm(rails);
+      feet += runMm / FOOT_MM;
+      lengths
+          .append(lengths.length() == 0 ? "" : ", ")
+          .append(plate.side())
+          .append(" rail ")
+          .append(print.length(runMm));
+      addPlate(
+          plan,
+          plate.side() + " rail boxing plate",
+          plate,
+          "closes the channel from "
+              + print.length(plate.rearMm())
+              + " to "
+              + print.length(plate.frontMm())
+              + " ahead of the axle: behind "
+              + plate.bracket()
+              + ", with "
+              + print.length(LEAD_MM)
+              + " beyond the outermost at each end");
+    }
+    if (feet > 0) {
+      plan.add(
+          new OperationNeed(
+              "box-rail",
+              feet,
+              rounded(feet) + " ft of boxing plate",
+              "channel rails are boxed behind the frame brackets: " + lengths));
+    }
+    return plan.build();
+  }
+
+  /** A short plate behind each bracket; those that would meet are one. */
+  WorkPlan local(List<Footprint> brackets) {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    List<Footprint> widened = new ArrayList<>(brackets.size());
+    for (Footprint bracket : brackets) {
+      widened.add(bracket.widened(LEAD_MM));
+    }
+    List<Footprint> plates = merged(widened, LEAD_MM);
+    StringBuilder where = new StringBuilder();
+    for (Footprint plate : plates) {
+      where.append(where.length() == 0 ? "" : "; ").append(plate.bracket());
+      addPlate(
+          plan,
+          plate.side() + " rail local boxing at " + plate.bracket(),
+          plate,
+          "closes the channel behind "
+              + plate.bracket()
+              + " only, with "
+              + print.length(LEAD_MM)
+              + " beyond it at each end");
+    }
+    if (!plates.isEmpty()) {
+      plan.add(
+          new OperationNeed(
+              "fit-local-boxing",
+              plates.size(),
+              plates.size() + (plates.size() == 1 ? " plate" : " plates"),
+              "channel rail is closed behind " + where));
+    }
+    return plan.build();
+  }
+
+  private void addPlate(WorkPlan.Builder plan, String name, Footprint at, String why) {
+    double runMm = at.runMm(rails);
+    double insideMm = rails.depthMm() - 2 * rails.wallMm();
+    plan.add(
+        stock.cut(
+            name,
+            1,
+            () -> BoxingPlate.even(name, stock.thicknessMm(), runMm, insideMm, WELD_GAP_MM),
+            why));
+    FilletWeld fillet = FilletWeld.ofLeg(Seam.legMm(stock.thicknessMm(), rails.wallMm()));
+    plan.add(
+        WeldSeam.along(
+                name + " to flanges",
+                fillet,
+                runMm,
+                2,
+                WeldPosition.HORIZONTAL,
+                WeldPlace.VEHICLE,
+                "upper and lower edge of the plate, laid in skips of "
+                    + print.length(STEP_MM)
+                    + " or less so that the rail stays straight")
+            .inSteps(new SkipSequence(runMm, STEP_MM)));
+  }
+
+  private static List<Footprint> merged(List<Footprint> brackets, double apartMm) {
+    List<Footprint> runs = new ArrayList<>();
+    for (Footprint bracket : brackets) {
+      Footprint run = bracket;
+      for (int i = runs.size() - 1; i >= 0; i--) {
+        if (runs.get(i).meets(run, apartMm)) {
+          run = runs.remove(i).with(run);
+        }
+      }
+      runs.add(run);
+    }
+    return runs;
+  }
+
+  private static String rounded(double value) {
+    return Double.toString(Math.rint(value * 10) / 10);
+  }
+}

@@ -1,0 +1,109 @@
+package trammel.planning.fabrication;
+
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Rails;
+import trammel.planning.bars.JointSeat;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.RailBracket;
+import trammel.planning.quantity.QuantityPrinter;
+
+/**
+ * Where the bracket of a bar's frame end takes hold of the rail. It hangs from the rail where the
+ * joint lies low enough, and stands on it otherwise. The base is the line on the rail's flat face
+ * at which the bracket plates begin to narrow towards the joint.
+ *
+ * @param bar name of the bar
+ * @param joint centre of the joint (mm)
+ * @param seat joint and bracket plates
+ * @param hangs true when the joint lies below the base
+ * @param baseUpMm height of the base above ground (mm)
+ * @param faceMm flat rail face from the base away from the joint (mm)
+ * @param baseLengthMm length of the base along the rail (mm)
+ */
+record RailSeat(
+    String bar,
+    Point3 joint,
+    JointSeat seat,
+    boolean hangs,
+    double baseUpMm,
+    double faceMm,
+    double baseLengthMm) {
+  /** Kept off the rail's corners beyond its wall, 1/4 in for radius and seam: common practice. */
+  static final double CORNER_MM = 25.4 / 4;
+
+  /** Least flat face that carries a bracket, 1 1/2 in: common practice, no source. */
+  static final double LEAST_FACE_MM = 1.5 * 25.4;
+
+  static RailSeat of(Bar bar, JointSeat seat, Rails rails, QuantityPrinter print) {
+    Point3 joint = bar.frame();
+    double lowMm = rails.undersideMm(joint.xMm()) + rails.wallMm() + CORNER_MM;
+    double highMm = rails.topMm(joint.xMm()) - rails.wallMm() - CORNER_MM;
+    if (!(highMm - lowMm >= LEAST_FACE_MM)) {
+      throw new UnworkableLayoutException(
+          "the rail is "
+              + print.length(rails.depthMm())
+              + " deep, which leaves "
+              + print.length(Math.max(0, highMm - lowMm))
+              + " of flat face for the frame bracket of "
+              + bar.name()
+              + "; it needs "
+              + print.length(LEAST_FACE_MM)
+              + ". Move the pick-up to a deeper part of the frame.");
+    }
+    double hangingMm = Math.max(lowMm, joint.zMm() + seat.reachMm());
+    boolean hangs = highMm - hangingMm >= LEAST_FACE_MM;
+    double standingMm = Math.min(highMm, joint.zMm() - seat.reachMm());
+    double baseMm = hangs ? hangingMm : standingMm;
+    double faceMm = hangs ? highMm - baseMm : baseMm - lowMm;
+    if (!(faceMm >= LEAST_FACE_MM - 1e-6)) {
+      throw new UnworkableLayoutException(
+          "the frame joint of "
+              + bar.name()
+              + " lies level with the rail, which is "
+              + print.length(rails.depthMm())
+              + " deep, and leaves its bracket "
+              + print.length(Math.max(0, faceMm))
+              + " of flat face; it needs "
+              + print.length(LEAST_FACE_MM)
+              + ". Move the joint up or down, or choose a joint with a smaller barrel.");
+    }
+    double dropMm = Math.abs(joint.zMm() - baseMm);
+    double lengthMm = RailBracket.baseByRuleMm(dropMm, seat.noseMm());
+    return new RailSeat(bar.name(), joint, seat, hangs, baseMm, faceMm, lengthMm);
+  }
+
+  /** From the base to the joint's centre, upright (mm). */
+  double dropMm() {
+    return Math.abs(joint.zMm() - baseUpMm);
+  }
+
+  boolean left() {
+    return joint.yMm() > 0;
+  }
+
+  String side() {
+    return left() ? "left" : "right";
+  }
+
+  /** The shortest base that still holds the joint's nose (mm). */
+  double leastBaseMm() {
+    return 2 * (seat.noseMm() + seat.plateMm());
+  }
+
+  RailSeat withBase(double lengthMm) {
+    return new RailSeat(bar, joint, seat, hangs, baseUpMm, faceMm, lengthMm);
+  }
+
+  /** How the joint lies to the rail, for reasons. */
+  String place(QuantityPrinter print) {
+    return "frame joint of "
+        + bar
+        + " "
+        + print.length(joint.xMm())
+        + " ahead of the axle, "
+        + print.length(dropMm())
+        + (hangs ? " below" : " above")
+        + " the bracket's base on the rail";
+  }
+}

@@ -1,0 +1,111 @@
+package trammel.planning.fabrication;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Carrier;
+import trammel.engine.clearance.Gap;
+import trammel.engine.clearance.Shape;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Obstacle;
+import trammel.engine.layout.ObstacleKind;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.PoseSolver;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.WorkPlan;
+
+/** Running-board supports that bars outside the rails, or their outriggers, come too close to. */
+final class RunningBoards {
+  /** Air wanted between a support and anything of the linkage, 1 in: common practice, no source. */
+  static final double AIR_MM = 25.4;
+
+  private final Layout layout;
+  private final QuantityPrinter print;
+
+  RunningBoards(Layout layout, QuantityPrinter print) {
+    this.layout = layout;
+    this.print = print;
+  }
+
+  /**
+   * One support moved for each that is in the way.
+   *
+   * @param bars the bars outside the rails
+   */
+  WorkPlan plan(List<Bar> bars) {
+    List<Body> bodies = bodies(bars);
+    List<AxlePose> poses = poses();
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    for (Obstacle obstacle : layout.chassis().obstacles()) {
+      if (obstacle.kind() == ObstacleKind.RUNNING_BOARD_SUPPORT) {
+        addIfClose(plan, obstacle, bodies, poses);
+      }
+    }
+    return plan.build();
+  }
+
+  private void addIfClose(
+      WorkPlan.Builder plan, Obstacle obstacle, List<Body> bodies, List<AxlePose> poses) {
+    double leastMm = Double.POSITIVE_INFINITY;
+    String nearest = "";
+    for (Body body : bodies) {
+      for (AxlePose pose : poses) {
+        double gapMm = Gap.between(body.at(pose), obstacle.shape()).gapMm();
+        if (gapMm < leastMm) {
+          leastMm = gapMm;
+          nearest = body.name();
+        }
+      }
+    }
+    if (leastMm < AIR_MM) {
+      plan.add(
+          new OperationNeed(
+              "move-running-board-support",
+              1,
+              "1 support",
+              obstacle.name()
+                  + (leastMm < 0
+                      ? " is in the way of " + nearest
+                      : " is " + print.length(leastMm) + " from " + nearest)
+                  + " over the travel; bars outside the rails want "
+                  + print.length(AIR_MM)));
+    }
+  }
+
+  private List<Body> bodies(List<Bar> bars) {
+    List<Body> bodies = new ArrayList<>(2 * bars.size());
+    for (Bar bar : bars) {
+      double radiusMm =
+          Math.max(bar.tube().outsideDiameterMm() / 2, bar.frameJoint().barrelRadiusMm());
+      Shape tube = new Capsule(bar.frame(), bar.axle(), radiusMm);
+      bodies.add(new Body(bar.name(), tube, Carrier.LINK));
+      bodies.add(new Body("outrigger of " + bar.name(), outrigger(bar), Carrier.FRAME));
+    }
+    return bodies;
+  }
+
+  /** The outrigger as a round arm from the rail's face to past the joint. */
+  private Shape outrigger(Bar bar) {
+    double xMm = bar.frame().xMm();
+    double faceMm = Math.copySign(layout.chassis().rails().outerFaceMm(xMm), bar.frame().yMm());
+    double radiusMm = bar.frameJoint().barrelRadiusMm() + RailSeat.CORNER_MM;
+    return new Capsule(
+        new Point3(xMm, faceMm, bar.frame().zMm()), bar.frame(), radiusMm);
+  }
+
+  private List<AxlePose> poses() {
+    PoseSolver solver = new PoseSolver(layout.linkage());
+    List<AxlePose> poses = new ArrayList<>(3);
+    double[] heavesMm = {
+      0, layout.chassis().travel().bumpMm(), -layout.chassis().travel().droopMm()
+    };
+    for (double heaveMm : heavesMm) {
+      solver.solve(heaveMm, 0).found().ifPresent(poses::add);
+    }
+    return poses;
+  }
+}

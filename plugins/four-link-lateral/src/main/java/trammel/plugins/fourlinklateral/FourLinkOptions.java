@@ -1,0 +1,144 @@
+package trammel.plugins.fourlinklateral;
+
+import java.util.List;
+import trammel.planning.bars.BarMakeUp;
+import trammel.planning.bars.BarOptions;
+import trammel.planning.bars.Mounting;
+import trammel.planning.catalog.BarMaterial;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.EndFitting;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.extension.Site;
+import trammel.planning.fields.Field;
+
+/** The options of four links and a lateral bar, as a job sets them. */
+final class FourLinkOptions {
+  private static final Field<Double> LOWER_LENGTH =
+      BarOptions.inches(
+          "lower_length", "lower bars, joint centre to joint centre at ride", 10, 60, 24);
+  private static final Field<Double> UPPER_LENGTH =
+      BarOptions.inches(
+          "upper_length", "upper bars, joint centre to joint centre at ride", 8, 60, 18);
+  private static final Field<Double> LOWER_ANGLE =
+      BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
+  private static final Field<Double> UPPER_ANGLE =
+      BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
+  private static final Field<Double> LOWER_DROP =
+      BarOptions.inches(
+          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
+  private static final Field<Double> UPPER_RISE =
+      BarOptions.inches(
+          "upper_rise", "upper joint on the axle, above the axle's centre", 1.5, 14, 4.5);
+  private static final Field<Double> RAIL_GAP = BarOptions.railGap();
+  private static final Field<String> LATERAL_SIDE =
+      Field.choice(
+              "lateral_side",
+              "rail from which the lateral bar's frame end hangs",
+              List.of("left", "right"))
+          .withDefault("left");
+  private static final Field<Double> LATERAL_BEHIND =
+      BarOptions.inches("lateral_behind", "lateral bar behind the axle's centre", 2, 24, 6);
+  private static final Field<Double> LATERAL_RISE =
+      BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);
+
+  private final Site site;
+
+  FourLinkOptions(Site site) {
+    this.site = site;
+  }
+
+  static List<Field<?>> fields(Catalog catalog) {
+    return List.of(
+        BarOptions.mounting("bars"),
+        LOWER_LENGTH,
+        UPPER_LENGTH,
+        LOWER_ANGLE,
+        UPPER_ANGLE,
+        LOWER_DROP,
+        UPPER_RISE,
+        RAIL_GAP,
+        LATERAL_SIDE,
+        LATERAL_BEHIND,
+        LATERAL_RISE,
+        barTube(catalog),
+        lateralTube(catalog),
+        BarOptions.frameEnd(catalog),
+        BarOptions.axleEnd(catalog),
+        BarOptions.bracketPlate(catalog),
+        BarOptions.boxingPlate(catalog));
+  }
+
+  private static Field<String> barTube(Catalog catalog) {
+    return BarOptions.tube("bar_tube", "tube of the lower and upper bars", catalog);
+  }
+
+  private static Field<String> lateralTube(Catalog catalog) {
+    return BarOptions.tube("lateral_tube", "tube of the lateral bar", catalog);
+  }
+
+  Mounting mounting() {
+    return Mounting.ofWord(site.options().get(BarOptions.mounting("bars")));
+  }
+
+  double lowerLengthMm() {
+    return site.options().get(LOWER_LENGTH);
+  }
+
+  double upperLengthMm() {
+    return site.options().get(UPPER_LENGTH);
+  }
+
+  double lowerAngleRad() {
+    return site.options().get(LOWER_ANGLE);
+  }
+
+  double upperAngleRad() {
+    return site.options().get(UPPER_ANGLE);
+  }
+
+  double lowerDropMm() {
+    return site.options().get(LOWER_DROP);
+  }
+
+  double upperRiseMm() {
+    return site.options().get(UPPER_RISE);
+  }
+
+  double railGapMm() {
+    return site.options().get(RAIL_GAP);
+  }
+
+  /** +1 when the lateral bar's frame end is on the left, -1 on the right. */
+  int lateralSide() {
+    return "left".equals(site.options().get(LATERAL_SIDE)) ? 1 : -1;
+  }
+
+  double lateralBehindMm() {
+    return site.options().get(LATERAL_BEHIND);
+  }
+
+  double lateralRiseMm() {
+    return site.options().get(LATERAL_RISE);
+  }
+
+  BarMakeUp bars() {
+    return makeUp(barTube(site.catalog()));
+  }
+
+  BarMakeUp lateral() {
+    return makeUp(lateralTube(site.catalog()));
+  }
+
+  private BarMakeUp makeUp(Field<String> tubeField) {
+    Catalog catalog = site.catalog();
+    BarMaterial tube = catalog.bar(site.options().get(tubeField));
+    EndFitting frameEnd = catalog.end(site.options().get(BarOptions.frameEnd(catalog)));
+    EndFitting axleEnd = catalog.end(site.options().get(BarOptions.axleEnd(catalog)));
+    PlateMaterial bracket = catalog.plate(site.options().get(BarOptions.bracketPlate(catalog)));
+    return new BarMakeUp(tube, frameEnd, axleEnd, bracket);
+  }
+
+  PlateMaterial boxing() {
+    return site.catalog().plate(site.options().get(BarOptions.boxingPlate(site.catalog())));
+  }
+}

@@ -1,0 +1,70 @@
+package trammel.plugins.fourlinklateral;
+
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Chassis;
+import trammel.planning.bars.AxlePickUp;
+import trammel.planning.bars.BarMakeUp;
+import trammel.planning.bars.BarPlane;
+import trammel.planning.bars.LateralBarRoom;
+import trammel.planning.extension.Site;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** Places the five bars. */
+final class FourLinkProposal {
+  private final Chassis chassis;
+  private final FourLinkOptions options;
+  private final QuantityPrinter print;
+  private final BarMakeUp makeUp;
+
+  FourLinkProposal(Site site) {
+    chassis = site.chassis();
+    options = new FourLinkOptions(site);
+    print = new QuantityPrinter(site.units());
+    makeUp = options.bars();
+  }
+
+  List<Bar> bars() {
+    BarPlane plane =
+        BarPlane.of(
+            chassis,
+            options.mounting(),
+            options.railGapMm(),
+            makeUp.halfAcrossMm(),
+            Math.max(options.lowerLengthMm(), options.upperLengthMm()),
+            print);
+    Point3 lowerAxle = axle("lower", "lower_drop", plane, -options.lowerDropMm());
+    Point3 upperAxle = axle("upper", "upper_rise", plane, options.upperRiseMm());
+    Point3 lowerFrame = ahead(lowerAxle, options.lowerLengthMm(), options.lowerAngleRad());
+    Point3 upperFrame = ahead(upperAxle, options.upperLengthMm(), -options.upperAngleRad());
+    return List.of(
+        makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
+        makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
+        makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
+        makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()),
+        lateral(plane));
+  }
+
+  private Point3 axle(String bars, String option, BarPlane plane, double upMm) {
+    Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() + upMm);
+    return AxlePickUp.checked(bars + " bars", option, point, makeUp.axleSeat(), chassis, print);
+  }
+
+  private static Point3 ahead(Point3 axle, double lengthMm, double riseRad) {
+    return new Point3(
+        axle.xMm() + lengthMm * Math.cos(riseRad),
+        axle.yMm(),
+        axle.zMm() + lengthMm * Math.sin(riseRad));
+  }
+
+  private Bar lateral(BarPlane plane) {
+    BarMakeUp lateral = options.lateral();
+    LateralBarRoom room = new LateralBarRoom(chassis, plane, lateral, options.railGapMm(), print);
+    double behindMm = options.lateralBehindMm();
+    double riseMm = options.lateralRiseMm();
+    Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);
+    return lateral.bar("lateral-bar", BarRole.LATERAL, frame, room.axle(frame, behindMm, riseMm));
+  }
+}

@@ -1,0 +1,2 @@
+/** Four links and a lateral bar. */
+package trammel.plugins.fourlinklateral;

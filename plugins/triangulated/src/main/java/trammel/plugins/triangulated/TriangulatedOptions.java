@@ -1,0 +1,125 @@
+package trammel.plugins.triangulated;
+
+import java.util.List;
+import trammel.planning.bars.BarMakeUp;
+import trammel.planning.bars.BarOptions;
+import trammel.planning.bars.Mounting;
+import trammel.planning.catalog.BarMaterial;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.EndFitting;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.extension.Site;
+import trammel.planning.fields.Field;
+
+/** The options of a triangulated four-link, as a job sets them. */
+final class TriangulatedOptions {
+  private static final Field<Double> LOWER_LENGTH =
+      BarOptions.inches(
+          "lower_length", "lower bars, joint centre to joint centre at ride", 10, 60, 24);
+  private static final Field<Double> UPPER_LENGTH =
+      BarOptions.inches(
+          "upper_length", "upper bars, joint centre to joint centre at ride", 10, 60, 18);
+  private static final Field<Double> LOWER_ANGLE =
+      BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
+  private static final Field<Double> UPPER_ANGLE =
+      BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
+  private static final Field<Double> LOWER_DROP =
+      BarOptions.inches(
+          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
+  private static final Field<Double> UPPER_RISE =
+      BarOptions.inches(
+          "upper_rise", "upper joints over the housing, above the axle's centre", 4, 16, 8);
+  private static final Field<Double> UPPER_SPREAD =
+      BarOptions.inches(
+          "upper_spread", "upper joints on the axle, centre to centre across", 2, 24, 6);
+  private static final Field<Double> HOUSING_HEIGHT =
+      BarOptions.inches(
+          "housing_height",
+          "top of the centre housing above the axle's centre, which the bridge must clear",
+          2,
+          12,
+          5);
+  private static final Field<Double> RAIL_GAP = BarOptions.railGap();
+
+  private final Site site;
+
+  TriangulatedOptions(Site site) {
+    this.site = site;
+  }
+
+  static List<Field<?>> fields(Catalog catalog) {
+    return List.of(
+        BarOptions.mounting("lower bars"),
+        LOWER_LENGTH,
+        UPPER_LENGTH,
+        LOWER_ANGLE,
+        UPPER_ANGLE,
+        LOWER_DROP,
+        UPPER_RISE,
+        UPPER_SPREAD,
+        HOUSING_HEIGHT,
+        RAIL_GAP,
+        barTube(catalog),
+        BarOptions.frameEnd(catalog),
+        BarOptions.axleEnd(catalog),
+        BarOptions.bracketPlate(catalog),
+        BarOptions.boxingPlate(catalog));
+  }
+
+  private static Field<String> barTube(Catalog catalog) {
+    return BarOptions.tube("bar_tube", "tube of the bars", catalog);
+  }
+
+  Mounting mounting() {
+    return Mounting.ofWord(site.options().get(BarOptions.mounting("lower bars")));
+  }
+
+  double lowerLengthMm() {
+    return site.options().get(LOWER_LENGTH);
+  }
+
+  double upperLengthMm() {
+    return site.options().get(UPPER_LENGTH);
+  }
+
+  double lowerAngleRad() {
+    return site.options().get(LOWER_ANGLE);
+  }
+
+  double upperAngleRad() {
+    return site.options().get(UPPER_ANGLE);
+  }
+
+  double lowerDropMm() {
+    return site.options().get(LOWER_DROP);
+  }
+
+  double upperRiseMm() {
+    return site.options().get(UPPER_RISE);
+  }
+
+  double upperSpreadMm() {
+    return site.options().get(UPPER_SPREAD);
+  }
+
+  double housingHeightMm() {
+    return site.options().get(HOUSING_HEIGHT);
+  }
+
+  double railGapMm() {
+    return site.options().get(RAIL_GAP);
+  }
+
+  BarMakeUp bars() {
+    Catalog catalog = site.catalog();
+    BarMaterial tube = catalog.bar(site.options().get(barTube(catalog)));
+    EndFitting frameEnd = catalog.end(site.options().get(BarOptions.frameEnd(catalog)));
+    EndFitting axleEnd = catalog.end(site.options().get(BarOptions.axleEnd(catalog)));
+    PlateMaterial bracket = catalog.plate(site.options().get(BarOptions.bracketPlate(catalog)));
+    return new BarMakeUp(tube, frameEnd, axleEnd, bracket);
+  }
+
+  PlateMaterial boxing() {
+    return site.catalog().plate(site.options().get(BarOptions.boxingPlate(site.catalog())));
+  }
+}

@@ -1,0 +1,2 @@
+/** A four-link whose upper bars run at an angle and hold the axle sideways. */
+package trammel.plugins.triangulated;

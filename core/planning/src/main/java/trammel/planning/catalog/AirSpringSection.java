@@ -67,7 +67,7 @@ final class AirSpringSection extends CatalogSection {
             new AirSpringSize(title, table(values.get(TABLE), entry.units())),
             values.get(OUTSIDE) / 2,
             values.get(HIGHEST_PRESSURE)));
-    assembly.addItem(Purchase.part(entry.key(), title, values, values), entry.location());
+    Purchase.addPart(entry.key(), title, values, entry, assembly);
   }
 
   private static List<AirSpringPoint> table(List<FieldValues> rows, UnitSystem units) {

@@ -74,8 +74,8 @@ final class BarSection extends CatalogSection {
             form(values),
             steel.get().yieldMPa(),
             sticks,
-            values.get(Purchase.SUPPLIER),
-            values.get(Purchase.LEAD_DAYS)));
+            Purchase.supplier(entry, values),
+            Purchase.leadDays(entry, values)));
   }
 
   private static BarStock form(FieldValues values) {

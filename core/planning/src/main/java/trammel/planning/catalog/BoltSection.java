@@ -10,6 +10,9 @@ import trammel.planning.fields.FieldValues;
 
 /** The section {@code bolts}: bolts by diameter with their nut and washers. */
 final class BoltSection extends CatalogSection {
+  /** The last length of a series counts although inches were converted to mm (mm). */
+  private static final double ROUNDING_MM = 1e-6;
+
   private static final Field<Double> DIAMETER =
       Field.lengthMm("diameter", "nominal diameter", inches(0.1875), inches(1.5));
   private static final Field<Double> THREADS =
@@ -24,10 +27,19 @@ final class BoltSection extends CatalogSection {
   private static final Field<BigDecimal> WASHER_PRICE =
       Field.money("washer_price", "price of a washer");
   private static final Field<Double> LENGTH =
-      Field.lengthMm("length", "length under the head", inches(0.25), inches(30));
+      length("length", "length under the head, or the shortest of a series");
+  private static final Field<Double> TO =
+      length("to", "the longest of a series; needs step").optional();
+  private static final Field<Double> STEP =
+      Field.lengthMm("step", "from one length of a series to the next", inches(0.03), inches(6))
+          .optional();
+  private static final Field<BigDecimal> RISE =
+      Field.money("rise", "what each step of a series costs more").optional();
   private static final Field<List<FieldValues>> LENGTHS =
       Field.sections(
-          "lengths", "stocked lengths, shortest first", List.<Field<?>>of(LENGTH, Purchase.PRICE));
+          "lengths",
+          "stocked lengths, one by one or in series, shortest first",
+          List.<Field<?>>of(LENGTH, TO, STEP, Purchase.PRICE, RISE));
 
   BoltSection() {
     super(
@@ -45,6 +57,10 @@ final class BoltSection extends CatalogSection {
             LENGTHS,
             Purchase.SUPPLIER,
             Purchase.SOURCE));
+  }
+
+  private static Field<Double> length(String key, String help) {
+    return Field.lengthMm(key, help, inches(0.25), inches(30));
   }
 
   @Override
@@ -67,25 +83,47 @@ final class BoltSection extends CatalogSection {
             lengths(values.get(LENGTHS)),
             values.get(NUT_PRICE),
             values.get(WASHER_PRICE),
-            values.get(Purchase.SUPPLIER)));
+            Purchase.supplier(entry, values)));
   }
 
   private static List<BoltSize.Stocked> lengths(List<FieldValues> written) {
-    List<BoltSize.Stocked> lengths = new ArrayList<>(written.size());
-    double beforeMm = 0;
+    List<BoltSize.Stocked> lengths = new ArrayList<>();
     for (FieldValues one : written) {
-      double lengthMm = one.get(LENGTH);
-      if (lengthMm <= beforeMm) {
-        throw new IllegalArgumentException(
-            "a stocked length of "
-                + lengthMm
-                + " mm stands after "
-                + beforeMm
-                + " mm. List each length once, the shortest first.");
+      BigDecimal price = one.get(Purchase.PRICE);
+      add(lengths, one.get(LENGTH), price);
+      if (one.isWritten(TO) || one.isWritten(STEP)) {
+        addSeries(lengths, one, price);
       }
-      beforeMm = lengthMm;
-      lengths.add(new BoltSize.Stocked(lengthMm, one.get(Purchase.PRICE)));
     }
     return lengths;
+  }
+
+  private static void addSeries(
+      List<BoltSize.Stocked> lengths, FieldValues series, BigDecimal firstPrice) {
+    if (!series.isWritten(TO) || !series.isWritten(STEP)) {
+      throw new IllegalArgumentException(
+          "a series of lengths needs both to and step. Add the other, or take both out.");
+    }
+    double firstMm = series.get(LENGTH);
+    double stepMm = series.get(STEP);
+    BigDecimal rise = series.find(RISE).orElse(BigDecimal.ZERO);
+    BigDecimal price = firstPrice;
+    for (int i = 1; firstMm + i * stepMm <= series.get(TO) + ROUNDING_MM; i++) {
+      price = price.add(rise);
+      add(lengths, firstMm + i * stepMm, price);
+    }
+  }
+
+  private static void add(List<BoltSize.Stocked> lengths, double lengthMm, BigDecimal price) {
+    double beforeMm = lengths.isEmpty() ? 0 : lengths.get(lengths.size() - 1).lengthMm();
+    if (lengthMm <= beforeMm) {
+      throw new IllegalArgumentException(
+          "a stocked length of "
+              + lengthMm
+              + " mm stands after "
+              + beforeMm
+              + " mm. List each length once, the shortest first.");
+    }
+    lengths.add(new BoltSize.Stocked(lengthMm, price));
   }
 }

@@ -12,15 +12,24 @@ import trammel.planning.quantity.UnitSystem;
  * @param node what is written of it
  * @param units what its bare numbers mean
  * @param folder which of the folders read it comes from, counted from 0; the last that changes it
+ * @param usual what its file says for every entry
  */
-record CatalogEntry(String key, ObjectNode node, UnitSystem units, int folder) {
+record CatalogEntry(String key, ObjectNode node, UnitSystem units, int folder, Usual usual) {
+  /**
+   * What a file says at its top for every entry that says nothing else.
+   *
+   * @param supplier who delivers
+   * @param leadDays working days to delivery
+   */
+  record Usual(Optional<String> supplier, Optional<Integer> leadDays) {}
+
   Location location() {
     return node.location();
   }
 
   /** This entry with the keys that a later folder writes put in place of its own. */
   CatalogEntry changedBy(CatalogEntry later) {
-    return new CatalogEntry(key, changed(node, later.node), units, later.folder);
+    return new CatalogEntry(key, changed(node, later.node), units, later.folder, usual);
   }
 
   private static ObjectNode changed(ObjectNode before, ObjectNode later) {

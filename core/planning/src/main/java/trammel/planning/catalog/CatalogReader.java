@@ -14,11 +14,9 @@ import trammel.planning.document.BadInputException;
 import trammel.planning.document.DocumentFormat;
 import trammel.planning.document.DocumentReader;
 import trammel.planning.document.Location;
-import trammel.planning.document.NumberNode;
 import trammel.planning.document.ObjectNode;
 import trammel.planning.document.Problem;
 import trammel.planning.document.Problems;
-import trammel.planning.document.TextNode;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldReader;
 import trammel.planning.fields.FieldValues;
@@ -126,10 +124,10 @@ public final class CatalogReader {
         remedy);
   }
 
-  private void readFile(Path file, int folder) {
+  private void readFile(Path path, int folder) {
     ObjectNode root;
     try {
-      root = DocumentReader.read(file);
+      root = DocumentReader.read(path);
     } catch (BadInputException unreadable) {
       for (Problem problem : unreadable.problems()) {
         problems.add(problem);
@@ -142,13 +140,18 @@ public final class CatalogReader {
     if (word.isEmpty()) {
       return;
     }
-    UnitSystem units = UnitSystem.ofWord(word.get());
+    FileTop file =
+        new FileTop(
+            UnitSystem.ofWord(word.get()),
+            folder,
+            new CatalogEntry.Usual(
+                head.find(CatalogFields.SUPPLIER), head.find(CatalogFields.LEAD_DAYS)));
     boolean priced = false;
     for (int i = 0; i < sections.size(); i++) {
       CatalogSection section = sections.get(i);
       Optional<ObjectNode> written = root.findObject(section.key());
       if (written.isPresent()) {
-        collect(section, entries.get(i), written.get(), head, units, folder);
+        collect(section, entries.get(i), written.get(), file);
         priced = priced || section.isPriced();
       }
     }
@@ -192,17 +195,14 @@ public final class CatalogReader {
       CatalogSection section,
       CatalogEntries into,
       ObjectNode written,
-      FieldValues head,
-      UnitSystem units,
-      int folder) {
+      FileTop file) {
     if (section.isSingle()) {
-      into.put(new CatalogEntry(section.key(), written, units, folder));
+      into.put(file.entry(section.key(), written));
       return;
     }
     for (ObjectNode.Member member : written.members()) {
       if (member.value() instanceof ObjectNode node) {
-        ObjectNode filled = into.has(member.key()) ? node : withUsual(section, node, head);
-        into.put(new CatalogEntry(member.key(), filled, units, folder));
+        into.put(file.entry(member.key(), node));
       } else {
         problems.error(
             member.value().location(),
@@ -213,26 +213,11 @@ public final class CatalogReader {
     }
   }
 
-  /** The entry with what the top of its file says for all of its entries. */
-  private static ObjectNode withUsual(CatalogSection section, ObjectNode node, FieldValues head) {
-    ObjectNode filled = node;
-    Optional<String> supplier = head.find(CatalogFields.SUPPLIER);
-    if (supplier.isPresent() && lacks(Purchase.SUPPLIER, section, node)) {
-      Location where = head.locationOf(CatalogFields.SUPPLIER);
-      filled = filled.with(Purchase.SUPPLIER.key(), new TextNode(where, supplier.get()));
+  /** What the top of a file says of every entry in it. */
+  private record FileTop(UnitSystem units, int folder, CatalogEntry.Usual usual) {
+    CatalogEntry entry(String key, ObjectNode node) {
+      return new CatalogEntry(key, node, units, folder, usual);
     }
-    Optional<Integer> leadDays = head.find(CatalogFields.LEAD_DAYS);
-    if (leadDays.isPresent() && lacks(Purchase.LEAD_DAYS, section, node)) {
-      Location where = head.locationOf(CatalogFields.LEAD_DAYS);
-      filled =
-          filled.with(
-              Purchase.LEAD_DAYS.key(), new NumberNode(where, Integer.toString(leadDays.get())));
-    }
-    return filled;
-  }
-
-  private static boolean lacks(Field<?> field, CatalogSection section, ObjectNode node) {
-    return section.fields().contains(field) && node.find(field.key()).isEmpty();
   }
 
   // Assembly

@@ -63,7 +63,7 @@ final class CoilSection extends CatalogSection {
               values.get(FREE_LENGTH),
               spring.get(SOLID),
               values.get(OUTSIDE) / 2));
-      assembly.addItem(Purchase.part(key, title, spring, values), spring.location());
+      assembly.addItem(Purchase.part(key, title, spring, values, entry), spring.location());
     }
   }
 }

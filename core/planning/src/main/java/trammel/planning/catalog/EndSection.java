@@ -97,7 +97,7 @@ final class EndSection extends CatalogSection {
             values.find(THREAD).orElse(0.0),
             values.find(TUBE_END).orElse(""),
             values.find(JAM_NUT).orElse("")));
-    assembly.addItem(Purchase.part(entry.key(), title, values, values), entry.location());
+    Purchase.addPart(entry.key(), title, values, entry, assembly);
     assembly.requireBolt(
         joint.boltDiameterMm(), "a bolt of its own diameter", values.locationOf(BOLT));
     if (threaded) {

@@ -39,8 +39,8 @@ final class ItemSection extends CatalogSection {
             values.get(UNIT),
             values.get(Purchase.PRICE),
             bought(values.get(BOUGHT)),
-            values.get(Purchase.SUPPLIER),
-            values.get(Purchase.LEAD_DAYS),
+            Purchase.supplier(entry, values),
+            Purchase.leadDays(entry, values),
             values.find(Purchase.MASS).orElse(0.0)),
         entry.location());
   }

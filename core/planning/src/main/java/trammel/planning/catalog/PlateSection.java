@@ -62,7 +62,7 @@ final class PlateSection extends CatalogSection {
             steel.get().yieldMPa(),
             steel.get().tensileMPa(),
             sheets,
-            values.get(Purchase.SUPPLIER),
-            values.get(Purchase.LEAD_DAYS)));
+            Purchase.supplier(entry, values),
+            Purchase.leadDays(entry, values)));
   }
 }

@@ -3,18 +3,21 @@ package trammel.planning.catalog;
 import static trammel.planning.catalog.CatalogUnits.pounds;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldValues;
+import trammel.planning.quantity.UnitSystem;
 
 /** The fields of anything that is bought. */
 final class Purchase {
   static final Field<String> TITLE = Field.text("title", "what it is, for lists and orders", 90);
   static final Field<BigDecimal> PRICE = Field.money("price", "price of one");
   static final Field<String> SUPPLIER =
-      Field.text("supplier", "who delivers it; may stand once at the top of the file", 60);
+      Field.text("supplier", "who delivers it, unless the top of the file says it", 60).optional();
   static final Field<Integer> LEAD_DAYS =
       Field.count(
-          "lead_days", "working days to delivery; may stand once at the top of the file", 0, 365);
+              "lead_days", "working days to delivery, unless the top of the file says it", 0, 365)
+          .optional();
   static final Field<Double> MASS =
       Field.massKg("mass", "weight of one on the vehicle", 0, pounds(1000)).optional();
   static final Field<String> SOURCE =
@@ -22,16 +25,66 @@ final class Purchase {
 
   private Purchase() {}
 
-  /** The priced item of an entry that is bought by the piece as a part. */
-  static Item part(String key, String title, FieldValues priced, FieldValues bought) {
+  /**
+   * The supplier of an entry.
+   *
+   * @throws IllegalArgumentException if neither the entry nor its file says it
+   */
+  static String supplier(CatalogEntry entry, FieldValues values) {
+    Optional<String> own = values.find(SUPPLIER);
+    Optional<String> supplier = own.isPresent() ? own : entry.usual().supplier();
+    if (supplier.isEmpty()) {
+      throw missing(SUPPLIER);
+    }
+    return supplier.get();
+  }
+
+  /**
+   * The working days to delivery of an entry.
+   *
+   * @throws IllegalArgumentException if neither the entry nor its file says them
+   */
+  static int leadDays(CatalogEntry entry, FieldValues values) {
+    Optional<Integer> own = values.find(LEAD_DAYS);
+    Optional<Integer> leadDays = own.isPresent() ? own : entry.usual().leadDays();
+    if (leadDays.isEmpty()) {
+      throw missing(LEAD_DAYS);
+    }
+    return leadDays.get();
+  }
+
+  private static IllegalArgumentException missing(Field<?> field) {
+    return new IllegalArgumentException(
+        field.key()
+            + " stands neither here nor at the top of the file. Add it, such as "
+            + field.key()
+            + ": "
+            + field.example(UnitSystem.US)
+            + ".");
+  }
+
+  /** Adds the priced item of an entry that is bought by the piece as a part. */
+  static void addPart(
+      String key, String title, FieldValues values, CatalogEntry entry, CatalogAssembly assembly) {
+    assembly.addItem(part(key, title, values, values, entry), entry.location());
+  }
+
+  /**
+   * A part that is bought by the piece.
+   *
+   * @param priced where its price and weight are written
+   * @param bought where its supplier is written
+   */
+  static Item part(
+      String key, String title, FieldValues priced, FieldValues bought, CatalogEntry entry) {
     return new Item(
         key,
         title,
         "each",
         priced.get(PRICE),
         BoughtAs.PART,
-        bought.get(SUPPLIER),
-        bought.get(LEAD_DAYS),
+        supplier(entry, bought),
+        leadDays(entry, bought),
         priced.find(MASS).orElse(0.0));
   }
 }

@@ -59,7 +59,7 @@ final class ShockSection extends CatalogSection {
             values.get(COIL_OVER),
             values.get(BOLT),
             values.get(EYE_WIDTH)));
-    assembly.addItem(Purchase.part(entry.key(), title, values, values), entry.location());
+    Purchase.addPart(entry.key(), title, values, entry, assembly);
     assembly.requireBolt(values.get(BOLT), "a bolt of its own diameter", values.locationOf(BOLT));
   }
 }

@@ -118,6 +118,15 @@ public final class FieldReader {
   /** Reports unknown keys; returns the known keys that were probably meant by them. */
   private List<String> reportUnknownKeys(ObjectNode object, List<Field<?>> fields) {
     List<String> known = keys(fields);
+    boolean allKnown = true;
+    for (ObjectNode.Member member : object.members()) {
+      allKnown = allKnown && known.contains(member.key());
+    }
+    // Most groups are right, and a cold start reads hundreds of them.
+    return allKnown ? List.of() : unknownKeys(object, known);
+  }
+
+  private List<String> unknownKeys(ObjectNode object, List<String> known) {
     List<String> free = new ArrayList<>(known);
     for (ObjectNode.Member member : object.members()) {
       free.remove(member.key());

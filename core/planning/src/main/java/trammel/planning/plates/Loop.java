@@ -73,12 +73,14 @@ public record Loop(List<Edge> edges) {
       requireNoSpike(edges.get(i), edges.get((i + 1) % count), i);
     }
     Bounds[] bounds = new Bounds[count];
+    double[] startMm = new double[count + 1];
     for (int i = 0; i < count; i++) {
       bounds[i] = edges.get(i).bounds();
+      startMm[i + 1] = startMm[i] + edges.get(i).lengthMm();
     }
     for (int i = 0; i < count; i++) {
       for (int j = i + 1; j < count; j++) {
-        if (!bounds[i].apartMm(bounds[j], TOUCH_MM) && meet(edges, i, j)) {
+        if (!bounds[i].apartMm(bounds[j], TOUCH_MM) && meet(edges, startMm, i, j)) {
           throw new IllegalArgumentException(
               "A closed path meets itself: edge "
                   + (i + 1)
@@ -103,27 +105,32 @@ public record Loop(List<Edge> edges) {
     }
   }
 
-  private static boolean meet(List<Edge> edges, int i, int j) {
+  /** Edges joined by nothing, or by an edge too short to see, are neighbours and may be near. */
+  private static boolean meet(List<Edge> edges, double[] startMm, int i, int j) {
     Edge a = edges.get(i);
     Edge b = edges.get(j);
-    boolean shareEnd = j == i + 1;
-    boolean shareStart = i == 0 && j == edges.size() - 1;
+    double wholeMm = startMm[edges.size()];
+    boolean shareEnd = startMm[j] - startMm[i + 1] < JOINT_SLACK_MM;
+    boolean shareStart = startMm[i] + wholeMm - startMm[j + 1] < JOINT_SLACK_MM;
     if (!shareEnd && !shareStart) {
       return Clearance.betweenMm(a, b) < TOUCH_MM;
     }
     for (Point2 crossing : Clearance.crossings(a, b)) {
-      boolean atEnd = shareEnd && crossing.distanceMm(a.to()) < JOINT_SLACK_MM;
-      boolean atStart = shareStart && crossing.distanceMm(a.from()) < JOINT_SLACK_MM;
+      boolean atEnd = shareEnd && crossing.distanceMm(a.to()) < 2.0 * JOINT_SLACK_MM;
+      boolean atStart = shareStart && crossing.distanceMm(a.from()) < 2.0 * JOINT_SLACK_MM;
       if (!atEnd && !atStart) {
         return true;
       }
     }
+    // The far end of an edge too short to see is near its neighbour by nature.
     boolean endTouches =
-        (!shareStart && (b.distanceMm(a.from()) < TOUCH_MM))
-            || (!shareEnd && (b.distanceMm(a.to()) < TOUCH_MM));
+        a.lengthMm() > JOINT_SLACK_MM
+            && ((!shareStart && b.distanceMm(a.from()) < TOUCH_MM)
+                || (!shareEnd && b.distanceMm(a.to()) < TOUCH_MM));
     boolean otherTouches =
-        (!shareStart && (a.distanceMm(b.to()) < TOUCH_MM))
-            || (!shareEnd && (a.distanceMm(b.from()) < TOUCH_MM));
+        b.lengthMm() > JOINT_SLACK_MM
+            && ((!shareStart && a.distanceMm(b.to()) < TOUCH_MM)
+                || (!shareEnd && a.distanceMm(b.from()) < TOUCH_MM));
     return endTouches || otherTouches;
   }
 

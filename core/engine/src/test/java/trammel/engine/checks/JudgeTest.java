@@ -1,0 +1,198 @@
+package trammel.engine.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trammel.engine.checks.SampleLayout.INCH;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import trammel.engine.checks.CheckResult.Judged;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.Driveline;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Travel;
+
+class JudgeTest {
+  private final Judge judge =
+      new Judge(StandardChecks.all(), SampleLayout.limits(), SampleLayout.settings());
+
+  private Judged judged(Layout layout, String id) {
+    for (CheckResult result : judge.judge(layout)) {
+      if (result.id().equals(id) && result instanceof Judged judged) {
+        return judged;
+      }
+    }
+    throw new AssertionError("check " + id + " was not judged");
+  }
+
+  private static Layout moved(String name, End end, Direction direction, double inches) {
+    return new Adjustment.MoveEnds(Set.of(name), end, direction)
+        .apply(SampleLayout.good(), inches * INCH);
+  }
+
+  @Test
+  void everyCheckOfAGoodLayoutIsJudged() {
+    List<CheckResult> results = judge.judge(SampleLayout.good());
+
+    assertEquals(StandardChecks.all().size(), results.size());
+    for (CheckResult result : results) {
+      Judged judged = (Judged) result;
+      assertTrue(judged.verdict() != Verdict.STOP, judged.id() + " " + judged.value());
+    }
+  }
+
+  /** By hand: 0.4 in over 24 in is atan(0.4/24) = 0.9548 deg. */
+  @Test
+  void theBarAngleIsTheSideViewSlope() {
+    assertEquals(0.9548, Math.toDegrees(judged(SampleLayout.good(), "lower-bar-angle").value()), 1e-4);
+  }
+
+  /** By hand: an end moved 1/4 in along its 24 in bar makes it 0.25 cos(0.955 deg) longer. */
+  @Test
+  void aBarMovedForwardNoLongerMatchesItsTwin() {
+    Judged match =
+        judged(moved("lower-left", End.FRAME, Direction.FORWARD, 0.25), "lower-bar-match");
+
+    assertEquals(0.25 * Math.cos(Math.atan(0.4 / 24)), match.value() / INCH, 1e-4);
+    assertEquals(Verdict.STOP, match.verdict());
+    assertEquals("lower-left is the longest", match.where());
+  }
+
+  /**
+   * By hand: a level bar of 36 in gives 36 - sqrt(36^2 - 3.5^2) = 0.1705 in at 3.5 in of bump, as in
+   * the pure geometry of the lateral bar's arc.
+   */
+  @Test
+  void theLateralBarsArcShiftsTheAxle() {
+    Judged shift = judged(SampleLayout.good(), "lateral-shift");
+
+    assertEquals(36 - Math.sqrt(36 * 36 - 3.5 * 3.5), shift.value() / INCH, 2e-3);
+  }
+
+  /** By hand: tube top 14.5 + 1.5 = 16 in, underside 20.5 in, less 3.5 in of bump: 1.0 in. */
+  @Test
+  void theGapToTheRailIsWhatTheTravelLeaves() {
+    Judged gap = judged(SampleLayout.good(), "axle-to-rail");
+
+    assertEquals(1.0, gap.value() / INCH, 2e-3);
+  }
+
+  @Test
+  void theRailStopsTheAxleBeforeTheBumpStop() {
+    Layout low =
+        SampleLayout.good()
+            .withChassis(SampleLayout.chassis().withTravel(new Travel(6 * INCH, 3 * INCH)));
+
+    Judged travel = judged(low, "bump-travel");
+
+    assertTrue(travel.where().contains("shock") || travel.where().contains("rail"), travel.where());
+    assertTrue(travel.value() < 4.6 * INCH, "travel " + travel.value());
+  }
+
+  /** By hand: asin of nothing but the lean: atan(1.5 / 13) = 6.582 deg. */
+  @Test
+  void theLeanIsMeasuredFromUpright() {
+    assertEquals(
+        Math.toDegrees(Math.atan(1.5 / 13)),
+        Math.toDegrees(judged(SampleLayout.good(), "spring-lean").value()),
+        1e-9);
+  }
+
+  @Test
+  void aPinionTurnedUpIsToldToTurnBackByWhatTheAngleFinderReads() {
+    Chassis chassis = SampleLayout.chassis();
+    Layout turned =
+        SampleLayout.good()
+            .withChassis(
+                chassis.withDriveline(
+                    chassis
+                        .driveline()
+                        .withPinionTurned(chassis.axleCentre(), Math.toRadians(4))));
+
+    Judged pinion = judged(turned, "pinion-parallel");
+
+    assertEquals(Verdict.STOP, pinion.verdict());
+    assertEquals(-3, Math.toDegrees(pinion.change().orElseThrow().amount()), 1e-9);
+  }
+
+  @Test
+  void aSlipYokeThatIsNotMeasuredIsNotJudged() {
+    Chassis chassis = SampleLayout.chassis();
+    Driveline old = chassis.driveline();
+    Driveline unmeasured =
+        new Driveline(
+            old.pinionJoint(),
+            old.pinionAxis(),
+            old.transmissionJoint(),
+            old.transmissionAxis(),
+            old.shaftDiameterMm(),
+            old.shaftWallMm(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+
+    List<CheckResult> results =
+        judge.judge(SampleLayout.good().withChassis(chassis.withDriveline(unmeasured)));
+
+    assertEquals(
+        2, results.stream().filter(result -> result instanceof CheckResult.NotJudged).count());
+  }
+
+  @Test
+  void theWorstComesFirst() {
+    List<CheckResult> results =
+        judge.judge(moved("lower-left", End.FRAME, Direction.FORWARD, 0.25));
+
+    assertEquals(Verdict.STOP, ((Judged) results.get(0)).verdict());
+  }
+
+  @Test
+  void aCheckWithoutALimitIsRefused() {
+    Map<String, Limit> limits = new HashMap<>(SampleLayout.limits());
+    limits.remove("roll-steer");
+
+    assertTrue(
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Judge(StandardChecks.all(), limits, SampleLayout.settings()))
+            .getMessage()
+            .contains("roll-steer"));
+  }
+
+  /** Whatever is moved, a change that is offered makes its check good when it is made. */
+  @Property(tries = 60)
+  void everyChangeThatIsOfferedHelps(
+      @ForAll @DoubleRange(min = -2, max = 2) double lowerUp,
+      @ForAll @DoubleRange(min = -2, max = 2) double upperUp,
+      @ForAll @DoubleRange(min = -3, max = 3) double lateralUp,
+      @ForAll @DoubleRange(min = -5, max = 5) double pinionDeg,
+      @ForAll @DoubleRange(min = -4, max = 4) double shockOut) {
+    Layout layout = SampleLayout.good();
+    layout = move(layout, Set.of("lower-left", "lower-right"), Direction.UP, lowerUp);
+    layout = move(layout, Set.of("upper-left", "upper-right"), Direction.UP, upperUp);
+    layout = move(layout, Set.of("lateral-bar"), Direction.UP, lateralUp);
+    layout = move(layout, Set.of("shock-left", "shock-right"), Direction.OUTBOARD, shockOut);
+    layout = new Adjustment.TurnPinion().apply(layout, Math.toRadians(pinionDeg));
+
+    for (CheckResult result : judge.judge(layout)) {
+      if (result instanceof Judged judged && judged.change().isPresent()) {
+        Change change = judged.change().get();
+        Layout after = change.adjustment().apply(layout, change.amount());
+        assertEquals(Verdict.GOOD, judged(after, judged.id()).verdict(), judged.id());
+      }
+    }
+  }
+
+  private static Layout move(Layout layout, Set<String> names, Direction way, double inches) {
+    return new Adjustment.MoveEnds(names, End.FRAME, way).apply(layout, inches * INCH);
+  }
+}

@@ -23,7 +23,7 @@ class GapPropertyTest {
    * Two points, one in each body, are the nearest if each body lies wholly behind the plane through
    * its point square to the line between them (separating planes; convex optimisation).
    */
-  @Property(tries = 2000)
+  @Property(tries = 1000)
   void gapOfSeparateBodiesIsProvedByItsPlanes(
       @ForAll("shapes") Shape first, @ForAll("shapes") Shape second) {
     Gap gap = Gap.between(first, second);
@@ -44,13 +44,13 @@ class GapPropertyTest {
    * Projecting from one convex body to the other and back comes to their nearest points (Cheney and
    * Goldstein 1959, from memory); no pair of points met on the way is nearer than the gap.
    */
-  @Property(tries = 300)
+  @Property(tries = 200)
   void gapIsWhatProjectingBackAndForthComesTo(
       @ForAll("shapes") Shape first, @ForAll("shapes") Shape second) {
     Gap gap = Gap.between(first, second);
     Point3 onSecond = Solids.nearestTo(second, new Point3(0, 0, 0));
     double distanceMm = 0;
-    for (int step = 0; step < 4000; step++) {
+    for (int step = 0; step < 2000; step++) {
       Point3 onFirst = Solids.nearestTo(first, onSecond);
       onSecond = Solids.nearestTo(second, onFirst);
       distanceMm = onFirst.distanceMm(onSecond);

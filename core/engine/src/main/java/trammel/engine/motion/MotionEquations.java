@@ -106,6 +106,30 @@ final class MotionEquations {
     return rate;
   }
 
+  /**
+   * Determinant of the equations at the last {@link #evaluate}. Yielding links: negative wherever
+   * their energy has no minimum, also where two directions have turned at once.
+   */
+  double signedDeterminant() {
+    if (exact()) {
+      return LinearSystem.solve(copyOfByFree(), new double[LengthExpansion.FREE]);
+    }
+    double[][] a = copyOfByFree();
+    double product = 1;
+    boolean minimum = true;
+    for (int k = 0; k < a.length; k++) {
+      product *= a[k][k];
+      minimum &= a[k][k] > 0;
+      for (int i = k + 1; i < a.length; i++) {
+        double factor = a[i][k] / a[k][k];
+        for (int j = k + 1; j < a.length; j++) {
+          a[i][j] -= factor * a[k][j];
+        }
+      }
+    }
+    return minimum ? product : -Math.abs(product);
+  }
+
   double[][] copyOfByFree() {
     double[][] copy = new double[LengthExpansion.FREE][];
     for (int j = 0; j < copy.length; j++) {

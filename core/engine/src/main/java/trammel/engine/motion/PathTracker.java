@@ -34,12 +34,13 @@ final class PathTracker {
   private static final double CONTRACTION = 0.25;
 
   /** Least cosine between the directions at both ends of a step. */
-  private static final double STRAIGHT = 0.97;
+  private static final double STRAIGHT = 0.99;
 
   /** Share of the determinant at ride below which the equations are singular. */
   private static final double SINGULAR = 1e-3;
 
-  private static final double NEARLY_SINGULAR = 0.05;
+  /** Share of the shortest link below which a step hides nothing. */
+  private static final double SURE_SHARE = 1e-4;
 
   private static final int CORRECTIONS = 8;
   private static final int MOST_STEPS = 2000;
@@ -83,7 +84,7 @@ final class PathTracker {
     tangent[WAY] = 1;
     tangent = tangentAt(point, tangent);
     double atRide = determinant;
-    double step = Math.min(0.1 * shortestMm, wayMm);
+    double step = Math.min(1e-3 * shortestMm, wayMm);
     double shortestStep = Math.min(1e-9 * shortestMm, 1e-3 * wayMm);
     for (int taken = 0; taken < MOST_STEPS; taken++) {
       reachedMm = point[WAY];
@@ -93,7 +94,7 @@ final class PathTracker {
         case FOLD:
           return End.FOLD;
         case MOVED:
-          step = Math.min(1.5 * step, longestStepMm(atRide));
+          step = Math.min(1.5 * step, longestStepMm());
           break;
         default:
           step /= 2;
@@ -113,18 +114,14 @@ final class PathTracker {
     return Math.abs(determinant) < SINGULAR * Math.abs(determinantAtRide) ? End.FOLD : End.LOST;
   }
 
-  /**
-   * Where the determinant has nearly vanished a fold is near and steps stay short. Far out, where
-   * the links are stretched many times over, the curve is straight and they may be long.
-   */
-  private double longestStepMm(double determinantAtRide) {
-    return Math.abs(determinant) < NEARLY_SINGULAR * Math.abs(determinantAtRide)
-        ? cautiousStepMm()
-        : Math.max(0.2 * shortestMm, 0.2 * Math.abs(point[WAY]));
+  /** Far out, where the links are stretched many times over, the curve is straight. */
+  private double longestStepMm() {
+    return Math.max(0.05 * shortestMm, 0.05 * Math.abs(point[WAY]));
   }
 
-  private double cautiousStepMm() {
-    return 0.02 * shortestMm;
+  /** Two folds close together, or a fold close to ride, would hide in a step of such a change. */
+  private static boolean changedMuch(double before, double after) {
+    return !(Math.abs(after - before) <= 0.5 * Math.abs(before));
   }
 
   /** Takes a step if the curve can be followed over it. */
@@ -135,9 +132,10 @@ final class PathTracker {
     Progress progress = Progress.TOO_LONG;
     if (direction != null && dot(direction, tangent) >= STRAIGHT) {
       boolean crossed = before * determinant <= 0;
-      if (crossed || direction[WAY] <= 0) {
-        // Two events in one long step would hide each other.
-        progress = step > cautiousStepMm() ? progress : endAtFold(step, before, crossed);
+      if (step > SURE_SHARE * shortestMm && changedMuch(before, determinant)) {
+        progress = Progress.TOO_LONG;
+      } else if (crossed || direction[WAY] <= 0) {
+        progress = endAtFold(step, before, crossed);
       } else if (next[WAY] >= wayMm) {
         progress = arriveWithin(step);
       } else {
@@ -243,7 +241,7 @@ final class PathTracker {
     double[] result = new double[SIZE];
     result[WAY] = 1;
     LinearSystem.solve(bordered(last), result);
-    determinant = LinearSystem.solve(equations.copyOfByFree(), new double[WAY]);
+    determinant = equations.signedDeterminant();
     double norm = Math.sqrt(dot(result, result));
     if (!(norm > 0 && norm < Double.POSITIVE_INFINITY)) {
       return null;

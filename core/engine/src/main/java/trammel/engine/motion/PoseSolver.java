@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
  * stiffness times squared stretch over the links, on the branch that is connected to ride.
  *
  * <p>Newton's method with exact derivatives starts from the second-order expansion of the motion
- * about ride, or from a neighbour. Its answer is taken only if every step shrank to less than a
- * quarter of the one before and the equations stayed well away from a fold; that holds then all the
- * way from ride too, where the steps are smaller still. In every other case the motion is followed
- * from ride in small steps, which settles the branch and finds the fold.
+ * about ride, or from a neighbour. Its answer is taken only if the first step corrected the start
+ * by little, every further step shrank to less than a quarter of the one before and the equations
+ * stayed well away from a fold. In every other case the motion is followed from ride in small
+ * steps, which settles the branch and finds the fold.
  *
  * <p>Immutable; one solver may serve many threads.
  */
@@ -23,13 +23,16 @@ public final class PoseSolver {
   /** A Newton step of size s leaves about s*s over this share of the shortest link. */
   private static final double CURVATURE_SHARE = 0.2;
 
+  /** A start is trusted if the first step corrects it by less than this share of that link. */
+  private static final double TRUSTED_SHARE = 0.03;
+
   private static final double CONTRACTION = 0.25;
 
   /** Steps below this are rounding and need not shrink any more (mm). */
   private static final double ROUNDING_MM = 1e-7;
 
   /** Share of the determinant at ride below which a fold may be near. */
-  private static final double WELL_AWAY = 0.1;
+  private static final double WELL_AWAY = 0.2;
 
   private static final int MOST_STEPS = 8;
   private static final double STEEPEST_ROLL_RAD = Math.PI / 2;
@@ -39,7 +42,7 @@ public final class PoseSolver {
   private final NewtonStep newton;
   private final RideExpansion expansion;
   private final double convergedSquare;
-  private final double reachMm;
+  private final double trustedMm;
   private final double determinantAtRide;
 
   /** Prepares the search for a linkage; costs about as much as a few poses. */
@@ -49,7 +52,7 @@ public final class PoseSolver {
     newton = new NewtonStep(table);
     expansion = new RideExpansion(table);
     convergedSquare = ERROR_MM * CURVATURE_SHARE * table.shortestMm;
-    reachMm = 0.5 * table.shortestMm;
+    trustedMm = TRUSTED_SHARE * table.shortestMm;
     FreePosition ride = new FreePosition();
     newton.advance(ride, 0, 0, 1);
     determinantAtRide = ride.determinant;
@@ -170,10 +173,10 @@ public final class PoseSolver {
   }
 
   boolean converges(FreePosition at, double heaveMm, double sinRoll, double cosRoll) {
-    double last = reachMm;
+    double last = trustedMm;
     for (int k = 0; k < MOST_STEPS; k++) {
       double step = newton.advance(at, heaveMm, sinRoll, cosRoll);
-      if (!(step < reachMm) || (k > 0 && step > CONTRACTION * last && step > ROUNDING_MM)) {
+      if (!(step < trustedMm) || (k > 0 && step > CONTRACTION * last && step > ROUNDING_MM)) {
         return false;
       }
       if (step * step < convergedSquare) {

@@ -32,6 +32,12 @@ public final class Deadline {
     return new Deadline(startNanos, now + (long) ((endNanos - now) * fraction));
   }
 
+  /** An earlier deadline: the given time from now, if that comes first. */
+  public Deadline within(double seconds) {
+    long end = System.nanoTime() + (long) (seconds * NANOS_PER_SECOND);
+    return new Deadline(startNanos, end - endNanos < 0 ? end : endNanos);
+  }
+
   /** True once the time is up. */
   public boolean isPast() {
     return System.nanoTime() - endNanos >= 0;

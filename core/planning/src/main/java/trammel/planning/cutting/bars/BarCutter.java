@@ -28,6 +28,15 @@ public final class BarCutter {
   /** Up to this many kinds the exact search is quicker than more tries at rounding. */
   private static final int FEW_KINDS = 40;
 
+  /** Above this many kinds the relaxation takes too long to start with. */
+  private static final int MANY_KINDS = 300;
+
+  /** From this many pieces a plan need not be proven to the last bar. */
+  private static final int MANY_PIECES = 1000;
+
+  /** Gap at which the search for a better plan of many pieces ends. */
+  private static final double GOOD_ENOUGH = 5e-4;
+
   private static final int EARLY_DIVES = 5;
   private static final int DUAL_SETS = 8;
 
@@ -62,7 +71,8 @@ public final class BarCutter {
     CutList whole = settled.fixed().copy();
     whole.addAll(model, rest.inKindsOf(model, incumbent.best()));
     BigDecimal bound = model.money(settled.fixed().price + incumbent.lowerBound());
-    return new PlanWriter(problem, model).write(whole, bound, incumbent.isClosed(), deadline);
+    CutList tidy = new OffcutKeeper(model).gathered(whole);
+    return new PlanWriter(problem, model).write(tidy, bound, incumbent.isClosed(), deadline);
   }
 
   private static Incumbent solve(BarModel model, Deadline deadline) {
@@ -76,12 +86,22 @@ public final class BarCutter {
     return incumbent;
   }
 
+  /** A better plan for a small problem, or the known one. */
+  private static CutList improved(BarModel model, CutList known, Deadline deadline) {
+    Incumbent incumbent = new Incumbent(model, known, known.price);
+    if (!incumbent.isClosed()) {
+      new Search(model, incumbent, highestPrice(model), deadline).round();
+    }
+    return incumbent.best();
+  }
+
   /** The part of the work that small jobs rarely need. */
   private static final class Search {
     private final BarModel model;
     private final Incumbent incumbent;
     private final Deadline deadline;
     private final PatternGeneration generation;
+    private final double goodEnough;
     private int dives;
 
     Search(BarModel model, Incumbent incumbent, long highest, Deadline deadline) {
@@ -92,25 +112,50 @@ public final class BarCutter {
       if (incumbent.exists()) {
         pool.addAll(incumbent.best());
       }
+      goodEnough = pieces(model) < MANY_PIECES ? 0 : GOOD_ENOUGH;
       generation = new PatternGeneration(model, pool, deadline, highest);
     }
 
     void run() {
+      if (incumbent.exists() && model.kinds() > MANY_KINDS) {
+        polish(deadline.part(0.6));
+      }
+      if (isOver()) {
+        return;
+      }
       Relaxation root = generation.solve(model.demand, model.available, incumbent::isExhausted);
       incumbent.raiseBound(root.lowerBound);
       dive(root, 0);
-      if (!isOver() && model.kinds() > FEW_KINDS) {
+      boolean some = model.kinds() > FEW_KINDS && model.kinds() <= MANY_KINDS;
+      if (!isOver() && some) {
         for (int i = 0; i < EARLY_DIVES && !isOver(); i++) {
           dive(null, 0);
         }
       }
-      if (!isOver()) {
+      if (!isOver() && model.kinds() <= MANY_KINDS) {
         prove();
+      }
+      if (!isOver() && incumbent.exists()) {
+        polish(deadline);
       }
     }
 
+    private void polish(Deadline end) {
+      new PlanPolish(model, BarCutter::improved).run(incumbent, goodEnough, end);
+    }
+
+    /** A relaxation and a few roundings of it, no proof. */
+    void round() {
+      Relaxation root = generation.solve(model.demand, model.available, incumbent::isExhausted);
+      incumbent.raiseBound(root.lowerBound);
+      dive(root, 0);
+      dive(null, 0);
+    }
+
     private boolean isOver() {
-      return incumbent.isClosed() || deadline.isPast();
+      return incumbent.isClosed()
+          || deadline.isPast()
+          || incumbent.exists() && incumbent.gap() < goodEnough;
     }
 
     private void dive(Relaxation root, int discrepancies) {
@@ -151,14 +196,18 @@ public final class BarCutter {
 
   private static long highestPrice(BarModel model) {
     long dearest = 1;
-    long pieces = 0;
     for (long price : model.price) {
       dearest = Math.max(dearest, price);
     }
+    return Math.multiplyExact(dearest, Math.max(1, pieces(model)));
+  }
+
+  private static long pieces(BarModel model) {
+    long pieces = 0;
     for (int d : model.demand) {
       pieces += d;
     }
-    return Math.multiplyExact(dearest, Math.max(1, pieces));
+    return pieces;
   }
 
   private static StockShortageException shortage(BarCuttingProblem problem, boolean proven) {

@@ -1,8 +1,8 @@
 package trammel.planning.cutting.bars;
 
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import trammel.planning.cutting.Quantities;
 import trammel.planning.cutting.StockShortageException;
 
@@ -13,7 +13,7 @@ import trammel.planning.cutting.StockShortageException;
  * needs no cut behind it when it ends with the bar. With a clamp loss, the stub that the saw cannot
  * feed stays on and the cut before it is made: trim + sum of (piece + kerf) + clamp loss ≤ L.
  *
- * @param stock the lengths to choose from
+ * @param stock the lengths to choose from; entries of one name add up and must be alike
  * @param pieces the pieces needed
  * @param kerfMm width of one saw cut, mm
  * @param clampLossMm end of every bar that the saw cannot feed, mm; 0 when there is none
@@ -55,15 +55,27 @@ public record BarCuttingProblem(
     this(stock, pieces, kerfMm, clampLossMm, trimMm, USUAL_USEFUL_OFFCUT_MM);
   }
 
+  /** Two remnants may well carry the same name, but then they must be alike. */
   private static void requireDistinct(List<BarStock> stock) {
-    Set<String> seen = new HashSet<>();
+    Map<String, BarStock> seen = new HashMap<>();
     for (BarStock bar : stock) {
-      if (!seen.add(bar.id())) {
+      BarStock before = seen.putIfAbsent(bar.id(), bar);
+      if (before != null
+          && (before.lengthMm() != bar.lengthMm()
+              || before.price().compareTo(bar.price()) != 0
+              || before.remnant() != bar.remnant())) {
         throw new IllegalArgumentException(
             "the stock "
                 + bar.id()
-                + " is listed twice; each name may appear once."
-                + " Rename one, or raise the number available.");
+                + " is listed twice, with "
+                + Quantities.millimetres(before.lengthMm())
+                + " at "
+                + before.price().toPlainString()
+                + " and "
+                + Quantities.millimetres(bar.lengthMm())
+                + " at "
+                + bar.price().toPlainString()
+                + "; one name stands for one length and price. Rename one.");
       }
     }
   }

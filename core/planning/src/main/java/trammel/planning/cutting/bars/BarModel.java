@@ -186,6 +186,11 @@ final class BarModel {
 
   /** The same stock for fewer pieces; kinds keep their order, those not asked for fall out. */
   BarModel forDemand(int[] lessDemand) {
+    return forDemand(lessDemand, available);
+  }
+
+  /** The same with other numbers of stock on hand. */
+  BarModel forDemand(int[] lessDemand, int[] otherAvailable) {
     int kept = 0;
     for (int d : lessDemand) {
       kept += d > 0 ? 1 : 0;
@@ -201,7 +206,17 @@ final class BarModel {
       }
     }
     return new BarModel(
-        keptSize, keptDemand, capacity, price, available, priceStep, stocks, keptPieces);
+        keptSize, keptDemand, capacity, price, otherAvailable, priceStep, stocks, keptPieces);
+  }
+
+  /** The list, written in kinds of a larger model, in the kinds of this one. */
+  CutList fromKindsOf(BarModel larger, CutList list) {
+    int[] kindOf = new int[larger.size.length];
+    for (int k = 0, at = 0; k < kindOf.length && at < size.length; k++) {
+      kindOf[k] = at;
+      at += larger.size[k] == size[at] ? 1 : 0;
+    }
+    return renamed(list, kindOf);
   }
 
   /** The list in the kinds of another model that has all sizes of this one. */
@@ -214,6 +229,10 @@ final class BarModel {
       }
       kindOf[k] = at;
     }
+    return renamed(list, kindOf);
+  }
+
+  private CutList renamed(CutList list, int[] kindOf) {
     CutList converted = new CutList();
     for (int i = 0; i < list.patterns.size(); i++) {
       Pattern pattern = list.patterns.get(i);
@@ -221,7 +240,7 @@ final class BarModel {
       for (int j = 0; j < kinds.length; j++) {
         kinds[j] = kindOf[pattern.kinds[j]];
       }
-      converted.add(other, new Pattern(pattern.stock, kinds, pattern.counts), list.times.get(i));
+      converted.add(this, new Pattern(pattern.stock, kinds, pattern.counts), list.times.get(i));
     }
     return converted;
   }

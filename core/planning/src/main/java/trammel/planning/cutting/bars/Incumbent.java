@@ -2,7 +2,6 @@ package trammel.planning.cutting.bars;
 
 /** The best plan so far and the best bound so far. */
 final class Incumbent {
-  private final BarModel model;
   private final PriceLadder ladder;
   private CutList best;
   private long bestPrice;
@@ -12,7 +11,6 @@ final class Incumbent {
    * @param highest a price that no plan worth having exceeds
    */
   Incumbent(BarModel model, CutList first, long highest) {
-    this.model = model;
     this.best = first;
     this.bestPrice = first == null ? highest + 1 : first.price;
     this.ladder = new PriceLadder(model, bestPrice);
@@ -46,6 +44,11 @@ final class Incumbent {
     return lowerBound >= bestPrice;
   }
 
+  /** How far the best plan may lie above the optimum, as a part of its price. */
+  double gap() {
+    return bestPrice == 0 ? 0 : (double) (bestPrice - lowerBound) / bestPrice;
+  }
+
   boolean exists() {
     return best != null;
   }
@@ -65,9 +68,5 @@ final class Incumbent {
   /** The dearest total that would still be an improvement. */
   long target() {
     return ladder.below(bestPrice);
-  }
-
-  BarModel model() {
-    return model;
   }
 }

@@ -181,6 +181,31 @@ class BarCutterTest {
     assertEquals("bar no. 1 offcut", plan.offcuts().get(0).name());
   }
 
+  /** By hand: 700 + 300 and 600 + 400 leave nothing on two bars and 800 on the third. */
+  @Test
+  void leftOversAreGatheredIntoOneOffcut() {
+    BarCuttingProblem problem =
+        BarInstances.oneStock(
+            1000, 0, new double[][] {{700, 1}, {600, 1}, {400, 1}, {300, 1}, {200, 1}});
+    BarCuttingPlan plan = new BarCutter().cut(problem);
+    BarPlanChecker.check(problem, plan);
+    assertEquals(3, plan.bars().size());
+    assertEquals(1, plan.offcuts().size());
+    assertEquals(800, plan.offcuts().get(0).lengthMm(), 1e-9);
+  }
+
+  @Test
+  void longerRemnantsStayOnTheRack() {
+    BarCuttingProblem problem =
+        new BarCuttingProblem(
+            List.of(BarStock.remnant("long", 1500, 1), BarStock.remnant("short", 700, 1)),
+            List.of(new BarPiece("link", 600, 1)),
+            2,
+            0,
+            0);
+    assertEquals("short", new BarCutter().cut(problem).bars().get(0).stock().id());
+  }
+
   @Test
   void uniformPricesOfNothingCountBars() {
     BarCuttingProblem problem =
@@ -260,7 +285,13 @@ class BarCutterTest {
         "bar", () -> new BarStock("bar", 1000, BigDecimal.ONE, OptionalInt.of(-1), false));
     assertRefused(
         "listed twice",
-        () -> new BarCuttingProblem(List.of(stock.get(0), stock.get(0)), pieces, 1, 0, 0));
+        () ->
+            new BarCuttingProblem(
+                List.of(stock.get(0), BarStock.bought("bar", 900, BigDecimal.ONE)),
+                pieces,
+                1,
+                0,
+                0));
     assertRefused("time limit", () -> new BarCutter(Duration.ZERO));
   }
 

@@ -61,9 +61,10 @@ final class BarPlanChecker {
       wanted.merge(piece.id() + " of " + piece.lengthMm(), piece.quantity(), Integer::sum);
     }
     assertEquals(wanted, cut, "pieces cut");
+    Map<String, Long> available = new HashMap<>();
     for (BarStock stock : problem.stock()) {
-      int most = stock.available().orElse(Integer.MAX_VALUE);
-      assertTrue(used.getOrDefault(stock.id(), 0) <= most, () -> "too many of " + stock);
+      available.merge(stock.id(), (long) stock.available().orElse(Integer.MAX_VALUE), Long::sum);
     }
+    used.forEach((id, count) -> assertTrue(count <= available.get(id), () -> "too many of " + id));
   }
 }

@@ -17,7 +17,7 @@ import net.jqwik.api.Provide;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.StockShortageException;
 
-class BarCutterProperties {
+class BarCutterPropertyTest {
   @Property(tries = 400)
   void matchesTryingEverything(@ForAll("smallProblems") BarCuttingProblem problem) {
     long cheapest = new TryEverything(problem).cheapest();
@@ -75,7 +75,7 @@ class BarCutterProperties {
             stockRow.list().ofMinSize(1).ofMaxSize(3),
             Arbitraries.integers().between(3, 20).list().ofMinSize(1).ofMaxSize(7),
             Arbitraries.integers().between(0, 2))
-        .as(BarCutterProperties::build);
+        .as(BarCutterPropertyTest::build);
   }
 
   private static BarCuttingProblem build(List<int[]> rows, List<Integer> lengths, int kerf) {

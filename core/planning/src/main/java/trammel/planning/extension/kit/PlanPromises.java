@@ -1,0 +1,67 @@
+package trammel.planning.extension.kit;
+
+import java.util.Map;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+/** What every plan must keep to: each line known to the catalog, each with a reason of its own. */
+final class PlanPromises {
+  private static final int LEAST_REASON = 8;
+
+  private final String plugin;
+  private final Catalog catalog;
+
+  PlanPromises(String plugin, Catalog catalog) {
+    this.plugin = plugin;
+    this.catalog = catalog;
+  }
+
+  void verify(WorkPlan plan) {
+    Promise.kept(!plan.operations().isEmpty(), "The plan of " + plugin + " has no work in it.");
+    for (PartNeed part : plan.parts()) {
+      known(catalog.items(), part.itemKey(), "item");
+      reason(part.itemKey(), part.why());
+    }
+    for (BoltNeed bolt : plan.bolts()) {
+      known(catalog.bolts(), bolt.boltKey(), "bolt size");
+      reason(bolt.boltKey(), bolt.why());
+    }
+    for (PlateNeed plate : plan.plates()) {
+      known(catalog.plates(), plate.plateKey(), "plate");
+      reason(plate.plate().name(), plate.why());
+    }
+    for (TubeNeed tube : plan.tubes()) {
+      known(catalog.bars(), tube.barKey(), "section");
+      reason(tube.name(), tube.why());
+    }
+    for (OperationNeed operation : plan.operations()) {
+      known(catalog.operations(), operation.operationKey(), "operation");
+      reason(operation.operationKey(), operation.why());
+    }
+  }
+
+  private void known(Map<String, ?> entries, String key, String kind) {
+    Promise.kept(
+        entries.containsKey(key),
+        "The plan of " + plugin + " asks for " + kind + " '" + key + "'; the catalog has none.");
+  }
+
+  private void reason(String line, String why) {
+    Promise.kept(
+        why.trim().length() >= LEAST_REASON,
+        "The plan of " + plugin + " gives '" + why + "' as the reason for " + line + "; say which"
+            + " point, joint or obstacle asks for it.");
+  }
+
+  /** Two plans for two vehicles must differ. */
+  void verifyFollows(WorkPlan before, WorkPlan after, String change) {
+    Promise.kept(
+        !before.equals(after),
+        "The plan of " + plugin + " stays the same when " + change + "; it must follow.");
+  }
+}

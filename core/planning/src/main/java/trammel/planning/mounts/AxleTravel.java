@@ -1,0 +1,113 @@
+package trammel.planning.mounts;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.Link;
+import trammel.engine.motion.Linkage;
+import trammel.engine.motion.MotionRates;
+import trammel.engine.motion.Placement;
+import trammel.engine.motion.PoseSolver;
+import trammel.engine.motion.SpringPoint;
+
+/** How the axle moves on its bars: every pose that its two wheels can take within the travel. */
+public final class AxleTravel {
+  /** Stations of each wheel's travel, as many as the checks look at. */
+  private static final int STATIONS = 5;
+
+  private final Chassis chassis;
+  private final MotionRates ratesAtRide;
+  private final List<Placement> placements = new ArrayList<>(STATIONS * STATIONS);
+  private final List<AxlePose> corners = new ArrayList<>(5);
+
+  /**
+   * @param chassis the vehicle with the travel wanted
+   * @param bars the bars that hold the axle
+   * @throws IllegalArgumentException if the bars do not hold the axle
+   */
+  public AxleTravel(Chassis chassis, List<Bar> bars) {
+    this.chassis = chassis;
+    List<Link> links = new ArrayList<>(bars.size());
+    for (Bar bar : bars) {
+      links.add(bar.link());
+    }
+    PoseSolver solver =
+        new PoseSolver(
+            new Linkage(chassis.axle().trackMm(), chassis.tyre().loadedRadiusMm(), links));
+    AxlePose ride = AxlePose.atRide(chassis.tyre().loadedRadiusMm());
+    ratesAtRide = solver.ratesAt(ride);
+    corners.add(ride);
+    placements.add(ride.placement());
+    for (int left = 0; left < STATIONS; left++) {
+      for (int right = 0; right < STATIONS; right++) {
+        add(solver, left, right);
+      }
+    }
+  }
+
+  private void add(PoseSolver solver, int left, int right) {
+    double leftMm = wheelMm(left);
+    double rightMm = wheelMm(right);
+    double sin = (leftMm - rightMm) / chassis.axle().trackMm();
+    double rollRad = Math.asin(Math.max(-1, Math.min(1, sin)));
+    boolean corner = left % (STATIONS - 1) == 0 && right % (STATIONS - 1) == 0;
+    solver
+        .solve((leftMm + rightMm) / 2, rollRad)
+        .found()
+        .ifPresent(
+            pose -> {
+              placements.add(pose.placement());
+              if (corner) {
+                corners.add(pose);
+              }
+            });
+  }
+
+  private double wheelMm(int station) {
+    double droopMm = chassis.travel().droopMm();
+    return -droopMm + station / (STATIONS - 1.0) * (chassis.travel().bumpMm() + droopMm);
+  }
+
+  /**
+   * The least distance of a point of the frame from a point of the axle, given at ride, and of
+   * their twins on the other side (mm).
+   */
+  public double shortestMm(Point3 frame, Point3 axle) {
+    double least = Double.POSITIVE_INFINITY;
+    Point3 otherFrame = frame.mirrored();
+    Point3 otherAxle = axle.mirrored();
+    for (Placement placement : placements) {
+      least = Math.min(least, frame.distanceMm(placement.move(axle)));
+      least = Math.min(least, otherFrame.distanceMm(placement.move(otherAxle)));
+    }
+    return least;
+  }
+
+  /** The greatest distance of the same (mm). */
+  public double longestMm(Point3 frame, Point3 axle) {
+    double most = 0;
+    Point3 otherFrame = frame.mirrored();
+    Point3 otherAxle = axle.mirrored();
+    for (Placement placement : placements) {
+      most = Math.max(most, frame.distanceMm(placement.move(axle)));
+      most = Math.max(most, otherFrame.distanceMm(placement.move(otherAxle)));
+    }
+    return most;
+  }
+
+  /** Compression of a spring between two points per travel of the wheels in heave, at ride. */
+  public double motionRatio(Point3 frame, Point3 axle) {
+    AxlePose ride = corners.get(0);
+    return new SpringPoint("spring", frame, axle, 0)
+        .at(ride, ratesAtRide, chassis.axle().trackMm())
+        .motionRatioHeave();
+  }
+
+  /** Ride height and the ends of the travel: both wheels up or down, and one of each. */
+  List<AxlePose> corners() {
+    return corners;
+  }
+}

@@ -1,0 +1,235 @@
+package trammel.planning.mounts;
+
+import trammel.engine.layout.Rails;
+import trammel.planning.plates.BoxingPlate;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.steel.RectangularTube;
+import trammel.planning.welding.FilletLegs;
+import trammel.planning.welding.FilletWeld;
+import trammel.planning.welding.WeldPlace;
+import trammel.planning.welding.WeldPosition;
+import trammel.planning.welding.WeldSeam;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * A tube from rail to rail. Where it lies within the depth of the rails its ends butt against their
+ * inner faces; where it lies higher or lower it stands on two legs that lap the inner faces.
+ *
+ * @param name what the shop calls it
+ * @param rails the rails
+ * @param stock what it is made of
+ * @param forwardMm its middle ahead of the axle, negative behind (mm)
+ * @param upMm its middle above ground at ride (mm)
+ * @param print for the reasons
+ */
+public record Crossmember(
+    String name,
+    Rails rails,
+    MountStock stock,
+    double forwardMm,
+    double upMm,
+    QuantityPrinter print) {
+  /** Longest lap of a leg on the rail, 3 in: common practice, no source. */
+  private static final double LONGEST_LAP_MM = 3 * 25.4;
+
+  /** A boxing plate reaches 2 in past what is welded to it: common practice, no source. */
+  private static final double LEAD_MM = 2 * 25.4;
+
+  /** Gap between a boxing plate and the flanges, 1/16 in, filled by the weld. */
+  private static final double BOXING_GAP_MM = 25.4 / 16;
+
+  private static final double ROUNDING_MM = 0.01;
+
+  /** Height of the tube (mm). */
+  public double heightMm() {
+    return stock.section().heightMm();
+  }
+
+  /** Width of the tube along the vehicle (mm). */
+  public double widthMm() {
+    return stock.section().widthMm();
+  }
+
+  /** Length to saw: between the rails' inner faces at the wider edge of its station (mm). */
+  public double cutLengthMm() {
+    double halfMm = widthMm() / 2;
+    return 2
+        * Math.max(rails.innerFaceMm(forwardMm - halfMm), rails.innerFaceMm(forwardMm + halfMm));
+  }
+
+  /** Angle by which its ends are off square, to lie flat on rails that taper in plan (rad). */
+  public double endAngleRad() {
+    double runMm = rails.frontMountsForwardMm();
+    return Math.atan(Math.abs(rails.innerFaceMm(runMm) - rails.innerFaceMm(0)) / runMm);
+  }
+
+  /** True where its middle lies within the rails' depth, so that its ends butt against them. */
+  public boolean isBetweenRails() {
+    return upMm <= rails.topMm(forwardMm) + ROUNDING_MM
+        && upMm >= rails.undersideMm(forwardMm) - ROUNDING_MM;
+  }
+
+  /** Height of its ends that meets the rails (mm). */
+  private double metMm() {
+    double topMm = Math.min(upMm + heightMm() / 2, rails.topMm(forwardMm));
+    double lowMm = Math.max(upMm - heightMm() / 2, rails.undersideMm(forwardMm));
+    return Math.max(0, topMm - lowMm);
+  }
+
+  private double lapMm() {
+    return Math.min(LONGEST_LAP_MM, rails.depthMm());
+  }
+
+  /** Length of each leg, its lap on the rail included; 0 without legs (mm). */
+  public double legMm() {
+    if (isBetweenRails()) {
+      return 0;
+    }
+    double halfMm = heightMm() / 2;
+    double beyondMm =
+        upMm > rails.topMm(forwardMm)
+            ? upMm - halfMm - rails.topMm(forwardMm)
+            : rails.undersideMm(forwardMm) - upMm - halfMm;
+    return lapMm() + beyondMm;
+  }
+
+  /** Weld round each end, or round the foot of each leg (mm). */
+  public double weldPerEndMm() {
+    RectangularTube section = stock.section();
+    if (!isBetweenRails()) {
+      return 2 * lapMm() + widthMm();
+    }
+    boolean whole = metMm() > heightMm() - ROUNDING_MM;
+    return whole ? section.outsidePerimeterMm() : 2 * metMm() + widthMm();
+  }
+
+  /** Length of the boxing plate behind each end; 0 on boxed rails (mm). */
+  public double boxingRunMm() {
+    return rails.boxed() ? 0 : widthMm() + 2 * LEAD_MM;
+  }
+
+  /**
+   * Adds tube, legs, boxing, welds and work.
+   *
+   * @param why what asks for the crossmember
+   */
+  public void addTo(WorkPlan.Builder plan, String why) {
+    String between =
+        print.length(cutLengthMm())
+            + " between the rails' inner faces "
+            + station()
+            + ", middle "
+            + print.length(upMm)
+            + " above ground at ride";
+    plan.add(
+        new TubeNeed(
+            name, stock.tube().key(), cutLengthMm(), 1, endsText(), why + "; " + between));
+    addLegs(plan);
+    addBoxing(plan);
+    addWelds(plan, why);
+    plan.add(new OperationNeed("fit-shock-crossmember", 1, "1 " + name, why + "; " + between));
+    int cuts = isBetweenRails() ? 1 : 3;
+    plan.add(new OperationNeed("saw-tube", cuts, cuts + " pieces of the " + name, why));
+  }
+
+  private String station() {
+    return print.length(Math.abs(forwardMm))
+        + (forwardMm < 0 ? " behind the axle" : " ahead of the axle");
+  }
+
+  private String endsText() {
+    double angleRad = endAngleRad();
+    return Math.toDegrees(angleRad) < 0.5
+        ? "both ends square"
+        : "both ends " + print.angle(angleRad) + " off square, to the rails' taper";
+  }
+
+  private void addLegs(WorkPlan.Builder plan) {
+    if (isBetweenRails()) {
+      return;
+    }
+    boolean above = upMm > rails.topMm(forwardMm);
+    plan.add(
+        new TubeNeed(
+            name + " leg",
+            stock.tube().key(),
+            legMm(),
+            2,
+            "both ends square",
+            "the "
+                + name
+                + " stands "
+                + print.length(
+                    Math.abs(
+                        upMm
+                            - (above
+                                ? rails.topMm(forwardMm)
+                                : rails.undersideMm(forwardMm))))
+                + (above ? " above the rails' top" : " below the rails' underside")
+                + "; each leg laps the rail's inner face by "
+                + print.length(lapMm())));
+  }
+
+  private void addBoxing(WorkPlan.Builder plan) {
+    if (rails.boxed()) {
+      return;
+    }
+    double insideMm = rails.depthMm() - 2 * rails.wallMm();
+    double thicknessMm = stock.boxing().form().thicknessMm();
+    BoxingPlate shape =
+        BoxingPlate.even(
+            name + " boxing plate", thicknessMm, boxingRunMm(), insideMm, BOXING_GAP_MM);
+    String why =
+        "the channel opens inward "
+            + station()
+            + "; the end of the "
+            + name
+            + " ("
+            + print.length(widthMm())
+            + " wide) needs a plate "
+            + print.length(boxingRunMm())
+            + " long behind it";
+    plan.add(new PlateNeed(shape.plate(stock.boxing().title()), stock.boxing().key(), 2, why));
+    plan.add(
+        WeldSeam.along(
+            name + " boxing plate to flange",
+            FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(thicknessMm, rails.wallMm()))),
+            boxingRunMm(),
+            4,
+            WeldPosition.HORIZONTAL,
+            WeldPlace.VEHICLE,
+            "upper and lower edge of both boxing plates"));
+    plan.add(new OperationNeed("fit-local-boxing", 2, "2 plates", why));
+    plan.add(new OperationNeed("dress-plate", 2, "2 boxing plates", why));
+  }
+
+  private void addWelds(WorkPlan.Builder plan, String why) {
+    double railMm = rails.boxed() ? rails.wallMm() : stock.boxing().form().thicknessMm();
+    FilletWeld fillet =
+        FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(railMm, stock.section().wallMm())));
+    boolean butts = isBetweenRails();
+    plan.add(
+        WeldSeam.along(
+            butts ? name + " to rail" : name + " leg to rail",
+            fillet,
+            weldPerEndMm(),
+            2,
+            WeldPosition.VERTICAL,
+            WeldPlace.VEHICLE,
+            butts ? "round each end of the tube" : "both edges and the foot of each leg"));
+    if (!butts) {
+      plan.add(
+          WeldSeam.along(
+              name + " to leg",
+              FilletWeld.ofLeg(FilletLegs.smallestMm(stock.section().wallMm())),
+              stock.section().outsidePerimeterMm(),
+              2,
+              WeldPosition.HORIZONTAL,
+              WeldPlace.VEHICLE,
+              "round the top of each leg; " + why));
+    }
+  }
+}

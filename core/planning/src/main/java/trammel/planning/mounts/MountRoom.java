@@ -1,0 +1,189 @@
+package trammel.planning.mounts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Box;
+import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Carrier;
+import trammel.engine.clearance.Cylinder;
+import trammel.engine.clearance.Gap;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleHousing;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Driveline;
+import trammel.engine.layout.Obstacle;
+import trammel.engine.layout.ObstacleKind;
+import trammel.engine.layout.Rails;
+import trammel.engine.motion.AxlePose;
+
+/** What stands round the axle, and how close a spring or shock comes to it over the travel. */
+final class MountRoom {
+  /** Radius of a propeller shaft that is not measured, 1 3/4 in. */
+  private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * 25.4;
+
+  /** The rails are straight enough over this far ahead and behind to be taken as blocks (mm). */
+  private static final double RAIL_REACH_MM = 12 * 25.4;
+
+  /** Room along the tube for a bracket outside its joint's barrel, 1/2 in: common practice. */
+  private static final double BESIDE_BARREL_MM = 12.7;
+
+  /** Room beside the housing for the feet of a bridge over it, 2 in: common practice. */
+  private static final double BRIDGE_FOOT_MM = 2 * 25.4;
+
+  private record Blocker(Body body, double airMm) {}
+
+  private final Chassis chassis;
+  private final List<Bar> bars;
+  private final AxleTravel travel;
+  private final List<Blocker> blockers = new ArrayList<>();
+
+  MountRoom(Chassis chassis, List<Bar> bars, AxleTravel travel) {
+    this.chassis = chassis;
+    this.bars = List.copyOf(bars);
+    this.travel = travel;
+    addTube();
+    for (Bar bar : bars) {
+      Capsule capsule =
+          new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
+      add(bar.name(), capsule, Carrier.LINK, MountPractice.MOVING_AIR_MM);
+    }
+    addRails();
+    addTyres();
+    addShaft();
+    for (Obstacle obstacle : chassis.obstacles()) {
+      // Tank, exhaust and floor are moved or relieved where they are in the way; the rest stays.
+      if (obstacle.kind() == ObstacleKind.OTHER) {
+        add(obstacle.name(), obstacle.shape(), Carrier.FRAME, MountPractice.MOVING_AIR_MM);
+      }
+    }
+  }
+
+  /** Takes another spring or shock into account. */
+  void add(String name, Cylinder link) {
+    add(name, link, Carrier.LINK, MountPractice.MOVING_AIR_MM);
+  }
+
+  private void add(
+      String name, trammel.engine.clearance.Shape shape, Carrier carrier, double airMm) {
+    blockers.add(new Blocker(new Body(name, shape, carrier), airMm));
+  }
+
+  private void addTube() {
+    AxleHousing axle = chassis.axle();
+    double halfMm = axle.flangeToFlangeMm() / 2;
+    Point3 centre = chassis.axleCentre();
+    Capsule tube =
+        new Capsule(
+            new Point3(0, halfMm, centre.zMm()),
+            new Point3(0, -halfMm, centre.zMm()),
+            axle.tubeRadiusMm());
+    add("axle tube", tube, Carrier.AXLE, MountPractice.TUBE_AIR_MM);
+  }
+
+  private void addRails() {
+    Rails rails = chassis.rails();
+    double innerMm = Math.min(rails.innerFaceMm(-RAIL_REACH_MM), rails.innerFaceMm(RAIL_REACH_MM));
+    double outerMm = Math.max(rails.outerFaceMm(-RAIL_REACH_MM), rails.outerFaceMm(RAIL_REACH_MM));
+    double lowMm = Math.min(rails.undersideMm(-RAIL_REACH_MM), rails.undersideMm(RAIL_REACH_MM));
+    double highMm = Math.max(rails.topMm(-RAIL_REACH_MM), rails.topMm(RAIL_REACH_MM));
+    Box left = Box.between(-RAIL_REACH_MM, RAIL_REACH_MM, innerMm, outerMm, lowMm, highMm);
+    Box right = Box.between(-RAIL_REACH_MM, RAIL_REACH_MM, -outerMm, -innerMm, lowMm, highMm);
+    add("left rail", left, Carrier.FRAME, MountPractice.MOVING_AIR_MM);
+    add("right rail", right, Carrier.FRAME, MountPractice.MOVING_AIR_MM);
+  }
+
+  private void addTyres() {
+    double middleMm = chassis.axle().trackMm() / 2;
+    double halfMm = chassis.tyre().widthMm() / 2;
+    double upMm = chassis.tyre().loadedRadiusMm();
+    Cylinder left =
+        new Cylinder(
+            new Point3(0, middleMm - halfMm, upMm),
+            new Point3(0, middleMm + halfMm, upMm),
+            chassis.tyre().freeRadiusMm());
+    Cylinder right =
+        new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
+    add("left tyre", left, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
+    add("right tyre", right, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
+  }
+
+  private void addShaft() {
+    Driveline driveline = chassis.driveline();
+    double radiusMm =
+        driveline.shaftDiameterMm().isPresent()
+            ? driveline.shaftDiameterMm().getAsDouble() / 2
+            : USUAL_SHAFT_RADIUS_MM;
+    Capsule shaft =
+        new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
+    add("propeller shaft", shaft, Carrier.LINK, MountPractice.MOVING_AIR_MM);
+  }
+
+  /**
+   * The first thing that a spring or shock on the left, or its twin on the right, comes too close
+   * to.
+   *
+   * @param left its envelope at ride, from its frame end to its axle end
+   */
+  Optional<TightSpot> tight(Cylinder left) {
+    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
+    Body leftBody = new Body("left", left, Carrier.LINK);
+    Body rightBody = new Body("right", right, Carrier.LINK);
+    for (Blocker blocker : blockers) {
+      double leastMm = Double.POSITIVE_INFINITY;
+      for (AxlePose pose : travel.corners()) {
+        trammel.engine.clearance.Shape other = blocker.body().at(pose);
+        leastMm = Math.min(leastMm, Gap.between(leftBody.at(pose), other).gapMm());
+        leastMm = Math.min(leastMm, Gap.between(rightBody.at(pose), other).gapMm());
+      }
+      if (leastMm < blocker.airMm()) {
+        return Optional.of(new TightSpot(blocker.body().name(), leastMm, blocker.airMm()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Places along the left axle tube where a bracket can be welded beside those of the bars, the
+   * outermost first.
+   *
+   * @param halfMm half the room along the tube that it takes
+   * @param outerMm distance from the centre plane beyond which it may not reach
+   * @param stepMm distance between places
+   */
+  List<Double> placesAlongTube(double halfMm, double outerMm, double stepMm) {
+    double mostMm = Math.min(outerMm, chassis.axle().outerLimitMm()) - halfMm;
+    double leastMm = chassis.axle().innerLimitMm() + halfMm;
+    List<Double> places = new ArrayList<>();
+    for (double leftMm = mostMm; leftMm >= leastMm; leftMm -= stepMm) {
+      if (isFree(leftMm, halfMm)) {
+        places.add(leftMm);
+      }
+    }
+    return places;
+  }
+
+  private boolean isFree(double leftMm, double halfMm) {
+    for (Bar bar : bars) {
+      double offMm = Math.abs(leftMm - Math.abs(bar.axle().yMm()));
+      if (offMm < halfMm + halfBracketMm(bar) + MountPractice.WELD_ROOM_MM) {
+        return false;
+      }
+      boolean overHousing = Math.abs(bar.axle().yMm()) < chassis.axle().innerLimitMm();
+      double footMm = chassis.axle().innerLimitMm() + BRIDGE_FOOT_MM;
+      if (bar.role() == BarRole.UPPER && overHousing && leftMm - halfMm < footMm) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double halfBracketMm(Bar bar) {
+    return bar.role() == BarRole.LATERAL
+        ? bar.axleJoint().barrelRadiusMm() + BESIDE_BARREL_MM
+        : bar.axleJoint().widthMm() / 2 + MountPractice.WELD_ROOM_MM;
+  }
+}

@@ -1,0 +1,98 @@
+package trammel.plugins.coilspring;
+
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.quantity.Gravity;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CoilOverSpring;
+import trammel.planning.extension.Commission;
+import trammel.planning.mounts.AxleTravel;
+import trammel.planning.mounts.BoughtSprings;
+import trammel.planning.mounts.MountStock;
+import trammel.planning.mounts.ShockMounting;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.WorkPlan;
+
+/** The work that the coil-overs of a layout ask for. */
+final class CoilPlan {
+  private static final int SPRINGS = 2;
+
+  private final Layout layout;
+  private final Catalog catalog;
+  private final MountStock stock;
+  private final QuantityPrinter print;
+
+  CoilPlan(Commission commission) {
+    layout = commission.layout();
+    catalog = commission.site().catalog();
+    stock = MountStock.of(commission.site().options(), catalog);
+    print = new QuantityPrinter(commission.site().units());
+  }
+
+  WorkPlan work() {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    ShockUnit left = layout.shocks().get(0);
+    ShockUnit right = layout.shocks().get(1);
+    SpringUnit spring = layout.springs().get(0);
+    BoughtSprings bought = new BoughtSprings(catalog);
+    new ShockMounting(
+            "coil-over",
+            layout.chassis(),
+            left,
+            right,
+            bought.shock(left, true),
+            spring.radiusMm(),
+            stock,
+            print)
+        .addTo(plan);
+    addSprings(plan, spring, bought.coil(spring));
+    return plan.build();
+  }
+
+  private void addSprings(WorkPlan.Builder plan, SpringUnit spring, CoilOverSpring coil) {
+    AxleTravel travel = new AxleTravel(layout.chassis(), layout.bars());
+    double ratio = travel.motionRatio(spring.frame(), spring.axle());
+    double loadN =
+        layout.chassis().masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
+    double squeezedMm = loadN / coil.rateNPerMm();
+    double lengthMm = coil.freeLengthMm() - squeezedMm;
+    plan.add(
+        new PartNeed(
+            coil.key(),
+            SPRINGS,
+            print.rate(coil.rateNPerMm())
+                + " under "
+                + print.force(loadN)
+                + " at ride (corner weight over a motion ratio of "
+                + Math.round(ratio * 1000) / 1000.0
+                + "): set the collar for a spring "
+                + print.length(lengthMm)
+                + " long"));
+    plan.add(
+        new PartNeed("coil-over-hardware", SPRINGS, "seats and collar for each coil-over shock"));
+    double droopMm =
+        travel.longestMm(spring.frame(), spring.axle()) - spring.frame().distanceMm(spring.axle());
+    if (droopMm > squeezedMm) {
+      plan.add(
+          new PartNeed(
+              "spring-retainer",
+              SPRINGS,
+              "at full droop the shock is "
+                  + print.length(droopMm - squeezedMm)
+                  + " longer than the free spring, so the spring would come off its seat"));
+    }
+    plan.add(
+        new OperationNeed(
+            "set-coil-over",
+            SPRINGS,
+            "2 coil-overs",
+            "spring "
+                + print.length(lengthMm)
+                + " long between its seats at ride, shock "
+                + print.length(spring.frame().distanceMm(spring.axle()))
+                + " eye to eye"));
+  }
+}

@@ -1,0 +1,73 @@
+package trammel.plugins.coilspring;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trammel.engine.layout.Bar;
+import trammel.planning.catalog.CoilOverSpring;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringSet;
+import trammel.planning.mounts.AxleTravel;
+import trammel.planning.mounts.CoilChoice;
+import trammel.planning.mounts.CoilFit;
+import trammel.planning.mounts.MountOptions;
+import trammel.planning.mounts.MountStock;
+import trammel.planning.mounts.ShockFit;
+import trammel.planning.mounts.ShockPlace;
+import trammel.planning.mounts.Side;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** Places the coil-overs and chooses shock and spring. */
+final class CoilProposal {
+  private final Site site;
+  private final List<Bar> bars;
+  private final QuantityPrinter print;
+
+  CoilProposal(Site site, List<Bar> bars) {
+    this.site = site;
+    this.bars = bars;
+    print = new QuantityPrinter(site.units());
+  }
+
+  SpringSet springs() {
+    AxleTravel travel = new AxleTravel(site.chassis(), bars);
+    ShockFit shock = place(travel).find(List.of());
+    CoilFit coil =
+        new CoilChoice(
+                List.copyOf(site.catalog().coils().values()),
+                site.chassis().masses(),
+                travel,
+                print)
+            .on(
+                shock,
+                site.options().get(CoilOptions.RIDE_FREQUENCY),
+                site.options().find(CoilOptions.RATE));
+    return new SpringSet(
+        List.of(coil.left(shock), coil.right(shock)), List.of(shock.left(), shock.right()));
+  }
+
+  private ShockPlace place(AxleTravel travel) {
+    Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
+    return new ShockPlace(
+        "coil-over",
+        site.chassis(),
+        bars,
+        travel,
+        MountOptions.wanted(site.options(), site.catalog(), true),
+        widestCoilMm(),
+        site.options().get(CoilOptions.LEAN),
+        Side.ofWord(site.options().get(CoilOptions.PLACEMENT)),
+        behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
+        site.options().get(CoilOptions.LOWER_HEIGHT),
+        MountStock.of(site.options(), site.catalog()).plateMm(),
+        print);
+  }
+
+  private double widestCoilMm() {
+    double widestMm = 0;
+    for (CoilOverSpring coil : site.catalog().coils().values()) {
+      widestMm = Math.max(widestMm, coil.outsideRadiusMm());
+    }
+    return widestMm;
+  }
+}

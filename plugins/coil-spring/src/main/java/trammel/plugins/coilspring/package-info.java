@@ -1,0 +1,2 @@
+/** Coil springs on shocks. */
+package trammel.plugins.coilspring;

@@ -11,6 +11,10 @@ import trammel.app.commandline.MisuseException;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
 
+import trammel.planning.document.BadInputException;
+import trammel.planning.document.Problem;
+import trammel.planning.extension.UnworkableLayoutException;
+
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */
 final class Invocation {
   private static final String OWN_PACKAGES = "trammel.";
@@ -126,6 +130,16 @@ final class Invocation {
   }
 
   private ExitCode judge(Throwable thrown, List<String> arguments) {
+    if (thrown instanceof BadInputException bad) {
+      StringBuilder problems = new StringBuilder();
+      for (Problem problem : bad.problems()) {
+        problems.append(problems.length() == 0 ? "" : "\n").append(problem.text());
+      }
+      return tell(ExitCode.BAD_INPUT, problems.toString());
+    }
+    if (thrown instanceof UnworkableLayoutException) {
+      return tell(ExitCode.BAD_INPUT, thrown.getMessage());
+    }
     if (thrown instanceof IllegalArgumentException && isRefusal(thrown)) {
       return tell(ExitCode.BAD_INPUT, thrown.getMessage());
     }

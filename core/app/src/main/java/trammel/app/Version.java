@@ -1,11 +1,11 @@
 package trammel.app;
 
 /** The version of this copy of Trammel. */
-final class Version {
+public final class Version {
   private Version() {}
 
   /** The version that the jar was built as, or that this is no built copy. */
-  static String text() {
+  public static String text() {
     String built = Version.class.getPackage().getImplementationVersion();
     return built == null ? "(not packaged)" : built;
   }

@@ -17,7 +17,6 @@ import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.quantity.UnitSystem;
-import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -82,7 +81,7 @@ public final class Workbench {
 
   /** The estimate of a job, its vehicle's own work included. */
   public Estimate estimate(Draft draft) {
-    WorkPlan plan = VehicleWork.plan(draft.layout(), draft.springSite()).plus(draft.pluginWork());
+    WorkPlan plan = draft.pluginWork();
     return new Estimating(
             catalog(),
             catalog().shop().termsFor(draft.job().terms()),

@@ -40,7 +40,9 @@ public final class PluginFolder {
   public InstalledExtensions load() {
     List<Path> jars = jars();
     JarPluginManager manager = new JarPluginManager(folder);
-    manager.setSystemVersion(release(version));
+    if (Character.isDigit(version.charAt(0))) {
+      manager.setSystemVersion(release(version));
+    }
     for (Path jar : jars) {
       load(manager, jar);
     }

@@ -1,0 +1,86 @@
+package trammel.plugins.airspring;
+
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.quantity.Gravity;
+import trammel.planning.catalog.AirSpring;
+import trammel.planning.extension.Commission;
+import trammel.planning.mounts.AirSpringMounting;
+import trammel.planning.mounts.AxleTravel;
+import trammel.planning.mounts.BoughtSprings;
+import trammel.planning.mounts.MountStock;
+import trammel.planning.mounts.ShockMounting;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.WorkPlan;
+
+/** The work that the air springs and shocks of a layout ask for. */
+final class AirPlan {
+  private static final int SPRINGS = 2;
+
+  private final Layout layout;
+  private final BoughtSprings bought;
+  private final MountStock stock;
+  private final QuantityPrinter print;
+
+  AirPlan(Commission commission) {
+    layout = commission.layout();
+    bought = new BoughtSprings(commission.site().catalog());
+    stock = MountStock.of(commission.site().options(), commission.site().catalog());
+    print = new QuantityPrinter(commission.site().units());
+  }
+
+  WorkPlan work() {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    SpringUnit left = layout.springs().get(0);
+    SpringUnit right = layout.springs().get(1);
+    AirSpring spring = bought.airSpring(left);
+    addSprings(plan, left, spring);
+    new AirSpringMounting(layout.chassis(), left, right, spring, stock, print).addTo(plan);
+    addAir(plan);
+    ShockUnit shock = layout.shocks().get(0);
+    new ShockMounting(
+            "shock",
+            layout.chassis(),
+            shock,
+            layout.shocks().get(1),
+            bought.shock(shock, false),
+            shock.bodyRadiusMm(),
+            stock,
+            print)
+        .addTo(plan);
+    return plan.build();
+  }
+
+  private void addSprings(WorkPlan.Builder plan, SpringUnit left, AirSpring spring) {
+    AxleTravel travel = new AxleTravel(layout.chassis(), layout.bars());
+    double ratio = travel.motionRatio(left.frame(), left.axle());
+    double loadN =
+        layout.chassis().masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
+    double heightMm = left.lengthMm();
+    double gaugeMPa = spring.size().gaugeForLoadMPa(heightMm, loadN);
+    plan.add(
+        new PartNeed(
+            spring.key(),
+            SPRINGS,
+            print.pressure(gaugeMPa)
+                + " carries "
+                + print.force(loadN)
+                + " at a height of "
+                + print.length(heightMm)
+                + "; its highest is "
+                + print.pressure(spring.highestGaugeMPa())));
+  }
+
+  private void addAir(WorkPlan.Builder plan) {
+    String why = "two air springs hold the ride height by pressure, each with a line of its own";
+    plan.add(new PartNeed("air-supply-kit", 1, why));
+    plan.add(new PartNeed("air-line-kit", 1, why));
+    plan.add(new PartNeed("air-fitting-kit", SPRINGS, "one for each air spring"));
+    plan.add(
+        new OperationNeed(
+            "plumb-air", 1, "1 air supply, 2 lines", why + "; leak test included"));
+  }
+}

@@ -1,0 +1,98 @@
+package trammel.plugins.airspring;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trammel.engine.clearance.Cylinder;
+import trammel.engine.layout.Bar;
+import trammel.planning.catalog.Shock;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringSet;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.mounts.AirSpringAcross;
+import trammel.planning.mounts.AirSpringFit;
+import trammel.planning.mounts.AirSpringPlace;
+import trammel.planning.mounts.AxleTravel;
+import trammel.planning.mounts.MountOptions;
+import trammel.planning.mounts.MountStock;
+import trammel.planning.mounts.ShockFit;
+import trammel.planning.mounts.ShockPlace;
+import trammel.planning.mounts.Side;
+import trammel.planning.quantity.QuantityPrinter;
+
+/** Places the air springs and their shocks. */
+final class AirProposal {
+  private final Site site;
+  private final List<Bar> bars;
+  private final MountStock stock;
+  private final AxleTravel travel;
+  private final QuantityPrinter print;
+
+  AirProposal(Site site, List<Bar> bars) {
+    this.site = site;
+    this.bars = bars;
+    stock = MountStock.of(site.options(), site.catalog());
+    travel = new AxleTravel(site.chassis(), bars);
+    print = new QuantityPrinter(site.units());
+  }
+
+  SpringSet springs() {
+    Side side = Side.ofWord(site.options().get(AirOptions.PLACEMENT));
+    AirSpringFit spring = spring(side);
+    ShockFit shock = shock(side, spring.envelope());
+    return new SpringSet(
+        List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
+  }
+
+  private AirSpringFit spring(Side side) {
+    Optional<Double> height = site.options().find(AirOptions.RIDE_HEIGHT);
+    AirSpringPlace place =
+        new AirSpringPlace(
+            site.chassis(),
+            bars,
+            travel,
+            side,
+            AirSpringAcross.ofWord(site.options().get(AirOptions.ACROSS)),
+            height.isPresent() ? OptionalDouble.of(height.get()) : OptionalDouble.empty(),
+            stock,
+            print);
+    Optional<String> key = site.options().find(AirOptions.airSpring(site.catalog()));
+    return key.isPresent()
+        ? place.find(site.catalog().airSpring(key.get()))
+        : place.smallest(List.copyOf(site.catalog().airSprings().values()));
+  }
+
+  /** On the other side of the axle from the air springs if there is room, else beside them. */
+  private ShockFit shock(Side springSide, Cylinder spring) {
+    try {
+      return place(springSide.other()).find(List.of(spring));
+    } catch (UnworkableLayoutException noRoom) {
+      try {
+        return place(springSide).find(List.of(spring));
+      } catch (UnworkableLayoutException noRoomThereEither) {
+        throw noRoom;
+      }
+    }
+  }
+
+  private ShockPlace place(Side side) {
+    List<Shock> shocks = MountOptions.wanted(site.options(), site.catalog(), false);
+    double radiusMm = 0;
+    for (Shock shock : shocks) {
+      radiusMm = Math.max(radiusMm, shock.bodyRadiusMm());
+    }
+    return new ShockPlace(
+        "shock",
+        site.chassis(),
+        bars,
+        travel,
+        shocks,
+        radiusMm,
+        site.options().get(AirOptions.SHOCK_LEAN),
+        side,
+        OptionalDouble.empty(),
+        site.options().get(AirOptions.LOWER_HEIGHT),
+        stock.plateMm(),
+        print);
+  }
+}

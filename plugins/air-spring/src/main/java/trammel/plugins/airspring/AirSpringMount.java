@@ -1,0 +1,48 @@
+package trammel.plugins.airspring;
+
+import java.util.List;
+import org.pf4j.Extension;
+import trammel.engine.layout.Bar;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringMount;
+import trammel.planning.extension.SpringSet;
+import trammel.planning.fields.Field;
+import trammel.planning.work.WorkPlan;
+
+/** Air springs on arms from the axle tube, with separate shocks. */
+@Extension
+public final class AirSpringMount implements SpringMount {
+
+  @Override
+  public String id() {
+    return "air-spring";
+  }
+
+  @Override
+  public String title() {
+    return "air springs with separate shocks";
+  }
+
+  @Override
+  public String summary() {
+    return "One air spring a side between a seat on the axle and a bridge or outrigger on the"
+        + " frame, with its own shocks and air supply. The ride height is set by pressure.";
+  }
+
+  @Override
+  public List<Field<?>> options(Catalog catalog) {
+    return AirOptions.all(catalog);
+  }
+
+  @Override
+  public SpringSet propose(Site site, List<Bar> bars) {
+    return new AirProposal(site, bars).springs();
+  }
+
+  @Override
+  public WorkPlan plan(Commission commission) {
+    return new AirPlan(commission).work();
+  }
+}

@@ -1,0 +1,2 @@
+/** Air springs with separate shocks. */
+package trammel.plugins.airspring;

@@ -159,11 +159,8 @@ public record ShockMounting(
         stock.bracket().key(),
         2,
         "lower mount "
-            + beside(left.axle())
-            + " and "
-            + print.length(Math.abs(left.axle().zMm() - chassis.axleCentre().zMm()))
-            + (left.axle().zMm() < chassis.axleCentre().zMm() ? " below" : " above")
-            + " the axle's centre, "
+            + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
+            + ", "
             + print.length(left.axle().yMm())
             + " from the centre plane; two plates a side");
     double thinnerMm = Math.min(stock.plateMm(), chassis.axle().tubeWallMm());
@@ -176,11 +173,6 @@ public record ShockMounting(
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             "saddle of four plates, both faces"));
-  }
-
-  private String beside(Point3 point) {
-    return print.length(Math.abs(point.xMm()))
-        + (point.xMm() < 0 ? " behind" : " ahead of");
   }
 
   private void addUpper(WorkPlan.Builder plan) {

@@ -5,6 +5,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.quantity.UnitSystem;
 import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
@@ -76,11 +77,17 @@ final class EveryJob {
           new OperationNeed(
               "dress-and-inspect-welds",
               totalMm / FOOT_MM,
-              print.length(totalMm) + " of weld",
+              run(totalMm) + " of weld",
               welds.size() + " lines of the weld list"));
       plan.add(
-          new PartNeed("cleaner-and-discs", 1, print.length(totalMm) + " of weld to prepare"));
+          new PartNeed("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
     }
+  }
+
+  private String run(double lengthMm) {
+    return print.system() == UnitSystem.US
+        ? QuantityPrinter.feetAndInches(lengthMm)
+        : print.length(lengthMm);
   }
 
   private void addBrakes() {

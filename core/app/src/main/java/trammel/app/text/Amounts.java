@@ -51,9 +51,17 @@ public final class Amounts {
     return range(measure, limit.goodMin(), limit.goodMax());
   }
 
-  /** The range outside which a value says stop. */
+  /** What a value must be to say stop. */
   public String stop(Measure measure, Limit limit) {
-    return range(measure, limit.stopMin(), limit.stopMax());
+    boolean below = !Double.isInfinite(limit.stopMin());
+    boolean above = !Double.isInfinite(limit.stopMax());
+    if (below && above) {
+      return "stop outside " + range(measure, limit.stopMin(), limit.stopMax());
+    }
+    if (below) {
+      return "stop under " + value(measure, limit.stopMin());
+    }
+    return above ? "stop over " + value(measure, limit.stopMax()) : "never a stop by itself";
   }
 
   private String range(Measure measure, double min, double max) {

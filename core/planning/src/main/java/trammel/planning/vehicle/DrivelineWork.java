@@ -1,0 +1,107 @@
+package trammel.planning.vehicle;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Limit;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Driveline;
+import trammel.engine.motion.AxlePose;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.WorkPlan;
+
+/** Decides whether the propeller shaft must go to a driveline shop. */
+final class DrivelineWork {
+  private static final double INCH_MM = 25.4;
+
+  /** A change of length at ride that every slip yoke takes, 1/8 in: common practice, no source. */
+  private static final double TAKEN_UP_MM = INCH_MM / 8;
+
+  /** Room in front of the yoke where the catalog has no limit, 3/4 in. */
+  private static final double USUAL_ROOM_MM = 0.75 * INCH_MM;
+
+  /** Spline engaged where the catalog has no limit, 1 in. */
+  private static final double USUAL_ENGAGEMENT_MM = INCH_MM;
+
+  private final LayoutAnalysis analysis;
+  private final Driveline driveline;
+  private final Catalog catalog;
+  private final QuantityPrinter print;
+
+  DrivelineWork(LayoutAnalysis analysis, Catalog catalog, QuantityPrinter print) {
+    this.analysis = analysis;
+    driveline = analysis.layout().chassis().driveline();
+    this.catalog = catalog;
+    this.print = print;
+  }
+
+  void addTo(WorkPlan.Builder plan, Optional<Driveline> asFound) {
+    StringBuilder why = new StringBuilder();
+    asFound.ifPresent(found -> appendLength(why, found));
+    appendSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
+    appendSlip(
+        why,
+        driveline.slipEngagementMm(),
+        least("slip-engagement", USUAL_ENGAGEMENT_MM),
+        false);
+    if (why.length() > 0) {
+      plan.add(new PartNeed("driveshaft-rework", 1, why.toString()));
+    }
+  }
+
+  private double least(String check, double usualMm) {
+    Limit limit = catalog.limits().get(check);
+    return limit == null ? usualMm : limit.goodMin();
+  }
+
+  private double lengthMm(Point3 pinion) {
+    return pinion.distanceMm(driveline.transmissionJoint());
+  }
+
+  private void appendLength(StringBuilder why, Driveline found) {
+    double wasMm = found.pinionJoint().distanceMm(found.transmissionJoint());
+    double changeMm = lengthMm(driveline.pinionJoint()) - wasMm;
+    if (Math.abs(changeMm) > TAKEN_UP_MM) {
+      why.append("the pinion is turned from ")
+          .append(print.angle(found.pinionAngleRad()))
+          .append(" to ")
+          .append(print.angle(driveline.pinionAngleRad()))
+          .append(", its joint moves ")
+          .append(print.length(found.pinionJoint().distanceMm(driveline.pinionJoint())))
+          .append(" and the shaft is ")
+          .append(print.length(Math.abs(changeMm)))
+          .append(changeMm > 0 ? " too short at ride" : " too long at ride");
+    }
+  }
+
+  private void appendSlip(StringBuilder why, OptionalDouble atRide, double leastMm, boolean room) {
+    if (atRide.isEmpty()) {
+      return;
+    }
+    double rideMm = lengthMm(driveline.pinionJoint());
+    double leftMm = atRide.getAsDouble();
+    String where = "at ride";
+    for (AxlePose pose : analysis.envelope()) {
+      double longerMm = lengthMm(pose.move(driveline.pinionJoint())) - rideMm;
+      double thereMm = atRide.getAsDouble() + (room ? longerMm : -longerMm);
+      if (thereMm < leftMm) {
+        leftMm = thereMm;
+        where = analysis.describe(pose);
+      }
+    }
+    if (leftMm < leastMm) {
+      why.append(why.length() == 0 ? "" : "; ")
+          .append(room ? "room left in front of the slip yoke is " : "spline engaged is ")
+          .append(print.length(leftMm))
+          .append(", ")
+          .append(where)
+          .append("; it takes ")
+          .append(print.length(leastMm))
+          .append(", so the shaft must be ")
+          .append(print.length(leastMm - leftMm))
+          .append(room ? " shorter" : " longer");
+    }
+  }
+}

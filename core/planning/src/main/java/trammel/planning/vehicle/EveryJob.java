@@ -1,0 +1,128 @@
+package trammel.planning.vehicle;
+
+import java.util.List;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.welding.WeldSeam;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.WorkPlan;
+
+/** The stages and small parts of every job. */
+final class EveryJob {
+  private static final double FOOT_MM = 304.8;
+
+  private final Layout layout;
+  private final QuantityPrinter print;
+  private final WorkPlan.Builder plan = new WorkPlan.Builder();
+
+  EveryJob(Layout layout, QuantityPrinter print) {
+    this.layout = layout;
+    this.print = print;
+  }
+
+  WorkPlan work(List<WeldSeam> welds) {
+    addStages();
+    addWelds(welds);
+    addBrakes();
+    addBumpStops();
+    plan.add(
+        new PartNeed(
+            "alignment-check", 1, "the rear axle is set anew; wheelbase and thrust are read out"));
+    plan.add(new PartNeed("paint-supplies", 1, "primer, paint and undercoat over every weld"));
+    return plan.build();
+  }
+
+  private void addStages() {
+    stage("intake", "photos, weights and ride height before any bolt is turned");
+    stage("safe-set-up", "stands, battery and electronics off, fuel made safe, fire watch");
+    stage("strip-out", "the old springs and their brackets come off before the new can be marked");
+    stage("clean-weld-zones", "rails and axle tube are ground to bright steel where they are welded");
+    stage("datum-and-mark", "every bracket is marked from the axle mark and the centre line");
+    stage(
+        "set-axle",
+        "axle square at "
+            + print.length(layout.chassis().wheelbaseMm())
+            + " wheelbase, pinion at "
+            + print.angle(layout.chassis().driveline().pinionAngleRad())
+            + " from level");
+    stage(
+        "cycle-travel",
+        "both wheels through "
+            + print.length(layout.chassis().travel().bumpMm())
+            + " of bump and "
+            + print.length(layout.chassis().travel().droopMm())
+            + " of droop before anything is welded out");
+    stage("paint", "bare steel at every weld");
+    stage("driveshaft", "shaft out, its length at ride and the slip measured, shaft back in");
+    stage("parking-brake", "the cables follow the axle over its travel");
+    stage("reassemble", "all joints tightened at ride height, not hanging");
+    stage("road-test", "road test, look over, tighten again");
+  }
+
+  private void stage(String key, String why) {
+    plan.add(new OperationNeed(key, 1, "1 job", why));
+  }
+
+  private void addWelds(List<WeldSeam> welds) {
+    double totalMm = 0;
+    for (WeldSeam weld : welds) {
+      totalMm += weld.totalLengthMm();
+    }
+    if (totalMm > 0) {
+      plan.add(
+          new OperationNeed(
+              "dress-and-inspect-welds",
+              totalMm / FOOT_MM,
+              print.length(totalMm) + " of weld",
+              welds.size() + " lines of the weld list"));
+      plan.add(
+          new PartNeed("cleaner-and-discs", 1, print.length(totalMm) + " of weld to prepare"));
+    }
+  }
+
+  private void addBrakes() {
+    double bumpMm = layout.chassis().travel().bumpMm();
+    double droopMm = layout.chassis().travel().droopMm();
+    String why =
+        "the axle moves "
+            + print.length(bumpMm)
+            + " up and "
+            + print.length(droopMm)
+            + " down on new bars; the hose must reach over "
+            + print.length(bumpMm + droopMm)
+            + " without pulling or rubbing";
+    plan.add(new PartNeed("brake-hose", 1, why));
+    plan.add(
+        new PartNeed(
+            "brake-line-kit",
+            1,
+            "the hard lines run on the axle tube where the new brackets stand"));
+    plan.add(new OperationNeed("brake-lines", 1, "1 job", why));
+  }
+
+  private void addBumpStops() {
+    Chassis chassis = layout.chassis();
+    Rails rails = chassis.rails();
+    double openMm =
+        rails.undersideMm(0)
+            + rails.notchDepthMm()
+            - chassis.axleCentre().zMm()
+            - chassis.axle().tubeRadiusMm();
+    plan.add(
+        new PartNeed(
+            "bump-stop",
+            2,
+            "one a side: "
+                + print.length(openMm)
+                + " between axle tube and rail at ride"
+                + (rails.notchDepthMm() > 0 ? ", notch counted" : "")
+                + "; it is fully squeezed after "
+                + print.length(chassis.travel().bumpMm())
+                + " of bump with "
+                + print.length(openMm - chassis.travel().bumpMm())
+                + " left"));
+  }
+}

@@ -1,0 +1,220 @@
+package trammel.planning.vehicle;
+
+import trammel.engine.checks.Limit;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
+import trammel.engine.strength.ChannelSection;
+import trammel.engine.strength.FrameRail;
+import trammel.engine.strength.RailNotch;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.mounts.MountOptions;
+import trammel.planning.plates.NotchPlate;
+import trammel.planning.plates.Outline;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.welding.FilletLegs;
+import trammel.planning.welding.FilletWeld;
+import trammel.planning.welding.WeldPlace;
+import trammel.planning.welding.WeldPosition;
+import trammel.planning.welding.WeldSeam;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * The notch in each rail over the axle: an arc about the tube at full bump, lined by a strip, with
+ * a side plate on each side of the rail.
+ */
+final class NotchWork {
+  private static final double INCH_MM = 25.4;
+
+  /** Plate of notches, 3/16 in: common practice, no source. */
+  private static final double PLATE_MM = 3 * INCH_MM / 16;
+
+  /** Width of the side plate about the cut, 2 in where the rail leaves it: common practice. */
+  private static final double RING_MM = 2 * INCH_MM;
+
+  private static final double LEAST_RING_MM = INCH_MM / 2;
+
+  /** Flats run 2 in past the cut: common practice, no source. */
+  private static final double FLAT_MM = 2 * INCH_MM;
+
+  private static final double ROOT_MM = INCH_MM;
+  private static final double PAST_ROOT_MM = INCH_MM / 2;
+
+  /** Air between tube and rail at full bump where the catalog has no limit, 1/2 in. */
+  private static final double USUAL_AIR_MM = INCH_MM / 2;
+
+  private static final int RAILS = 2;
+
+  private final Chassis chassis;
+  private final Catalog catalog;
+  private final QuantityPrinter print;
+
+  NotchWork(Layout layout, Catalog catalog, QuantityPrinter print) {
+    chassis = layout.chassis();
+    this.catalog = catalog;
+    this.print = print;
+  }
+
+  void addTo(WorkPlan.Builder plan) {
+    if (chassis.rails().notchDepthMm() > 0) {
+      PlateMaterial plate = MountOptions.nearestPlate(catalog, PLATE_MM);
+      add(plan, plate, shape(plate.form().thicknessMm()));
+    }
+  }
+
+  private double airMm() {
+    Limit limit = catalog.limits().get("axle-to-rail");
+    return limit == null ? USUAL_AIR_MM : limit.goodMin();
+  }
+
+  /** The rail is cut deeper than the notch that the tube sees by the strip's thickness. */
+  NotchPlate shape(double thicknessMm) {
+    Rails rails = chassis.rails();
+    double cutMm = rails.notchDepthMm() + thicknessMm;
+    double leftMm = rails.depthMm() - cutMm;
+    if (leftMm < LEAST_RING_MM) {
+      throw new IllegalArgumentException(
+          "the notch for "
+              + print.length(chassis.travel().bumpMm())
+              + " of bump is cut "
+              + print.length(cutMm)
+              + " into a rail of "
+              + print.length(rails.depthMm())
+              + " and leaves "
+              + print.length(leftMm)
+              + "; it must leave "
+              + print.length(LEAST_RING_MM)
+              + " or more. Raise the frame at ride or ask for less bump.");
+    }
+    double radiusMm = Math.max(chassis.axle().tubeRadiusMm() + airMm() + thicknessMm, cutMm);
+    double ringMm = Math.min(RING_MM, leftMm);
+    return new NotchPlate(
+        "notch side plate",
+        thicknessMm,
+        radiusMm,
+        cutMm,
+        ringMm,
+        flatMm(radiusMm, cutMm, ringMm),
+        ROOT_MM,
+        rails.flangeMm());
+  }
+
+  /** Long enough for the root where the ring runs into the flat. */
+  private static double flatMm(double radiusMm, double cutMm, double ringMm) {
+    double halfMm = Math.sqrt(cutMm * (2 * radiusMm - cutMm));
+    double heightMm = ringMm + ROOT_MM - (cutMm - radiusMm);
+    double reachMm = radiusMm + ringMm + ROOT_MM;
+    double rootMm = Math.sqrt(Math.max(0, reachMm * reachMm - heightMm * heightMm));
+    return Math.max(FLAT_MM, rootMm - halfMm + PAST_ROOT_MM);
+  }
+
+  private void add(WorkPlan.Builder plan, PlateMaterial plate, NotchPlate shape) {
+    String why = reason(shape);
+    plan.add(
+        new PlateNeed(
+            shape.plate(plate.title()), plate.key(), 2 * RAILS, why + "; both sides of each rail"));
+    plan.add(
+        new PlateNeed(
+            shape.strip(plate.title()),
+            plate.key(),
+            RAILS,
+            "lines the cut, rolled to "
+                + print.length(shape.cutRadiusMm())
+                + " outside radius, as wide as the rail"));
+    double wallMm = chassis.rails().wallMm();
+    FilletWeld fillet =
+        FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(wallMm, shape.thicknessMm())));
+    Outline outline = shape.outline();
+    double arcMm = 2 * shape.halfAngleRad() * shape.cutRadiusMm();
+    weld(
+        plan,
+        "notch strip to side plates",
+        fillet,
+        shape.stripLengthMm(),
+        2 * RAILS,
+        "both edges of the strip along the arc of each rail");
+    weld(
+        plan,
+        "notch strip to flange",
+        fillet,
+        shape.stripWidthMm(),
+        2 * RAILS,
+        "both ends of the strip across the lower flange of each rail");
+    weld(
+        plan,
+        "notch side plate to rail",
+        fillet,
+        outline.outer().lengthMm() - arcMm,
+        2 * RAILS,
+        "outer edge and flats of each side plate");
+    plan.add(new OperationNeed("notch-rail", RAILS, "2 rails", why));
+    plan.add(
+        new OperationNeed("dress-plate", 3 * RAILS, "6 plates", "side plates and strips of notches"));
+  }
+
+  private static void weld(
+      WorkPlan.Builder plan,
+      String name,
+      FilletWeld fillet,
+      double lengthMm,
+      int count,
+      String why) {
+    plan.add(
+        WeldSeam.along(
+            name, fillet, lengthMm, count, WeldPosition.OVERHEAD, WeldPlace.VEHICLE, why));
+  }
+
+  private String reason(NotchPlate shape) {
+    Rails rails = chassis.rails();
+    double openMm =
+        rails.undersideMm(0) - chassis.axleCentre().zMm() - chassis.axle().tubeRadiusMm();
+    return print.length(openMm)
+        + " over the axle tube at ride, "
+        + print.length(chassis.travel().bumpMm())
+        + " of bump and "
+        + print.length(airMm())
+        + " of air ask for a notch "
+        + print.length(rails.notchDepthMm())
+        + " deep in the clear; the rail is cut "
+        + print.length(shape.depthMm())
+        + " deep and "
+        + print.length(shape.openingMm())
+        + " long on a radius of "
+        + print.length(shape.cutRadiusMm())
+        + " and keeps "
+        + print.length(rails.depthMm() - shape.depthMm())
+        + " of its "
+        + print.length(rails.depthMm())
+        + ", with the plates "
+        + print.percent(modulusRatio(shape))
+        + " of its section modulus";
+  }
+
+  /**
+   * Section modulus of the rail in the middle of the notch over that of the rail as it was. The
+   * plate on the inside of a channel closes it.
+   */
+  double modulusRatio(NotchPlate shape) {
+    Rails rails = chassis.rails();
+    ChannelSection channel =
+        new ChannelSection(rails.depthMm(), rails.flangeMm(), rails.wallMm(), rails.wallMm());
+    FrameRail open = FrameRail.open(channel);
+    FrameRail original = rails.boxed() ? open.boxedWith(rails.wallMm()) : open;
+    FrameRail worked =
+        rails.boxed()
+            ? open.boxedWith(rails.wallMm() + shape.thicknessMm())
+            : open.boxedWith(shape.thicknessMm());
+    double ratio =
+        new RailNotch(
+                RailNotch.Shape.CIRCULAR,
+                shape.depthMm(),
+                shape.openingMm(),
+                shape.thicknessMm(),
+                shape.thicknessMm())
+            .modulusRatio(original, worked);
+    return Math.rint(100 * ratio) / 100;
+  }
+}

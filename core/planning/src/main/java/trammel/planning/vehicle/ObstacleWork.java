@@ -1,0 +1,238 @@
+package trammel.planning.vehicle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Carrier;
+import trammel.engine.clearance.ClearancePair;
+import trammel.engine.clearance.ClearanceSweep;
+import trammel.engine.clearance.Cylinder;
+import trammel.engine.clearance.Gap;
+import trammel.engine.clearance.LeastGap;
+import trammel.engine.clearance.Sphere;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Driveline;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Obstacle;
+import trammel.engine.layout.ObstacleKind;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.WorkPlan;
+
+/** Finds which exhaust, tank and floor must move, and how close they come. */
+final class ObstacleWork {
+  private static final double INCH_MM = 25.4;
+
+  /** Air from exhaust and tank to everything that moves, 2 in: common practice, no source. */
+  private static final double MOVING_AIR_MM = 2 * INCH_MM;
+
+  /** Air from a tank to every weld, 12 in: common practice, no source. */
+  private static final double WELD_AIR_MM = 12 * INCH_MM;
+
+  /** Air from the bed floor, 1 in: common practice, no source. */
+  private static final double FLOOR_AIR_MM = INCH_MM;
+
+  private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * INCH_MM;
+
+  /** A place of welding is taken as a ball of 1 in round the joint's centre. */
+  private static final double WELD_RADIUS_MM = INCH_MM;
+
+  private final LayoutAnalysis analysis;
+  private final Layout layout;
+  private final QuantityPrinter print;
+  private final List<Body> moving = new ArrayList<>();
+  private final List<Body> rising = new ArrayList<>();
+
+  ObstacleWork(LayoutAnalysis analysis, QuantityPrinter print) {
+    this.analysis = analysis;
+    layout = analysis.layout();
+    this.print = print;
+    addTube();
+    addSprings();
+    addBars();
+    addShaft();
+  }
+
+  private void addTube() {
+    Chassis chassis = layout.chassis();
+    double halfMm = chassis.axle().flangeToFlangeMm() / 2;
+    double upMm = chassis.axleCentre().zMm();
+    Body tube =
+        new Body(
+            "axle tube",
+            new Capsule(
+                new Point3(0, halfMm, upMm),
+                new Point3(0, -halfMm, upMm),
+                chassis.axle().tubeRadiusMm()),
+            Carrier.AXLE);
+    moving.add(tube);
+    rising.add(tube);
+  }
+
+  private void addSprings() {
+    for (SpringUnit spring : layout.springs()) {
+      Cylinder shape = new Cylinder(spring.frame(), spring.axle(), spring.radiusMm());
+      Body body = new Body(spring.name(), shape, Carrier.LINK);
+      moving.add(body);
+      rising.add(body);
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      // Its round end stands for the eye over the upper mount.
+      Capsule shape = new Capsule(shock.frame(), shock.axle(), shock.bodyRadiusMm());
+      Body body = new Body(shock.name(), shape, Carrier.LINK);
+      moving.add(body);
+      rising.add(body);
+    }
+  }
+
+  private void addBars() {
+    for (Bar bar : layout.bars()) {
+      Capsule shape =
+          new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
+      moving.add(new Body(bar.name(), shape, Carrier.LINK));
+    }
+  }
+
+  private void addShaft() {
+    Driveline driveline = layout.chassis().driveline();
+    double radiusMm =
+        driveline.shaftDiameterMm().isPresent()
+            ? driveline.shaftDiameterMm().getAsDouble() / 2
+            : USUAL_SHAFT_RADIUS_MM;
+    Capsule shape = new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
+    moving.add(new Body("propeller shaft", shape, Carrier.LINK));
+  }
+
+  void addTo(WorkPlan.Builder plan) {
+    String exhaust = closest(ObstacleKind.EXHAUST, moving, MOVING_AIR_MM);
+    if (!exhaust.isEmpty()) {
+      plan.add(new PartNeed("exhaust-rework", 1, exhaust));
+      plan.add(new OperationNeed("move-exhaust", 1, "1 job", exhaust));
+    }
+    String tank = join(closest(ObstacleKind.TANK, moving, MOVING_AIR_MM), tankNearWeld());
+    if (!tank.isEmpty()) {
+      plan.add(
+          new OperationNeed(
+              "move-fuel-tank",
+              1,
+              "1 job",
+              tank + "; drain it and take it out of the vehicle before any weld"));
+    }
+    String floor = closest(ObstacleKind.BED_FLOOR, rising, FLOOR_AIR_MM);
+    if (!floor.isEmpty()) {
+      plan.add(new OperationNeed("relieve-bed-floor", 1, "1 job", floor));
+    }
+  }
+
+  /** Which obstacles of a kind come too close to what, in words; empty if none. */
+  private String closest(ObstacleKind kind, List<Body> bodies, double airMm) {
+    String reasons = "";
+    for (Obstacle obstacle : layout.chassis().obstacles()) {
+      if (obstacle.kind() == kind) {
+        Optional<LeastGap> least = least(obstacle, bodies);
+        if (least.isPresent() && least.get().gap().gapMm() < airMm) {
+          reasons = join(reasons, reason(obstacle, least.get(), airMm));
+        }
+      }
+    }
+    return reasons;
+  }
+
+  private Optional<LeastGap> least(Obstacle obstacle, List<Body> bodies) {
+    Body fixed = new Body("obstacle " + obstacle.name(), obstacle.shape(), Carrier.FRAME);
+    List<ClearancePair> pairs = new ArrayList<>(bodies.size());
+    for (Body body : bodies) {
+      pairs.add(ClearancePair.of(body, fixed));
+    }
+    LeastGap least = null;
+    for (LeastGap gap : new ClearanceSweep(pairs, 0, 1).over(analysis.envelope())) {
+      if (least == null || gap.gap().gapMm() < least.gap().gapMm()) {
+        least = gap;
+      }
+    }
+    return Optional.ofNullable(least);
+  }
+
+  private String reason(Obstacle obstacle, LeastGap least, double airMm) {
+    double gapMm = least.gap().gapMm();
+    String where =
+        analysis
+            .poseAt(least.heaveMm(), least.rollRad())
+            .map(pose -> ", " + analysis.describe(pose))
+            .orElse("");
+    return obstacle.name()
+        + (gapMm < 0
+            ? " is " + print.length(-gapMm) + " in the way of "
+            : " comes within " + print.length(gapMm) + " of ")
+        + least.pair().first().name()
+        + where
+        + "; it needs "
+        + print.length(airMm);
+  }
+
+  private String tankNearWeld() {
+    String reasons = "";
+    for (Obstacle obstacle : layout.chassis().obstacles()) {
+      if (obstacle.kind() == ObstacleKind.TANK) {
+        reasons = join(reasons, nearWeld(obstacle));
+      }
+    }
+    return reasons;
+  }
+
+  private String nearWeld(Obstacle tank) {
+    double leastMm = Double.POSITIVE_INFINITY;
+    String nearest = "";
+    for (Bar bar : layout.bars()) {
+      double gapMm = weldGapMm(tank, bar.frame());
+      if (gapMm < leastMm) {
+        leastMm = gapMm;
+        nearest = "frame bracket of " + bar.name();
+      }
+    }
+    for (SpringUnit spring : layout.springs()) {
+      double gapMm = weldGapMm(tank, spring.frame());
+      if (gapMm < leastMm) {
+        leastMm = gapMm;
+        nearest = "upper seat of " + spring.name();
+      }
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      double gapMm = weldGapMm(tank, shock.frame());
+      if (gapMm < leastMm) {
+        leastMm = gapMm;
+        nearest = "upper mount of " + shock.name();
+      }
+    }
+    if (!(leastMm < WELD_AIR_MM)) {
+      return "";
+    }
+    return tank.name()
+        + " is "
+        + print.length(Math.max(0, leastMm))
+        + " from the weld of the "
+        + nearest
+        + "; no weld is made within "
+        + print.length(WELD_AIR_MM)
+        + " of a tank";
+  }
+
+  private static double weldGapMm(Obstacle tank, Point3 weld) {
+    return Gap.between(tank.shape(), new Sphere(weld, WELD_RADIUS_MM)).gapMm();
+  }
+
+  private static String join(String a, String b) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return a + b;
+    }
+    return a + "; " + b;
+  }
+}

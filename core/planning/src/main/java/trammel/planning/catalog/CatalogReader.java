@@ -200,10 +200,7 @@ public final class CatalogReader {
   // Entries
 
   private void collect(
-      CatalogSection section,
-      CatalogEntries into,
-      ObjectNode written,
-      FileTop file) {
+      CatalogSection section, CatalogEntries into, ObjectNode written, FileTop file) {
     if (section.isSingle()) {
       into.put(file.entry(section.key(), written));
       return;

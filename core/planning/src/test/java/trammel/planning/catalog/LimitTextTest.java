@@ -59,7 +59,8 @@ class LimitTextTest {
   void anythingElseIsRefusedInWords(Measure measure, String text) {
     IllegalArgumentException refused =
         assertThrows(
-            IllegalArgumentException.class, () -> new LimitText(measure, UnitSystem.US).range(text));
+            IllegalArgumentException.class,
+            () -> new LimitText(measure, UnitSystem.US).range(text));
     assertTrue(refused.getMessage().length() > 20, refused.getMessage());
   }
 }

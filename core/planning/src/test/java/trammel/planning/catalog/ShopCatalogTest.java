@@ -143,8 +143,7 @@ class ShopCatalogTest {
   void jobInAnotherCurrencyIsRefused() {
     Job job = job("terms: {currency: EUR}");
     IllegalArgumentException refused =
-        assertThrows(
-            IllegalArgumentException.class, () -> STANDARD.shop().termsFor(job.terms()));
+        assertThrows(IllegalArgumentException.class, () -> STANDARD.shop().termsFor(job.terms()));
     assertTrue(refused.getMessage().contains("EUR"));
     assertTrue(refused.getMessage().contains("USD"));
   }

@@ -90,16 +90,42 @@ class StandardCatalogTest {
 
   @ParameterizedTest
   @CsvSource({
-    "intake, job", "safe-set-up, job", "strip-out, job", "clean-weld-zones, job",
-    "datum-and-mark, job", "set-axle, job", "cycle-travel, job", "dress-and-inspect-welds, ft of weld",
-    "paint, job", "brake-lines, job", "parking-brake, job", "driveshaft, job", "reassemble, job",
-    "road-test, job", "torch-time, h of welding", "saw-tube, cut", "drill-plate, hole",
-    "dress-plate, plate", "make-bar, bar", "fit-frame-bracket, bracket", "fit-axle-bracket, bracket",
-    "fit-lateral-bar, bar", "box-rail, ft of boxing plate", "fit-local-boxing, plate",
-    "fit-outrigger, outrigger", "move-running-board-support, support",
-    "fit-shock-crossmember, crossmember", "fit-shock-mount, mount", "fit-spring-seat, seat",
-    "fit-air-spring, spring", "plumb-air, job", "set-coil-over, spring", "notch-rail, rail",
-    "move-exhaust, job", "move-fuel-tank, job", "relieve-bed-floor, job"
+    "intake, job",
+    "safe-set-up, job",
+    "strip-out, job",
+    "clean-weld-zones, job",
+    "datum-and-mark, job",
+    "set-axle, job",
+    "cycle-travel, job",
+    "dress-and-inspect-welds, ft of weld",
+    "paint, job",
+    "brake-lines, job",
+    "parking-brake, job",
+    "driveshaft, job",
+    "reassemble, job",
+    "road-test, job",
+    "torch-time, h of welding",
+    "saw-tube, cut",
+    "drill-plate, hole",
+    "dress-plate, plate",
+    "make-bar, bar",
+    "fit-frame-bracket, bracket",
+    "fit-axle-bracket, bracket",
+    "fit-lateral-bar, bar",
+    "box-rail, ft of boxing plate",
+    "fit-local-boxing, plate",
+    "fit-outrigger, outrigger",
+    "move-running-board-support, support",
+    "fit-shock-crossmember, crossmember",
+    "fit-shock-mount, mount",
+    "fit-spring-seat, seat",
+    "fit-air-spring, spring",
+    "plumb-air, job",
+    "set-coil-over, spring",
+    "notch-rail, rail",
+    "move-exhaust, job",
+    "move-fuel-tank, job",
+    "relieve-bed-floor, job"
   })
   void operationsThatPlansUseAreThere(String key, String countedBy) {
     assertEquals(countedBy, CATALOG.operation(key).driverUnit());
@@ -107,10 +133,20 @@ class StandardCatalogTest {
 
   @ParameterizedTest
   @CsvSource({
-    "bump-stop, PART", "brake-hose, PART", "brake-line-kit, PART", "driveshaft-rework, OUTSIDE_WORK",
-    "exhaust-rework, OUTSIDE_WORK", "alignment-check, OUTSIDE_WORK", "air-supply-kit, PART",
-    "air-line-kit, PART", "air-fitting-kit, PART", "coil-over-hardware, PART",
-    "spring-retainer, PART", "paint-supplies, SUPPLY", "welding-gas, SUPPLY", "wire-035, SUPPLY",
+    "bump-stop, PART",
+    "brake-hose, PART",
+    "brake-line-kit, PART",
+    "driveshaft-rework, OUTSIDE_WORK",
+    "exhaust-rework, OUTSIDE_WORK",
+    "alignment-check, OUTSIDE_WORK",
+    "air-supply-kit, PART",
+    "air-line-kit, PART",
+    "air-fitting-kit, PART",
+    "coil-over-hardware, PART",
+    "spring-retainer, PART",
+    "paint-supplies, SUPPLY",
+    "welding-gas, SUPPLY",
+    "wire-035, SUPPLY",
     "cleaner-and-discs, SUPPLY"
   })
   void itemsThatPlansUseAreThere(String key, BoughtAs bought) {
@@ -196,10 +232,15 @@ class StandardCatalogTest {
 
   @ParameterizedTest
   @CsvSource({
-    "dom-1.25x0.120, A513_DRAWN_1020", "dom-1.50x0.120, A513_DRAWN_1020",
-    "dom-1.75x0.120, A513_DRAWN_1020", "dom-1.75x0.188, A513_DRAWN_1020",
-    "dom-2.00x0.250, A513_DRAWN_1020", "hrew-1.50x0.120, A513_WELDED_1010",
-    "box-2x2x0.188, A500_B_SHAPED", "box-2x3x0.188, A500_B_SHAPED", "box-2x4x0.188, A500_B_SHAPED"
+    "dom-1.25x0.120, A513_DRAWN_1020",
+    "dom-1.50x0.120, A513_DRAWN_1020",
+    "dom-1.75x0.120, A513_DRAWN_1020",
+    "dom-1.75x0.188, A513_DRAWN_1020",
+    "dom-2.00x0.250, A513_DRAWN_1020",
+    "hrew-1.50x0.120, A513_WELDED_1010",
+    "box-2x2x0.188, A500_B_SHAPED",
+    "box-2x3x0.188, A500_B_SHAPED",
+    "box-2x4x0.188, A500_B_SHAPED"
   })
   void tubesYieldAsTheStandardPromises(String key, PublishedSteel published) {
     assertEquals(published.grade().yieldMPa(), CATALOG.bar(key).yieldMPa(), 1e-6);
@@ -247,7 +288,10 @@ class StandardCatalogTest {
         double pounds = plate.form().massKg(areaMm2) / POUND_KG;
         boolean whole = sheet.lengthMm() > 90 * INCH_MM;
         assertWithin(
-            sheet.price().doubleValue() / pounds, whole ? 0.8 : 1.5, whole ? 1.6 : 3.5, plate.key());
+            sheet.price().doubleValue() / pounds,
+            whole ? 0.8 : 1.5,
+            whole ? 1.6 : 3.5,
+            plate.key());
       }
     }
   }
@@ -280,8 +324,7 @@ class StandardCatalogTest {
     for (int i = 1; i < table.size(); i++) {
       AirSpringPoint low = table.get(i - 1);
       AirSpringPoint high = table.get(i);
-      double growthMm2 =
-          (high.volumeMm3() - low.volumeMm3()) / (high.heightMm() - low.heightMm());
+      double growthMm2 = (high.volumeMm3() - low.volumeMm3()) / (high.heightMm() - low.heightMm());
       double areaMm2 = (low.effectiveAreaMm2() + high.effectiveAreaMm2()) / 2;
       assertEquals(areaMm2, growthMm2, 0.02 * areaMm2);
     }
@@ -335,8 +378,7 @@ class StandardCatalogTest {
       wire += 0.0005;
     }
     double mean = 2.5 + wire;
-    double stressKsi =
-        8 * rate * (free - solid) * mean / (Math.PI * wire * wire * wire) / 1000;
+    double stressKsi = 8 * rate * (free - solid) * mean / (Math.PI * wire * wire * wire) / 1000;
     assertWithin(stressKsi, 60, 160, coil.key());
     assertTrue(2.5 + 2 * wire <= 2 * coil.outsideRadiusMm() / INCH_MM, coil.key());
   }
@@ -426,8 +468,18 @@ class StandardCatalogTest {
             Map.entry("move-fuel-tank", 1.0));
     List<String> once =
         List.of(
-            "intake", "safe-set-up", "strip-out", "clean-weld-zones", "datum-and-mark", "set-axle",
-            "cycle-travel", "paint", "brake-lines", "parking-brake", "driveshaft", "reassemble",
+            "intake",
+            "safe-set-up",
+            "strip-out",
+            "clean-weld-zones",
+            "datum-and-mark",
+            "set-axle",
+            "cycle-travel",
+            "paint",
+            "brake-lines",
+            "parking-brake",
+            "driveshaft",
+            "reassemble",
             "road-test");
     ThreePoint hours = new ThreePoint(0, 0, 0);
     for (String key : once) {

@@ -17,6 +17,7 @@ import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.quantity.UnitSystem;
+import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -81,7 +82,8 @@ public final class Workbench {
 
   /** The estimate of a job, its vehicle's own work included. */
   public Estimate estimate(Draft draft) {
-    WorkPlan plan = draft.pluginWork();
+    WorkPlan mounts = draft.pluginWork();
+    WorkPlan plan = mounts.plus(VehicleWork.plan(draft, mounts));
     return new Estimating(
             catalog(),
             catalog().shop().termsFor(draft.job().terms()),

@@ -3,6 +3,7 @@ package trammel.app.text;
 import trammel.planning.cutting.bars.BarOffcut;
 import trammel.planning.cutting.bars.CutBar;
 import trammel.planning.cutting.bars.PlacedPiece;
+import trammel.planning.cutting.sheets.SheetOffcut;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
@@ -120,6 +121,14 @@ public final class PlanText {
             .append(printer.length(sheet.lengthMm()))
             .append('\n');
       }
+      for (SheetOffcut offcut : cut.plan().offcuts()) {
+        text.append("    to the rack: ")
+            .append(printer.length(offcut.widthMm()))
+            .append(" x ")
+            .append(printer.length(offcut.heightMm()))
+            .append('\n');
+      }
+      text.append("    cutting plan ").append(cut.plan().status().word()).append('\n');
     }
     return text.toString();
   }

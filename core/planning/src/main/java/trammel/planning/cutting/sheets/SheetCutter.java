@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.Deadline;
 import trammel.planning.cutting.PriceLadder;
@@ -21,7 +22,7 @@ public final class SheetCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(1);
 
-  private final Duration limit;
+  private final Supplier<Deadline> deadline;
 
   public SheetCutter() {
     this(USUAL_LIMIT);
@@ -31,8 +32,21 @@ public final class SheetCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public SheetCutter(Duration limit) {
-    this.limit = limit;
+    this(() -> Deadline.in(limit));
     Deadline.in(limit);
+  }
+
+  private SheetCutter(Supplier<Deadline> deadline) {
+    this.deadline = deadline;
+  }
+
+  /**
+   * A cutter whose answer does not depend on how fast the machine is.
+   *
+   * @param looks how often the search asks whether to stop; some hundreds do for a shop's job
+   */
+  public static SheetCutter withEffort(long looks) {
+    return new SheetCutter(() -> Deadline.afterLooks(looks));
   }
 
   /**
@@ -41,7 +55,7 @@ public final class SheetCutter {
    * @throws StockShortageException when the sheets do not hold all parts
    */
   public SheetCuttingPlan cut(SheetCuttingProblem problem) {
-    Deadline deadline = Deadline.in(limit);
+    Deadline deadline = this.deadline.get();
     SheetModel model = SheetModel.of(problem);
     if (model.types() == 0) {
       return new SheetCuttingPlan(

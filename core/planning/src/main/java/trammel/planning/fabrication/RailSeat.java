@@ -95,6 +95,18 @@ record RailSeat(
     return new RailSeat(bar, joint, seat, hangs, baseUpMm, faceMm, lengthMm);
   }
 
+  /** How the base's length comes about, for reasons. */
+  String baseReason(QuantityPrinter print) {
+    double byRuleMm = RailBracket.baseByRuleMm(dropMm(), seat.noseMm());
+    String base = "base " + print.length(baseLengthMm);
+    return baseLengthMm < byRuleMm - 1e-6
+        ? base
+            + ", shortened from "
+            + print.length(byRuleMm)
+            + " to keep off the next bracket on the rail"
+        : base + " from a load spread of 30 deg to either side of the joint";
+  }
+
   /** How the joint lies to the rail, for reasons. */
   String place(QuantityPrinter print) {
     return "frame joint of "

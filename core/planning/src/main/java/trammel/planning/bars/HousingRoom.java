@@ -35,8 +35,7 @@ public record HousingRoom(double housingHeightMm, JointSeat seat, QuantityPrinte
    * @throws UnworkableLayoutException if it does not
    */
   public double require(double riseMm) {
-    double neededMm =
-        housingHeightMm + AIR_MM + LEAST_WEB_MM + seat.plateMm() + seat.reachMm();
+    double neededMm = housingHeightMm + AIR_MM + LEAST_WEB_MM + seat.plateMm() + seat.reachMm();
     if (!(riseMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
           "the upper joints are "

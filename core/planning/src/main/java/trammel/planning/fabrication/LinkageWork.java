@@ -207,11 +207,7 @@ public final class LinkageWork {
     String boxed = rails.boxed() ? "; the rails are boxed already, so no boxing plate" : "";
     if (mounting == Mounting.INBOARD) {
       addOperation(
-          plan,
-          "fit-frame-bracket",
-          barsOf(along),
-          "bracket",
-          "inboard frame ends" + boxed + ": ");
+          plan, "fit-frame-bracket", barsOf(along), "bracket", "inboard frame ends" + boxed + ": ");
     } else {
       addOperation(
           plan,

@@ -57,8 +57,7 @@ final class Outrigger {
         (seat.baseLengthMm() * Math.sin(planRad) + seat.seat().stackMm() * Math.cos(planRad)) / 2;
     double xMm = seat.joint().xMm();
     double acrossMm = Math.abs(seat.joint().yMm());
-    double centreMm =
-        outer ? acrossMm - rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm) - acrossMm;
+    double centreMm = outer ? acrossMm - rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm) - acrossMm;
     if (!(centreMm >= halfMm - 1e-6)) {
       throw new UnworkableLayoutException(
           "the bracket of "

@@ -93,8 +93,7 @@ final class RunningBoards {
     double xMm = bar.frame().xMm();
     double faceMm = Math.copySign(layout.chassis().rails().outerFaceMm(xMm), bar.frame().yMm());
     double radiusMm = bar.frameJoint().barrelRadiusMm() + RailSeat.CORNER_MM;
-    return new Capsule(
-        new Point3(xMm, faceMm, bar.frame().zMm()), bar.frame(), radiusMm);
+    return new Capsule(new Point3(xMm, faceMm, bar.frame().zMm()), bar.frame(), radiusMm);
   }
 
   private List<AxlePose> poses() {

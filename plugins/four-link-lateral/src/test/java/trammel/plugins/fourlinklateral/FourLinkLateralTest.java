@@ -52,7 +52,8 @@ class FourLinkLateralTest {
     // Inner faces: 18.5 - 2.25 = 16.25 in at the axle, 1/26 in closer for every inch forward; at
     // the front of the plane, 24 in ahead: 16.25 - 24/26 = 15.3269 in. Less the gap of 1/2 in and
     // half of 2 in joint and two 1/4 in plates, 1.25 in: 13.5769 in.
-    assertEquals(13.576923, Trial.mounted("inboard").bar("lower-left").axle().yMm() / INCH_MM, 1e-5);
+    assertEquals(
+        13.576923, Trial.mounted("inboard").bar("lower-left").axle().yMm() / INCH_MM, 1e-5);
   }
 
   @Test
@@ -82,8 +83,7 @@ class FourLinkLateralTest {
   @ValueSource(strings = {"inboard", "outboard"})
   void checksOfTheBarsThemselvesAreGood(String mounting) {
     Trial trial = Trial.mounted(mounting);
-    Judge judge =
-        new Judge(StandardChecks.all(), Trial.CATALOG.limits(), Trial.CATALOG.analysis());
+    Judge judge = new Judge(StandardChecks.all(), Trial.CATALOG.limits(), Trial.CATALOG.analysis());
     List<String> ofTheBars =
         List.of(
             "lower-bar-angle",

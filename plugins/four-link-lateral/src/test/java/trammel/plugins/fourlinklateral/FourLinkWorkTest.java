@@ -63,7 +63,9 @@ class FourLinkWorkTest {
         5.575, Trial.heightMm(Trial.plate(plan, "left rail boxing plate")) / INCH_MM, 1e-6);
     // Both edges of both plates, and the hours by the foot.
     assertEquals(
-        15.766676, Trial.weld(plan, "left rail boxing plate to flanges").lengthMm() / INCH_MM, 1e-4);
+        15.766676,
+        Trial.weld(plan, "left rail boxing plate to flanges").lengthMm() / INCH_MM,
+        1e-4);
     assertEquals(2, Trial.weld(plan, "left rail boxing plate to flanges").count());
     assertEquals(2 * 15.766676 / 12, Trial.quantity(plan, "box-rail"), 1e-5);
   }
@@ -117,8 +119,7 @@ class FourLinkWorkTest {
       Trial trial = Trial.mounted(mounting);
       WorkPlan plan = trial.on(SampleVehicle.withBoxedRails(trial.chassis())).plan();
       assertEquals(0, Trial.quantity(plan, "box-rail") + Trial.quantity(plan, "fit-local-boxing"));
-      assertTrue(
-          plan.operations().stream().anyMatch(need -> need.why().contains("boxed already")));
+      assertTrue(plan.operations().stream().anyMatch(need -> need.why().contains("boxed already")));
     }
   }
 
@@ -129,8 +130,7 @@ class FourLinkWorkTest {
     Trial trial = Trial.mounted("inboard");
     List<Bar> bars = trial.bars();
     Trial wider = trial.on(SampleVehicle.withRailsMoved(trial.chassis(), INCH_MM, 0));
-    double before =
-        Trial.heightMm(Trial.plate(trial.plan(bars), "lower-left stand-off upright"));
+    double before = Trial.heightMm(Trial.plate(trial.plan(bars), "lower-left stand-off upright"));
     double after = Trial.heightMm(Trial.plate(wider.plan(bars), "lower-left stand-off upright"));
     assertEquals(INCH_MM / 2, after - before, 1e-6);
   }

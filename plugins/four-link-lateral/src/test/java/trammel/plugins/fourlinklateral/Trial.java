@@ -28,16 +28,14 @@ record Trial(Chassis chassis, FieldValues options) {
 
   static Trial mounted(String mounting) {
     return new Trial(
-        SampleVehicle.pickup(),
-        FieldValues.none().with(BarOptions.mounting("bars"), mounting));
+        SampleVehicle.pickup(), FieldValues.none().with(BarOptions.mounting("bars"), mounting));
   }
 
   Trial with(String key, double inches) {
     for (Field<?> field : LINKAGE.options(CATALOG)) {
       if (field.key().equals(key)) {
         @SuppressWarnings("unchecked")
-        Field<Double> length =
-            (Field<Double>) field;
+        Field<Double> length = (Field<Double>) field;
         return new Trial(chassis, options.with(length, inches * INCH_MM));
       }
     }

@@ -36,9 +36,7 @@ final class TriangulatedProposal {
             lowerAxle.zMm() + options.lowerLengthMm() * Math.sin(options.lowerAngleRad()));
     Point3 upperAxle =
         new Point3(
-            0,
-            options.upperSpreadMm() / 2,
-            chassis.axleCentre().zMm() + options.upperRiseMm());
+            0, options.upperSpreadMm() / 2, chassis.axleCentre().zMm() + options.upperRiseMm());
     new HousingRoom(options.housingHeightMm(), makeUp.axleSeat(), print)
         .require(options.upperRiseMm());
     Point3 upperFrame =
@@ -64,7 +62,6 @@ final class TriangulatedProposal {
             print);
     Point3 point =
         new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() - options.lowerDropMm());
-    return AxlePickUp.checked(
-        "lower bars", "lower_drop", point, makeUp.axleSeat(), chassis, print);
+    return AxlePickUp.checked("lower bars", "lower_drop", point, makeUp.axleSeat(), chassis, print);
   }
 }

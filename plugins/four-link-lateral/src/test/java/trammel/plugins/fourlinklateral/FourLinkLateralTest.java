@@ -163,8 +163,7 @@ class FourLinkLateralTest {
   @Test
   void refusesFrameBracketsThatWouldSitOnEachOther() {
     Trial trial = Trial.mounted("inboard").with("upper_length", 24);
-    String message =
-        assertThrows(UnworkableLayoutException.class, () -> trial.plan(trial.bars())).getMessage();
+    String message = assertThrows(UnworkableLayoutException.class, trial::bars).getMessage();
     assertTrue(message.contains("apart along the rail"), message);
   }
 

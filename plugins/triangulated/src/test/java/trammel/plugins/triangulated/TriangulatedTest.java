@@ -26,6 +26,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.PoseSolver;
 import trammel.planning.bars.BarOptions;
@@ -109,11 +110,32 @@ class TriangulatedTest {
     Bar right = layout.bar("upper-right").orElseThrow();
     assertEquals(6, (left.axle().yMm() - right.axle().yMm()) / INCH_MM, 1e-9);
     assertEquals(18, left.lengthMm() / INCH_MM, 1e-9);
-    // Sine of the true slope: the bar falls by 18 sin 1.5 deg.
-    assertEquals(
-        18 * Math.sin(Math.toRadians(1.5)),
-        (left.axle().zMm() - left.frame().zMm()) / INCH_MM,
-        1e-9);
+    assertEquals(-1.5, Math.toDegrees(left.axle().to(left.frame()).sideViewRad()), 1e-9);
+  }
+
+  @Test
+  void upperJointsAreRaisedUntilTheirBracketsFindAFlatOnAShallowRail() {
+    // The housing asks for 7 3/4 in. On a rail of 4 in depth, 18 1/2 in off the ground and .15 in
+    // thick, the flat begins at 18.9 in; a bracket that stands on 1 1/2 in of it has its joint at
+    // least 1 1/4 in higher, at 21.65 in. The bar falls by tan 1.5 deg on its way forward.
+    Chassis raised = SampleVehicle.withRailsMoved(CHASSIS, 0, INCH_MM);
+    Rails deep = raised.rails();
+    Rails shallow =
+        new Rails(
+            deep.boxed(),
+            deep.outsideAtAxleMm(),
+            deep.outsideAtFrontMm(),
+            deep.undersideAtAxleMm(),
+            deep.undersideAtFrontMm(),
+            deep.frontMountsForwardMm(),
+            4 * INCH_MM,
+            deep.flangeMm(),
+            deep.wallMm(),
+            0);
+    Bar bar =
+        layout(raised.withRails(shallow), FieldValues.none()).bar("upper-left").orElseThrow();
+    double least = 21.65 + bar.frame().xMm() / INCH_MM * Math.tan(Math.toRadians(1.5)) - 14.5;
+    assertEquals(Math.ceil(4 * least) / 4, bar.axle().zMm() / INCH_MM - 14.5, 1e-6);
   }
 
   @Test
@@ -229,7 +251,7 @@ class TriangulatedTest {
 
   @Test
   void nothingIsWeldedToTheHousing() {
-    WorkPlan plan = plan(CHASSIS, FieldValues.none());
+    WorkPlan plan = plan(CHASSIS, set("upper_rise", 8));
     PlateNeed deck = plate(plan, "housing bridge deck");
     assertTrue(deck.why().contains("usually cast"), deck.why());
     // Webs from inner leg to inner leg, 6 1/2 in either side; under a deck whose top is 8 - 1 1/4

@@ -17,8 +17,7 @@ public final class FrameRoom {
    * @param bars bars that end on the rails ahead of the axle
    * @throws trammel.planning.extension.UnworkableLayoutException if they do not
    */
-  public static void require(
-      List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
+  public static void require(List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
     List<RailSeat> seats = new ArrayList<>(bars.size());
     for (Bar bar : bars) {
       seats.add(RailSeat.of(bar, makeUp.frameSeat(), rails, print));

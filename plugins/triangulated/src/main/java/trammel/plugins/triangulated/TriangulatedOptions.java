@@ -23,7 +23,8 @@ final class TriangulatedOptions {
   private static final Field<Double> LOWER_ANGLE =
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   private static final Field<Double> UPPER_ANGLE =
-      BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride, seen from the side", 1.5);
+      BarOptions.levelAngle(
+          "upper_angle", "fall of the upper bars to the front at ride, seen from the side", 1.5);
   private static final Field<Double> LOWER_DROP =
       BarOptions.inches(
           "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);

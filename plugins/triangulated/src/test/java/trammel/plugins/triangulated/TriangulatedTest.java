@@ -132,8 +132,7 @@ class TriangulatedTest {
             deep.flangeMm(),
             deep.wallMm(),
             0);
-    Bar bar =
-        layout(raised.withRails(shallow), FieldValues.none()).bar("upper-left").orElseThrow();
+    Bar bar = layout(raised.withRails(shallow), FieldValues.none()).bar("upper-left").orElseThrow();
     double least = 21.65 + bar.frame().xMm() / INCH_MM * Math.tan(Math.toRadians(1.5)) - 14.5;
     assertEquals(Math.ceil(4 * least) / 4, bar.axle().zMm() / INCH_MM - 14.5, 1e-6);
   }

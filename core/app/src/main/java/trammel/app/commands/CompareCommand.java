@@ -42,7 +42,7 @@ public final class CompareCommand implements Command {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    JobDocument document = JobDocument.load(Path.of(arguments.argument("JOB")));
+    JobDocument document = bench.load(Path.of(arguments.argument("JOB")));
     List<String> vary = arguments.values(VARY);
     List<Varied> varied = List.of(new Varied("", document));
     for (String field : vary.isEmpty() ? List.of(USUAL) : vary) {

@@ -10,6 +10,7 @@ import trammel.app.commandline.HelpPage;
 import trammel.app.commandline.MisuseException;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
+import trammel.planning.document.BadInputException;
 
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */
 final class Invocation {
@@ -98,8 +99,8 @@ final class Invocation {
   private void printHelp(HelpPage page) {
     page.paragraph("Usage: trammel COMMAND ...");
     page.paragraph(
-        "From measurements to a priced job for custom rear suspensions: layout, checks, parts, steel,"
-            + " welds, hours, order, quote, fit-up sheet and tack check.");
+        "From measurements to a priced job for custom rear suspensions: layout, checks, parts,"
+            + " steel, welds, hours, order, quote, fit-up sheet and tack check.");
     page.heading("Commands:");
     List<HelpPage.Row> rows = new ArrayList<>();
     for (CommandTable.Entry entry : commands.entries()) {
@@ -126,7 +127,8 @@ final class Invocation {
   }
 
   private ExitCode judge(Throwable thrown, List<String> arguments) {
-    if (thrown instanceof IllegalArgumentException && isRefusal(thrown)) {
+    if (thrown instanceof BadInputException
+        || thrown instanceof IllegalArgumentException && isRefusal(thrown)) {
       return tell(ExitCode.BAD_INPUT, thrown.getMessage());
     }
     if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {

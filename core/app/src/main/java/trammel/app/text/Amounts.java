@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
+import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 
@@ -79,6 +80,13 @@ public final class Amounts {
 
   static String fixed(double value, int places) {
     return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** How good a cutting plan is known to be. */
+  static String proven(CuttingStatus status, BigDecimal lowerBound) {
+    return status == CuttingStatus.PROVEN_OPTIMAL
+        ? "no cheaper one exists (proven)"
+        : "a cheaper one may exist; none costs less than " + lowerBound.toPlainString();
   }
 
   /** A count or a quantity without needless zeros. */

@@ -10,9 +10,9 @@ import trammel.app.commandline.HelpPage;
 import trammel.app.commandline.MisuseException;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
+import trammel.planning.document.BadInputException;
 
 import trammel.planning.document.BadInputException;
-import trammel.planning.document.Problem;
 import trammel.planning.extension.UnworkableLayoutException;
 
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */
@@ -102,8 +102,8 @@ final class Invocation {
   private void printHelp(HelpPage page) {
     page.paragraph("Usage: trammel COMMAND ...");
     page.paragraph(
-        "From measurements to a priced job for custom rear suspensions: layout, checks, parts, steel,"
-            + " welds, hours, order, quote, fit-up sheet and tack check.");
+        "From measurements to a priced job for custom rear suspensions: layout, checks, parts,"
+            + " steel, welds, hours, order, quote, fit-up sheet and tack check.");
     page.heading("Commands:");
     List<HelpPage.Row> rows = new ArrayList<>();
     for (CommandTable.Entry entry : commands.entries()) {
@@ -130,17 +130,9 @@ final class Invocation {
   }
 
   private ExitCode judge(Throwable thrown, List<String> arguments) {
-    if (thrown instanceof BadInputException bad) {
-      StringBuilder problems = new StringBuilder();
-      for (Problem problem : bad.problems()) {
-        problems.append(problems.length() == 0 ? "" : "\n").append(problem.text());
-      }
-      return tell(ExitCode.BAD_INPUT, problems.toString());
-    }
-    if (thrown instanceof UnworkableLayoutException) {
-      return tell(ExitCode.BAD_INPUT, thrown.getMessage());
-    }
-    if (thrown instanceof IllegalArgumentException && isRefusal(thrown)) {
+    if (thrown instanceof BadInputException
+        || thrown instanceof UnworkableLayoutException
+        || thrown instanceof IllegalArgumentException && isRefusal(thrown)) {
       return tell(ExitCode.BAD_INPUT, thrown.getMessage());
     }
     if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {

@@ -4,6 +4,7 @@ import java.util.List;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CompareCommand;
 import trammel.app.commands.LayoutsCommand;
+import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
 import trammel.app.commands.QuoteCommand;
@@ -17,7 +18,8 @@ final class TrammelCommands implements CommandTable {
           new Entry("plan", "Parts, tubes, plates, welds and hours of a job."),
           new Entry("quote", "A job from its measurements to its price."),
           new Entry("order", "One material order a supplier over one or many jobs."),
-          new Entry("compare", "Variants of a job side by side, with what makes the difference."));
+          new Entry("compare", "Variants of a job side by side, with what makes the difference."),
+          new Entry("motion", "The engine alone on a bare linkage file."));
 
   @Override
   public List<Entry> entries() {
@@ -34,6 +36,7 @@ final class TrammelCommands implements CommandTable {
       case "quote" -> new QuoteCommand();
       case "order" -> new OrderCommand();
       case "compare" -> new CompareCommand();
+      case "motion" -> new MotionCommand();
       default -> throw new IllegalArgumentException("There is no command '" + name + "'.");
     };
   }

@@ -17,6 +17,7 @@ import trammel.app.text.Amounts;
 import trammel.app.text.CompareText;
 import trammel.planning.compare.Variant;
 import trammel.planning.draft.Draft;
+import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.JobDocument;
 
 /** Sets variants of a job side by side and explains the difference. */
@@ -42,7 +43,7 @@ public final class CompareCommand implements Command {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    JobDocument document = JobDocument.load(Path.of(arguments.argument("JOB")));
+    JobDocument document = bench.load(Path.of(arguments.argument("JOB")));
     List<String> vary = arguments.values(VARY);
     List<Varied> varied = List.of(new Varied("", document));
     for (String field : vary.isEmpty() ? List.of(USUAL) : vary) {
@@ -50,10 +51,18 @@ public final class CompareCommand implements Command {
     }
     List<Variant> variants = new ArrayList<>(varied.size());
     for (Varied one : varied) {
-      Draft draft = bench.draft(one.document());
-      variants.add(
-          new Variant(
-              one.label(), bench.estimate(draft), draft.judge().judge(draft.layout())));
+      try {
+        Draft draft = bench.draft(one.document());
+        variants.add(
+            new Variant(
+                one.label(), bench.estimate(draft), draft.judge().judge(draft.layout())));
+      } catch (UnworkableLayoutException noRoom) {
+        screen.err().println("Left out: " + one.label() + ". " + noRoom.getMessage());
+      }
+    }
+    if (variants.isEmpty()) {
+      throw CommandFailure.badInput(
+          "None of the variants fits the vehicle; the reasons are above. Vary something else.");
     }
     if (options.json()) {
       screen.out().println(Json.text(CompareJson.of(variants)));

@@ -1,6 +1,9 @@
 package trammel.app.desk;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import trammel.app.Screen;
 import trammel.app.Version;
@@ -17,6 +20,7 @@ import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.quantity.UnitSystem;
+import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -24,9 +28,13 @@ import trammel.planning.work.WorkPlan;
  * they are first needed; what is wrong with a plugin is told once.
  */
 public final class Workbench {
+  /** Folder beside a job file with the shop's own prices and terms. */
+  private static final String SHOP_CATALOG = "catalog";
+
   private final Installation installation;
   private final Optional<UnitSystem> units;
   private final Screen screen;
+  private Path jobFolder;
   private Catalog catalog;
   private InstalledExtensions extensions;
 
@@ -41,10 +49,15 @@ public final class Workbench {
     this.screen = screen;
   }
 
-  /** The standard catalog. */
+  /** The standard catalog, with what the shop keeps beside its jobs read over it. */
   public Catalog catalog() {
     if (catalog == null) {
-      catalog = CatalogReader.read(installation.standardCatalog());
+      List<Path> folders = new ArrayList<>(2);
+      folders.add(installation.standardCatalog());
+      if (jobFolder != null && Files.isDirectory(jobFolder.resolve(SHOP_CATALOG))) {
+        folders.add(jobFolder.resolve(SHOP_CATALOG));
+      }
+      catalog = CatalogReader.read(folders);
     }
     return catalog;
   }
@@ -67,7 +80,16 @@ public final class Workbench {
 
   /** The job of a file with its layout. */
   public Draft draft(Path file) {
-    return draft(JobDocument.load(file));
+    return draft(load(file));
+  }
+
+  /** The document of a job file; the first one loaded says where the shop's own catalog is. */
+  public JobDocument load(Path file) {
+    JobDocument document = JobDocument.load(file);
+    if (jobFolder == null) {
+      jobFolder = file.toAbsolutePath().getParent();
+    }
+    return document;
   }
 
   /** The job of a document with its layout; what is to be looked at in it goes to the remarks. */
@@ -81,7 +103,8 @@ public final class Workbench {
 
   /** The estimate of a job, its vehicle's own work included. */
   public Estimate estimate(Draft draft) {
-    WorkPlan plan = draft.pluginWork();
+    WorkPlan mounts = draft.pluginWork();
+    WorkPlan plan = mounts.plus(VehicleWork.plan(draft, mounts));
     return new Estimating(
             catalog(),
             catalog().shop().termsFor(draft.job().terms()),

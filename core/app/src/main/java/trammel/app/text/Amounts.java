@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
+import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 
@@ -51,9 +52,17 @@ public final class Amounts {
     return range(measure, limit.goodMin(), limit.goodMax());
   }
 
-  /** The range outside which a value says stop. */
+  /** What a value must be to say stop. */
   public String stop(Measure measure, Limit limit) {
-    return range(measure, limit.stopMin(), limit.stopMax());
+    boolean below = !Double.isInfinite(limit.stopMin());
+    boolean above = !Double.isInfinite(limit.stopMax());
+    if (below && above) {
+      return "stop outside " + range(measure, limit.stopMin(), limit.stopMax());
+    }
+    if (below) {
+      return "stop under " + value(measure, limit.stopMin());
+    }
+    return above ? "stop over " + value(measure, limit.stopMax()) : "never a stop by itself";
   }
 
   private String range(Measure measure, double min, double max) {
@@ -71,6 +80,13 @@ public final class Amounts {
 
   static String fixed(double value, int places) {
     return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** How good a cutting plan is known to be. */
+  static String proven(CuttingStatus status, BigDecimal lowerBound) {
+    return status == CuttingStatus.PROVEN_OPTIMAL
+        ? "no cheaper one exists (proven)"
+        : "a cheaper one may exist; none costs less than " + lowerBound.toPlainString();
   }
 
   /** A count or a quantity without needless zeros. */

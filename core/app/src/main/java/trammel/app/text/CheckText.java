@@ -56,7 +56,7 @@ public final class CheckText {
     String limit =
         "good "
             + amounts.good(judged.measure(), judged.limit())
-            + ", stop outside "
+            + ", "
             + amounts.stop(judged.measure(), judged.limit())
             + "; "
             + judged.limit().source();

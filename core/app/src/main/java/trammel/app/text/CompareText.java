@@ -73,20 +73,21 @@ public final class CompareText {
             .append(first.label())
             .append('\n');
     Difference.Kind kind = null;
-    Table table = new Table("lrrrl");
+    Table table = new Table("lrrr");
     for (Difference difference : Differences.between(first.estimate(), other.estimate())) {
       if (difference.kind() != kind) {
         text.append(table.text("    "));
-        table = new Table("lrrrl");
+        table = new Table("lrrr");
         kind = difference.kind();
         text.append("  ").append(heading(kind)).append('\n');
       }
-      table.row(
-          difference.name(),
-          amount(kind, difference.first()),
-          amount(kind, difference.other()),
-          (difference.change() > 0 ? "+" : "") + amount(kind, difference.change()),
-          difference.why());
+      table
+          .row(
+              difference.name(),
+              amount(kind, difference.first()),
+              amount(kind, difference.other()),
+              (difference.change() > 0 ? "+" : "") + amount(kind, difference.change()))
+          .note(difference.why());
     }
     return text.append(table.text("    ")).toString();
   }

@@ -31,10 +31,14 @@ public final class OptionsText {
       text.append(INDENT).append(option.key()).append(value).append('\n');
       text.append(
           Paragraph.wrap(
-              option.help() + " Allowed: " + option.allowed(units) + ".",
+              sentence(option.help()) + " Allowed: " + option.allowed(units) + ".",
               INDENT + "  ",
               INDENT + "  "));
     }
     return text.toString();
+  }
+
+  private static String sentence(String help) {
+    return help.endsWith(".") ? help : help + ".";
   }
 }

@@ -3,7 +3,9 @@ package trammel.app.text;
 import trammel.planning.cutting.bars.BarOffcut;
 import trammel.planning.cutting.bars.CutBar;
 import trammel.planning.cutting.bars.PlacedPiece;
+import trammel.planning.cutting.sheets.SheetOffcut;
 import trammel.planning.estimate.BoltLine;
+import trammel.planning.estimate.Counts;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
@@ -38,22 +40,25 @@ public final class PlanText {
   }
 
   private String parts() {
-    Table table = new Table("rlll");
+    Table table = new Table("rll");
     for (PartLine part : estimate.materials().parts()) {
-      table.row(
-          Amounts.plain(part.quantity()), part.item().unit(), part.item().title(), part.why());
+      table
+          .row(Amounts.plain(part.quantity()), part.item().unit(), part.item().title())
+          .note(part.why());
     }
     return "PARTS to buy\n" + table.text("  ");
   }
 
   private String bolts() {
-    Table table = new Table("rlll");
+    Table table = new Table("rlrl");
     for (BoltLine bolt : estimate.materials().bolts()) {
-      table.row(
-          Integer.toString(bolt.quantity()),
-          bolt.size().title() + " x " + printer.length(bolt.choice().lengthMm()),
-          printer.torque(bolt.torqueNmm()),
-          bolt.where() + ", grip " + printer.length(bolt.gripMm()));
+      table
+          .row(
+              Integer.toString(bolt.quantity()),
+              bolt.size().title() + " x " + printer.length(bolt.choice().lengthMm()),
+              printer.torque(bolt.torqueNmm()),
+              "grip " + printer.length(bolt.gripMm()))
+          .note(bolt.where());
     }
     return "BOLTS, each with lock nut and two washers; torque dry\n" + table.text("  ");
   }
@@ -62,14 +67,14 @@ public final class PlanText {
     StringBuilder text = new StringBuilder("TUBES to saw\n");
     for (SectionCut section : estimate.materials().sections()) {
       text.append("  ").append(section.material().title()).append('\n');
-      Table table = new Table("rrlll");
+      Table table = new Table("rrl");
       for (TubeNeed need : section.needs()) {
-        table.row(
-            Integer.toString(need.quantity()),
-            printer.length(need.cutLengthMm()),
-            need.name(),
-            need.ends(),
-            need.why());
+        table
+            .row(
+                Integer.toString(need.quantity()),
+                printer.length(need.cutLengthMm()),
+                need.name())
+            .note(need.ends() + "; " + need.why());
       }
       text.append(table.text("    ")).append(sticks(section));
     }
@@ -90,7 +95,9 @@ public final class PlanText {
     for (BarOffcut offcut : section.plan().offcuts()) {
       text.append("    to the rack: ").append(printer.length(offcut.lengthMm())).append('\n');
     }
-    return text.append("    sawing plan ").append(section.plan().status().word()).append('\n')
+    return text.append("    sawing plan: ")
+        .append(Amounts.proven(section.plan().status(), section.plan().lowerBound()))
+        .append('\n')
         .toString();
   }
 
@@ -98,44 +105,56 @@ public final class PlanText {
     StringBuilder text = new StringBuilder("PLATES to cut\n");
     for (PlateCut cut : estimate.materials().plates()) {
       text.append("  ").append(cut.material().title()).append('\n');
-      Table table = new Table("rlrrrl");
+      Table table = new Table("rlrrr");
       for (PlateNeed need : cut.needs()) {
         Outline outline = need.plate().outline();
         Bounds bounds = outline.bounds();
-        table.row(
-            Integer.toString(need.quantity()),
-            need.plate().name(),
-            printer.length(bounds.widthMm()) + " x " + printer.length(bounds.heightMm()),
-            outline.holes().size() + " holes",
-            printer.mass(need.plate().weightKg()),
-            need.why());
+        table
+            .row(
+                Integer.toString(need.quantity()),
+                need.plate().name(),
+                printer.length(bounds.widthMm()) + " x " + printer.length(bounds.heightMm()),
+                Counts.of(outline.holes().size(), "hole"),
+                printer.mass(need.plate().weightKg()))
+            .note(need.why());
       }
       text.append(table.text("    "));
       for (PlateCut.Bought sheet : cut.bought()) {
         text.append("    from ")
-            .append(sheet.count())
-            .append(" x ")
+            .append(Counts.of(sheet.count(), "sheet"))
+            .append(" of ")
             .append(printer.length(sheet.widthMm()))
             .append(" x ")
             .append(printer.length(sheet.lengthMm()))
             .append('\n');
       }
+      for (SheetOffcut offcut : cut.plan().offcuts()) {
+        text.append("    to the rack: ")
+            .append(printer.length(offcut.widthMm()))
+            .append(" x ")
+            .append(printer.length(offcut.heightMm()))
+            .append('\n');
+      }
+      text.append("    cutting plan: ")
+          .append(Amounts.proven(cut.plan().status(), cut.plan().lowerBound()))
+          .append('\n');
     }
     return text.toString();
   }
 
   private String welds() {
-    Table table = new Table("rlrrlll");
+    Table table = new Table("rlrrll");
     for (SeamEstimate line : estimate.welds().lines()) {
       WeldSeam seam = line.seam();
-      table.row(
-          Integer.toString(seam.count()),
-          seam.joint().title(),
-          printer.length(seam.joint().sizeMm()),
-          printer.length(seam.lengthMm()),
-          seam.position().title() + ", " + seam.place().title(),
-          seam.name(),
-          seam.why());
+      table
+          .row(
+              Integer.toString(seam.count()),
+              seam.joint().title(),
+              printer.length(seam.joint().sizeMm()),
+              seam.lengthMm() > 0 ? printer.length(seam.lengthMm()) : "",
+              seam.position().title() + ", " + seam.place().title(),
+              seam.name())
+          .note(seam.why());
     }
     String total =
         "  total "

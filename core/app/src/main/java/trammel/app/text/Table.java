@@ -6,9 +6,11 @@ import java.util.List;
 /** Rows of text in columns that line up. */
 final class Table {
   private static final String GAP = "  ";
+  private static final String NOTE_INDENT = "      ";
 
   private final boolean[] rightAligned;
   private final List<String[]> rows = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
 
   /**
    * @param alignment one letter a column: {@code l} for left, {@code r} for right
@@ -26,6 +28,13 @@ final class Table {
           cells.length + " cells in a table of " + rightAligned.length + " columns");
     }
     rows.add(cells);
+    notes.add("");
+    return this;
+  }
+
+  /** A remark under the last row, broken into lines and set in from it. */
+  Table note(String text) {
+    notes.set(notes.size() - 1, text);
     return this;
   }
 
@@ -37,7 +46,8 @@ final class Table {
   String text(String indent) {
     int[] widths = widths();
     StringBuilder text = new StringBuilder();
-    for (String[] row : rows) {
+    for (int r = 0; r < rows.size(); r++) {
+      String[] row = rows.get(r);
       StringBuilder line = new StringBuilder(indent);
       for (int i = 0; i < row.length; i++) {
         line.append(i == 0 ? "" : GAP);
@@ -45,6 +55,10 @@ final class Table {
         line.append(rightAligned[i] ? padding + row[i] : row[i] + padding);
       }
       text.append(line.toString().stripTrailing()).append('\n');
+      if (!notes.get(r).isEmpty()) {
+        String in = indent + NOTE_INDENT;
+        text.append(Paragraph.wrap(notes.get(r), in, in));
+      }
     }
     return text.toString();
   }

@@ -84,7 +84,8 @@ public record ClearanceSweep(List<ClearancePair> pairs, double refineBelowMm, in
 
   private List<LeastGap> over(List<AxlePose> poses, Optional<PoseSource> between) {
     PoseGrid grid = new PoseGrid(poses);
-    GridLeast[] found = searchGrid(grid, tracks(grid));
+    double closeMm = between.isPresent() ? refineBelowMm : Double.NEGATIVE_INFINITY;
+    GridLeast[] found = searchGrid(grid, closeMm);
     List<LeastGap> results = new ArrayList<>(found.length);
     if (between.isEmpty()) {
       for (int k = 0; k < found.length; k++) {
@@ -94,10 +95,9 @@ public record ClearanceSweep(List<ClearancePair> pairs, double refineBelowMm, in
     }
     Refinement refinement = new Refinement(grid, between.get());
     for (int k = 0; k < found.length; k++) {
-      boolean isClose = found[k].gapMm() - found[k].reachMm() < refineBelowMm;
       AxlePose pose =
-          isClose ? refinement.refine(pairs.get(k), found[k]) : grid.pose(found[k].pose());
-      results.add(atPose(pairs.get(k), pose, isClose));
+          found[k].close() ? refinement.refine(pairs.get(k), found[k]) : grid.pose(found[k].pose());
+      results.add(atPose(pairs.get(k), pose, found[k].close()));
     }
     return List.copyOf(results);
   }
@@ -121,29 +121,29 @@ public record ClearanceSweep(List<ClearancePair> pairs, double refineBelowMm, in
     return tracks;
   }
 
-  private GridLeast[] searchGrid(PoseGrid grid, Map<String, BodyTrack> tracks) {
+  private GridLeast[] searchGrid(PoseGrid grid, double closeMm) {
+    Map<String, BodyTrack> tracks = tracks(grid);
     GridLeast[] found = new GridLeast[pairs.size()];
-    int shares = (long) pairs.size() * grid.size() < WORTH_SHARING ? 1 : workers;
+    int shares = (long) found.length * grid.size() < WORTH_SHARING ? 1 : workers;
     List<FutureTask<Void>> tasks = new ArrayList<>();
     for (int share = 1; share < shares; share++) {
       int offset = share;
-      FutureTask<Void> task =
-          new FutureTask<>(() -> searchShare(grid, tracks, offset, shares, found), null);
-      tasks.add(task);
-      Thread thread = new Thread(task, "clearance-" + share);
+      GridSearch search = new GridSearch(grid, tracks, closeMm);
+      tasks.add(new FutureTask<>(() -> searchShare(search, offset, shares, found), null));
+    }
+    for (FutureTask<Void> task : tasks) {
+      Thread thread = new Thread(task, "clearance");
       thread.setDaemon(true);
       thread.start();
     }
-    searchShare(grid, tracks, 0, shares, found);
+    searchShare(new GridSearch(grid, tracks, closeMm), 0, shares, found);
     for (FutureTask<Void> task : tasks) {
       await(task);
     }
     return found;
   }
 
-  private void searchShare(
-      PoseGrid grid, Map<String, BodyTrack> tracks, int first, int step, GridLeast[] found) {
-    GridSearch search = new GridSearch(grid, tracks);
+  private void searchShare(GridSearch search, int first, int step, GridLeast[] found) {
     for (int k = first; k < found.length; k += step) {
       found[k] = search.search(pairs.get(k));
     }

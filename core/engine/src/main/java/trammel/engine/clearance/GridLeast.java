@@ -7,7 +7,8 @@ package trammel.engine.clearance;
  * @param pose index of the pose with the least gap
  * @param gapMm that gap
  * @param reachMm how much lower the gap may get between neighbouring poses
- * @param starts poses lower than all around them and within reach of the least, lowest first
- * @param startGapsMm their gaps
+ * @param close whether the gap may come under the limit below which it is refined
+ * @param starts if close, poses lower than all around them and within reach of the least, lowest
+ *     first
  */
-record GridLeast(int pose, double gapMm, double reachMm, int[] starts, double[] startGapsMm) {}
+record GridLeast(int pose, double gapMm, double reachMm, boolean close, int[] starts) {}

@@ -20,11 +20,16 @@ final class GridSearch {
 
   private final PoseGrid grid;
   private final Map<String, BodyTrack> tracks;
+  private final double refineBelowMm;
   private final PairGap pairGap = new PairGap();
   private final double[] gapsMm;
 
-  GridSearch(PoseGrid grid, Map<String, BodyTrack> tracks) {
+  /**
+   * @param refineBelowMm pairs that cannot come under this get no starts
+   */
+  GridSearch(PoseGrid grid, Map<String, BodyTrack> tracks, double refineBelowMm) {
     this.grid = grid;
+    this.refineBelowMm = refineBelowMm;
     this.tracks = tracks;
     gapsMm = new double[grid.size()];
   }
@@ -37,17 +42,19 @@ final class GridSearch {
     int least = 0;
     gapsMm[0] = pairGap.gapOrMoreThan(Double.POSITIVE_INFINITY, first.at(0), second.at(0));
     for (int k = 1; k < gapsMm.length; k++) {
-      gapsMm[k] = pairGap.gapOrMoreThan(gapsMm[least] + reachMm, first.at(k), second.at(k));
+      double limitMm = gapsMm[least] + (isClose(gapsMm[least], reachMm) ? reachMm : 0);
+      gapsMm[k] = pairGap.gapOrMoreThan(limitMm, first.at(k), second.at(k));
       if (gapsMm[k] < gapsMm[least] - LEVEL_MM) {
         least = k;
       }
     }
-    int[] starts = starts(gapsMm[least] + reachMm);
-    double[] startGapsMm = new double[starts.length];
-    for (int k = 0; k < starts.length; k++) {
-      startGapsMm[k] = gapsMm[starts[k]];
-    }
-    return new GridLeast(least, gapsMm[least], reachMm, starts, startGapsMm);
+    boolean isClose = isClose(gapsMm[least], reachMm);
+    int[] starts = isClose ? starts(gapsMm[least] + reachMm) : new int[0];
+    return new GridLeast(least, gapsMm[least], reachMm, isClose, starts);
+  }
+
+  private boolean isClose(double leastMm, double reachMm) {
+    return leastMm - reachMm < refineBelowMm;
   }
 
   private int[] starts(double limitMm) {

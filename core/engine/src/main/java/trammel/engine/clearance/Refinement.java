@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.Placement;
 
 /**
  * Looks for a lower gap between the poses of a grid: from each start it steps to the lowest of the
@@ -37,22 +38,28 @@ final class Refinement {
     pair = nextPair;
     AxlePose lowest = grid.pose(found.pose());
     double lowestMm = found.gapMm();
-    for (int k = 0; k < found.starts().length; k++) {
-      if (found.startGapsMm()[k] - found.reachMm() < lowestMm) {
-        best = grid.pose(found.starts()[k]);
-        bestMm = found.startGapsMm()[k];
-        descend(found.starts()[k], found.reachMm());
-        if (bestMm < lowestMm) {
-          lowest = best;
-          lowestMm = bestMm;
-        }
+    for (int start : found.starts()) {
+      pairGap.start(pair);
+      best = grid.pose(start);
+      bestMm = gapOrMoreThan(Double.POSITIVE_INFINITY, best);
+      if (bestMm - found.reachMm() < lowestMm) {
+        descend(start, found.reachMm());
+      }
+      if (bestMm < lowestMm) {
+        lowest = best;
+        lowestMm = bestMm;
       }
     }
     return lowest;
   }
 
+  private double gapOrMoreThan(double limitMm, AxlePose pose) {
+    Placement placement = pose.placement();
+    return pairGap.gapOrMoreThan(
+        limitMm, Placed.of(pair.first().at(placement)), Placed.of(pair.second().at(placement)));
+  }
+
   private void descend(int start, double reachMm) {
-    pairGap.start(pair);
     double share = 0.5;
     double heaveStepMm = grid.heaveStepMm(start);
     double rollStepRad = grid.rollStepRad(start);
@@ -86,11 +93,7 @@ final class Refinement {
     if (pose.isEmpty()) {
       return;
     }
-    double gapMm =
-        pairGap.gapOrMoreThan(
-            bestMm,
-            Placed.of(pair.first().at(pose.get())),
-            Placed.of(pair.second().at(pose.get())));
+    double gapMm = gapOrMoreThan(bestMm, pose.get());
     if (gapMm < bestMm) {
       best = pose.get();
       bestMm = gapMm;

@@ -66,8 +66,7 @@ public final class BarOptions {
       if (material.form() instanceof RoundTube round) {
         keys.add(material.key());
         double off =
-            Math.abs(round.outsideMm() - USUAL_TUBE_MM)
-                + Math.abs(round.wallMm() - USUAL_WALL_MM);
+            Math.abs(round.outsideMm() - USUAL_TUBE_MM) + Math.abs(round.wallMm() - USUAL_WALL_MM);
         if (off < leastOff) {
           leastOff = off;
           nearest = material.key();
@@ -80,7 +79,10 @@ public final class BarOptions {
   /** The joint on the frame: threaded if there is one, so that the bar can be set. */
   public static Field<String> frameEnd(Catalog catalog) {
     return end(
-        "frame_end", "joint at the frame end of each bar; a threaded one sets the length", true, catalog);
+        "frame_end",
+        "joint at the frame end of each bar; a threaded one sets the length",
+        true,
+        catalog);
   }
 
   /** The joint on the axle: a welded barrel if there is one. */

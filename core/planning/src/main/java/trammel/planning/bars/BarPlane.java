@@ -41,8 +41,7 @@ public record BarPlane(Mounting mounting, double leftMm) {
 
   private static BarPlane inboard(
       Chassis chassis, double gapMm, double halfMm, double frontMm, QuantityPrinter print) {
-    double faceMm =
-        Math.min(chassis.rails().innerFaceMm(0), chassis.rails().innerFaceMm(frontMm));
+    double faceMm = Math.min(chassis.rails().innerFaceMm(0), chassis.rails().innerFaceMm(frontMm));
     double outsideMm = Math.min(faceMm - gapMm, outermostMm(chassis));
     double insideMm = chassis.axle().innerLimitMm();
     requireRoom(
@@ -60,8 +59,7 @@ public record BarPlane(Mounting mounting, double leftMm) {
 
   private static BarPlane outboard(
       Chassis chassis, double gapMm, double halfMm, double frontMm, QuantityPrinter print) {
-    double faceMm =
-        Math.max(chassis.rails().outerFaceMm(0), chassis.rails().outerFaceMm(frontMm));
+    double faceMm = Math.max(chassis.rails().outerFaceMm(0), chassis.rails().outerFaceMm(frontMm));
     double insideMm = Math.max(faceMm + gapMm, chassis.axle().innerLimitMm());
     double outsideMm = outermostMm(chassis);
     requireRoom(

@@ -28,6 +28,11 @@ public record HousingRoom(double housingHeightMm, JointSeat seat, QuantityPrinte
     return deckTopMm(riseMm) - seat.plateMm() - housingHeightMm - AIR_MM;
   }
 
+  /** Least height of the joints above the axle's centre that leaves room for the bridge (mm). */
+  public double leastRiseMm() {
+    return housingHeightMm + AIR_MM + LEAST_WEB_MM + seat.plateMm() + seat.reachMm();
+  }
+
   /**
    * Accepts a height of the joints that leaves room for the bridge.
    *
@@ -35,8 +40,7 @@ public record HousingRoom(double housingHeightMm, JointSeat seat, QuantityPrinte
    * @throws UnworkableLayoutException if it does not
    */
   public double require(double riseMm) {
-    double neededMm =
-        housingHeightMm + AIR_MM + LEAST_WEB_MM + seat.plateMm() + seat.reachMm();
+    double neededMm = leastRiseMm();
     if (!(riseMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
           "the upper joints are "

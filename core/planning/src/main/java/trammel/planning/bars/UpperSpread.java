@@ -34,39 +34,45 @@ public record UpperSpread(
    *
    * @param axle the left bar's joint on the axle
    * @param lengthMm joint centre to joint centre
-   * @param fallRad fall to the front
+   * @param fallRad fall to the front as seen from the side
    */
   public Point3 frame(Point3 axle, double lengthMm, double fallRad) {
-    double levelMm = lengthMm * Math.cos(fallRad);
-    double planRad = planRad(axle, levelMm);
-    return new Point3(
-        axle.xMm() + levelMm * Math.cos(planRad),
-        axle.yMm() + levelMm * Math.sin(planRad),
-        axle.zMm() - lengthMm * Math.sin(fallRad));
+    double planRad = planRad(axle, lengthMm, fallRad);
+    return point(axle, lengthMm, fallRad, planRad);
   }
 
-  private double planRad(Point3 axle, double levelMm) {
+  private static Point3 point(Point3 axle, double lengthMm, double fallRad, double planRad) {
+    double steep = Math.tan(fallRad) * Math.cos(planRad);
+    double levelMm = lengthMm / Math.sqrt(1 + steep * steep);
+    double forwardMm = levelMm * Math.cos(planRad);
+    return new Point3(
+        axle.xMm() + forwardMm,
+        axle.yMm() + levelMm * Math.sin(planRad),
+        axle.zMm() - forwardMm * Math.tan(fallRad));
+  }
+
+  private double planRad(Point3 axle, double lengthMm, double fallRad) {
     double low = 0;
     double high = WIDEST_RAD;
-    if (overMm(axle, levelMm, low) > 0) {
+    if (overMm(axle, lengthMm, fallRad, low) > 0) {
       throw new UnworkableLayoutException(
           "the upper bars would have to close towards the front: at the axle their joints are "
               + print.length(2 * axle.yMm())
               + " apart and the rails leave "
-              + print.length(2 * (axle.yMm() - overMm(axle, levelMm, 0)))
+              + print.length(2 * (axle.yMm() - overMm(axle, lengthMm, fallRad, 0)))
               + " there. Set upper_spread smaller.");
     }
-    if (overMm(axle, levelMm, high) < 0) {
+    if (overMm(axle, lengthMm, fallRad, high) < 0) {
       throw new UnworkableLayoutException(
           "the upper bars are "
-              + print.length(levelMm)
+              + print.length(lengthMm)
               + " long and do not reach the rails: at the widest they end "
-              + print.length(-overMm(axle, levelMm, high))
+              + print.length(-overMm(axle, lengthMm, fallRad, high))
               + " short. Set upper_length longer.");
     }
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (overMm(axle, levelMm, middle) > 0) {
+      if (overMm(axle, lengthMm, fallRad, middle) > 0) {
         high = middle;
       } else {
         low = middle;
@@ -76,10 +82,9 @@ public record UpperSpread(
   }
 
   /** How far the bracket on the frame would be past its place against the rail (mm). */
-  private double overMm(Point3 axle, double levelMm, double planRad) {
-    double forwardMm = axle.xMm() + levelMm * Math.cos(planRad);
-    double acrossMm = axle.yMm() + levelMm * Math.sin(planRad);
+  private double overMm(Point3 axle, double lengthMm, double fallRad, double planRad) {
+    Point3 joint = point(axle, lengthMm, fallRad, planRad);
     double halfMm = halfAcrossMm(makeUp.frameSeat(), planRad);
-    return acrossMm + halfMm + railGapMm - chassis.rails().innerFaceMm(forwardMm);
+    return joint.yMm() + halfMm + railGapMm - chassis.rails().innerFaceMm(joint.xMm());
   }
 }

@@ -1,10 +1,12 @@
 package trammel.planning.catalog;
 
 import java.util.Currency;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
 import trammel.planning.document.Location;
@@ -30,6 +32,10 @@ final class CatalogAssembly {
   final Map<String, Shock> shocks = new LinkedHashMap<>();
   final Map<String, Operation> operations = new LinkedHashMap<>();
   final Map<String, Limit> limits = new LinkedHashMap<>();
+
+  /** Entries that have been refused, by section and name: who refers to them is not to blame. */
+  private final Set<String> refused = new HashSet<>();
+
   Optional<WeldPractice> welding = Optional.empty();
   Optional<CuttingPractice> cutting = Optional.empty();
   Optional<AnalysisSettings> analysis = Optional.empty();
@@ -48,6 +54,12 @@ final class CatalogAssembly {
     this.problems = problems;
   }
 
+  /** Notes that an entry has been refused and its problem reported. */
+  void refuse(CatalogSection section, CatalogEntry entry) {
+    refused.add(Location.child(section.key(), entry.key()));
+    refused.add(section.key());
+  }
+
   /** Adds a priced item; its name must not be taken by an entry of another section. */
   void addItem(Item item, Location where) {
     if (items.put(item.key(), item) != null) {
@@ -63,7 +75,7 @@ final class CatalogAssembly {
   /** The named steel, or empty after the problem was reported. */
   Optional<Steel> steel(String key, Location where) {
     Steel steel = steels.get(key);
-    if (steel == null) {
+    if (steel == null && !refused.contains(Location.child("steels", key))) {
       problems.error(
           where,
           "'" + key + "'",
@@ -75,7 +87,7 @@ final class CatalogAssembly {
 
   /** Reports an item that an entry needs and the catalog does not have. */
   void requireItem(String key, Location where) {
-    if (!items.containsKey(key)) {
+    if (!items.containsKey(key) && !refused.contains(Location.child("items", key))) {
       problems.error(
           where,
           "'" + key + "'",
@@ -92,6 +104,9 @@ final class CatalogAssembly {
         return;
       }
       sizes.append(sizes.isEmpty() ? "" : ", ").append(bolt.title());
+    }
+    if (refused.contains("bolts")) {
+      return;
     }
     problems.error(
         where,

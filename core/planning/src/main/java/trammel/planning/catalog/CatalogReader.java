@@ -37,6 +37,9 @@ public final class CatalogReader {
   private final List<String> priceSources = new ArrayList<>();
   private Optional<Currency> currency = Optional.empty();
 
+  /** True once a file could not be read at all: what is missing then may well stand in it. */
+  private boolean unreadable;
+
   private CatalogReader() {
     for (int i = 0; i < sections.size(); i++) {
       entries.add(new CatalogEntries(problems));
@@ -71,6 +74,9 @@ public final class CatalogReader {
       for (Path file : files(folders.get(i))) {
         readFile(file, i);
       }
+    }
+    if (unreadable) {
+      problems.throwIfErrors();
     }
     Location whole = new Location(folders.get(0).toString(), 0, 0, "");
     if (currency.isEmpty()) {
@@ -117,6 +123,7 @@ public final class CatalogReader {
   }
 
   private void refuseFolder(Path folder, String given, String remedy) {
+    unreadable = true;
     problems.error(
         new Location(folder.toString(), 0, 0, ""),
         given,
@@ -128,8 +135,9 @@ public final class CatalogReader {
     ObjectNode root;
     try {
       root = DocumentReader.read(path);
-    } catch (BadInputException unreadable) {
-      for (Problem problem : unreadable.problems()) {
+    } catch (BadInputException refused) {
+      unreadable = true;
+      for (Problem problem : refused.problems()) {
         problems.add(problem);
       }
       return;
@@ -192,10 +200,7 @@ public final class CatalogReader {
   // Entries
 
   private void collect(
-      CatalogSection section,
-      CatalogEntries into,
-      ObjectNode written,
-      FileTop file) {
+      CatalogSection section, CatalogEntries into, ObjectNode written, FileTop file) {
     if (section.isSingle()) {
       into.put(file.entry(section.key(), written));
       return;
@@ -246,11 +251,13 @@ public final class CatalogReader {
         new FieldReader(entry.units(), Tolerances.USUAL, own).read(entry.node(), section.fields());
     problems.addAll(own);
     if (own.hasErrors()) {
+      assembly.refuse(section, entry);
       return;
     }
     try {
       section.add(entry, values, assembly);
     } catch (IllegalArgumentException impossible) {
+      assembly.refuse(section, entry);
       // The record says which of its values are impossible and what to do.
       problems.error(
           entry.location(),

@@ -30,10 +30,7 @@ public final class Differences {
   }
 
   private static void add(
-      List<Difference> differences,
-      Kind kind,
-      Map<String, Line> first,
-      Map<String, Line> other) {
+      List<Difference> differences, Kind kind, Map<String, Line> first, Map<String, Line> other) {
     Set<String> names = new LinkedHashSet<>(first.keySet());
     names.addAll(other.keySet());
     List<Difference> found = new ArrayList<>();
@@ -84,8 +81,7 @@ public final class Differences {
   }
 
   private static void put(Map<String, Line> lines, String name, double amount, String why) {
-    lines.merge(
-        name, new Line(amount, why), (a, b) -> new Line(a.amount() + b.amount(), a.why()));
+    lines.merge(name, new Line(amount, why), (a, b) -> new Line(a.amount() + b.amount(), a.why()));
   }
 
   private record Line(double amount, String why) {

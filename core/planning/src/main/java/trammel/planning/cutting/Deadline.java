@@ -2,16 +2,36 @@ package trammel.planning.cutting;
 
 import java.time.Duration;
 
-/** The moment at which a search must hand over the best it has. */
+/**
+ * The moment at which a search must hand over the best it has: after a time, or after a number of
+ * looks at the deadline, so that the answer is the same on every machine.
+ */
 public final class Deadline {
   private static final double NANOS_PER_SECOND = 1e9;
 
+  /** A time so far off that only the looks count (ns). */
+  private static final long FAR_NANOS = Duration.ofHours(1).toNanos();
+
   private final long startNanos;
   private final long endNanos;
+  private final long[] looks;
+  private final long lastLook;
 
-  private Deadline(long startNanos, long endNanos) {
+  private Deadline(long startNanos, long endNanos, long[] looks, long lastLook) {
     this.startNanos = startNanos;
     this.endNanos = endNanos;
+    this.looks = looks;
+    this.lastLook = lastLook;
+  }
+
+  /** A deadline after a number of looks at it, which must be above 0. */
+  public static Deadline afterLooks(long looks) {
+    if (looks <= 0) {
+      throw new IllegalArgumentException(
+          "the effort of a search is " + looks + " looks; it must be above 0.");
+    }
+    long now = System.nanoTime();
+    return new Deadline(now, now + FAR_NANOS, new long[1], looks);
   }
 
   /** A deadline the given time from now; zero or less is refused. */
@@ -23,23 +43,30 @@ public final class Deadline {
               + " ms; it must be above 0. Give at least a tenth of a second.");
     }
     long now = System.nanoTime();
-    return new Deadline(now, now + limit.toNanos());
+    return new Deadline(now, now + limit.toNanos(), new long[1], Long.MAX_VALUE);
   }
 
-  /** An earlier deadline: the given part of the time still left, from now. */
+  /** An earlier deadline: the given part of what is still left, from now. */
   public Deadline part(double fraction) {
     long now = System.nanoTime();
-    return new Deadline(startNanos, now + (long) ((endNanos - now) * fraction));
+    long last =
+        lastLook == Long.MAX_VALUE
+            ? lastLook
+            : looks[0] + (long) Math.ceil((lastLook - looks[0]) * fraction);
+    return new Deadline(startNanos, now + (long) ((endNanos - now) * fraction), looks, last);
   }
 
   /** An earlier deadline: the given time from now, if that comes first. */
   public Deadline within(double seconds) {
     long end = System.nanoTime() + (long) (seconds * NANOS_PER_SECOND);
-    return new Deadline(startNanos, end - endNanos < 0 ? end : endNanos);
+    return new Deadline(startNanos, end - endNanos < 0 ? end : endNanos, looks, lastLook);
   }
 
-  /** True once the time is up. */
+  /** True once the time is up or the last look is taken. */
   public boolean isPast() {
+    if (lastLook != Long.MAX_VALUE) {
+      return looks[0]++ >= lastLook;
+    }
     return System.nanoTime() - endNanos >= 0;
   }
 

@@ -12,8 +12,6 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.Problem;
 import trammel.planning.document.Problems;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
@@ -70,13 +68,9 @@ public final class Drafting {
       return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
     } catch (UnworkableLayoutException | IllegalArgumentException impossible) {
       // The domain types say what is impossible about these measurements and what to do.
-      throw new BadInputException(
-          List.of(
-              Problem.error(
-                  job.source().locationOf("chosen"),
-                  "measurements and choices that cannot be laid out",
-                  "a layout that fits the vehicle",
-                  impossible.getMessage())));
+      throw new UnworkableLayoutException(
+          job.source().file() + ": this layout does not fit the vehicle. "
+              + impossible.getMessage());
     }
   }
 

@@ -68,8 +68,7 @@ public final class FieldChanges {
 
   private FieldChange pinion(Chassis chassis) {
     return new FieldChange(
-        "chosen.pinion_angle",
-        printer.angle(chassis.driveline().pinionAngleRad(), ANGLE_PLACES));
+        "chosen.pinion_angle", printer.angle(chassis.driveline().pinionAngleRad(), ANGLE_PLACES));
   }
 
   private List<FieldChange> moved(Adjustment.MoveEnds move, Layout after) {
@@ -86,8 +85,7 @@ public final class FieldChanges {
     return changes;
   }
 
-  private void add(
-      List<FieldChange> changes, Adjustment.MoveEnds move, String name, Point3 point) {
+  private void add(List<FieldChange> changes, Adjustment.MoveEnds move, String name, Point3 point) {
     if (move.names().contains(name)) {
       String end = move.end() == End.FRAME ? "frame" : "axle";
       changes.add(

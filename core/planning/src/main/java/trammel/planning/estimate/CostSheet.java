@@ -55,7 +55,7 @@ final class CostSheet {
             title,
             CostClass.STEEL,
             BigDecimal.valueOf(count.get(stick.getKey())),
-            count.get(stick.getKey()) + " sticks",
+            Counts.of(count.get(stick.getKey()), "stick"),
             stick.getValue().stock().price(),
             "sawn: " + names(section));
       }
@@ -89,7 +89,7 @@ final class CostSheet {
             plate.material().title() + ", " + size,
             CostClass.STEEL,
             BigDecimal.valueOf(sheet.count()),
-            sheet.count() + " sheets",
+            Counts.of(sheet.count(), "sheet"),
             sheet.price(),
             "plates: " + plate.names());
       }
@@ -119,7 +119,7 @@ final class CostSheet {
           bolt.size().title() + " x " + length + " bolt, nut, 2 washers",
           CostClass.PARTS,
           BigDecimal.valueOf(bolt.quantity()),
-          bolt.quantity() + " sets",
+          Counts.of(bolt.quantity(), "set"),
           bolt.setPrice(),
           bolt.where());
     }

@@ -1,8 +1,13 @@
 package trammel.planning.estimate;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.SheetCuttingPlan;
+import trammel.planning.cutting.sheets.SheetStock;
 import trammel.planning.work.PlateNeed;
 
 /**
@@ -10,12 +15,11 @@ import trammel.planning.work.PlateNeed;
  *
  * @param material the plate
  * @param needs the plates to cut
- * @param bought the sheets to buy
+ * @param plan which sheet each plate comes from
  */
-public record PlateCut(PlateMaterial material, List<PlateNeed> needs, List<Bought> bought) {
+public record PlateCut(PlateMaterial material, List<PlateNeed> needs, SheetCuttingPlan plan) {
   public PlateCut {
     needs = List.copyOf(needs);
-    bought = List.copyOf(bought);
   }
 
   /**
@@ -27,6 +31,19 @@ public record PlateCut(PlateMaterial material, List<PlateNeed> needs, List<Bough
    * @param count how many
    */
   public record Bought(double widthMm, double lengthMm, BigDecimal price, int count) {}
+
+  /** The sheets to buy, by size. */
+  public List<Bought> bought() {
+    Map<String, Bought> bySize = new LinkedHashMap<>();
+    for (CutSheet sheet : plan.sheets()) {
+      SheetStock stock = sheet.stock();
+      Bought before = bySize.get(stock.id());
+      int count = before == null ? 1 : before.count() + 1;
+      bySize.put(
+          stock.id(), new Bought(stock.heightMm(), stock.widthMm(), stock.price(), count));
+    }
+    return List.copyOf(bySize.values());
+  }
 
   /** Finished area of all plates (mm²). */
   public double areaMm2() {

@@ -17,8 +17,7 @@ final class AxleBracket {
   private final Chassis chassis;
   private final QuantityPrinter print;
 
-  AxleBracket(
-      Bar bar, JointSeat seat, BracketStock stock, Chassis chassis, QuantityPrinter print) {
+  AxleBracket(Bar bar, JointSeat seat, BracketStock stock, Chassis chassis, QuantityPrinter print) {
     this.bar = bar;
     this.seat = seat;
     this.stock = stock;

@@ -77,9 +77,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp) {
   private static String endWords(String where, EndFitting end, QuantityPrinter print) {
     return end.threaded()
         ? where + " square for a weld-in tube end"
-        : where
-            + " coped square to a barrel of "
-            + print.length(2 * end.joint().barrelRadiusMm());
+        : where + " coped square to a barrel of " + print.length(2 * end.joint().barrelRadiusMm());
   }
 
   private static String adjustment(TubeCut cut, QuantityPrinter print) {

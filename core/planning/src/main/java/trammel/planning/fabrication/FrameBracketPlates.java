@@ -41,10 +41,7 @@ final class FrameBracketPlates {
                     lapMm,
                     seat.seat().hole(0, -seat.dropMm()),
                     HoleRules.SHOP),
-            seat.place(print)
-                + "; base "
-                + print.length(seat.baseLengthMm())
-                + " from a load spread of 30 deg to either side of the joint"));
+            seat.place(print) + "; " + seat.baseReason(print)));
     addWeb(plan);
     plan.add(
         new BoltNeed(

@@ -106,8 +106,7 @@ final class HousingBridge {
   }
 
   private void addBracket(WorkPlan.Builder plan, Bar bar, double deckRiseMm, String boltKey) {
-    double dropMm =
-        bar.axle().zMm() - chassis.axleCentre().zMm() - room.deckTopMm(deckRiseMm);
+    double dropMm = bar.axle().zMm() - chassis.axleCentre().zMm() - room.deckTopMm(deckRiseMm);
     String name = bar.name() + " axle bracket side";
     plan.add(
         stock.cut(

@@ -112,8 +112,7 @@ final class InboardFrameBracket {
               + print.length(seat.joint().xMm())
               + " ahead of the axle";
       plan.add(stock.strip(seat.bar() + " stand-off upright", 2, lapMm, gapMm, reason));
-      plan.add(
-          stock.strip(seat.bar() + " stand-off cap", 1, seat.baseLengthMm(), gapMm, reason));
+      plan.add(stock.strip(seat.bar() + " stand-off cap", 1, seat.baseLengthMm(), gapMm, reason));
       plan.add(
           Seam.onBench(
               seat.bar() + " stand-off to bracket side",

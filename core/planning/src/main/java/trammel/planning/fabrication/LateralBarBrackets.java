@@ -4,6 +4,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
 import trammel.planning.bars.JointSeat;
+import trammel.planning.bars.RailFace;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.plates.HoleRules;
 import trammel.planning.plates.LateralBarRailBracket;
@@ -67,7 +68,7 @@ final class LateralBarBrackets {
     double xMm = bar.frame().xMm();
     double inboardMm = rails.innerFaceMm(xMm) - Math.abs(bar.frame().yMm());
     double upMm = bar.frame().zMm() - rails.undersideMm(xMm);
-    double footMm = rails.flangeMm() - RailSeat.CORNER_MM;
+    double footMm = rails.flangeMm() - RailFace.CORNER_MM;
     double legMm = rails.depthMm() / 2;
     double legWidthMm = Math.max(2 * stock.thicknessMm(), LEAST_LEG_WIDTH_MM);
     String name = bar.name() + " frame bracket side";

@@ -2,6 +2,8 @@ package trammel.planning.fabrication;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Carrier;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
@@ -34,6 +36,7 @@ public final class LinkageWork {
   private final List<Group> along = new ArrayList<>();
   private final List<Group> spread = new ArrayList<>();
   private final List<Group> lateral = new ArrayList<>();
+  private final List<Body> outriggers = new ArrayList<>();
   private HousingRoom housing;
 
   /** A bar with what it is made of. */
@@ -94,6 +97,7 @@ public final class LinkageWork {
   /** Everything that the bars ask for. */
   public WorkPlan plan() {
     WorkPlan.Builder plan = new WorkPlan.Builder();
+    outriggers.clear();
     makeBars(plan);
     axleBrackets(plan);
     List<Footprint> brackets = frameBrackets(plan);
@@ -102,7 +106,7 @@ public final class LinkageWork {
       box(plan, brackets, behind);
     }
     if (mounting == Mounting.OUTBOARD) {
-      plan.add(new RunningBoards(commission.layout(), print).plan(barsOf(along)));
+      plan.add(new RunningBoards(commission.layout(), print).plan(barsOf(along), outriggers));
     }
     addShopWork(plan);
     return plan.build();
@@ -200,6 +204,9 @@ public final class LinkageWork {
             straight ? rails.wallMm() : innerFaceThicknessMm(),
             print);
     plan.add(outrigger.plan(frameBolt(group)));
+    if (straight) {
+      outriggers.add(new Body("outrigger of " + seat.bar(), outrigger.body(), Carrier.FRAME));
+    }
     return outrigger.footprint();
   }
 
@@ -207,11 +214,7 @@ public final class LinkageWork {
     String boxed = rails.boxed() ? "; the rails are boxed already, so no boxing plate" : "";
     if (mounting == Mounting.INBOARD) {
       addOperation(
-          plan,
-          "fit-frame-bracket",
-          barsOf(along),
-          "bracket",
-          "inboard frame ends" + boxed + ": ");
+          plan, "fit-frame-bracket", barsOf(along), "bracket", "inboard frame ends" + boxed + ": ");
     } else {
       addOperation(
           plan,

@@ -1,5 +1,6 @@
 package trammel.planning.fabrication;
 
+import trammel.engine.clearance.Box;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.plates.OutriggerGusset;
@@ -57,8 +58,7 @@ final class Outrigger {
         (seat.baseLengthMm() * Math.sin(planRad) + seat.seat().stackMm() * Math.cos(planRad)) / 2;
     double xMm = seat.joint().xMm();
     double acrossMm = Math.abs(seat.joint().yMm());
-    double centreMm =
-        outer ? acrossMm - rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm) - acrossMm;
+    double centreMm = outer ? acrossMm - rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm) - acrossMm;
     if (!(centreMm >= halfMm - 1e-6)) {
       throw new UnworkableLayoutException(
           "the bracket of "
@@ -86,6 +86,30 @@ final class Outrigger {
     double half = lengthMm() / 2;
     double xMm = seat.joint().xMm();
     return new Footprint(seat.left(), xMm - half, xMm + half, seat.bar() + " outrigger");
+  }
+
+  /** The room that shelf, gussets and bracket take together, as it stands under the vehicle. */
+  Box body() {
+    double xMm = seat.joint().xMm();
+    double faceMm = outer ? rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm);
+    double tipMm = outer ? faceMm + reachMm() : faceMm - reachMm();
+    double side = seat.left() ? 1 : -1;
+    double half = lengthMm() / 2;
+    double noseMm = seat.seat().noseMm();
+    double jointMm = seat.joint().zMm() + (seat.hangs() ? -noseMm : noseMm);
+    double gussetMm = seat.baseUpMm() + (seat.hangs() ? gussetMm() : -gussetMm());
+    return Box.between(
+        xMm - half,
+        xMm + half,
+        Math.min(side * faceMm, side * tipMm),
+        Math.max(side * faceMm, side * tipMm),
+        Math.min(jointMm, gussetMm),
+        Math.max(jointMm, gussetMm));
+  }
+
+  /** Leg of the gussets on the rail (mm). */
+  private double gussetMm() {
+    return Math.min(seat.faceMm() - stock.thicknessMm(), reachMm());
   }
 
   WorkPlan plan(String boltKey) {
@@ -132,7 +156,7 @@ final class Outrigger {
 
   private void addGussets(WorkPlan.Builder plan) {
     double reachMm = reachMm();
-    double upMm = Math.min(seat.faceMm() - stock.thicknessMm(), reachMm);
+    double upMm = gussetMm();
     double radiusMm = Math.min(CORNER_RADIUS_MM, Math.min(upMm, reachMm) / 3);
     String name = seat.bar() + " outrigger gusset";
     plan.add(

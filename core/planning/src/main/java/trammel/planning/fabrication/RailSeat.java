@@ -4,7 +4,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
 import trammel.planning.bars.JointSeat;
-import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.bars.RailFace;
 import trammel.planning.plates.RailBracket;
 import trammel.planning.quantity.QuantityPrinter;
 
@@ -29,48 +29,13 @@ record RailSeat(
     double baseUpMm,
     double faceMm,
     double baseLengthMm) {
-  /** Kept off the rail's corners beyond its wall, 1/4 in for radius and seam: common practice. */
-  static final double CORNER_MM = 25.4 / 4;
-
-  /** Least flat face that carries a bracket, 1 1/2 in: common practice, no source. */
-  static final double LEAST_FACE_MM = 1.5 * 25.4;
-
   static RailSeat of(Bar bar, JointSeat seat, Rails rails, QuantityPrinter print) {
     Point3 joint = bar.frame();
-    double lowMm = rails.undersideMm(joint.xMm()) + rails.wallMm() + CORNER_MM;
-    double highMm = rails.topMm(joint.xMm()) - rails.wallMm() - CORNER_MM;
-    if (!(highMm - lowMm >= LEAST_FACE_MM)) {
-      throw new UnworkableLayoutException(
-          "the rail is "
-              + print.length(rails.depthMm())
-              + " deep, which leaves "
-              + print.length(Math.max(0, highMm - lowMm))
-              + " of flat face for the frame bracket of "
-              + bar.name()
-              + "; it needs "
-              + print.length(LEAST_FACE_MM)
-              + ". Move the pick-up to a deeper part of the frame.");
-    }
-    double hangingMm = Math.max(lowMm, joint.zMm() + seat.reachMm());
-    boolean hangs = highMm - hangingMm >= LEAST_FACE_MM;
-    double standingMm = Math.min(highMm, joint.zMm() - seat.reachMm());
-    double baseMm = hangs ? hangingMm : standingMm;
-    double faceMm = hangs ? highMm - baseMm : baseMm - lowMm;
-    if (!(faceMm >= LEAST_FACE_MM - 1e-6)) {
-      throw new UnworkableLayoutException(
-          "the frame joint of "
-              + bar.name()
-              + " lies level with the rail, which is "
-              + print.length(rails.depthMm())
-              + " deep, and leaves its bracket "
-              + print.length(Math.max(0, faceMm))
-              + " of flat face; it needs "
-              + print.length(LEAST_FACE_MM)
-              + ". Move the joint up or down, or choose a joint with a smaller barrel.");
-    }
-    double dropMm = Math.abs(joint.zMm() - baseMm);
+    RailFace face = RailFace.of(bar.name(), joint, seat, rails, print);
+    double dropMm = Math.abs(joint.zMm() - face.baseUpMm());
     double lengthMm = RailBracket.baseByRuleMm(dropMm, seat.noseMm());
-    return new RailSeat(bar.name(), joint, seat, hangs, baseMm, faceMm, lengthMm);
+    return new RailSeat(
+        bar.name(), joint, seat, face.hangs(), face.baseUpMm(), face.flatMm(), lengthMm);
   }
 
   /** From the base to the joint's centre, upright (mm). */
@@ -93,6 +58,18 @@ record RailSeat(
 
   RailSeat withBase(double lengthMm) {
     return new RailSeat(bar, joint, seat, hangs, baseUpMm, faceMm, lengthMm);
+  }
+
+  /** How the base's length comes about, for reasons. */
+  String baseReason(QuantityPrinter print) {
+    double byRuleMm = RailBracket.baseByRuleMm(dropMm(), seat.noseMm());
+    String base = "base " + print.length(baseLengthMm);
+    return baseLengthMm < byRuleMm - 1e-6
+        ? base
+            + ", shortened from "
+            + print.length(byRuleMm)
+            + " to keep off the next bracket on the rail"
+        : base + " from a load spread of 30 deg to either side of the joint";
   }
 
   /** How the joint lies to the rail, for reasons. */

@@ -6,8 +6,6 @@ import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Gap;
-import trammel.engine.clearance.Shape;
-import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
@@ -35,9 +33,13 @@ final class RunningBoards {
    * One support moved for each that is in the way.
    *
    * @param bars the bars outside the rails
+   * @param outriggers what carries their frame ends
    */
-  WorkPlan plan(List<Bar> bars) {
-    List<Body> bodies = bodies(bars);
+  WorkPlan plan(List<Bar> bars, List<Body> outriggers) {
+    List<Body> bodies = new ArrayList<>(outriggers);
+    for (Bar bar : bars) {
+      bodies.add(body(bar));
+    }
     List<AxlePose> poses = poses();
     WorkPlan.Builder plan = new WorkPlan.Builder();
     for (Obstacle obstacle : layout.chassis().obstacles()) {
@@ -76,25 +78,10 @@ final class RunningBoards {
     }
   }
 
-  private List<Body> bodies(List<Bar> bars) {
-    List<Body> bodies = new ArrayList<>(2 * bars.size());
-    for (Bar bar : bars) {
-      double radiusMm =
-          Math.max(bar.tube().outsideDiameterMm() / 2, bar.frameJoint().barrelRadiusMm());
-      Shape tube = new Capsule(bar.frame(), bar.axle(), radiusMm);
-      bodies.add(new Body(bar.name(), tube, Carrier.LINK));
-      bodies.add(new Body("outrigger of " + bar.name(), outrigger(bar), Carrier.FRAME));
-    }
-    return bodies;
-  }
-
-  /** The outrigger as a round arm from the rail's face to past the joint. */
-  private Shape outrigger(Bar bar) {
-    double xMm = bar.frame().xMm();
-    double faceMm = Math.copySign(layout.chassis().rails().outerFaceMm(xMm), bar.frame().yMm());
-    double radiusMm = bar.frameJoint().barrelRadiusMm() + RailSeat.CORNER_MM;
-    return new Capsule(
-        new Point3(xMm, faceMm, bar.frame().zMm()), bar.frame(), radiusMm);
+  private static Body body(Bar bar) {
+    double radiusMm =
+        Math.max(bar.tube().outsideDiameterMm() / 2, bar.frameJoint().barrelRadiusMm());
+    return new Body(bar.name(), new Capsule(bar.frame(), bar.axle(), radiusMm), Carrier.LINK);
   }
 
   private List<AxlePose> poses() {

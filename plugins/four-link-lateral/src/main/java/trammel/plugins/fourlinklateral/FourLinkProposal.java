@@ -1,5 +1,6 @@
 package trammel.plugins.fourlinklateral;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
@@ -10,6 +11,7 @@ import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarPlane;
 import trammel.planning.bars.LateralBarRoom;
 import trammel.planning.extension.Site;
+import trammel.planning.fabrication.FrameRoom;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Places the five bars. */
@@ -39,12 +41,16 @@ final class FourLinkProposal {
     Point3 upperAxle = axle("upper", "upper_rise", plane, options.upperRiseMm());
     Point3 lowerFrame = ahead(lowerAxle, options.lowerLengthMm(), options.lowerAngleRad());
     Point3 upperFrame = ahead(upperAxle, options.upperLengthMm(), -options.upperAngleRad());
-    return List.of(
-        makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
-        makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
-        makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
-        makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()),
-        lateral(plane));
+    List<Bar> along =
+        List.of(
+            makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
+            makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
+            makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
+            makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()));
+    FrameRoom.require(along, makeUp, chassis.rails(), print);
+    List<Bar> bars = new ArrayList<>(along);
+    bars.add(lateral(plane));
+    return List.copyOf(bars);
   }
 
   private Point3 axle(String bars, String option, BarPlane plane, double upMm) {

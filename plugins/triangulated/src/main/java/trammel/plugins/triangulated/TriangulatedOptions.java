@@ -1,6 +1,7 @@
 package trammel.plugins.triangulated;
 
 import java.util.List;
+import java.util.Optional;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarOptions;
 import trammel.planning.bars.Mounting;
@@ -22,13 +23,19 @@ final class TriangulatedOptions {
   private static final Field<Double> LOWER_ANGLE =
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   private static final Field<Double> UPPER_ANGLE =
-      BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
+      BarOptions.levelAngle(
+          "upper_angle", "fall of the upper bars to the front at ride, seen from the side", 1.5);
   private static final Field<Double> LOWER_DROP =
       BarOptions.inches(
           "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
   private static final Field<Double> UPPER_RISE =
-      BarOptions.inches(
-          "upper_rise", "upper joints over the housing, above the axle's centre", 4, 16, 8);
+      Field.lengthMm(
+              "upper_rise",
+              "upper joints over the housing, above the axle's centre; left out, the least height"
+                  + " that clears the housing and finds a flat on the rail",
+              4 * 25.4,
+              16 * 25.4)
+          .optional();
   private static final Field<Double> UPPER_SPREAD =
       BarOptions.inches(
           "upper_spread", "upper joints on the axle, centre to centre across", 2, 24, 6);
@@ -94,8 +101,9 @@ final class TriangulatedOptions {
     return site.options().get(LOWER_DROP);
   }
 
-  double upperRiseMm() {
-    return site.options().get(UPPER_RISE);
+  /** Height of the upper joints, if the job asks for one. */
+  Optional<Double> upperRiseMm() {
+    return site.options().find(UPPER_RISE);
   }
 
   double upperSpreadMm() {

@@ -9,12 +9,20 @@ import trammel.planning.bars.AxlePickUp;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarPlane;
 import trammel.planning.bars.HousingRoom;
+import trammel.planning.bars.RailFace;
 import trammel.planning.bars.UpperSpread;
 import trammel.planning.extension.Site;
+import trammel.planning.fabrication.FrameRoom;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Places the four bars. */
 final class TriangulatedProposal {
+  /** 1/4 in, the step in which the upper joints are raised to suit housing and rail (mm). */
+  private static final double STEP_MM = 25.4 / 4;
+
+  /** No further than 4 in over what the housing asks for. */
+  private static final int MOST_STEPS = 16;
+
   private final Chassis chassis;
   private final TriangulatedOptions options;
   private final QuantityPrinter print;
@@ -34,23 +42,42 @@ final class TriangulatedProposal {
             options.lowerLengthMm() * Math.cos(options.lowerAngleRad()),
             lowerAxle.yMm(),
             lowerAxle.zMm() + options.lowerLengthMm() * Math.sin(options.lowerAngleRad()));
-    Point3 upperAxle =
-        new Point3(
-            0,
-            options.upperSpreadMm() / 2,
-            chassis.axleCentre().zMm() + options.upperRiseMm());
-    new HousingRoom(options.housingHeightMm(), makeUp.axleSeat(), print)
-        .require(options.upperRiseMm());
-    Point3 upperFrame =
-        new UpperSpread(chassis, makeUp, options.railGapMm(), print)
-            .frame(upperAxle, options.upperLengthMm(), options.upperAngleRad());
+    Point3 upperAxle = upperAxle();
+    Point3 upperFrame = upperFrame(upperAxle);
     double planRad = upperAxle.to(upperFrame).planViewRad();
     HousingRoom.requireApart(upperAxle, planRad, makeUp.axleSeat(), print);
-    return List.of(
-        makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
-        makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
-        makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
-        makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()));
+    List<Bar> bars =
+        List.of(
+            makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
+            makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
+            makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
+            makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()));
+    FrameRoom.require(bars, makeUp, chassis.rails(), print);
+    return bars;
+  }
+
+  private Point3 upperAxle() {
+    HousingRoom housing = new HousingRoom(options.housingHeightMm(), makeUp.axleSeat(), print);
+    if (options.upperRiseMm().isPresent()) {
+      return upperAxle(housing.require(options.upperRiseMm().get()));
+    }
+    int steps = (int) Math.ceil(housing.leastRiseMm() / STEP_MM - 1e-9);
+    for (int step = steps; step <= steps + MOST_STEPS; step++) {
+      Point3 axle = upperAxle(step * STEP_MM);
+      if (RailFace.find(upperFrame(axle), makeUp.frameSeat(), chassis.rails()).isPresent()) {
+        return axle;
+      }
+    }
+    return upperAxle(steps * STEP_MM);
+  }
+
+  private Point3 upperAxle(double riseMm) {
+    return new Point3(0, options.upperSpreadMm() / 2, chassis.axleCentre().zMm() + riseMm);
+  }
+
+  private Point3 upperFrame(Point3 axle) {
+    return new UpperSpread(chassis, makeUp, options.railGapMm(), print)
+        .frame(axle, options.upperLengthMm(), options.upperAngleRad());
   }
 
   private Point3 lowerAxle() {
@@ -64,7 +91,6 @@ final class TriangulatedProposal {
             print);
     Point3 point =
         new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() - options.lowerDropMm());
-    return AxlePickUp.checked(
-        "lower bars", "lower_drop", point, makeUp.axleSeat(), chassis, print);
+    return AxlePickUp.checked("lower bars", "lower_drop", point, makeUp.axleSeat(), chassis, print);
   }
 }

@@ -24,6 +24,9 @@ record UpperPlanAngle(String id, String title) implements Check {
   /** At 60 degrees each upper bar carries just the whole side force. */
   private static final double GOOD_RAD = Math.toRadians(60);
 
+  /** A bar shorter than this in plan has no direction there (mm). */
+  private static final double LEAST_MM = 1;
+
   /** At 35 degrees each upper bar carries 1.7 times the side force. */
   private static final double STOP_RAD = Math.toRadians(35);
 
@@ -44,7 +47,13 @@ record UpperPlanAngle(String id, String title) implements Check {
     if (uppers.size() != 2) {
       return new Reading.NotApplicable("this layout has " + uppers.size() + " upper bars, not two");
     }
-    double angleRad = planView(uppers.get(0)).angleToRad(planView(uppers.get(1)));
+    Vector3 first = planView(uppers.get(0));
+    Vector3 second = planView(uppers.get(1));
+    if (first.norm() < LEAST_MM || second.norm() < LEAST_MM) {
+      return new Reading.Unknown(
+          "an upper bar stands upright and has no direction in plan; check its pick-up points");
+    }
+    double angleRad = first.angleToRad(second);
     return new Reading.Value(angleRad, uppers.get(0).name() + " to " + uppers.get(1).name());
   }
 

@@ -1,5 +1,7 @@
 package trammel.planning.cutting.bars;
 
+import trammel.planning.cutting.PriceLadder;
+
 /** The best plan so far and the best bound so far. */
 final class Incumbent {
   private final PriceLadder ladder;
@@ -13,7 +15,8 @@ final class Incumbent {
   Incumbent(BarModel model, CutList first, long highest) {
     this.best = first;
     this.bestPrice = first == null ? highest + 1 : first.price;
-    this.ladder = new PriceLadder(model, bestPrice);
+    this.ladder =
+        new PriceLadder(model.capacity, model.price, model.available, model.totalSize(), bestPrice);
     this.lowerBound = ladder.atLeast(0);
   }
 

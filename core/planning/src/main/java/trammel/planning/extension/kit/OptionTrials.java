@@ -24,7 +24,8 @@ final class OptionTrials {
       Promise.kept(!keys.contains(field.key()), option + " is declared twice; once is allowed.");
       keys.add(field.key());
       Promise.kept(
-          !field.isRequired(), option + " must be given; an option needs a default or is optional.");
+          !field.isRequired(),
+          option + " must be given; an option needs a default or is optional.");
       Promise.kept(
           field.help().length() >= 8,
           option + " is described as '" + field.help() + "'; say in a few words what it does.");

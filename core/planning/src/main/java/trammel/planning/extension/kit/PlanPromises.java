@@ -54,7 +54,13 @@ final class PlanPromises {
   private void reason(String line, String why) {
     Promise.kept(
         why.trim().length() >= LEAST_REASON,
-        "The plan of " + plugin + " gives '" + why + "' as the reason for " + line + "; say which"
+        "The plan of "
+            + plugin
+            + " gives '"
+            + why
+            + "' as the reason for "
+            + line
+            + "; say which"
             + " point, joint or obstacle asks for it.");
   }
 

@@ -13,7 +13,6 @@ final class SampleChassis {
 
   static List<Chassis> about(Chassis chassis) {
     List<Chassis> vehicles = new ArrayList<>();
-    vehicles.add(chassis);
     vehicles.add(SampleVehicle.withBoxedRails(chassis));
     for (double wider : new double[] {-16, -8, -3, 4, 12}) {
       vehicles.add(SampleVehicle.withRailsMoved(chassis, wider * INCH_MM, 0));

@@ -32,8 +32,7 @@ public final class SampleVehicle {
     return new Chassis(
         118 * INCH_MM,
         118 * INCH_MM,
-        new Masses(
-            2550 * POUND_KG, 875 * POUND_KG, 875 * POUND_KG, 380 * POUND_KG, 25 * INCH_MM),
+        new Masses(2550 * POUND_KG, 875 * POUND_KG, 875 * POUND_KG, 380 * POUND_KG, 25 * INCH_MM),
         new Traction(
             OptionalDouble.of(400_000),
             OptionalDouble.of(3.06),

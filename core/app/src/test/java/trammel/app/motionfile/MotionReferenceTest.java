@@ -1,0 +1,181 @@
+package trammel.app.motionfile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import trammel.app.CommandRun;
+
+/**
+ * The {@code motion} command against an independent set of motion vectors, which may lie beside the
+ * source tree: a least-squares model in another language, confirmed by a general geometric
+ * constraint solver and by extended precision. Tolerances are those of the set.
+ */
+class MotionReferenceTest {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final double TOLERANCE = 1e-6;
+  private static final double SIZE_TOLERANCE = 1e-8;
+  private static final double LIMIT_TOLERANCE = 1e-4;
+  private static final double SQUARES_TOLERANCE = 5e-5;
+  private static final double SMALLEST_RESIDUAL_DEG = 0.05;
+  private static final double VIEW_TOLERANCE_DEG_MM = 6e-5;
+
+  @TestFactory
+  List<DynamicTest> everyFileOfTheSetIsMet() throws IOException {
+    List<Path> files = files();
+    Assumptions.assumeFalse(
+        files.isEmpty(), "the independent motion vectors do not lie beside this source tree");
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Path file : files) {
+      tests.add(DynamicTest.dynamicTest(file.getFileName().toString(), () -> met(file)));
+    }
+    return tests;
+  }
+
+  private static List<Path> files() throws IOException {
+    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
+      Path folder = at.resolve(Path.of("shared", "reference", "motion"));
+      if (Files.isDirectory(folder)) {
+        try (Stream<Path> found = Files.list(folder)) {
+          return found.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private static void met(Path file) {
+    JsonNode expected = JSON.readTree(file.toFile());
+    CommandRun run = CommandRun.of("motion", file.toString(), "--json");
+    if (expected.get("expected").get("status").asString().equals("refused")) {
+      assertEquals(2, run.exitCode(), run.err());
+      assertTrue(run.err().contains("upper_right"), run.err());
+      assertEquals("", run.out());
+      return;
+    }
+    assertEquals(0, run.exitCode(), run.err());
+    JsonNode actual = JSON.readTree(run.out());
+    assertEquals(expected.get("layout"), actual.get("layout"), "layout");
+    assertEquals(expected.get("conventions"), actual.get("conventions"), "conventions");
+    met(expected.get("limits"), actual.get("limits"), LIMIT_TOLERANCE, "limits");
+    met(expected.get("ride"), actual.get("ride"), TOLERANCE, "ride");
+    met(
+        expected.get("lateral_shift_curve_mm"),
+        actual.get("lateral_shift_curve_mm"),
+        TOLERANCE,
+        "curve");
+    assertEquals(expected.get("poses").size(), actual.get("poses").size());
+    for (int i = 0; i < expected.get("poses").size(); i++) {
+      poseMet(expected.get("layout"), expected.get("poses").get(i), actual.get("poses").get(i));
+    }
+  }
+
+  private static void poseMet(JsonNode layout, JsonNode expected, JsonNode actual) {
+    String where = expected.get("heave_mm") + " mm " + expected.get("roll_deg") + " deg";
+    assertEquals(names(expected), names(actual), where);
+    for (String key : names(expected)) {
+      switch (key) {
+        case "links" -> linksMet(layout, expected, actual, where);
+        case "driveshaft" -> shaftMet(expected.get(key), actual.get(key), where);
+        default -> met(expected.get(key), actual.get(key), TOLERANCE, where + " " + key);
+      }
+    }
+  }
+
+  private static void linksMet(JsonNode layout, JsonNode expected, JsonNode actual, String where) {
+    assertEquals(names(expected.get("links")), names(actual.get("links")), where);
+    for (JsonNode link : layout.get("links")) {
+      String name = link.get("name").asString();
+      JsonNode wanted = expected.get("links").get(name);
+      JsonNode given = actual.get("links").get(name);
+      double lengthMm = length(link) + wanted.get("stretch_mm").asDouble();
+      double elevationRad = Math.toRadians(wanted.get("elevation_deg").asDouble());
+      double runMm = lengthMm * Math.cos(elevationRad);
+      double riseMm = lengthMm * Math.sin(elevationRad);
+      double forwardMm =
+          wanted.get("plan_view_deg").isNull()
+              ? 0
+              : runMm * Math.cos(Math.toRadians(wanted.get("plan_view_deg").asDouble()));
+      String what = where + " " + name;
+      met(wanted.get("stretch_mm"), given.get("stretch_mm"), TOLERANCE, what);
+      met(wanted.get("elevation_deg"), given.get("elevation_deg"), TOLERANCE, what);
+      viewMet(wanted, given, "side_view_deg", Math.hypot(forwardMm, riseMm), what);
+      viewMet(wanted, given, "plan_view_deg", runMm, what);
+    }
+  }
+
+  private static double length(JsonNode link) {
+    double sum = 0;
+    for (int i = 0; i < 3; i++) {
+      double part = link.get("frame").get(i).asDouble() - link.get("axle").get(i).asDouble();
+      sum += part * part;
+    }
+    return Math.sqrt(sum);
+  }
+
+  private static void viewMet(
+      JsonNode wanted, JsonNode given, String key, double projectionMm, String what) {
+    double tolerance = TOLERANCE + VIEW_TOLERANCE_DEG_MM / Math.max(0.1, projectionMm);
+    met(wanted.get(key), given.get(key), tolerance, what + " " + key);
+  }
+
+  private static void shaftMet(JsonNode expected, JsonNode actual, String where) {
+    assertEquals(names(expected), names(actual), where);
+    for (String key : List.of("length_mm", "front_joint_deg", "rear_joint_deg")) {
+      met(expected.get(key), actual.get(key), TOLERANCE, where + " " + key);
+    }
+    met(
+        expected.get("b1sq_minus_b2sq_deg2"),
+        actual.get("b1sq_minus_b2sq_deg2"),
+        SQUARES_TOLERANCE,
+        where);
+    double residualDeg = expected.get("residual_angle_deg").asDouble();
+    if (residualDeg > SMALLEST_RESIDUAL_DEG) {
+      double sumDeg =
+          expected.get("front_joint_deg").asDouble() + expected.get("rear_joint_deg").asDouble();
+      met(
+          expected.get("residual_angle_deg"),
+          actual.get("residual_angle_deg"),
+          TOLERANCE * (1 + sumDeg / residualDeg),
+          where + " residual");
+    }
+  }
+
+  /** Same shape, same words, and numbers within the tolerance or a hundred-millionth of them. */
+  private static void met(JsonNode expected, JsonNode actual, double tolerance, String where) {
+    assertNotNull(actual, where);
+    if (expected.isNumber()) {
+      assertTrue(actual.isNumber(), where + " " + actual);
+      double value = expected.asDouble();
+      double allowed = Math.max(tolerance, SIZE_TOLERANCE * Math.abs(value));
+      assertEquals(value, actual.asDouble(), allowed, where);
+    } else if (expected.isObject()) {
+      assertEquals(names(expected), names(actual), where);
+      for (String name : names(expected)) {
+        met(expected.get(name), actual.get(name), tolerance, where + " " + name);
+      }
+    } else if (expected.isArray()) {
+      assertEquals(expected.size(), actual.size(), where);
+      for (int i = 0; i < expected.size(); i++) {
+        met(expected.get(i), actual.get(i), tolerance, where + " " + i);
+      }
+    } else {
+      assertEquals(expected, actual, where);
+    }
+  }
+
+  private static List<String> names(JsonNode node) {
+    return node.propertyNames().stream().sorted().toList();
+  }
+}

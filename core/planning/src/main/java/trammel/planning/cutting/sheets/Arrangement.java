@@ -1,0 +1,98 @@
+package trammel.planning.cutting.sheets;
+
+import java.util.Arrays;
+import java.util.Random;
+
+/** What a search varies: the order in which parts are tried, and small choices for each. */
+final class Arrangement {
+  final int[] order;
+
+  /** Per type: which of two equally good ways round is tried first. */
+  final boolean[] turnFirst;
+
+  /** Per type: which way the sheet is split beside it. */
+  final boolean[] splitUp;
+
+  private Arrangement(int[] order, boolean[] turnFirst, boolean[] splitUp) {
+    this.order = order;
+    this.turnFirst = turnFirst;
+    this.splitUp = splitUp;
+  }
+
+  /** Largest first, by one of several measures of size. */
+  static Arrangement sorted(SheetModel model, int measure) {
+    int n = model.types();
+    Integer[] order = new Integer[n];
+    for (int i = 0; i < n; i++) {
+      order[i] = i;
+    }
+    Arrays.sort(order, (a, b) -> Long.compare(size(model, b, measure), size(model, a, measure)));
+    int[] plain = new int[n];
+    for (int i = 0; i < n; i++) {
+      plain[i] = order[i];
+    }
+    return new Arrangement(plain, new boolean[n], new boolean[n]);
+  }
+
+  /** Number of measures of size. */
+  static final int MEASURES = 5;
+
+  private static long size(SheetModel model, int type, int measure) {
+    long w = model.width[type];
+    long h = model.height[type];
+    return switch (measure) {
+      case 0 -> w * h;
+      case 1 -> w;
+      case 2 -> h;
+      case 3 -> Math.max(w, h);
+      default -> w + h;
+    };
+  }
+
+  Arrangement copy() {
+    return new Arrangement(order.clone(), turnFirst.clone(), splitUp.clone());
+  }
+
+  void takeFrom(Arrangement other) {
+    System.arraycopy(other.order, 0, order, 0, order.length);
+    System.arraycopy(other.turnFirst, 0, turnFirst, 0, order.length);
+    System.arraycopy(other.splitUp, 0, splitUp, 0, order.length);
+  }
+
+  /** One small random change. */
+  void change(Random random, boolean withSplits) {
+    int n = order.length;
+    int what = random.nextInt(withSplits ? 4 : 3);
+    int at = random.nextInt(n);
+    switch (what) {
+      case 0 -> {
+        int other = random.nextInt(n);
+        int held = order[at];
+        order[at] = order[other];
+        order[other] = held;
+      }
+      case 1 -> move(at, random.nextInt(n));
+      case 2 -> turnFirst[at] = !turnFirst[at];
+      default -> splitUp[at] = !splitUp[at];
+    }
+  }
+
+  private void move(int from, int to) {
+    int held = order[from];
+    if (from < to) {
+      System.arraycopy(order, from + 1, order, from, to - from);
+    } else {
+      System.arraycopy(order, to, order, to + 1, from - to);
+    }
+    order[to] = held;
+  }
+
+  void shuffle(Random random) {
+    for (int i = order.length - 1; i > 0; i--) {
+      int j = random.nextInt(i + 1);
+      int held = order[i];
+      order[i] = order[j];
+      order[j] = held;
+    }
+  }
+}

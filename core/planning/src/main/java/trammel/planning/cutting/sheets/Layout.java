@@ -1,0 +1,48 @@
+package trammel.planning.cutting.sheets;
+
+import java.util.Arrays;
+
+/** Where parts lie on one sheet, in steps. */
+final class Layout {
+  int[] type = new int[16];
+  int[] x = new int[16];
+  int[] y = new int[16];
+  boolean[] turned = new boolean[16];
+  int parts;
+
+  void clear() {
+    parts = 0;
+  }
+
+  void add(int partType, int partX, int partY, boolean isTurned) {
+    if (parts == type.length) {
+      type = Arrays.copyOf(type, 2 * parts);
+      x = Arrays.copyOf(x, 2 * parts);
+      y = Arrays.copyOf(y, 2 * parts);
+      turned = Arrays.copyOf(turned, 2 * parts);
+    }
+    type[parts] = partType;
+    x[parts] = partX;
+    y[parts] = partY;
+    turned[parts++] = isTurned;
+  }
+
+  Layout copy() {
+    Layout copy = new Layout();
+    copy.type = Arrays.copyOf(type, Math.max(1, parts));
+    copy.x = Arrays.copyOf(x, Math.max(1, parts));
+    copy.y = Arrays.copyOf(y, Math.max(1, parts));
+    copy.turned = Arrays.copyOf(turned, Math.max(1, parts));
+    copy.parts = parts;
+    return copy;
+  }
+
+  /** Upper edge of the highest part. */
+  int top(SheetModel model) {
+    int top = 0;
+    for (int i = 0; i < parts; i++) {
+      top = Math.max(top, y[i] + (turned[i] ? model.width[type[i]] : model.height[type[i]]));
+    }
+    return top;
+  }
+}

@@ -1,0 +1,165 @@
+package trammel.planning.cutting.sheets;
+
+/**
+ * Fills a sheet from the bottom up along its skyline.
+ *
+ * <p>The lowest gap of the skyline takes the part that suits it best: exact in width, level with a
+ * neighbour, else the first in order that fits (after Leung, Zhang and Sim 2011, from memory).
+ */
+final class SkylineFill implements SheetFill {
+  private static final int EXACT_WIDTH = 4;
+  private static final int LEVEL = 2;
+  private static final int BEST_POSSIBLE = EXACT_WIDTH + 2 * LEVEL;
+
+  private final SheetModel model;
+  private final int[] gapX;
+  private final int[] gapY;
+  private final int[] gapWidth;
+  private int gaps;
+
+  private int chosenType;
+  private boolean chosenTurned;
+  private int chosenScore;
+
+  SkylineFill(SheetModel model) {
+    this.model = model;
+    int parts = 2;
+    for (int c : model.count) {
+      parts += c;
+    }
+    gapX = new int[parts];
+    gapY = new int[parts];
+    gapWidth = new int[parts];
+  }
+
+  @Override
+  public long fill(
+      int sheetWidth, int sheetHeight, Arrangement arrangement, int[] remaining, Layout layout) {
+    layout.clear();
+    gaps = 1;
+    gapX[0] = 0;
+    gapY[0] = 0;
+    gapWidth[0] = sheetWidth;
+    long area = 0;
+    while (true) {
+      int gap = lowest();
+      int left = gap == 0 ? sheetHeight : gapY[gap - 1];
+      int right = gap == gaps - 1 ? sheetHeight : gapY[gap + 1];
+      choose(gap, sheetHeight, left, right, arrangement, remaining);
+      if (chosenType < 0) {
+        if (gaps == 1) {
+          return area;
+        }
+        lift(gap, Math.min(left, right));
+        continue;
+      }
+      remaining[chosenType]--;
+      area += model.area(chosenType);
+      place(gap, left, right, layout);
+    }
+  }
+
+  private int lowest() {
+    int lowest = 0;
+    for (int g = 1; g < gaps; g++) {
+      if (gapY[g] < gapY[lowest]) {
+        lowest = g;
+      }
+    }
+    return lowest;
+  }
+
+  private void choose(
+      int gap, int sheetHeight, int left, int right, Arrangement arrangement, int[] remaining) {
+    int room = gapWidth[gap];
+    int head = sheetHeight - gapY[gap];
+    int leftStep = left - gapY[gap];
+    int rightStep = right - gapY[gap];
+    chosenType = -1;
+    chosenScore = -1;
+    for (int type : arrangement.order) {
+      if (remaining[type] == 0) {
+        continue;
+      }
+      boolean first = arrangement.turnFirst[type] && model.mayTurn[type];
+      consider(type, first, room, head, leftStep, rightStep);
+      if (model.mayTurn[type]) {
+        consider(type, !first, room, head, leftStep, rightStep);
+      }
+      if (chosenScore == BEST_POSSIBLE) {
+        return;
+      }
+    }
+  }
+
+  private void consider(int type, boolean turned, int room, int head, int leftStep, int rightStep) {
+    int w = turned ? model.height[type] : model.width[type];
+    int h = turned ? model.width[type] : model.height[type];
+    if (w > room || h > head) {
+      return;
+    }
+    int score = w == room ? EXACT_WIDTH : 0;
+    if (w == room) {
+      score += (h == leftStep ? LEVEL : 0) + (h == rightStep ? LEVEL : 0);
+    } else if (h == leftStep || h == rightStep) {
+      score += LEVEL;
+    }
+    if (score > chosenScore) {
+      chosenScore = score;
+      chosenType = type;
+      chosenTurned = turned;
+    }
+  }
+
+  private void place(int gap, int left, int right, Layout layout) {
+    int w = chosenTurned ? model.height[chosenType] : model.width[chosenType];
+    int h = chosenTurned ? model.width[chosenType] : model.height[chosenType];
+    int base = gapY[gap];
+    boolean atRight = base + h == right || (base + h != left && right > left);
+    int x = atRight ? gapX[gap] + gapWidth[gap] - w : gapX[gap];
+    layout.add(chosenType, x, base, chosenTurned);
+    if (w == gapWidth[gap]) {
+      gapY[gap] = base + h;
+    } else if (atRight) {
+      insert(gap + 1, x, base + h, w);
+      gapWidth[gap] -= w;
+    } else {
+      insert(gap, x, base + h, w);
+      gapX[gap + 1] += w;
+      gapWidth[gap + 1] -= w;
+    }
+    mergeLevel(Math.max(0, gap - 1));
+  }
+
+  private void insert(int at, int x, int y, int w) {
+    System.arraycopy(gapX, at, gapX, at + 1, gaps - at);
+    System.arraycopy(gapY, at, gapY, at + 1, gaps - at);
+    System.arraycopy(gapWidth, at, gapWidth, at + 1, gaps - at);
+    gapX[at] = x;
+    gapY[at] = y;
+    gapWidth[at] = w;
+    gaps++;
+  }
+
+  private void lift(int gap, int y) {
+    gapY[gap] = y;
+    mergeLevel(Math.max(0, gap - 1));
+  }
+
+  /** Joins neighbours of one height around a place. */
+  private void mergeLevel(int from) {
+    int g = from;
+    while (g + 1 < gaps && g <= from + 3) {
+      if (gapY[g] == gapY[g + 1]) {
+        gapWidth[g] += gapWidth[g + 1];
+        int rest = gaps - g - 2;
+        System.arraycopy(gapX, g + 2, gapX, g + 1, rest);
+        System.arraycopy(gapY, g + 2, gapY, g + 1, rest);
+        System.arraycopy(gapWidth, g + 2, gapWidth, g + 1, rest);
+        gaps--;
+      } else {
+        g++;
+      }
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package trammel.planning.catalog;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trammel.planning.document.BadInputException;
+import trammel.planning.job.Job;
+import trammel.planning.job.JobReader;
+import trammel.planning.money.Contingency;
+import trammel.planning.money.CostClass;
+import trammel.planning.money.PriceTerms;
+import trammel.planning.money.SalesTax;
+
+/** A shop's own folder over the standard catalog, and a job's terms over the shop's. */
+class ShopCatalogTest {
+  private static final Catalog STANDARD = CatalogReader.read(CatalogFolders.STANDARD);
+
+  @TempDir private Path own;
+
+  private Catalog with(String fileName, String text) {
+    CatalogFolders.write(own.resolve(fileName), text);
+    return CatalogReader.read(List.of(CatalogFolders.STANDARD, own));
+  }
+
+  @Test
+  void shopChangesAPriceAndKeepsTheRestOfTheEntry() {
+    Catalog catalog =
+        with(
+            "prices.json",
+            """
+            {"format": "trammel-catalog/1", "prices": "own list", "currency": "USD",
+             "items": {"bump-stop": {"price": 9.75}},
+             "coils": {"coil-12": {"rates": {"150": {"price": 61}}}}}
+            """);
+    Item before = STANDARD.item("bump-stop");
+    Item after = catalog.item("bump-stop");
+    assertEquals(new BigDecimal("9.75"), after.price());
+    assertEquals(before.title(), after.title());
+    assertEquals(before.supplier(), after.supplier());
+    assertEquals(new BigDecimal("61"), catalog.item("coil-12-150").price());
+    assertEquals(STANDARD.coil("coil-12-150"), catalog.coil("coil-12-150"));
+    assertEquals(STANDARD.item("coil-12-160"), catalog.item("coil-12-160"));
+    assertEquals(STANDARD.items().keySet(), catalog.items().keySet());
+    assertTrue(catalog.priceSources().contains("own list"));
+  }
+
+  @Test
+  void shopAddsAMetricTubeInYaml() {
+    Catalog catalog =
+        with(
+            "tubes.yaml",
+            """
+            format: trammel-catalog/1
+            units: metric
+            prices: own list
+            supplier: the yard round the corner
+            lead_days: 1
+            bars:
+              tube-42x4:
+                title: round tube 42.4 x 4 mm
+                shape: round
+                outside: 42.4
+                wall: 4
+                steel: hrew-1010
+                sticks: [{length: 6000, price: 58}]
+            """);
+    BarMaterial tube = catalog.bar("tube-42x4");
+    assertEquals(42.4, tube.tube().outsideDiameterMm());
+    assertEquals(6000, tube.sticks().get(0).lengthMm());
+    assertEquals("the yard round the corner", tube.supplier());
+  }
+
+  @Test
+  void changeInOtherUnitsIsRefused() {
+    BadInputException refused =
+        assertThrows(
+            BadInputException.class,
+            () ->
+                with(
+                    "cut.yaml",
+                    "format: trammel-catalog/1\nunits: metric\ncutting: {saw_kerf: 2}\n"));
+    assertEquals(1, refused.problems().size());
+    assertEquals("cutting", refused.problems().get(0).field());
+    assertTrue(refused.problems().get(0).remedy().contains("units: us"));
+  }
+
+  @Test
+  void demonstrationShopChangesTermsOnly() {
+    Catalog demo =
+        CatalogReader.read(
+            List.of(CatalogFolders.STANDARD, CatalogFolders.DEMO.resolve("catalog")));
+    assertTrue(demo.shop().name().contains("invented"));
+    PriceTerms terms = demo.shop().terms();
+    assertEquals(new BigDecimal("105.00"), terms.labourPerHour());
+    assertEquals(STANDARD.shop().terms().overheadPerHour(), terms.overheadPerHour());
+    assertEquals(0, new BigDecimal("0.0725").compareTo(terms.tax().rate()));
+    assertEquals(Set.of(CostClass.PARTS, CostClass.STEEL), terms.tax().taxable());
+    assertEquals(STANDARD.items(), demo.items());
+    assertEquals(STANDARD.limits(), demo.limits());
+  }
+
+  @Test
+  void jobThatSaysNothingHasTheShopsTerms() {
+    Shop shop = STANDARD.shop();
+    assertEquals(shop.terms(), shop.termsFor(job("terms: {}").terms()));
+  }
+
+  @Test
+  void jobMovesTheTermsThatItNames() {
+    Job job =
+        job(
+            """
+            terms:
+              labour_rate: 88.50
+              markup: {steel: 12 %}
+              contingency: 90
+              tax: {rate: 8.25 %, taxable: [labour], by: item}
+              valid_days: 10
+            """);
+    PriceTerms shop = STANDARD.shop().terms();
+    PriceTerms terms = STANDARD.shop().termsFor(job.terms());
+    assertEquals(new BigDecimal("88.50"), terms.labourPerHour());
+    assertEquals(shop.overheadPerHour(), terms.overheadPerHour());
+    assertEquals(0, new BigDecimal("0.12").compareTo(terms.markup(CostClass.STEEL).fraction()));
+    assertEquals(shop.markup(CostClass.PARTS), terms.markup(CostClass.PARTS));
+    assertEquals(new Contingency.HoursToChance(0.9), terms.contingency());
+    assertEquals(SalesTax.Rounding.BY_ITEM, terms.tax().rounding());
+    // Taxable labour takes with it what is charged on labour.
+    assertTrue(terms.tax().isDueOn(CostClass.OVERHEAD));
+    assertTrue(terms.tax().isDueOn(CostClass.CONTINGENCY));
+    assertEquals(10, terms.validDays());
+    assertEquals(shop.depositFraction(), terms.depositFraction());
+  }
+
+  @Test
+  void jobInAnotherCurrencyIsRefused() {
+    Job job = job("terms: {currency: EUR}");
+    IllegalArgumentException refused =
+        assertThrows(IllegalArgumentException.class, () -> STANDARD.shop().termsFor(job.terms()));
+    assertTrue(refused.getMessage().contains("EUR"));
+    assertTrue(refused.getMessage().contains("USD"));
+  }
+
+  private static Job job(String terms) {
+    String text = CatalogFolders.text(CatalogFolders.DEMO.resolve("sedan.yaml"));
+    return JobReader.read("job.yaml", text.substring(0, text.indexOf("terms:")) + terms);
+  }
+}

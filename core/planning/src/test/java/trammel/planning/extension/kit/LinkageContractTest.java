@@ -1,0 +1,176 @@
+package trammel.planning.extension.kit;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.End;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+import trammel.planning.fields.Field;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * The kit passes a linkage that keeps the contract and names what is broken in one that does not.
+ */
+class LinkageContractTest {
+  private static final Catalog CATALOG =
+      CatalogReader.read(Path.of("..", "..", "catalogs", "standard"));
+
+  /** A linkage that keeps the contract; each test breaks one thing. */
+  private static class Sound implements AxleLinkage {
+    @Override
+    public String id() {
+      return "stand-in";
+    }
+
+    @Override
+    public String title() {
+      return "Stand-in linkage";
+    }
+
+    @Override
+    public String summary() {
+      return "Only there to try the test kit with.";
+    }
+
+    @Override
+    public List<Field<?>> options(Catalog catalog) {
+      return List.of(Field.lengthMm("reach", "how far it reaches", 10, 20).withDefault(15.0));
+    }
+
+    @Override
+    public List<Bar> propose(Site site) {
+      return SampleVehicle.bars(site.chassis());
+    }
+
+    @Override
+    public WorkPlan plan(Commission commission) {
+      WorkPlan.Builder plan = new WorkPlan.Builder();
+      String tube = CATALOG.bars().keySet().iterator().next();
+      double highMm = commission.layout().chassis().rails().undersideAtAxleMm();
+      for (Bar bar : commission.layout().bars()) {
+        double lengthMm = bar.lengthMm() + highMm / 100 + bar.axle().yMm() / 1000;
+        plan.add(new TubeNeed(bar.name(), tube, lengthMm, 1, "square", "joint to joint"));
+      }
+      plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
+      return plan.build();
+    }
+  }
+
+  private static void verify(AxleLinkage linkage) {
+    new LinkageContract(linkage, CATALOG, SampleVehicle.pickup()).verify();
+  }
+
+  private static void assertNames(AxleLinkage broken, String what) {
+    String message = assertThrows(AssertionError.class, () -> verify(broken)).getMessage();
+    assertTrue(message.contains(what), message);
+  }
+
+  @Test
+  void soundLinkagePasses() {
+    assertDoesNotThrow(() -> verify(new Sound()));
+  }
+
+  @Test
+  void idWithCapitalsIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public String id() {
+            return "Stand In";
+          }
+        },
+        "lower-case");
+  }
+
+  @Test
+  void requiredOptionIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public List<Field<?>> options(Catalog catalog) {
+            return List.of(Field.lengthMm("reach", "how far it reaches", 10, 20));
+          }
+        },
+        "reach");
+  }
+
+  @Test
+  void lopsidedProposalIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public List<Bar> propose(Site site) {
+            List<Bar> bars = new ArrayList<>(super.propose(site));
+            Point3 axle = bars.get(0).axle();
+            Point3 moved = new Point3(axle.xMm() + 1, axle.yMm(), axle.zMm());
+            bars.set(0, bars.get(0).withPoint(End.AXLE, moved));
+            return bars;
+          }
+        },
+        "mirror images");
+  }
+
+  @Test
+  void unknownItemIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public WorkPlan plan(Commission commission) {
+            return super.plan(commission)
+                .plus(
+                    new WorkPlan.Builder()
+                        .add(new PartNeed("no-such-item", 1, "nobody asked for it"))
+                        .build());
+          }
+        },
+        "no-such-item");
+  }
+
+  @Test
+  void planThatIgnoresTheRailsIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public WorkPlan plan(Commission commission) {
+            WorkPlan.Builder plan = new WorkPlan.Builder();
+            String tube = CATALOG.bars().keySet().iterator().next();
+            plan.add(new TubeNeed("bar", tube, 500, 5, "square", "joint to joint"));
+            for (int i = 0; i < 4; i++) {
+              plan.add(new TubeNeed("bar " + i, tube, 500, 5, "square", "joint to joint"));
+            }
+            plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
+            return plan.build();
+          }
+        },
+        "it must follow");
+  }
+
+  @Test
+  void faultInsteadOfARefusalIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public List<Bar> propose(Site site) {
+            if (site.chassis().rails().boxed()) {
+              throw new IllegalStateException("unforeseen");
+            }
+            return super.propose(site);
+          }
+        },
+        "unforeseen");
+  }
+}

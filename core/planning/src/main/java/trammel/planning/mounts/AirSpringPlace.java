@@ -41,8 +41,8 @@ public record AirSpringPlace(
   /** Share of the highest pressure that leaves a third for load: common practice, no source. */
   private static final double EASY_SHARE = 0.65;
 
-  /** Places along the tube that are tried are 1/2 in apart (mm). */
-  private static final double ALONG_STEP_MM = 12.7;
+  /** Places along the tube that are tried are 1/4 in apart (mm). */
+  private static final double ALONG_STEP_MM = 25.4 / 4;
 
   private static final int ROUNDS = 3;
 

@@ -10,6 +10,7 @@ import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Gap;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.BarRole;
@@ -26,8 +27,10 @@ final class MountRoom {
   /** Radius of a propeller shaft that is not measured, 1 3/4 in. */
   private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * 25.4;
 
-  /** The rails are straight enough over this far ahead and behind to be taken as blocks (mm). */
-  private static final double RAIL_REACH_MM = 12 * 25.4;
+  private static final Vector3 UP = new Vector3(0, 0, 1);
+
+  /** How far ahead of and behind the axle the rails are looked at (mm). */
+  private static final double RAIL_REACH_MM = 24 * 25.4;
 
   /** Room along the tube for a bracket outside its joint's barrel, 1/2 in: common practice. */
   private static final double BESIDE_BARREL_MM = 12.7;
@@ -87,14 +90,34 @@ final class MountRoom {
 
   private void addRails() {
     Rails rails = chassis.rails();
-    double innerMm = Math.min(rails.innerFaceMm(-RAIL_REACH_MM), rails.innerFaceMm(RAIL_REACH_MM));
-    double outerMm = Math.max(rails.outerFaceMm(-RAIL_REACH_MM), rails.outerFaceMm(RAIL_REACH_MM));
-    double lowMm = Math.min(rails.undersideMm(-RAIL_REACH_MM), rails.undersideMm(RAIL_REACH_MM));
-    double highMm = Math.max(rails.topMm(-RAIL_REACH_MM), rails.topMm(RAIL_REACH_MM));
-    Box left = Box.between(-RAIL_REACH_MM, RAIL_REACH_MM, innerMm, outerMm, lowMm, highMm);
-    Box right = Box.between(-RAIL_REACH_MM, RAIL_REACH_MM, -outerMm, -innerMm, lowMm, highMm);
-    add("left rail", left, Carrier.FRAME, MountPractice.MOVING_AIR_MM);
-    add("right rail", right, Carrier.FRAME, MountPractice.MOVING_AIR_MM);
+    double frontMm = rails.frontMountsForwardMm();
+    double halfMm = rails.flangeMm() / 2;
+    Point3 atAxle =
+        new Point3(
+            0, rails.outerFaceMm(0) - halfMm, rails.undersideMm(0) + rails.depthMm() / 2);
+    Point3 atFront =
+        new Point3(
+            frontMm,
+            rails.outerFaceMm(frontMm) - halfMm,
+            rails.undersideMm(frontMm) + rails.depthMm() / 2);
+    addRail("left rail", atAxle, atAxle.to(atFront).normalized());
+    addRail("right rail", atAxle.mirrored(), atAxle.to(atFront).normalized().mirrored());
+  }
+
+  /** A block along the rail, at its own slope and taper. */
+  private void addRail(String name, Point3 middle, Vector3 along) {
+    Vector3 upright = UP.minus(along.scaled(along.dot(UP))).normalized();
+    Rails rails = chassis.rails();
+    Box block =
+        new Box(
+            middle,
+            RAIL_REACH_MM,
+            rails.flangeMm() / 2,
+            rails.depthMm() / 2,
+            along,
+            upright.cross(along),
+            upright);
+    add(name, block, Carrier.FRAME, MountPractice.MOVING_AIR_MM);
   }
 
   private void addTyres() {

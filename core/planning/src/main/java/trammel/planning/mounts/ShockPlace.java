@@ -42,8 +42,8 @@ public record ShockPlace(
     double heightMm,
     double plateMm,
     QuantityPrinter print) {
-  /** Places along the tube that are tried are 1/2 in apart (mm). */
-  private static final double ALONG_STEP_MM = 12.7;
+  /** Places along the tube that are tried are 1/4 in apart (mm). */
+  private static final double ALONG_STEP_MM = 25.4 / 4;
 
   public ShockPlace {
     bars = List.copyOf(bars);

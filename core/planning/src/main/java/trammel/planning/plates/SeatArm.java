@@ -1,8 +1,5 @@
 package trammel.planning.plates;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * An arm, used in pairs, that saddles onto a round axle tube and carries a spring seat beside it on
  * a level edge. Axes as seen from the side with the tube's centre at the origin.
@@ -73,37 +70,36 @@ public record SeatArm(
       Point2 seat,
       double lengthMm,
       double depthMm) {
-    double half = lengthMm / 2.0;
-    double axisRad = TUBE_CENTRE.headingRad(seat.shifted(0.0, -depthMm / 2.0));
-    Point2 start = Point2.polar(TUBE_CENTRE, radiusMm, axisRad - wrapRad / 2.0);
-    Point2 end = Point2.polar(TUBE_CENTRE, radiusMm, axisRad + wrapRad / 2.0);
-    List<Disc> discs = new ArrayList<>();
-    discs.add(Disc.corner(seat.shifted(-half, 0.0)));
-    discs.add(Disc.corner(seat.shifted(half, 0.0)));
-    discs.add(Disc.corner(seat.shifted(-half, -depthMm)));
-    discs.add(Disc.corner(seat.shifted(half, -depthMm)));
-    discs.add(Disc.corner(start));
-    discs.add(Disc.corner(end));
+    // Drawn with the seat on the side of x, and turned over if it is on the other.
+    double nearMm = Math.abs(seat.xMm()) - lengthMm / 2.0;
+    double farMm = Math.abs(seat.xMm()) + lengthMm / 2.0;
+    Require.atLeastMm(
+        "distance of the seat of " + name + " from the tube's centre, at its near end",
+        nearMm,
+        radiusMm,
+        "Move the seat further from the tube, or make the seat smaller.");
+    double axisRad = Math.atan2(seat.yMm() - depthMm / 2.0, Math.abs(seat.xMm()));
+    double upperRad = axisRad + wrapRad / 2.0;
+    double lowerRad = axisRad - wrapRad / 2.0;
     // A foot one plate thickness high leaves something to weld to where the side meets the tube.
     double footMm = radiusMm + landMm;
-    discs.add(Disc.corner(Point2.polar(TUBE_CENTRE, footMm, axisRad - wrapRad / 2.0)));
-    discs.add(Disc.corner(Point2.polar(TUBE_CENTRE, footMm, axisRad + wrapRad / 2.0)));
-    Loop outer =
-        Path.detour(
-            Belt.around(discs),
-            end,
-            start,
-            List.of(new Arc(end, start, TUBE_CENTRE, false)),
-            "The seat of "
-                + name
-                + " reaches round the tube's saddle of "
-                + Require.degreesText(wrapRad)
-                + ".\nMove the seat further from the tube, or make the seat smaller.");
+    Point2 upper = Point2.polar(TUBE_CENTRE, radiusMm, upperRad);
+    Loop loop =
+        Path.from(upper)
+            .lineTo(Point2.polar(TUBE_CENTRE, footMm, upperRad))
+            .lineTo(nearMm, seat.yMm())
+            .lineTo(farMm, seat.yMm())
+            .lineTo(farMm, seat.yMm() - depthMm)
+            .lineTo(Point2.polar(TUBE_CENTRE, footMm, lowerRad))
+            .lineTo(Point2.polar(TUBE_CENTRE, radiusMm, lowerRad))
+            .arcTo(upper, TUBE_CENTRE, true)
+            .close();
     Require.atLeastMm(
         "distance of the edge of " + name + " from the tube's centre",
-        outer.distanceMm(TUBE_CENTRE),
+        loop.distanceMm(TUBE_CENTRE),
         radiusMm - Loop.JOIN_MM,
-        "Move the seat further from the tube, or make the seat smaller.");
-    return Outline.solid(outer);
+        "Move the seat further from the tube, or bring it nearer to the height of the axle.");
+    Outline outline = Outline.solid(loop);
+    return seat.xMm() < 0.0 ? outline.mirrored() : outline;
   }
 }

@@ -48,9 +48,15 @@ final class AirProposal {
       try {
         return springs(Side.AHEAD);
       } catch (UnworkableLayoutException noRoomAhead) {
-        throw noRoomBehind;
+        throw neither(noRoomBehind, noRoomAhead);
       }
     }
+  }
+
+  private static UnworkableLayoutException neither(
+      UnworkableLayoutException first, UnworkableLayoutException second) {
+    return new UnworkableLayoutException(
+        first.getMessage() + " On the other side of the axle " + second.getMessage());
   }
 
   private SpringSet springs(Side side) {
@@ -86,7 +92,7 @@ final class AirProposal {
       try {
         return place(springSide).find(List.of(spring));
       } catch (UnworkableLayoutException noRoomThereEither) {
-        throw noRoom;
+        throw neither(noRoom, noRoomThereEither);
       }
     }
   }

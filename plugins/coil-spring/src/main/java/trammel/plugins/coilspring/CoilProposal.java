@@ -58,7 +58,10 @@ final class CoilProposal {
       try {
         return place(travel, Side.AHEAD).find(List.of());
       } catch (UnworkableLayoutException noRoomAhead) {
-        throw noRoomBehind;
+        throw new UnworkableLayoutException(
+            noRoomBehind.getMessage()
+                + " On the other side of the axle "
+                + noRoomAhead.getMessage());
       }
     }
   }

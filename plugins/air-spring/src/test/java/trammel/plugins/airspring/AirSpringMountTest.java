@@ -1,0 +1,256 @@
+package trammel.plugins.airspring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.Judge;
+import trammel.engine.checks.StandardChecks;
+import trammel.engine.checks.Verdict;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Masses;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.planning.catalog.AirSpring;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringSet;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.extension.kit.SampleVehicle;
+import trammel.planning.extension.kit.SpringContract;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.mounts.AirSpringAcross;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.work.OperationNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+class AirSpringMountTest {
+  private static final double INCH_MM = 25.4;
+  private static final double POUND_N = 4.4482216152605;
+  private static final double POUND_KG = 0.45359237;
+  private static final double PSI_MPA = POUND_N / (INCH_MM * INCH_MM);
+
+  private static Catalog catalog;
+
+  private final AirSpringMount mount = new AirSpringMount();
+  private final Chassis pickup = SampleVehicle.pickup();
+
+  @BeforeAll
+  static void readCatalog() {
+    catalog = CatalogReader.read(Path.of("..", "..", "catalogs", "standard"));
+  }
+
+  private static Site site(Chassis chassis, FieldValues options) {
+    return new Site(chassis, options, catalog, UnitSystem.US);
+  }
+
+  private SpringSet propose(Chassis chassis, FieldValues options) {
+    return mount.propose(site(chassis, options), SampleVehicle.bars(chassis));
+  }
+
+  private WorkPlan plan(Chassis chassis, FieldValues options) {
+    SpringSet set = propose(chassis, options);
+    Layout layout = layout(chassis, set);
+    return mount.plan(new Commission(layout, site(chassis, options)));
+  }
+
+  private static Layout layout(Chassis chassis, SpringSet set) {
+    return new Layout(chassis, SampleVehicle.bars(chassis), set.springs(), set.shocks());
+  }
+
+  private static Chassis withRear(Chassis chassis, double rearLb) {
+    Masses masses = chassis.masses();
+    return new Chassis(
+        chassis.wheelbaseLeftMm(),
+        chassis.wheelbaseRightMm(),
+        new Masses(
+            masses.frontAxleKg(),
+            rearLb / 2 * POUND_KG,
+            rearLb / 2 * POUND_KG,
+            masses.rearUnsprungKg(),
+            masses.centreOfGravityHeightMm()),
+        chassis.traction(),
+        chassis.tyre(),
+        chassis.axle(),
+        chassis.rails(),
+        chassis.driveline(),
+        chassis.obstacles(),
+        chassis.travel());
+  }
+
+  @Test
+  void keepsTheContract() {
+    new SpringContract(mount, catalog, pickup).verify();
+  }
+
+  /**
+   * Pressure is load over effective area (air-spring engineering manual EMDG198, pp. 22-23). The
+   * corner carries 685 lb; the plan gives load and pressure at the height of the layout, and the
+   * table of air-spring-5.0 has 12.03 in2 at 6 5/8 in, between 12.07 at 6 1/4 and 12.00 at 7 in.
+   */
+  @Test
+  void carriesTheCornerByPressureTimesArea() {
+    AirSpring spring = catalog.airSpring("air-spring-5.0");
+    double areaMm2 = spring.size().at(6.625 * INCH_MM).effectiveAreaMm2();
+    assertEquals(12.035, areaMm2 / (INCH_MM * INCH_MM), 1e-3);
+    double gaugeMPa = spring.size().gaugeForLoadMPa(6.625 * INCH_MM, 685 * POUND_N);
+    assertEquals(685 / 12.035, gaugeMPa / PSI_MPA, 1e-2);
+    WorkPlan plan = plan(pickup, FieldValues.none());
+    SpringUnit left = propose(pickup, FieldValues.none()).springs().get(0);
+    double areaAtRideIn2 =
+        spring.size().at(left.lengthMm()).effectiveAreaMm2() / (INCH_MM * INCH_MM);
+    // The axle's turn over the travel puts the motion ratio within 10 % of 1.
+    double psi = number(why(plan, "air-spring-5.0"));
+    assertEquals(685 / areaAtRideIn2, psi, 0.10 * psi);
+  }
+
+  private static double number(String text) {
+    return Double.parseDouble(text.substring(0, text.indexOf(' ')));
+  }
+
+  private static String why(WorkPlan plan, String key) {
+    for (PartNeed part : plan.parts()) {
+      if (part.itemKey().equals(key)) {
+        return part.why();
+      }
+    }
+    throw new AssertionError("no part " + key);
+  }
+
+  /** The table of the 5 in spring goes from 2 1/2 to 10 in; both ends stay in reach. */
+  @Test
+  void standsAtTheHeightThatLeavesAsMuchInBumpAsInDroop() {
+    SpringUnit left = propose(pickup, FieldValues.none()).springs().get(0);
+    // Travel of 3 in each way is symmetric, so the height at ride is the middle of the table but
+    // for the turn of the axle.
+    assertEquals(6.25, left.lengthMm() / INCH_MM, 0.25);
+    assertEquals(left.frame().xMm(), left.axle().xMm(), 1e-9);
+    assertEquals(left.frame().yMm(), left.axle().yMm(), 1e-9);
+  }
+
+  @Test
+  void keepsTheRideHeightThatTheJobGives() {
+    SpringUnit left =
+        propose(pickup, FieldValues.none().with(AirOptions.RIDE_HEIGHT, 6.0 * INCH_MM))
+            .springs()
+            .get(0);
+    assertEquals(6.0 * INCH_MM, left.lengthMm(), 1e-9);
+  }
+
+  @Test
+  void refusesARideHeightThatTheTableDoesNotReachFrom() {
+    FieldValues options = FieldValues.none().with(AirOptions.RIDE_HEIGHT, 4.0 * INCH_MM);
+    UnworkableLayoutException refusal =
+        assertThrows(UnworkableLayoutException.class, () -> propose(pickup, options));
+    assertTrue(refusal.getMessage().contains("2 1/2 in"), refusal.getMessage());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {14, 17, 20})
+  void leansTheShocksInwardAsAsked(double leanDeg) {
+    ShockUnit shock =
+        propose(pickup, FieldValues.none().with(AirOptions.SHOCK_LEAN, Math.toRadians(leanDeg)))
+            .shocks()
+            .get(0);
+    double acrossMm = shock.axle().yMm() - shock.frame().yMm();
+    double upMm = shock.frame().zMm() - shock.axle().zMm();
+    assertEquals(leanDeg, Math.toDegrees(Math.atan2(acrossMm, upMm)), 1e-9);
+  }
+
+  /** Limits of the catalog: common practice, no source. */
+  @Test
+  void passesTheStandardChecksOfSpringsAndShocks() {
+    Layout layout = layout(pickup, propose(pickup, FieldValues.none()));
+    Judge judge = new Judge(StandardChecks.all(), catalog.limits(), catalog.analysis());
+    int seen = 0;
+    for (CheckResult result : judge.judge(layout)) {
+      if (result instanceof CheckResult.Judged judged
+          && (judged.id().startsWith("shock") || judged.id().startsWith("spring")
+              || judged.id().equals("ride-frequency"))) {
+        assertEquals(Verdict.GOOD, judged.verdict(), judged.id());
+        seen++;
+      }
+    }
+    assertEquals(5, seen);
+  }
+
+  /**
+   * 120 psi on 12.07 in2 at the middle of the table carry 1,448 lb; a rear of 4,400 lb with 380 lb
+   * unsprung puts 2,010 lb on each corner.
+   */
+  @Test
+  void refusesALoadBeyondTheHighestPressure() {
+    FieldValues small =
+        FieldValues.none().with(AirOptions.airSpring(catalog), "air-spring-5.0");
+    UnworkableLayoutException refusal =
+        assertThrows(
+            UnworkableLayoutException.class, () -> propose(withRear(pickup, 4400), small));
+    assertTrue(refusal.getMessage().contains("120 psi"), refusal.getMessage());
+    assertTrue(refusal.getMessage().contains("larger air spring"), refusal.getMessage());
+  }
+
+  /** Outboard: clear of the rail's outer face and 1 in off the tyre, on outriggers. */
+  @Test
+  void standsOutboardOnOutriggersWhereThereIsRoom() {
+    FieldValues outboard =
+        FieldValues.none().with(AirOptions.ACROSS, AirSpringAcross.OUTBOARD.word());
+    SpringUnit left = propose(pickup, outboard).springs().get(0);
+    double innerEdgeIn = (left.frame().yMm() - left.radiusMm()) / INCH_MM;
+    double outerEdgeIn = (left.frame().yMm() + left.radiusMm()) / INCH_MM;
+    assertTrue(innerEdgeIn >= 18.5 + 0.5, "inner edge " + innerEdgeIn);
+    assertTrue(outerEdgeIn <= 32 - 4.5 - 1, "outer edge " + outerEdgeIn);
+    WorkPlan plan = plan(pickup, outboard);
+    assertEquals(2, quantity(plan, "fit-outrigger"));
+    assertEquals(1, quantity(plan, "fit-shock-crossmember"));
+  }
+
+  private static double quantity(WorkPlan plan, String operation) {
+    double sum = 0;
+    for (OperationNeed need : plan.operations()) {
+      sum += need.operationKey().equals(operation) ? need.quantity() : 0;
+    }
+    return sum;
+  }
+
+  @Test
+  void refusesOutboardWithoutRoomBetweenRailAndTyre() {
+    Chassis wide = SampleVehicle.withRailsMoved(pickup, 12 * INCH_MM, 0);
+    FieldValues outboard =
+        FieldValues.none().with(AirOptions.ACROSS, AirSpringAcross.OUTBOARD.word());
+    UnworkableLayoutException refusal =
+        assertThrows(UnworkableLayoutException.class, () -> propose(wide, outboard));
+    assertTrue(refusal.getMessage().contains("room") || refusal.getMessage().contains("place"));
+  }
+
+  /** Inner faces 32.5 - x/13 in apart (rails 37 in and 35 in over both, 26 in between stations). */
+  @Test
+  void sawsTheBridgeToTheRails() {
+    double xIn = propose(pickup, FieldValues.none()).springs().get(0).frame().xMm() / INCH_MM;
+    for (TubeNeed tube : plan(pickup, FieldValues.none()).tubes()) {
+      if (tube.name().equals("air spring bridge")) {
+        assertEquals(32.5 - (xIn - 1) / 13, tube.cutLengthMm() / INCH_MM, 1e-6);
+        return;
+      }
+    }
+    throw new AssertionError("no bridge");
+  }
+
+  @Test
+  void plumbsTheAir() {
+    WorkPlan plan = plan(pickup, FieldValues.none());
+    assertEquals(1, quantity(plan, "plumb-air"));
+    assertTrue(why(plan, "air-supply-kit").contains("pressure"));
+    assertTrue(why(plan, "air-fitting-kit").contains("each air spring"));
+  }
+}

@@ -1,0 +1,244 @@
+package trammel.plugins.coilspring;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.Judge;
+import trammel.engine.checks.StandardChecks;
+import trammel.engine.checks.Verdict;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.layout.Travel;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringSet;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.extension.kit.SampleVehicle;
+import trammel.planning.extension.kit.SpringContract;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.mounts.MountOptions;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+class CoilSpringMountTest {
+  private static final double INCH_MM = 25.4;
+  private static final double LB_PER_INCH = 4.4482216152605 / INCH_MM;
+
+  private static Catalog catalog;
+
+  private final CoilSpringMount mount = new CoilSpringMount();
+  private final Chassis pickup = SampleVehicle.pickup();
+
+  @BeforeAll
+  static void readCatalog() {
+    catalog = CatalogReader.read(Path.of("..", "..", "catalogs", "standard"));
+  }
+
+  private static Site site(Chassis chassis, FieldValues options) {
+    return new Site(chassis, options, catalog, UnitSystem.US);
+  }
+
+  private SpringSet propose(Chassis chassis, FieldValues options) {
+    return mount.propose(site(chassis, options), SampleVehicle.bars(chassis));
+  }
+
+  private WorkPlan plan(Chassis chassis, FieldValues options) {
+    SpringSet set = propose(chassis, options);
+    Layout layout = layout(chassis, set);
+    return mount.plan(new Commission(layout, site(chassis, options)));
+  }
+
+  private static Layout layout(Chassis chassis, SpringSet set) {
+    return new Layout(chassis, SampleVehicle.bars(chassis), set.springs(), set.shocks());
+  }
+
+  private static TubeNeed tube(WorkPlan plan, String name) {
+    for (TubeNeed tube : plan.tubes()) {
+      if (tube.name().equals(name)) {
+        return tube;
+      }
+    }
+    throw new AssertionError("no tube " + name);
+  }
+
+  @Test
+  void keepsTheContract() {
+    new SpringContract(mount, catalog, pickup).verify();
+  }
+
+  /**
+   * f = (1/2 pi) sqrt(k/m) (Gillespie 1992 ch. 5, from memory), so k = m (2 pi f)^2 at the wheel.
+   * Corner: (1750 - 380) / 2 = 685 lb = 310.71 kg; at 1.4 Hz k = 310.71 x 8.7965^2 = 24 042 N/m =
+   * 137.3 lb/in. Upright and without a turn of the axle the motion ratio is 1; the stocked rates on
+   * either side are 130 and 140 lb/in.
+   */
+  @Test
+  void takesTheStockedRateNearestToTheFrequency() {
+    SpringSet set = propose(pickup, FieldValues.none().with(CoilOptions.LEAN, 0.0));
+    assertEquals(140 * LB_PER_INCH, set.springs().get(0).rateNPerMm(), 0.5 * LB_PER_INCH);
+  }
+
+  /** The catalog has rates of 110 to 300 lb/in: 158 is 1 % off 160, 400 a quarter off 300. */
+  @Test
+  void takesTheRateThatTheJobGivesAndRefusesOneThatIsNotStocked() {
+    FieldValues stocked =
+        FieldValues.none().with(CoilOptions.RATE, 158 * LB_PER_INCH);
+    assertEquals(
+        160 * LB_PER_INCH, propose(pickup, stocked).springs().get(0).rateNPerMm(), 1e-6);
+    FieldValues missing = FieldValues.none().with(CoilOptions.RATE, 400 * LB_PER_INCH);
+    UnworkableLayoutException refusal =
+        assertThrows(UnworkableLayoutException.class, () -> propose(pickup, missing));
+    assertTrue(refusal.getMessage().contains("400 lb/in"), refusal.getMessage());
+    assertTrue(refusal.getMessage().contains("300 lb/in"), refusal.getMessage());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 8, 12, 20})
+  void leansInwardAsAsked(double leanDeg) {
+    ShockUnit shock =
+        propose(pickup, FieldValues.none().with(CoilOptions.LEAN, Math.toRadians(leanDeg)))
+            .shocks()
+            .get(0);
+    assertEquals(
+        leanDeg,
+        Math.toDegrees(
+            Math.atan2(
+                shock.axle().yMm() - shock.frame().yMm(),
+                shock.frame().zMm() - shock.axle().zMm())),
+        1e-9);
+    assertEquals(shock.axle().xMm(), shock.frame().xMm(), 1e-9);
+  }
+
+  /** Common practice, no source: 3/8 in of shock travel left, 1/4 in from spring to tube. */
+  @Test
+  void passesTheStandardChecksOfSpringsAndShocks() {
+    Layout layout = layout(pickup, propose(pickup, FieldValues.none()));
+    Judge judge = new Judge(StandardChecks.all(), catalog.limits(), catalog.analysis());
+    int seen = 0;
+    for (CheckResult result : judge.judge(layout)) {
+      if (result instanceof CheckResult.Judged judged
+          && (judged.id().startsWith("shock") || judged.id().startsWith("spring")
+              || judged.id().equals("ride-frequency"))) {
+        assertEquals(Verdict.GOOD, judged.verdict(), judged.id());
+        seen++;
+      }
+    }
+    assertEquals(5, seen);
+  }
+
+  /**
+   * The spring at ride is its free length less load over rate; what the layout keeps as its shortest
+   * length is the shock's length with the coils touching.
+   */
+  @Test
+  void keepsTheSpringOpenAtFullBump() {
+    SpringSet set = propose(pickup, FieldValues.none());
+    SpringUnit spring = set.springs().get(0);
+    ShockUnit shock = set.shocks().get(0);
+    assertEquals(shock.lengthMm(), spring.lengthMm(), 1e-9);
+    // Bump moves the lower mount 3 in up; leaning and wheel to wheel the shock takes at most that.
+    double leastAtBumpMm = spring.lengthMm() - 3.3 * INCH_MM;
+    assertTrue(spring.shortestMm() < leastAtBumpMm, "shortest " + spring.shortestMm());
+    assertTrue(spring.longestMm() > spring.lengthMm());
+  }
+
+  /**
+   * Rails 37 in over both at the axle, 35 in at 26 in ahead, flanges 2 1/4 in: inner faces at x are
+   * 37 - 4.5 - 2 x / 26 = 32.5 - x/13 in apart. An inch more over both rails is an inch more of
+   * crossmember where the mounts stay where they are along the vehicle.
+   */
+  @Test
+  void sawsTheCrossmemberToTheRails() {
+    TubeNeed narrow = tube(plan(pickup, FieldValues.none()), "coil-over crossmember");
+    SpringSet set = propose(pickup, FieldValues.none());
+    double mountIn = set.shocks().get(0).frame().xMm() / INCH_MM;
+    // Spring radius 1 3/4 + 1/2 air, then the 2 in tube: its far edge is 4 1/4 in past the mount.
+    double edgeIn = mountIn < 0 ? mountIn - 4.25 : mountIn + 2.25;
+    assertEquals(32.5 - edgeIn / 13, narrow.cutLengthMm() / INCH_MM, 1e-6);
+    Chassis wider = SampleVehicle.withRailsMoved(pickup, INCH_MM, 0);
+    TubeNeed wide = tube(plan(wider, FieldValues.none()), "coil-over crossmember");
+    assertEquals(narrow.cutLengthMm() + INCH_MM, wide.cutLengthMm(), 1e-6);
+  }
+
+  /** Legs: from the top of the rails less a lap of 3 in to the underside of a 2 in tube. */
+  @Test
+  void standsTheCrossmemberOnLegsOverTheRails() {
+    SpringSet set = propose(pickup, FieldValues.none());
+    double mountMm = set.shocks().get(0).frame().zMm();
+    double topMm = (17.5 + 6) * INCH_MM;
+    WorkPlan plan = plan(pickup, FieldValues.none());
+    TubeNeed leg = tube(plan, "coil-over crossmember leg");
+    assertEquals(2, leg.quantity());
+    assertEquals(mountMm - INCH_MM - topMm + 3 * INCH_MM, leg.cutLengthMm(), 1e-6);
+  }
+
+  /** 1 1/4 in eye and two plates of 1/4 in. */
+  @Test
+  void boltsByTheGrip() {
+    WorkPlan plan = plan(pickup, FieldValues.none());
+    BoltNeed bolt = plan.bolts().get(0);
+    assertEquals(1.75 * INCH_MM, bolt.gripMm(), 1e-9);
+    assertEquals(4, bolt.quantity());
+  }
+
+  @Test
+  void boxesOnlyAnOpenRail() {
+    assertTrue(hasBoxing(plan(pickup, FieldValues.none())));
+    assertFalse(hasBoxing(plan(SampleVehicle.withBoxedRails(pickup), FieldValues.none())));
+  }
+
+  private static boolean hasBoxing(WorkPlan plan) {
+    for (PlateNeed plate : plan.plates()) {
+      if (plate.plate().name().contains("boxing")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Test
+  void refusesTravelThatNoShockHas() {
+    Chassis far = pickup.withTravel(new Travel(7 * INCH_MM, 7 * INCH_MM));
+    UnworkableLayoutException refusal =
+        assertThrows(UnworkableLayoutException.class, () -> propose(far, FieldValues.none()));
+    assertTrue(refusal.getMessage().contains("stroke of 8 in"), refusal.getMessage());
+  }
+
+  /** The shock of 4 in stroke cannot leave 3/8 in at both ends of 6 in of travel. */
+  @Test
+  void refusesAShockThatIsTooShortAndNamesTheLength() {
+    FieldValues options =
+        FieldValues.none().with(MountOptions.shock(catalog, true), "coil-over-4");
+    UnworkableLayoutException refusal =
+        assertThrows(UnworkableLayoutException.class, () -> propose(pickup, options));
+    assertTrue(refusal.getMessage().contains("coil-over-4"), refusal.getMessage());
+    assertTrue(refusal.getMessage().contains("closed"), refusal.getMessage());
+  }
+
+  @Test
+  void namesBothSides() {
+    SpringSet set = propose(pickup, FieldValues.none());
+    assertEquals(
+        List.of("spring-left", "spring-right"),
+        List.of(set.springs().get(0).name(), set.springs().get(1).name()));
+    assertEquals(
+        List.of("shock-left", "shock-right"),
+        List.of(set.shocks().get(0).name(), set.shocks().get(1).name()));
+  }
+}

@@ -52,8 +52,7 @@ final class MountSearch<T> {
    * @param placesMm places along the tube in the order of preference
    * @throws UnworkableLayoutException if there is none
    */
-  T find(
-      double closestMm, OptionalDouble fixedMm, List<Double> placesMm, Drawing<T> drawing) {
+  T find(double closestMm, OptionalDouble fixedMm, List<Double> placesMm, Drawing<T> drawing) {
     if (placesMm.isEmpty()) {
       throw new UnworkableLayoutException(
           "there is no free place along the axle tube for the bracket of the "

@@ -77,8 +77,7 @@ public record ShockMounting(
   /** A bracket on the axle tube, as seen from the left side. */
   public TubeBracket lowerBracket(ShockUnit unit) {
     Point3 centre = chassis.axleCentre();
-    Point2 hole =
-        new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
+    Point2 hole = new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
     return new TubeBracket(
         what + " lower bracket",
         stock.plateMm(),
@@ -179,8 +178,7 @@ public record ShockMounting(
   }
 
   private String beside(Point3 point) {
-    return print.length(Math.abs(point.xMm()))
-        + (point.xMm() < 0 ? " behind" : " ahead of");
+    return print.length(Math.abs(point.xMm())) + (point.xMm() < 0 ? " behind" : " ahead of");
   }
 
   private void addUpper(WorkPlan.Builder plan) {

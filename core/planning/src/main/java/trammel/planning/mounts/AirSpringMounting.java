@@ -166,14 +166,10 @@ public record AirSpringMounting(
 
   private void addLower(WorkPlan.Builder plan) {
     String material = stock.bracket().title();
-    double aboveMm = left.axle().zMm() - chassis.axleCentre().zMm();
     String where =
         "lower seat "
-            + print.length(Math.abs(left.axle().xMm()))
-            + (left.axle().xMm() < 0 ? " behind and " : " ahead of and ")
-            + print.length(Math.abs(aboveMm))
-            + (aboveMm < 0 ? " below" : " above")
-            + " the axle's centre, "
+            + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
+            + ", "
             + print.length(left.axle().yMm())
             + " from the centre plane";
     plan.add(

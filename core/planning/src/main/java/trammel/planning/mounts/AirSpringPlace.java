@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
@@ -58,10 +59,12 @@ public record AirSpringPlace(
   public AirSpringFit smallest(List<AirSpring> springs) {
     List<AirSpring> sorted = new ArrayList<>(springs);
     sorted.sort(Comparator.comparingDouble(AirSpring::outsideRadiusMm));
+    if (sorted.isEmpty()) {
+      throw new UnworkableLayoutException(
+          "the catalog has no air spring to choose from. Add one to the catalog.");
+    }
     Optional<AirSpringFit> carries = Optional.empty();
-    UnworkableLayoutException refusal =
-        new UnworkableLayoutException(
-            "the catalog has no air spring to choose from. Add one to the catalog.");
+    Optional<UnworkableLayoutException> refusal = Optional.empty();
     for (AirSpring spring : sorted) {
       try {
         AirSpringFit fit = find(spring);
@@ -70,13 +73,13 @@ public record AirSpringPlace(
         }
         carries = carries.isPresent() ? carries : Optional.of(fit);
       } catch (UnworkableLayoutException unworkable) {
-        refusal = unworkable;
+        refusal = refusal.isPresent() ? refusal : Optional.of(unworkable);
       }
     }
     if (carries.isPresent()) {
       return carries.get();
     }
-    throw refusal;
+    throw refusal.get();
   }
 
   /**
@@ -97,15 +100,21 @@ public record AirSpringPlace(
     List<Double> places = new ArrayList<>();
     for (double leftMm :
         room.placesAlongTube(
-            seats.halfArmsMm(spring), chassis.axle().outerLimitMm(), ALONG_STEP_MM)) {
+            side == Side.AHEAD ? 0 : Math.PI,
+            seats.halfArmsMm(spring),
+            chassis.axle().outerLimitMm(),
+            ALONG_STEP_MM)) {
       if (isOnItsSide(leftMm)) {
         places.add(leftMm);
       }
     }
     Upright upright = new Upright(spring, seats);
+    MountSearch<Upright.Seated> search =
+        new MountSearch<>("air spring " + spring.key(), side, room, print);
     Upright.Seated seated =
-        new MountSearch<Upright.Seated>("air spring " + spring.key(), side, room, print)
-            .find(closestMm, OptionalDouble.empty(), places, upright);
+        search
+            .find(closestMm, OptionalDouble.empty(), places, upright)
+            .orElseThrow(search::refusal);
     return carrying(spring, seated);
   }
 
@@ -212,6 +221,22 @@ public record AirSpringPlace(
     @Override
     public Cylinder envelope(Seated drawn) {
       return new Cylinder(drawn.frame(), drawn.axle(), spring.outsideRadiusMm());
+    }
+
+    @Override
+    public Capsule bracket(Seated drawn) {
+      double upMm = chassis.axleCentre().zMm();
+      double halfMm = AirSpringSeats.armEdgeMm(AirSpringSeats.diameterMm(spring)) / 2;
+      Point3 seat = drawn.axle();
+      // A round bar as thick as the arms are wide apart, under the seat to its far edge.
+      double radiusMm = seats.halfArmsMm(spring);
+      return new Capsule(
+          new Point3(0, seat.yMm(), upMm),
+          new Point3(
+              seat.xMm() + side.forwardMm(Math.max(0, halfMm - radiusMm)),
+              seat.yMm(),
+              seat.zMm() - stock.plateMm() - radiusMm),
+          radiusMm);
     }
 
     @Override

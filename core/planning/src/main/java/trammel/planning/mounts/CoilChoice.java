@@ -50,10 +50,8 @@ public record CoilChoice(
     double ratio = travel.motionRatio(shock.frame(), shock.axle());
     if (!(ratio > 0)) {
       throw new UnworkableLayoutException(
-          "the spring gets "
-              + ratio
-              + " longer per travel of the wheel in bump where it stands; it must get shorter."
-              + " Move its mounts.");
+          "the spring does not get shorter in bump where it stands; it must. Lean it less, or move"
+              + " its mounts.");
     }
     double cornerKg = masses.sprungPerRearCornerKg();
     double wantedNPerMm =

@@ -19,6 +19,7 @@ import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.Rails;
 import trammel.engine.motion.AxlePose;
+import trammel.planning.plates.TubeBracket;
 
 /** What stands round the axle, and how close a spring or shock comes to it over the travel. */
 final class MountRoom {
@@ -120,8 +121,7 @@ final class MountRoom {
   }
 
   /**
-   * The first thing that a spring or shock on the left, or its twin on the right, comes too close
-   * to.
+   * Something that a spring or shock on the left, or its twin on the right, comes too close to.
    *
    * @param left its envelope at ride, from its frame end to its axle end
    */
@@ -129,44 +129,95 @@ final class MountRoom {
     Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
     Body leftBody = new Body("left", left, Carrier.LINK);
     Body rightBody = new Body("right", right, Carrier.LINK);
-    for (Blocker blocker : blockers) {
-      double leastMm = Double.POSITIVE_INFINITY;
-      for (AxlePose pose : travel.corners()) {
-        trammel.engine.clearance.Shape other = blocker.body().at(pose);
-        leastMm = Math.min(leastMm, Gap.between(leftBody.at(pose), other).gapMm());
-        leastMm = Math.min(leastMm, Gap.between(rightBody.at(pose), other).gapMm());
-      }
-      if (leastMm < blocker.airMm()) {
-        return Optional.of(new TightSpot(blocker.body().name(), leastMm, blocker.airMm()));
+    for (int i = 0; i < blockers.size(); i++) {
+      Blocker blocker = blockers.get(i);
+      if (isTight(blocker.body(), leftBody, rightBody, blocker.airMm())) {
+        askFirst(i);
+        return Optional.of(
+            new TightSpot(
+                blocker.body().name(),
+                () -> leastMm(blocker.body(), leftBody, rightBody),
+                blocker.airMm()));
       }
     }
     return Optional.empty();
   }
 
   /**
+   * A bar or shaft that its bracket on the axle, or the twin on the right, comes too close to.
+   *
+   * @param left the bracket at ride
+   */
+  Optional<TightSpot> tightBracket(Capsule left) {
+    Capsule right = new Capsule(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
+    Body leftBody = new Body("left", left, Carrier.AXLE);
+    Body rightBody = new Body("right", right, Carrier.AXLE);
+    for (Blocker blocker : blockers) {
+      if (blocker.body().carrier() == Carrier.LINK
+          && isTight(blocker.body(), leftBody, rightBody, MountPractice.WELD_ROOM_MM)) {
+        return Optional.of(
+            new TightSpot(
+                blocker.body().name() + " with its bracket on the axle",
+                () -> leastMm(blocker.body(), leftBody, rightBody),
+                MountPractice.WELD_ROOM_MM));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** What was in the way here is likely to be in the way of the next place, so it is asked first. */
+  private void askFirst(int index) {
+    blockers.add(0, blockers.remove(index));
+  }
+
+  private boolean isTight(Body blocker, Body left, Body right, double airMm) {
+    for (AxlePose pose : travel.corners()) {
+      trammel.engine.clearance.Shape other = blocker.at(pose);
+      if (Gap.between(left.at(pose), other).gapMm() < airMm
+          || Gap.between(right.at(pose), other).gapMm() < airMm) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double leastMm(Body blocker, Body left, Body right) {
+    double leastMm = Double.POSITIVE_INFINITY;
+    for (AxlePose pose : travel.corners()) {
+      trammel.engine.clearance.Shape other = blocker.at(pose);
+      leastMm = Math.min(leastMm, Gap.between(left.at(pose), other).gapMm());
+      leastMm = Math.min(leastMm, Gap.between(right.at(pose), other).gapMm());
+    }
+    return leastMm;
+  }
+
+  /**
    * Places along the left axle tube where a bracket can be welded beside those of the bars, the
    * outermost first.
    *
+   * @param directionRad direction of the bracket from the tube's centre in side view
    * @param halfMm half the room along the tube that it takes
    * @param outerMm distance from the centre plane beyond which it may not reach
    * @param stepMm distance between places
    */
-  List<Double> placesAlongTube(double halfMm, double outerMm, double stepMm) {
+  List<Double> placesAlongTube(
+      double directionRad, double halfMm, double outerMm, double stepMm) {
     double mostMm = Math.min(outerMm, chassis.axle().outerLimitMm()) - halfMm;
     double leastMm = chassis.axle().innerLimitMm() + halfMm;
     List<Double> places = new ArrayList<>();
     for (double leftMm = mostMm; leftMm >= leastMm; leftMm -= stepMm) {
-      if (isFree(leftMm, halfMm)) {
+      if (isFree(directionRad, leftMm, halfMm)) {
         places.add(leftMm);
       }
     }
     return places;
   }
 
-  private boolean isFree(double leftMm, double halfMm) {
+  private boolean isFree(double directionRad, double leftMm, double halfMm) {
     for (Bar bar : bars) {
       double offMm = Math.abs(leftMm - Math.abs(bar.axle().yMm()));
-      if (offMm < halfMm + halfBracketMm(bar) + MountPractice.WELD_ROOM_MM) {
+      if (offMm < halfMm + halfBracketMm(bar) + MountPractice.WELD_ROOM_MM
+          && sharesRound(directionRad, bar)) {
         return false;
       }
       boolean overHousing = Math.abs(bar.axle().yMm()) < chassis.axle().innerLimitMm();
@@ -176,6 +227,15 @@ final class MountRoom {
       }
     }
     return true;
+  }
+
+  /** Whether two saddles in the same place along the tube would meet on its round. */
+  private boolean sharesRound(double directionRad, Bar bar) {
+    Point3 centre = chassis.axleCentre();
+    double barRad =
+        Math.atan2(bar.axle().zMm() - centre.zMm(), bar.axle().xMm() - centre.xMm());
+    double apartRad = Math.abs(Math.IEEEremainder(directionRad - barRad, 2 * Math.PI));
+    return apartRad < TubeBracket.USUAL_WRAP_RAD;
   }
 
   private static double halfBracketMm(Bar bar) {

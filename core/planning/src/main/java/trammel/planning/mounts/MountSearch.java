@@ -1,8 +1,11 @@
 package trammel.planning.mounts;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.quantity.QuantityPrinter;
@@ -14,8 +17,8 @@ import trammel.planning.quantity.QuantityPrinter;
  * @param <T> what is placed
  */
 final class MountSearch<T> {
-  /** 1/4 in between distances from the tube that are tried (mm). */
-  private static final double STEP_MM = 25.4 / 4;
+  /** 1/2 in between distances from the tube that are tried (mm). */
+  private static final double STEP_MM = 25.4 / 2;
 
   /** A bracket that reaches further from the tube than 8 in past the closest place bends it. */
   private static final double REACH_MM = 8 * 25.4;
@@ -28,6 +31,9 @@ final class MountSearch<T> {
     /** The room that it takes. */
     Cylinder envelope(T drawn);
 
+    /** The room that its bracket on the axle takes. */
+    Capsule bracket(T drawn);
+
     /** What is too close at its upper mount, if anything. */
     Optional<TightSpot> atTop(T drawn);
   }
@@ -36,6 +42,7 @@ final class MountSearch<T> {
   private final Side side;
   private final MountRoom room;
   private final QuantityPrinter print;
+  private final Map<String, Seen> seen = new LinkedHashMap<>();
 
   MountSearch(String what, Side side, MountRoom room, QuantityPrinter print) {
     this.what = what;
@@ -45,57 +52,80 @@ final class MountSearch<T> {
   }
 
   /**
-   * The first place with room.
+   * The first place with room; empty if there is none.
    *
    * @param closestMm least distance from the axle's centre
    * @param fixedMm the distance if the job sets it
    * @param placesMm places along the tube in the order of preference
-   * @throws UnworkableLayoutException if there is none
    */
-  T find(double closestMm, OptionalDouble fixedMm, List<Double> placesMm, Drawing<T> drawing) {
-    if (placesMm.isEmpty()) {
-      throw new UnworkableLayoutException(
-          "there is no free place along the axle tube for the bracket of the "
-              + what
-              + " between the centre housing, the brackets of the bars and the outer limit for"
-              + " brackets. Move the bars to the other side of the rails, or choose narrower"
-              + " joints.");
-    }
-    double firstMm = fixedMm.isPresent() ? fixedMm.getAsDouble() : closestMm;
+  Optional<T> find(
+      double closestMm, OptionalDouble fixedMm, List<Double> placesMm, Drawing<T> drawing) {
+    double firstMm = fixedMm.orElse(closestMm);
     double lastMm = fixedMm.isPresent() ? firstMm : firstMm + REACH_MM;
-    Nearest nearest = new Nearest();
     for (double offsetMm = firstMm; offsetMm <= lastMm; offsetMm += STEP_MM) {
       for (double leftMm : placesMm) {
         T drawn = drawing.at(side.forwardMm(offsetMm), leftMm);
-        Optional<TightSpot> tight = drawing.atTop(drawn);
+        Optional<TightSpot> tight = tight(drawing, drawn);
         if (tight.isEmpty()) {
-          tight = room.tight(drawing.envelope(drawn));
+          return Optional.of(drawn);
         }
-        if (tight.isEmpty()) {
-          return drawn;
-        }
-        nearest.take(tight.get(), offsetMm, leftMm);
+        seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
       }
     }
-    throw noRoom(nearest);
+    return Optional.empty();
   }
 
-  private UnworkableLayoutException noRoom(Nearest nearest) {
-    TightSpot spot = nearest.spot;
+  private Optional<TightSpot> tight(Drawing<T> drawing, T drawn) {
+    Optional<TightSpot> tight = drawing.atTop(drawn);
+    if (tight.isEmpty()) {
+      tight = room.tight(drawing.envelope(drawn));
+    }
+    return tight.isEmpty() ? room.tightBracket(drawing.bracket(drawn)) : tight;
+  }
+
+  /** Why no place was found: each thing in the way is looked at where it was last met. */
+  UnworkableLayoutException refusal() {
+    if (seen.isEmpty()) {
+      return new UnworkableLayoutException(
+          "there is no free place along the axle tube for the bracket of the "
+              + what
+              + " "
+              + side.phrase()
+              + " between the centre housing, the brackets of the bars and the outer limit for"
+              + " brackets. Put it "
+              + side.other().phrase()
+              + ", move the bars to the other side of the rails, or choose narrower joints.");
+    }
+    Seen nearest = null;
+    double leastLackMm = Double.POSITIVE_INFINITY;
+    for (Seen candidate : seen.values()) {
+      double lackMm = candidate.spot().neededMm() - candidate.spot().leastMm().getAsDouble();
+      if (lackMm < leastLackMm) {
+        leastLackMm = lackMm;
+        nearest = candidate;
+      }
+    }
+    return noRoom(nearest);
+  }
+
+  private record Seen(TightSpot spot, double offsetMm, double leftMm) {}
+
+  private UnworkableLayoutException noRoom(Seen nearest) {
+    TightSpot spot = nearest.spot();
+    double foundMm = spot.leastMm().getAsDouble();
     return new UnworkableLayoutException(
         "there is no room for the "
             + what
-            + ": at the best place found, "
-            + print.length(nearest.offsetMm)
             + " "
             + side.phrase()
-            + " and "
-            + print.length(nearest.leftMm)
-            + " from the centre plane, it comes within "
-            + print.length(Math.max(0, spot.foundMm()))
-            + " of the "
-            + spot.what()
-            + (spot.foundMm() < 0 ? " and overlaps it by " + print.length(-spot.foundMm()) : "")
+            + ": "
+            + print.length(nearest.offsetMm())
+            + " from the axle's centre and "
+            + print.length(nearest.leftMm())
+            + " from the centre plane it "
+            + (foundMm < 0
+                ? "overlaps the " + spot.what() + " by " + print.length(-foundMm)
+                : "comes within " + print.length(foundMm) + " of the " + spot.what())
             + " over the travel; it needs "
             + print.length(spot.neededMm())
             + ". Put it "
@@ -103,20 +133,5 @@ final class MountSearch<T> {
             + ", move the "
             + spot.what()
             + ", or choose a smaller one.");
-  }
-
-  /** The place that lacks least. */
-  private static final class Nearest {
-    private TightSpot spot = new TightSpot("", 0, Double.POSITIVE_INFINITY);
-    private double offsetMm;
-    private double leftMm;
-
-    void take(TightSpot other, double atOffsetMm, double atLeftMm) {
-      if (other.lackMm() < spot.lackMm()) {
-        spot = other;
-        offsetMm = atOffsetMm;
-        leftMm = atLeftMm;
-      }
-    }
   }
 }

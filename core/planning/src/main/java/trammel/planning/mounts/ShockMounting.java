@@ -77,7 +77,8 @@ public record ShockMounting(
   /** A bracket on the axle tube, as seen from the left side. */
   public TubeBracket lowerBracket(ShockUnit unit) {
     Point3 centre = chassis.axleCentre();
-    Point2 hole = new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
+    Point2 hole =
+        new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
     return new TubeBracket(
         what + " lower bracket",
         stock.plateMm(),
@@ -158,11 +159,8 @@ public record ShockMounting(
         stock.bracket().key(),
         2,
         "lower mount "
-            + beside(left.axle())
-            + " and "
-            + print.length(Math.abs(left.axle().zMm() - chassis.axleCentre().zMm()))
-            + (left.axle().zMm() < chassis.axleCentre().zMm() ? " below" : " above")
-            + " the axle's centre, "
+            + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
+            + ", "
             + print.length(left.axle().yMm())
             + " from the centre plane; two plates a side");
     double thinnerMm = Math.min(stock.plateMm(), chassis.axle().tubeWallMm());
@@ -175,10 +173,6 @@ public record ShockMounting(
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             "saddle of four plates, both faces"));
-  }
-
-  private String beside(Point3 point) {
-    return print.length(Math.abs(point.xMm())) + (point.xMm() < 0 ? " behind" : " ahead of");
   }
 
   private void addUpper(WorkPlan.Builder plan) {

@@ -3,6 +3,7 @@ package trammel.planning.mounts;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
@@ -67,10 +68,16 @@ public record ShockPlace(
     }
     double halfMm = widestEyeMm() / 2 + plateMm;
     List<Double> places =
-        room.placesAlongTube(halfMm, chassis.axle().outerLimitMm(), ALONG_STEP_MM);
+        room.placesAlongTube(
+            Math.atan2(heightMm, side.forwardMm(closestMm())),
+            halfMm,
+            chassis.axle().outerLimitMm(),
+            ALONG_STEP_MM);
     ShockChoice choice = new ShockChoice(shocks, leanRad, travel, print);
-    return new MountSearch<ShockFit>(what, side, room, print)
-        .find(closestMm(), distanceMm, places, new Leaning(choice, halfMm));
+    MountSearch<ShockFit> search = new MountSearch<>(what, side, room, print);
+    return search
+        .find(closestMm(), distanceMm, places, new Leaning(choice, halfMm))
+        .orElseThrow(search::refusal);
   }
 
   /** Where the outside just keeps its air to the axle tube. */
@@ -122,6 +129,13 @@ public record ShockPlace(
     @Override
     public Cylinder envelope(ShockFit drawn) {
       return drawn.envelope(radiusMm);
+    }
+
+    @Override
+    public Capsule bracket(ShockFit drawn) {
+      double upMm = chassis.axleCentre().zMm();
+      return new Capsule(
+          new Point3(0, drawn.axle().yMm(), upMm), drawn.axle(), drawn.shock().eyeWidthMm() / 2);
     }
 
     @Override

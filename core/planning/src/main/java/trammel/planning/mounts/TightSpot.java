@@ -1,15 +1,17 @@
 package trammel.planning.mounts;
 
+import java.util.function.DoubleSupplier;
+
 /**
  * Where a spring or shock would come too close to something.
  *
  * @param what what it comes close to
- * @param foundMm the least distance over the travel (mm), negative where they overlap
+ * @param leastMm works out the least distance over the travel (mm), negative where they overlap
  * @param neededMm the distance that is kept (mm)
  */
-record TightSpot(String what, double foundMm, double neededMm) {
+record TightSpot(String what, DoubleSupplier leastMm, double neededMm) {
 
-  double lackMm() {
-    return neededMm - foundMm;
+  TightSpot(String what, double foundMm, double neededMm) {
+    this(what, () -> foundMm, neededMm);
   }
 }

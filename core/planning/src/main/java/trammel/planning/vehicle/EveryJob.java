@@ -5,6 +5,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.quantity.UnitSystem;
 import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
@@ -39,8 +40,7 @@ final class EveryJob {
     stage("intake", "photos, weights and ride height before any bolt is turned");
     stage("safe-set-up", "stands, battery and electronics off, fuel made safe, fire watch");
     stage("strip-out", "the old springs and their brackets come off before the new can be marked");
-    stage(
-        "clean-weld-zones", "rails and axle tube are ground to bright steel where they are welded");
+    stage("clean-weld-zones", "rails and axle tube are ground to bright steel where they are welded");
     stage("datum-and-mark", "every bracket is marked from the axle mark and the centre line");
     stage(
         "set-axle",
@@ -77,10 +77,17 @@ final class EveryJob {
           new OperationNeed(
               "dress-and-inspect-welds",
               totalMm / FOOT_MM,
-              print.length(totalMm) + " of weld",
+              run(totalMm) + " of weld",
               welds.size() + " lines of the weld list"));
-      plan.add(new PartNeed("cleaner-and-discs", 1, print.length(totalMm) + " of weld to prepare"));
+      plan.add(
+          new PartNeed("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
     }
+  }
+
+  private String run(double lengthMm) {
+    return print.system() == UnitSystem.US
+        ? QuantityPrinter.feetAndInches(lengthMm)
+        : print.length(lengthMm);
   }
 
   private void addBrakes() {

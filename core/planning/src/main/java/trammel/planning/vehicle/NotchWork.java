@@ -1,5 +1,8 @@
 package trammel.planning.vehicle;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import trammel.engine.checks.Limit;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
@@ -29,11 +32,11 @@ import trammel.planning.work.WorkPlan;
 final class NotchWork {
   private static final double INCH_MM = 25.4;
 
-  /** Plate of notches, 3/16 in: common practice, no source. */
-  private static final double PLATE_MM = 3 * INCH_MM / 16;
+  /** Plates of notches are 3/16 to 3/8 in thick: common practice, no source. */
+  private static final double THINNEST_MM = 3 * INCH_MM / 16;
 
-  /** Width of the side plate about the cut, 2 in where the rail leaves it: common practice. */
-  private static final double RING_MM = 2 * INCH_MM;
+  private static final double THICKEST_MM = 3 * INCH_MM / 8;
+  private static final double ROUNDING_MM = 0.1;
 
   private static final double LEAST_RING_MM = INCH_MM / 2;
 
@@ -60,9 +63,30 @@ final class NotchWork {
 
   void addTo(WorkPlan.Builder plan) {
     if (chassis.rails().notchDepthMm() > 0) {
-      PlateMaterial plate = MountOptions.nearestPlate(catalog, PLATE_MM);
+      PlateMaterial plate = plate();
       add(plan, plate, shape(plate.form().thicknessMm()));
     }
+  }
+
+  /** The thinnest plate that gives the rail back its section modulus, else the thickest. */
+  private PlateMaterial plate() {
+    PlateMaterial chosen = MountOptions.nearestPlate(catalog, THINNEST_MM);
+    for (PlateMaterial plate : byThickness()) {
+      double thicknessMm = plate.form().thicknessMm();
+      if (thicknessMm > THINNEST_MM - ROUNDING_MM && thicknessMm < THICKEST_MM + ROUNDING_MM) {
+        chosen = plate;
+        if (modulusRatio(shape(thicknessMm)) >= 1) {
+          return chosen;
+        }
+      }
+    }
+    return chosen;
+  }
+
+  private List<PlateMaterial> byThickness() {
+    List<PlateMaterial> plates = new ArrayList<>(catalog.plates().values());
+    plates.sort(Comparator.comparingDouble(plate -> plate.form().thicknessMm()));
+    return plates;
   }
 
   private double airMm() {
@@ -90,7 +114,8 @@ final class NotchWork {
               + " or more. Raise the frame at ride or ask for less bump.");
     }
     double radiusMm = Math.max(chassis.axle().tubeRadiusMm() + airMm() + thicknessMm, cutMm);
-    double ringMm = Math.min(RING_MM, leftMm);
+    // The side plates go up to the top of the rail: they carry what the cut took away.
+    double ringMm = leftMm;
     return new NotchPlate(
         "notch side plate",
         thicknessMm,

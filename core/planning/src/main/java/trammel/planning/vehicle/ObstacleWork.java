@@ -22,6 +22,7 @@ import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.motion.AxlePose;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
@@ -39,6 +40,8 @@ final class ObstacleWork {
 
   /** Air from the bed floor, 1 in: common practice, no source. */
   private static final double FLOOR_AIR_MM = INCH_MM;
+
+  private static final double SAME_GAP_MM = 1;
 
   private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * INCH_MM;
 
@@ -162,19 +165,27 @@ final class ObstacleWork {
 
   private String reason(Obstacle obstacle, LeastGap least, double airMm) {
     double gapMm = least.gap().gapMm();
-    String where =
-        analysis
-            .poseAt(least.heaveMm(), least.rollRad())
-            .map(pose -> ", " + analysis.describe(pose))
-            .orElse("");
+    String body = least.pair().first().name();
     return obstacle.name()
         + (gapMm < 0
-            ? " is " + print.length(-gapMm) + " in the way of "
-            : " comes within " + print.length(gapMm) + " of ")
-        + least.pair().first().name()
-        + where
+            ? " is in the way of " + body + " by " + print.length(-gapMm)
+            : " is within " + print.length(gapMm) + " of " + body)
+        + where(least)
         + "; it needs "
         + print.length(airMm);
+  }
+
+  private String where(LeastGap least) {
+    AxlePose ride = AxlePose.atRide(layout.chassis().tyre().loadedRadiusMm());
+    double atRideMm =
+        Gap.between(least.pair().first().at(ride), least.pair().second().shape()).gapMm();
+    if (atRideMm - least.gap().gapMm() < SAME_GAP_MM) {
+      return " at ride already";
+    }
+    return analysis
+        .poseAt(least.heaveMm(), least.rollRad())
+        .map(pose -> ", " + analysis.describe(pose))
+        .orElse("");
   }
 
   private String tankNearWeld() {

@@ -14,10 +14,10 @@ final class AirOptions {
   static final Field<String> PLACEMENT =
       Field.choice(
               "placement",
-              "side of the axle tube on which the air springs stand; the shocks go on the other"
-                  + " side where there is room",
+              "side of the axle tube on which the air springs stand, the shocks on the other where"
+                  + " there is room; left out, behind if there is room, else ahead",
               Side.words())
-          .withDefault(Side.BEHIND.word());
+          .optional();
 
   static final Field<String> ACROSS =
       Field.choice(
@@ -35,7 +35,7 @@ final class AirOptions {
               20 * INCH_MM)
           .optional();
 
-  static final Field<Double> SHOCK_LEAN = MountOptions.lean("shock_lean", 10, 20, 17);
+  static final Field<Double> SHOCK_LEAN = MountOptions.lean("shock_lean", 10, 20, 15);
 
   static final Field<Double> LOWER_HEIGHT = MountOptions.lowerHeight();
 

@@ -37,7 +37,23 @@ final class AirProposal {
   }
 
   SpringSet springs() {
-    Side side = Side.ofWord(site.options().get(AirOptions.PLACEMENT));
+    Optional<String> placement = site.options().find(AirOptions.PLACEMENT);
+    return placement.isPresent() ? springs(Side.ofWord(placement.get())) : whereThereIsRoom();
+  }
+
+  private SpringSet whereThereIsRoom() {
+    try {
+      return springs(Side.BEHIND);
+    } catch (UnworkableLayoutException noRoomBehind) {
+      try {
+        return springs(Side.AHEAD);
+      } catch (UnworkableLayoutException noRoomAhead) {
+        throw noRoomBehind;
+      }
+    }
+  }
+
+  private SpringSet springs(Side side) {
     AirSpringFit spring = spring(side);
     ShockFit shock = shock(side, spring.envelope());
     return new SpringSet(

@@ -9,6 +9,7 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.fields.Field;
+import trammel.planning.mounts.Drawn;
 import trammel.planning.work.WorkPlan;
 
 /** Air springs on arms from the axle tube, with separate shocks. */
@@ -38,11 +39,11 @@ public final class AirSpringMount implements SpringMount {
 
   @Override
   public SpringSet propose(Site site, List<Bar> bars) {
-    return new AirProposal(site, bars).springs();
+    return Drawn.orRefused(() -> new AirProposal(site, bars).springs());
   }
 
   @Override
   public WorkPlan plan(Commission commission) {
-    return new AirPlan(commission).work();
+    return Drawn.orRefused(() -> new AirPlan(commission).work());
   }
 }

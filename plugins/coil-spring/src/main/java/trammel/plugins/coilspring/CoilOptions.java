@@ -14,8 +14,12 @@ final class CoilOptions {
   private static final double LB_PER_INCH = 4.4482216152605 / INCH_MM;
 
   static final Field<String> PLACEMENT =
-      Field.choice("placement", "side of the axle tube on which they stand", Side.words())
-          .withDefault(Side.BEHIND.word());
+      Field.choice(
+              "placement",
+              "side of the axle tube on which they stand; left out, behind if there is room, else"
+                  + " ahead",
+              Side.words())
+          .optional();
 
   static final Field<Double> RATE =
       Field.rateNPerMm(

@@ -7,6 +7,7 @@ import trammel.engine.layout.Bar;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
+import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.mounts.AxleTravel;
 import trammel.planning.mounts.CoilChoice;
 import trammel.planning.mounts.CoilFit;
@@ -31,7 +32,7 @@ final class CoilProposal {
 
   SpringSet springs() {
     AxleTravel travel = new AxleTravel(site.chassis(), bars);
-    ShockFit shock = place(travel).find(List.of());
+    ShockFit shock = shock(travel);
     CoilFit coil =
         new CoilChoice(
                 List.copyOf(site.catalog().coils().values()),
@@ -46,7 +47,23 @@ final class CoilProposal {
         List.of(coil.left(shock), coil.right(shock)), List.of(shock.left(), shock.right()));
   }
 
-  private ShockPlace place(AxleTravel travel) {
+  private ShockFit shock(AxleTravel travel) {
+    Optional<String> placement = site.options().find(CoilOptions.PLACEMENT);
+    if (placement.isPresent()) {
+      return place(travel, Side.ofWord(placement.get())).find(List.of());
+    }
+    try {
+      return place(travel, Side.BEHIND).find(List.of());
+    } catch (UnworkableLayoutException noRoomBehind) {
+      try {
+        return place(travel, Side.AHEAD).find(List.of());
+      } catch (UnworkableLayoutException noRoomAhead) {
+        throw noRoomBehind;
+      }
+    }
+  }
+
+  private ShockPlace place(AxleTravel travel, Side side) {
     Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
     return new ShockPlace(
         "coil-over",
@@ -56,7 +73,7 @@ final class CoilProposal {
         MountOptions.wanted(site.options(), site.catalog(), true),
         widestCoilMm(),
         site.options().get(CoilOptions.LEAN),
-        Side.ofWord(site.options().get(CoilOptions.PLACEMENT)),
+        side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
         site.options().get(CoilOptions.LOWER_HEIGHT),
         MountStock.of(site.options(), site.catalog()).plateMm(),

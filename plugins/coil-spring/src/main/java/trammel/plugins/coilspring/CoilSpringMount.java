@@ -9,6 +9,7 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.fields.Field;
+import trammel.planning.mounts.Drawn;
 import trammel.planning.work.WorkPlan;
 
 /** Coil springs on shocks between brackets on the axle tube and a crossmember. */
@@ -38,11 +39,11 @@ public final class CoilSpringMount implements SpringMount {
 
   @Override
   public SpringSet propose(Site site, List<Bar> bars) {
-    return new CoilProposal(site, bars).springs();
+    return Drawn.orRefused(() -> new CoilProposal(site, bars).springs());
   }
 
   @Override
   public WorkPlan plan(Commission commission) {
-    return new CoilPlan(commission).work();
+    return Drawn.orRefused(() -> new CoilPlan(commission).work());
   }
 }

@@ -11,8 +11,6 @@ import trammel.app.commandline.MisuseException;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
 import trammel.planning.document.BadInputException;
-
-import trammel.planning.document.BadInputException;
 import trammel.planning.extension.UnworkableLayoutException;
 
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */

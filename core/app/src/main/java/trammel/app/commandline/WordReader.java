@@ -109,9 +109,7 @@ final class WordReader {
       if (result.hasMatchedOption(option.name())) {
         values.put(
             option.name(),
-            option.isFlag()
-                ? List.of("")
-                : result.matchedOption(option.name()).stringValues());
+            option.isFlag() ? List.of("") : result.matchedOption(option.name()).stringValues());
       }
     }
     return values;

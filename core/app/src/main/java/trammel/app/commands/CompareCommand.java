@@ -54,8 +54,7 @@ public final class CompareCommand implements Command {
       try {
         Draft draft = bench.draft(one.document());
         variants.add(
-            new Variant(
-                one.label(), bench.estimate(draft), draft.judge().judge(draft.layout())));
+            new Variant(one.label(), bench.estimate(draft), draft.judge().judge(draft.layout())));
       } catch (UnworkableLayoutException noRoom) {
         screen.err().println("Left out: " + one.label() + ". " + noRoom.getMessage());
       }

@@ -52,8 +52,7 @@ public final class LayoutsCommand implements Command {
     return ExitCode.DONE;
   }
 
-  private static Map<String, Object> json(
-      Workbench bench, Extensions installed, UnitSystem units) {
+  private static Map<String, Object> json(Workbench bench, Extensions installed, UnitSystem units) {
     List<Object> linkages = new ArrayList<>();
     for (AxleLinkage linkage : installed.linkages()) {
       linkages.add(

@@ -24,8 +24,8 @@ import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 
 /**
- * Takes a job from its file to its layout and its estimate. Catalog and plugins are loaded once, when
- * they are first needed; what is wrong with a plugin is told once.
+ * Takes a job from its file to its layout and its estimate. Catalog and plugins are loaded once,
+ * when they are first needed; what is wrong with a plugin is told once.
  */
 public final class Workbench {
   /** Folder beside a job file with the shop's own prices and terms. */
@@ -104,7 +104,7 @@ public final class Workbench {
   /** The estimate of a job, its vehicle's own work included. */
   public Estimate estimate(Draft draft) {
     WorkPlan mounts = draft.pluginWork();
-    WorkPlan plan = mounts.plus(VehicleWork.plan(draft, mounts));
+    WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
     return new Estimating(
             catalog(),
             catalog().shop().termsFor(draft.job().terms()),

@@ -35,8 +35,7 @@ public final class CheckJson {
     return entries;
   }
 
-  private static void addJudged(
-      Map<String, Object> entry, CheckResult.Judged judged, Draft draft) {
+  private static void addJudged(Map<String, Object> entry, CheckResult.Judged judged, Draft draft) {
     entry.put("verdict", CheckText.word(judged.verdict()).toLowerCase(Locale.ROOT));
     entry.put("value", judged.value());
     entry.put("unit", unit(judged));

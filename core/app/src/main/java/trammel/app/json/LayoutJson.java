@@ -77,8 +77,7 @@ public final class LayoutJson {
   private static List<Object> travel(LayoutAnalysis analysis) {
     List<Object> rows = new ArrayList<>();
     for (AxlePose pose : analysis.heaveSweep()) {
-      ShaftReading shaft =
-          RideState.shaft(analysis.layout().chassis().driveline()).at(pose);
+      ShaftReading shaft = RideState.shaft(analysis.layout().chassis().driveline()).at(pose);
       Map<String, Object> row = new LinkedHashMap<>();
       row.put("heave_mm", pose.heaveMm());
       row.put("lateral_shift_mm", pose.lateralMm());

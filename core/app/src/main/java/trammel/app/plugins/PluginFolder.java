@@ -18,7 +18,8 @@ import trammel.planning.extension.SpringMount;
 
 /**
  * Loads every jar of the plugins folder. One that is broken is reported by name and the rest go on:
- * jars are loaded one by one, by name, because a plugin manager left to itself only logs what fails.
+ * jars are loaded one by one, by name, because a plugin manager left to itself only logs what
+ * fails.
  */
 public final class PluginFolder {
   private final Path folder;

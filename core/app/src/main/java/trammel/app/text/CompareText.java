@@ -33,21 +33,9 @@ public final class CompareText {
     row(table, "hours, mean", variants, v -> hours(v.estimate().hours().meanHours()));
     row(table, "hours, eight of ten", variants, v -> hours(v.estimate().hours().p80Hours()));
     row(table, "weld length", variants, v -> printer.length(v.estimate().welds().lengthMm()));
-    row(
-        table,
-        "steel added",
-        variants,
-        v -> printer.mass(v.estimate().materials().steelMassKg()));
-    row(
-        table,
-        "checks: stop",
-        variants,
-        v -> Integer.toString(v.count(Verdict.STOP)));
-    row(
-        table,
-        "checks: look again",
-        variants,
-        v -> Integer.toString(v.count(Verdict.LOOK_AGAIN)));
+    row(table, "steel added", variants, v -> printer.mass(v.estimate().materials().steelMassKg()));
+    row(table, "checks: stop", variants, v -> Integer.toString(v.count(Verdict.STOP)));
+    row(table, "checks: look again", variants, v -> Integer.toString(v.count(Verdict.LOOK_AGAIN)));
     StringBuilder text = new StringBuilder("SIDE BY SIDE\n").append(table.text("  "));
     for (Variant other : variants.subList(1, variants.size())) {
       text.append('\n').append(explained(variants.get(0), other));

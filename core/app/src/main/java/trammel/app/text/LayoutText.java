@@ -15,7 +15,9 @@ import trammel.engine.motion.ShaftReading;
 import trammel.engine.motion.SpringReading;
 import trammel.planning.quantity.QuantityPrinter;
 
-/** A layout on a screen: where everything is bolted, and its figures at ride and over the travel. */
+/**
+ * A layout on a screen: where everything is bolted, and its figures at ride and over the travel.
+ */
 public final class LayoutText {
   private final LayoutAnalysis analysis;
   private final Layout layout;

@@ -70,10 +70,7 @@ public final class PlanText {
       Table table = new Table("rrl");
       for (TubeNeed need : section.needs()) {
         table
-            .row(
-                Integer.toString(need.quantity()),
-                printer.length(need.cutLengthMm()),
-                need.name())
+            .row(Integer.toString(need.quantity()), printer.length(need.cutLengthMm()), need.name())
             .note(need.ends() + "; " + need.why());
       }
       text.append(table.text("    ")).append(sticks(section));

@@ -30,8 +30,7 @@ public final class PriceText {
       text.append("  ").append(total.costClass().title()).append('\n');
       Table table = new Table("lllr");
       for (PriceLine line : total.lines()) {
-        table.row(
-            line.line().title(), line.line().quantityText(), line.how(), line.price().text());
+        table.row(line.line().title(), line.line().quantityText(), line.how(), line.price().text());
       }
       table.row("", "", "together", total.price().text());
       text.append(table.text("    "));

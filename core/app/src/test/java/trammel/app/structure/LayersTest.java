@@ -19,7 +19,8 @@ class LayersTest {
           .resideInAPackage("trammel.engine..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("trammel.engine..", "java.lang..", "java.util..", "org.apache.commons.math3..");
+          .resideInAnyPackage(
+              "trammel.engine..", "java.lang..", "java.util..", "org.apache.commons.math3..");
 
   @ArchTest
   static final ArchRule PLANNING_KNOWS_NOTHING_OF_THE_APP =

@@ -131,8 +131,7 @@ record BarStrength(String id, String title) implements Check {
           traction.finalDrive().getAsDouble());
     }
     double weightN = 9.81 * chassis.masses().totalKg();
-    double spinsThemNmm =
-        weightN * traction.tyreGrip().orElse(1) * chassis.tyre().loadedRadiusMm();
+    double spinsThemNmm = weightN * traction.tyreGrip().orElse(1) * chassis.tyre().loadedRadiusMm();
     return new DriveTrain(spinsThemNmm, 1, 1, 1);
   }
 
@@ -145,8 +144,7 @@ record BarStrength(String id, String title) implements Check {
               new Vector3(force.forceXN(), force.forceYN(), force.forceZN())));
     }
     loads.add(
-        Load.moment(
-            new Vector3(applied.momentXNmm(), applied.momentYNmm(), applied.momentZNmm())));
+        Load.moment(new Vector3(applied.momentXNmm(), applied.momentYNmm(), applied.momentZNmm())));
     return loads;
   }
 }

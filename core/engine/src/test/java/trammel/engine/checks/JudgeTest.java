@@ -54,7 +54,8 @@ class JudgeTest {
   /** By hand: 0.4 in over 24 in is atan(0.4/24) = 0.9548 deg. */
   @Test
   void theBarAngleIsTheSideViewSlope() {
-    assertEquals(0.9548, Math.toDegrees(judged(SampleLayout.good(), "lower-bar-angle").value()), 1e-4);
+    assertEquals(
+        0.9548, Math.toDegrees(judged(SampleLayout.good(), "lower-bar-angle").value()), 1e-4);
   }
 
   /** By hand: an end moved 1/4 in along its 24 in bar makes it 0.25 cos(0.955 deg) longer. */
@@ -69,8 +70,8 @@ class JudgeTest {
   }
 
   /**
-   * By hand: a level bar of 36 in over the axle's line gives 36 - sqrt(36^2 - 3.5^2) = 0.1705 in at 3.5 in of bump, as in
-   * the pure geometry of the lateral bar's arc.
+   * By hand: a level bar of 36 in over the axle's line gives 36 - sqrt(36^2 - 3.5^2) = 0.1705 in at
+   * 3.5 in of bump, as in the pure geometry of the lateral bar's arc.
    */
   @Test
   void theLateralBarsArcShiftsTheAxle() {
@@ -83,7 +84,10 @@ class JudgeTest {
     assertEquals(36 - Math.sqrt(36 * 36 - 3.5 * 3.5), shift.value() / INCH, 2e-3);
   }
 
-  /** By hand: tube top 14.5 + 1.5 = 16 in, underside 20.5 in, less 3.5 in of bump: 1.0 in; the rail's own slope takes 0.003. */
+  /**
+   * By hand: tube top 14.5 + 1.5 = 16 in, underside 20.5 in, less 3.5 in of bump: 1.0 in; the
+   * rail's own slope takes 0.003.
+   */
   @Test
   void theGapToTheRailIsWhatTheTravelLeaves() {
     Judged gap = judged(SampleLayout.good(), "axle-to-rail");
@@ -119,9 +123,7 @@ class JudgeTest {
         SampleLayout.good()
             .withChassis(
                 chassis.withDriveline(
-                    chassis
-                        .driveline()
-                        .withPinionTurned(chassis.axleCentre(), Math.toRadians(4))));
+                    chassis.driveline().withPinionTurned(chassis.axleCentre(), Math.toRadians(4))));
 
     Judged pinion = judged(turned, "pinion-parallel");
 

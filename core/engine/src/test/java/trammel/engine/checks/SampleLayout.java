@@ -84,8 +84,14 @@ final class SampleLayout {
     List<Bar> bars = new ArrayList<>();
     for (int side = 1; side >= -1; side -= 2) {
       String name = side > 0 ? "left" : "right";
-      bars.add(bar("lower-" + name, BarRole.LOWER, point(24, side * 14, 11.9), point(0, side * 14, 11.5)));
-      bars.add(bar("upper-" + name, BarRole.UPPER, point(18, side * 14, 18.5), point(0, side * 14, 19)));
+      bars.add(
+          bar(
+              "lower-" + name,
+              BarRole.LOWER,
+              point(24, side * 14, 11.9),
+              point(0, side * 14, 11.5)));
+      bars.add(
+          bar("upper-" + name, BarRole.UPPER, point(18, side * 14, 18.5), point(0, side * 14, 19)));
     }
     bars.add(bar("lateral-bar", BarRole.LATERAL, point(-6, 18, 16.5), point(-6, -18, 16.5)));
     return bars;
@@ -153,7 +159,8 @@ final class SampleLayout {
     limits.put("shock-travel-droop", Limit.atLeast(0.375 * INCH, 0, source));
     limits.put("pinion-parallel", Limit.atMost(rad(1), rad(3), source));
     limits.put(
-        "front-joint-angle", new Limit(rad(0.5), rad(3), Double.NEGATIVE_INFINITY, rad(90), source));
+        "front-joint-angle",
+        new Limit(rad(0.5), rad(3), Double.NEGATIVE_INFINITY, rad(90), source));
     limits.put(
         "rear-joint-angle", new Limit(rad(0.5), rad(3), Double.NEGATIVE_INFINITY, rad(90), source));
     limits.put("slip-room", Limit.atLeast(0.75 * INCH, 0, source));

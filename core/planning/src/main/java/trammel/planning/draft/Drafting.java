@@ -69,7 +69,8 @@ public final class Drafting {
     } catch (UnworkableLayoutException | IllegalArgumentException impossible) {
       // The domain types say what is impossible about these measurements and what to do.
       throw new UnworkableLayoutException(
-          job.source().file() + ": this layout does not fit the vehicle. "
+          job.source().file()
+              + ": this layout does not fit the vehicle. "
               + impossible.getMessage());
     }
   }

@@ -47,8 +47,7 @@ public final class Estimating {
     HoursEstimate hours =
         new WorkHours(catalog, factors(draft.job().terms()), correlation)
             .hours(whole.operations(), welds);
-    List<CostLine> bought =
-        new CostSheet(terms.currency(), printer).add(materials).lines();
+    List<CostLine> bought = new CostSheet(terms.currency(), printer).add(materials).lines();
     return new Estimate(
         draft, whole, materials, welds, hours, new Pricing(terms).price(bought, hours));
   }

@@ -39,8 +39,7 @@ public record PlateCut(PlateMaterial material, List<PlateNeed> needs, SheetCutti
       SheetStock stock = sheet.stock();
       Bought before = bySize.get(stock.id());
       int count = before == null ? 1 : before.count() + 1;
-      bySize.put(
-          stock.id(), new Bought(stock.heightMm(), stock.widthMm(), stock.price(), count));
+      bySize.put(stock.id(), new Bought(stock.heightMm(), stock.widthMm(), stock.price(), count));
     }
     return List.copyOf(bySize.values());
   }

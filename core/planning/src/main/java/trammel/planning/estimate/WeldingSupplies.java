@@ -27,8 +27,7 @@ final class WeldingSupplies {
               "deposit of all welds over the deposition efficiency"));
     }
     if (welds.gasLitres() > 0) {
-      plan.add(
-          new PartNeed(GAS, welds.gasLitres() / CUBIC_FOOT_LITRES, "flow over the arc time"));
+      plan.add(new PartNeed(GAS, welds.gasLitres() / CUBIC_FOOT_LITRES, "flow over the arc time"));
     }
     return plan.build();
   }

@@ -75,8 +75,7 @@ public record AirSpringMounting(
   public Crossmember bridge() {
     Point3 middle = left.frame().midpoint(right.frame());
     double upMm = middle.zMm() + stock.plateMm() + stock.section().heightMm() / 2;
-    return new Crossmember(
-        "air spring bridge", chassis.rails(), stock, middle.xMm(), upMm, print);
+    return new Crossmember("air spring bridge", chassis.rails(), stock, middle.xMm(), upMm, print);
   }
 
   /** An arm under a lower seat. */
@@ -84,8 +83,7 @@ public record AirSpringMounting(
     Point3 centre = chassis.axleCentre();
     Point2 seat =
         new Point2(
-            unit.axle().xMm() - centre.xMm(),
-            unit.axle().zMm() - stock.plateMm() - centre.zMm());
+            unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - stock.plateMm() - centre.zMm());
     return new SeatArm(
         "air spring arm",
         stock.plateMm(),
@@ -149,10 +147,7 @@ public record AirSpringMounting(
             "fit-spring-seat", 2 * SPRINGS, "4 seats", "lower and upper seat of both air springs"));
     plan.add(
         new OperationNeed(
-            "drill-plate",
-            4 * SPRINGS,
-            "8 holes",
-            "bolt holes of four seats, two each"));
+            "drill-plate", 4 * SPRINGS, "8 holes", "bolt holes of four seats, two each"));
     plan.add(
         new OperationNeed(
             "fit-air-spring",

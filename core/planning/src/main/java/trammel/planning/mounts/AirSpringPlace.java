@@ -90,8 +90,7 @@ public record AirSpringPlace(
    */
   public AirSpringFit find(AirSpring spring) {
     AirSpringSeats seats =
-        new AirSpringSeats(
-            chassis.rails(), across, stock.section().heightMm(), stock.plateMm());
+        new AirSpringSeats(chassis.rails(), across, stock.section().heightMm(), stock.plateMm());
     MountRoom room = new MountRoom(chassis, bars, travel);
     double closestMm =
         chassis.axle().tubeRadiusMm()
@@ -127,8 +126,7 @@ public record AirSpringPlace(
 
   private AirSpringFit carrying(AirSpring spring, Upright.Seated seated) {
     double ratio = travel.motionRatio(seated.frame(), seated.axle());
-    double loadN =
-        chassis.masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
+    double loadN = chassis.masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
     double heightMm = seated.frame().distanceMm(seated.axle());
     double gaugeMPa = spring.size().gaugeForLoadMPa(heightMm, loadN);
     if (gaugeMPa > spring.highestGaugeMPa()) {

@@ -11,15 +11,16 @@ import trammel.planning.catalog.AirSpring;
  * @param bridgeHeightMm height of the bridge's tube (mm)
  * @param plateMm thickness of the seats (mm)
  */
-record AirSpringSeats(
-    Rails rails, AirSpringAcross across, double bridgeHeightMm, double plateMm) {
+record AirSpringSeats(Rails rails, AirSpringAcross across, double bridgeHeightMm, double plateMm) {
   /** An outrigger's gusset stands 2 in or more up the rail: common practice, no source. */
   private static final double LEAST_GUSSET_MM = 2 * 25.4;
 
   /** The arms of a lower seat stand 0.3 of its diameter to each side of its middle. */
   private static final double ARM_SHARE = 0.3;
 
-  /** Length of the chord over a seat where an arm stands, as a share of its diameter: 2√(¼−0.3²). */
+  /**
+   * Length of the chord over a seat where an arm stands, as a share of its diameter: 2√(¼−0.3²).
+   */
   private static final double CHORD_SHARE = 0.8;
 
   /** Diameter of the seats: as wide as the spring (mm). */

@@ -75,8 +75,7 @@ public record CoilChoice(
     return fitting(shock, stockedNPerMm, wantedNPerMm, forceN);
   }
 
-  private CoilFit fitting(
-      ShockFit shock, double rateNPerMm, double wantedNPerMm, double forceN) {
+  private CoilFit fitting(ShockFit shock, double rateNPerMm, double wantedNPerMm, double forceN) {
     double shockMm = shock.lengthMm();
     double bumpMm = shockMm - travel.shortestMm(shock.frame(), shock.axle());
     double droopMm = travel.longestMm(shock.frame(), shock.axle()) - shockMm;

@@ -125,8 +125,7 @@ public record Crossmember(
             + print.length(upMm)
             + " above ground at ride";
     plan.add(
-        new TubeNeed(
-            name, stock.tube().key(), cutLengthMm(), 1, endsText(), why + "; " + between));
+        new TubeNeed(name, stock.tube().key(), cutLengthMm(), 1, endsText(), why + "; " + between));
     addLegs(plan);
     addBoxing(plan);
     addWelds(plan, why);
@@ -164,10 +163,7 @@ public record Crossmember(
                 + " stands "
                 + print.length(
                     Math.abs(
-                        upMm
-                            - (above
-                                ? rails.topMm(forwardMm)
-                                : rails.undersideMm(forwardMm))))
+                        upMm - (above ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm))))
                 + (above ? " above the rails' top" : " below the rails' underside")
                 + "; each leg laps the rail's inner face by "
                 + print.length(lapMm())));

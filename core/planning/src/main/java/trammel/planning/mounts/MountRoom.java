@@ -51,8 +51,7 @@ final class MountRoom {
     this.travel = travel;
     addTube();
     for (Bar bar : bars) {
-      Capsule capsule =
-          new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
+      Capsule capsule = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
       add(bar.name(), capsule, Carrier.LINK, MountPractice.MOVING_AIR_MM);
     }
     addRails();
@@ -129,8 +128,7 @@ final class MountRoom {
             new Point3(0, middleMm - halfMm, upMm),
             new Point3(0, middleMm + halfMm, upMm),
             chassis.tyre().freeRadiusMm());
-    Cylinder right =
-        new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
+    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
     add("left tyre", left, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
     add("right tyre", right, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
   }
@@ -141,8 +139,7 @@ final class MountRoom {
         driveline.shaftDiameterMm().isPresent()
             ? driveline.shaftDiameterMm().getAsDouble() / 2
             : USUAL_SHAFT_RADIUS_MM;
-    Capsule shaft =
-        new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
+    Capsule shaft = new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
     add("propeller shaft", shaft, Carrier.LINK, MountPractice.MOVING_AIR_MM);
   }
 

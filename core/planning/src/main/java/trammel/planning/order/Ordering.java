@@ -24,8 +24,8 @@ import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 
 /**
- * Puts the materials of one or many jobs into one order a supplier. Sticks and sheets are whole, and
- * several jobs are cut from them together.
+ * Puts the materials of one or many jobs into one order a supplier. Sticks and sheets are whole,
+ * and several jobs are cut from them together.
  */
 public final class Ordering {
   private static final int QUANTITY_PLACES = 2;
@@ -56,8 +56,7 @@ public final class Ordering {
     materials.parts().forEach(this::addPart);
     materials.bolts().forEach(this::addBolts);
     List<SupplierOrder> suppliers = new ArrayList<>(bySupplier.size());
-    bySupplier.forEach(
-        (supplier, lines) -> suppliers.add(new SupplierOrder(supplier, lines)));
+    bySupplier.forEach((supplier, lines) -> suppliers.add(new SupplierOrder(supplier, lines)));
     return new MaterialOrder(materials, suppliers);
   }
 

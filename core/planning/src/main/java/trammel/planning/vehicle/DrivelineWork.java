@@ -42,10 +42,7 @@ final class DrivelineWork {
     asFound.ifPresent(found -> appendLength(why, found));
     appendSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
     appendSlip(
-        why,
-        driveline.slipEngagementMm(),
-        least("slip-engagement", USUAL_ENGAGEMENT_MM),
-        false);
+        why, driveline.slipEngagementMm(), least("slip-engagement", USUAL_ENGAGEMENT_MM), false);
     if (why.length() > 0) {
       plan.add(new PartNeed("driveshaft-rework", 1, why.toString()));
     }

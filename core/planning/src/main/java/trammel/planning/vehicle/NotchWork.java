@@ -177,7 +177,8 @@ final class NotchWork {
         "outer edge and flats of each side plate");
     plan.add(new OperationNeed("notch-rail", RAILS, "2 rails", why));
     plan.add(
-        new OperationNeed("dress-plate", 3 * RAILS, "6 plates", "side plates and strips of notches"));
+        new OperationNeed(
+            "dress-plate", 3 * RAILS, "6 plates", "side plates and strips of notches"));
   }
 
   private static void weld(

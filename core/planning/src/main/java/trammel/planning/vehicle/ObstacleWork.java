@@ -98,8 +98,7 @@ final class ObstacleWork {
 
   private void addBars() {
     for (Bar bar : layout.bars()) {
-      Capsule shape =
-          new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
+      Capsule shape = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
       moving.add(new Body(bar.name(), shape, Carrier.LINK));
     }
   }

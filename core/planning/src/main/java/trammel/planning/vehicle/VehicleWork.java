@@ -67,7 +67,6 @@ public final class VehicleWork {
             ? read.meanRad() - measured.rake().onStands().meanRad()
             : read.meanRad();
     Driveline now = layout.chassis().driveline();
-    return now.withPinionTurned(
-        layout.chassis().axleCentre(), readRad - now.pinionAngleRad());
+    return now.withPinionTurned(layout.chassis().axleCentre(), readRad - now.pinionAngleRad());
   }
 }

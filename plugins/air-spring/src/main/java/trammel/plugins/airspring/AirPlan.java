@@ -80,7 +80,6 @@ final class AirPlan {
     plan.add(new PartNeed("air-line-kit", 1, why));
     plan.add(new PartNeed("air-fitting-kit", SPRINGS, "one for each air spring"));
     plan.add(
-        new OperationNeed(
-            "plumb-air", 1, "1 air supply, 2 lines", why + "; leak test included"));
+        new OperationNeed("plumb-air", 1, "1 air supply, 2 lines", why + "; leak test included"));
   }
 }

@@ -131,7 +131,8 @@ public record Crossmember(
     addWelds(plan, why);
     plan.add(new OperationNeed("fit-shock-crossmember", 1, "1 " + name, why + "; " + between));
     int cuts = isBetweenRails() ? 1 : 3;
-    plan.add(new OperationNeed("saw-tube", cuts, Words.count(cuts, "piece") + " of the " + name, why));
+    plan.add(
+        new OperationNeed("saw-tube", cuts, Words.count(cuts, "piece") + " of the " + name, why));
   }
 
   private String station() {

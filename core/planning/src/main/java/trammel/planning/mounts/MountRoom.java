@@ -92,8 +92,7 @@ final class MountRoom {
     double frontMm = rails.frontMountsForwardMm();
     double halfMm = rails.flangeMm() / 2;
     Point3 atAxle =
-        new Point3(
-            0, rails.outerFaceMm(0) - halfMm, rails.undersideMm(0) + rails.depthMm() / 2);
+        new Point3(0, rails.outerFaceMm(0) - halfMm, rails.undersideMm(0) + rails.depthMm() / 2);
     Point3 atFront =
         new Point3(
             frontMm,
@@ -188,7 +187,9 @@ final class MountRoom {
     return Optional.empty();
   }
 
-  /** What was in the way here is likely to be in the way of the next place, so it is asked first. */
+  /**
+   * What was in the way here is likely to be in the way of the next place, so it is asked first.
+   */
   private void askFirst(int index) {
     blockers.add(0, blockers.remove(index));
   }
@@ -223,8 +224,7 @@ final class MountRoom {
    * @param outerMm distance from the centre plane beyond which it may not reach
    * @param stepMm distance between places
    */
-  List<Double> placesAlongTube(
-      double directionRad, double halfMm, double outerMm, double stepMm) {
+  List<Double> placesAlongTube(double directionRad, double halfMm, double outerMm, double stepMm) {
     double mostMm = Math.min(outerMm, chassis.axle().outerLimitMm()) - halfMm;
     double leastMm = chassis.axle().innerLimitMm() + halfMm;
     List<Double> places = new ArrayList<>();
@@ -255,8 +255,7 @@ final class MountRoom {
   /** Whether two saddles in the same place along the tube would meet on its round. */
   private boolean sharesRound(double directionRad, Bar bar) {
     Point3 centre = chassis.axleCentre();
-    double barRad =
-        Math.atan2(bar.axle().zMm() - centre.zMm(), bar.axle().xMm() - centre.xMm());
+    double barRad = Math.atan2(bar.axle().zMm() - centre.zMm(), bar.axle().xMm() - centre.xMm());
     double apartRad = Math.abs(Math.IEEEremainder(directionRad - barRad, 2 * Math.PI));
     return apartRad < TubeBracket.USUAL_WRAP_RAD;
   }

@@ -77,8 +77,7 @@ public record ShockMounting(
   /** A bracket on the axle tube, as seen from the left side. */
   public TubeBracket lowerBracket(ShockUnit unit) {
     Point3 centre = chassis.axleCentre();
-    Point2 hole =
-        new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
+    Point2 hole = new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
     return new TubeBracket(
         what + " lower bracket",
         stock.plateMm(),

@@ -40,7 +40,8 @@ final class EveryJob {
     stage("intake", "photos, weights and ride height before any bolt is turned");
     stage("safe-set-up", "stands, battery and electronics off, fuel made safe, fire watch");
     stage("strip-out", "the old springs and their brackets come off before the new can be marked");
-    stage("clean-weld-zones", "rails and axle tube are ground to bright steel where they are welded");
+    stage(
+        "clean-weld-zones", "rails and axle tube are ground to bright steel where they are welded");
     stage("datum-and-mark", "every bracket is marked from the axle mark and the centre line");
     stage(
         "set-axle",
@@ -79,8 +80,7 @@ final class EveryJob {
               totalMm / FOOT_MM,
               run(totalMm) + " of weld",
               welds.size() + " lines of the weld list"));
-      plan.add(
-          new PartNeed("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
+      plan.add(new PartNeed("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
     }
   }
 

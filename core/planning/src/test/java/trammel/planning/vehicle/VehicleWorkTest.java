@@ -118,8 +118,7 @@ class VehicleWorkTest {
             WeldPlace.BENCH,
             "two seams of a foot");
     WorkPlan mounts = new WorkPlan.Builder().add(seam).build();
-    WorkPlan plan =
-        VehicleWork.plan(layout(pickup), site(pickup), mounts, Optional.empty());
+    WorkPlan plan = VehicleWork.plan(layout(pickup), site(pickup), mounts, Optional.empty());
     assertEquals(2.0, operation(plan, "dress-and-inspect-welds").orElseThrow().quantity(), 1e-9);
   }
 
@@ -141,8 +140,7 @@ class VehicleWorkTest {
     assertEquals(1.25, shape.depthMm() / INCH_MM, 1e-9);
     assertEquals(2.25, shape.cutRadiusMm() / INCH_MM, 1e-9);
     assertEquals(2 * Math.sqrt(1.25 * (4.5 - 1.25)), shape.openingMm() / INCH_MM, 1e-9);
-    assertEquals(
-        2 * Math.acos(1.0 / 2.25) * (2.25 - 0.125), shape.stripLengthMm() / INCH_MM, 1e-9);
+    assertEquals(2 * Math.acos(1.0 / 2.25) * (2.25 - 0.125), shape.stripLengthMm() / INCH_MM, 1e-9);
   }
 
   @Test
@@ -217,8 +215,7 @@ class VehicleWorkTest {
   @CsvSource({"19.9, true", "30.0, false"})
   void relievesABedFloorThatTheAxleReaches(double undersideIn, boolean relieved) {
     Box floor =
-        Box.between(
-            -300, 300, -700, 700, undersideIn * INCH_MM, (undersideIn + 0.25) * INCH_MM);
+        Box.between(-300, 300, -700, 700, undersideIn * INCH_MM, (undersideIn + 0.25) * INCH_MM);
     WorkPlan plan = plan(with(pickup, new Obstacle("floor", ObstacleKind.BED_FLOOR, floor)));
     assertEquals(relieved, operation(plan, "relieve-bed-floor").isPresent());
   }
@@ -242,8 +239,7 @@ class VehicleWorkTest {
     double isMm = now.pinionJoint().distanceMm(now.transmissionJoint());
     assertTrue(Math.abs(isMm - wasMm) > INCH_MM / 8);
     WorkPlan nothing = new WorkPlan.Builder().build();
-    WorkPlan turned =
-        VehicleWork.plan(layout(pickup), site(pickup), nothing, Optional.of(found));
+    WorkPlan turned = VehicleWork.plan(layout(pickup), site(pickup), nothing, Optional.of(found));
     assertTrue(part(turned, "driveshaft-rework").orElseThrow().why().contains("pinion"));
     WorkPlan asItWas = VehicleWork.plan(layout(pickup), site(pickup), nothing, Optional.of(now));
     assertFalse(

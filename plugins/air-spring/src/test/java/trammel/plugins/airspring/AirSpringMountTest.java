@@ -176,7 +176,8 @@ class AirSpringMountTest {
     int seen = 0;
     for (CheckResult result : judge.judge(layout)) {
       if (result instanceof CheckResult.Judged judged
-          && (judged.id().startsWith("shock") || judged.id().startsWith("spring")
+          && (judged.id().startsWith("shock")
+              || judged.id().startsWith("spring")
               || judged.id().equals("ride-frequency"))) {
         assertEquals(Verdict.GOOD, judged.verdict(), judged.id());
         seen++;
@@ -191,11 +192,9 @@ class AirSpringMountTest {
    */
   @Test
   void refusesALoadBeyondTheHighestPressure() {
-    FieldValues small =
-        FieldValues.none().with(AirOptions.airSpring(catalog), "air-spring-5.0");
+    FieldValues small = FieldValues.none().with(AirOptions.airSpring(catalog), "air-spring-5.0");
     UnworkableLayoutException refusal =
-        assertThrows(
-            UnworkableLayoutException.class, () -> propose(withRear(pickup, 4400), small));
+        assertThrows(UnworkableLayoutException.class, () -> propose(withRear(pickup, 4400), small));
     assertTrue(refusal.getMessage().contains("120 psi"), refusal.getMessage());
     assertTrue(refusal.getMessage().contains("larger air spring"), refusal.getMessage());
   }

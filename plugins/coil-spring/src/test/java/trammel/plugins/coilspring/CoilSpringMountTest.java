@@ -97,10 +97,8 @@ class CoilSpringMountTest {
   /** The catalog has rates of 110 to 300 lb/in: 158 is 1 % off 160, 400 a quarter off 300. */
   @Test
   void takesTheRateThatTheJobGivesAndRefusesOneThatIsNotStocked() {
-    FieldValues stocked =
-        FieldValues.none().with(CoilOptions.RATE, 158 * LB_PER_INCH);
-    assertEquals(
-        160 * LB_PER_INCH, propose(pickup, stocked).springs().get(0).rateNPerMm(), 1e-6);
+    FieldValues stocked = FieldValues.none().with(CoilOptions.RATE, 158 * LB_PER_INCH);
+    assertEquals(160 * LB_PER_INCH, propose(pickup, stocked).springs().get(0).rateNPerMm(), 1e-6);
     FieldValues missing = FieldValues.none().with(CoilOptions.RATE, 400 * LB_PER_INCH);
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(pickup, missing));
@@ -133,7 +131,8 @@ class CoilSpringMountTest {
     int seen = 0;
     for (CheckResult result : judge.judge(layout)) {
       if (result instanceof CheckResult.Judged judged
-          && (judged.id().startsWith("shock") || judged.id().startsWith("spring")
+          && (judged.id().startsWith("shock")
+              || judged.id().startsWith("spring")
               || judged.id().equals("ride-frequency"))) {
         assertEquals(Verdict.GOOD, judged.verdict(), judged.id());
         seen++;
@@ -143,8 +142,8 @@ class CoilSpringMountTest {
   }
 
   /**
-   * The spring at ride is its free length less load over rate; what the layout keeps as its shortest
-   * length is the shock's length with the coils touching.
+   * The spring at ride is its free length less load over rate; what the layout keeps as its
+   * shortest length is the shock's length with the coils touching.
    */
   @Test
   void keepsTheSpringOpenAtFullBump() {
@@ -223,8 +222,7 @@ class CoilSpringMountTest {
   /** The shock of 4 in stroke cannot leave 3/8 in at both ends of 6 in of travel. */
   @Test
   void refusesAShockThatIsTooShortAndNamesTheLength() {
-    FieldValues options =
-        FieldValues.none().with(MountOptions.shock(catalog, true), "coil-over-4");
+    FieldValues options = FieldValues.none().with(MountOptions.shock(catalog, true), "coil-over-4");
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(pickup, options));
     assertTrue(refusal.getMessage().contains("coil-over-4"), refusal.getMessage());

@@ -22,9 +22,10 @@ final class AirOptions {
   static final Field<String> ACROSS =
       Field.choice(
               "across",
-              "between the rails under a bridge, or outside them under outriggers",
+              "between the rails under a bridge, or outside them under outriggers; left out, between"
+                  + " them if there is room, else outside",
               AirSpringAcross.words())
-          .withDefault(AirSpringAcross.INBOARD.word());
+          .optional();
 
   static final Field<Double> RIDE_HEIGHT =
       Field.lengthMm(

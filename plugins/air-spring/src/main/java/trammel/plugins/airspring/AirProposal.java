@@ -36,21 +36,42 @@ final class AirProposal {
     print = new QuantityPrinter(site.units());
   }
 
+  /** The first place where there is room, of those that the options leave open. */
   SpringSet springs() {
-    Optional<String> placement = site.options().find(AirOptions.PLACEMENT);
-    return placement.isPresent() ? springs(Side.ofWord(placement.get())) : whereThereIsRoom();
-  }
-
-  private SpringSet whereThereIsRoom() {
-    try {
-      return springs(Side.BEHIND);
-    } catch (UnworkableLayoutException noRoomBehind) {
-      try {
-        return springs(Side.AHEAD);
-      } catch (UnworkableLayoutException noRoomAhead) {
-        throw neither(noRoomBehind, noRoomAhead);
+    StringBuilder refusals = new StringBuilder();
+    for (AirSpringAcross across : acrossToTry()) {
+      for (Side side : sidesToTry()) {
+        try {
+          return springs(across, side);
+        } catch (UnworkableLayoutException noRoom) {
+          refusals.append(refusals.length() == 0 ? "" : " ");
+          refusals.append(side.word()).append(" the axle, ").append(across.word());
+          refusals.append(": ").append(noRoom.getMessage());
+        }
       }
     }
+    throw new UnworkableLayoutException(refusals.toString());
+  }
+
+  private List<AirSpringAcross> acrossToTry() {
+    Optional<String> across = site.options().find(AirOptions.ACROSS);
+    return across.isPresent()
+        ? List.of(AirSpringAcross.ofWord(across.get()))
+        : List.of(AirSpringAcross.values());
+  }
+
+  private List<Side> sidesToTry() {
+    Optional<String> placement = site.options().find(AirOptions.PLACEMENT);
+    return placement.isPresent()
+        ? List.of(Side.ofWord(placement.get()))
+        : List.of(Side.BEHIND, Side.AHEAD);
+  }
+
+  private SpringSet springs(AirSpringAcross across, Side side) {
+    AirSpringFit spring = spring(across, side);
+    ShockFit shock = shock(side, spring.envelope());
+    return new SpringSet(
+        List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
   }
 
   private static UnworkableLayoutException neither(
@@ -59,14 +80,7 @@ final class AirProposal {
         first.getMessage() + " On the other side of the axle " + second.getMessage());
   }
 
-  private SpringSet springs(Side side) {
-    AirSpringFit spring = spring(side);
-    ShockFit shock = shock(side, spring.envelope());
-    return new SpringSet(
-        List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
-  }
-
-  private AirSpringFit spring(Side side) {
+  private AirSpringFit spring(AirSpringAcross across, Side side) {
     Optional<Double> height = site.options().find(AirOptions.RIDE_HEIGHT);
     AirSpringPlace place =
         new AirSpringPlace(
@@ -74,7 +88,7 @@ final class AirProposal {
             bars,
             travel,
             side,
-            AirSpringAcross.ofWord(site.options().get(AirOptions.ACROSS)),
+            across,
             height.isPresent() ? OptionalDouble.of(height.get()) : OptionalDouble.empty(),
             stock,
             print);

@@ -52,7 +52,8 @@ final class WordReader {
     try {
       return line.parseArgs(first.toArray(new String[0]));
     } catch (OverwrittenOptionException twice) {
-      throw new MisuseException(name(twice) + " is given twice; give it once.");
+      OptionSpec option = (OptionSpec) twice.getOverwritten();
+      throw new MisuseException(option.longestName() + " is given twice; give it once.");
     } catch (MissingParameterException missing) {
       OptionSpec option = (OptionSpec) missing.getMissing().get(0);
       String given = option.longestName();
@@ -64,20 +65,15 @@ final class WordReader {
   }
 
   private MisuseException refusal(ParameterException refused) {
-    if (refused.getArgSpec() instanceof OptionSpec option && option.arity().max() == 0) {
-      String start = option.longestName() + "=";
+    for (Option option : syntax.options()) {
       for (String word : words) {
-        if (word.startsWith(start)) {
+        if (option.isFlag() && word.startsWith(option.name() + "=")) {
           return new MisuseException(
-              option.longestName() + " takes no value, but '" + word + "' is given.");
+              option.name() + " takes no value, but '" + word + "' is given.");
         }
       }
     }
     return new MisuseException(refused.getMessage());
-  }
-
-  private static String name(ParameterException refused) {
-    return ((OptionSpec) refused.getArgSpec()).longestName();
   }
 
   private CommandSpec spec() {

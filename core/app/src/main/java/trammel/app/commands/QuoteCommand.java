@@ -7,6 +7,7 @@ import trammel.app.ExitCode;
 import trammel.app.Screen;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Syntax;
+import trammel.app.desk.Background;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
@@ -38,8 +39,10 @@ public final class QuoteCommand implements Command {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
     Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
-    List<CheckResult> results = draft.judge().judge(draft.layout());
+    Background<List<CheckResult>> judging =
+        Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
+    List<CheckResult> results = judging.get();
     if (options.json()) {
       screen.out().println(Json.text(EstimateJson.quote(estimate, results)));
     } else {

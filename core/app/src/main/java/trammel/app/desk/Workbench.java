@@ -35,8 +35,9 @@ public final class Workbench {
   private final Optional<UnitSystem> units;
   private final Screen screen;
   private Path jobFolder;
-  private Catalog catalog;
-  private InstalledExtensions extensions;
+  private Background<Catalog> catalog;
+  private Background<InstalledExtensions> extensions;
+  private boolean troublesTold;
 
   /**
    * @param installation where plugins and the standard catalog are
@@ -51,26 +52,35 @@ public final class Workbench {
 
   /** The standard catalog, with what the shop keeps beside its jobs read over it. */
   public Catalog catalog() {
+    startReading();
+    return catalog.get();
+  }
+
+  /** What the plugins folder yields; what is wrong with it is told the first time. */
+  public InstalledExtensions extensions() {
+    startReading();
+    InstalledExtensions found = extensions.get();
+    if (!troublesTold) {
+      troublesTold = true;
+      for (String trouble : found.troubles()) {
+        screen.err().println("Note: " + trouble);
+      }
+    }
+    return found;
+  }
+
+  /** Reads the catalog and loads the plugins while the job file is read. */
+  private void startReading() {
     if (catalog == null) {
       List<Path> folders = new ArrayList<>(2);
       folders.add(installation.standardCatalog());
       if (jobFolder != null && Files.isDirectory(jobFolder.resolve(SHOP_CATALOG))) {
         folders.add(jobFolder.resolve(SHOP_CATALOG));
       }
-      catalog = CatalogReader.read(folders);
+      catalog = Background.start(() -> CatalogReader.read(folders));
+      PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
+      extensions = Background.start(folder::load);
     }
-    return catalog;
-  }
-
-  /** What the plugins folder yields. */
-  public InstalledExtensions extensions() {
-    if (extensions == null) {
-      extensions = new PluginFolder(installation.plugins(), Version.text()).load();
-      for (String trouble : extensions.troubles()) {
-        screen.err().println("Note: " + trouble);
-      }
-    }
-    return extensions;
   }
 
   /** The units in which a job is shown. */
@@ -85,11 +95,11 @@ public final class Workbench {
 
   /** The document of a job file; the first one loaded says where the shop's own catalog is. */
   public JobDocument load(Path file) {
-    JobDocument document = JobDocument.load(file);
     if (jobFolder == null) {
       jobFolder = file.toAbsolutePath().getParent();
     }
-    return document;
+    startReading();
+    return JobDocument.load(file);
   }
 
   /** The job of a document with its layout; what is to be looked at in it goes to the remarks. */

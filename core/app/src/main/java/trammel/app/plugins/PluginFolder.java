@@ -103,13 +103,11 @@ public final class PluginFolder {
       return;
     }
     int before = linkages.size() + springs.size() + troubles.size();
-    for (AxleLinkage linkage : manager.getExtensions(AxleLinkage.class, plugin.getPluginId())) {
-      if (isOwn(linkage.id(), name)) {
+    for (Object extension : manager.getExtensions(plugin.getPluginId())) {
+      if (extension instanceof AxleLinkage linkage && isOwn(linkage.id(), name)) {
         linkages.add(linkage);
       }
-    }
-    for (SpringMount spring : manager.getExtensions(SpringMount.class, plugin.getPluginId())) {
-      if (isOwn(spring.id(), name)) {
+      if (extension instanceof SpringMount spring && isOwn(spring.id(), name)) {
         springs.add(spring);
       }
     }

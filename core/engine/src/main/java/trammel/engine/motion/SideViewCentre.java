@@ -46,9 +46,9 @@ record SideViewCentre(Optional<Point3> point, OptionalDouble slope) {
     if (mirrors(link, link)) {
       return false;
     }
-    for (Link candidate : open) {
-      if (mirrors(link, candidate)) {
-        open.remove(candidate);
+    for (int i = 0; i < open.size(); i++) {
+      if (mirrors(link, open.get(i))) {
+        open.remove(i);
         return true;
       }
     }

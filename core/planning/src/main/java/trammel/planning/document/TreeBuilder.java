@@ -55,8 +55,7 @@ final class TreeBuilder {
   }
 
   private DocumentNode parsed() {
-    TokenStreamFactory factory =
-        format == DocumentFormat.JSON ? new JsonFactory() : new YAMLFactory();
+    TokenStreamFactory factory = format == DocumentFormat.JSON ? Json.FACTORY : Yaml.FACTORY;
     try (JsonParser opened = factory.createParser(ObjectReadContext.empty(), text)) {
       parser = opened;
       if (parser.nextToken() == null) {
@@ -77,6 +76,16 @@ final class TreeBuilder {
       // Whatever a parser throws over a text, the text is at fault and not the tool.
       throw syntaxError(parser == null ? null : parser.currentTokenLocation());
     }
+  }
+
+  /** Made once, and only if a JSON file is read. */
+  private static final class Json {
+    static final JsonFactory FACTORY = new JsonFactory();
+  }
+
+  /** Made once, and only if a YAML file is read. */
+  private static final class Yaml {
+    static final YAMLFactory FACTORY = new YAMLFactory();
   }
 
   private DocumentNode value(int depth) {

@@ -123,7 +123,8 @@ final class ObstaclePart {
       return;
     }
     Optional<Position> from = cylinder.get().find(FROM);
-    if (from.isPresent() && from.equals(cylinder.get().find(TO))) {
+    Optional<Position> to = cylinder.get().find(TO);
+    if (from.isPresent() && to.isPresent() && from.get().isAt(to.get())) {
       problems.error(
           cylinder.get().locationOf(TO),
           "the same place as from",

@@ -24,7 +24,7 @@ public sealed interface ObstacleShape {
   record Cylinder(Position from, Position to, double diameterMm) implements ObstacleShape {
     /** Refuses ends at one place. */
     public Cylinder {
-      if (from.equals(to) || !(diameterMm > 0)) {
+      if (from.isAt(to) || !(diameterMm > 0)) {
         throw new IllegalArgumentException(
             "The cylinder from ("
                 + from

@@ -21,4 +21,9 @@ public record Position(double forwardMm, double leftMm, double upMm) {
               + ") mm must be three finite distances.");
     }
   }
+
+  /** Whether another position is the very same place. */
+  public boolean isAt(Position other) {
+    return forwardMm == other.forwardMm && leftMm == other.leftMm && upMm == other.upMm;
+  }
 }

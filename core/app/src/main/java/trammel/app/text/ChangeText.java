@@ -39,6 +39,11 @@ final class ChangeText {
           + (amount < 0 ? " less" : " more")
           + ", and turn the pinion with it";
     }
+    if (adjustment instanceof Adjustment.ChangeShaft) {
+      return "make the propeller shaft "
+          + printer.length(Math.abs(amount))
+          + (amount < 0 ? " shorter" : " longer");
+    }
     if (adjustment instanceof Adjustment.ChangeBump) {
       return lessMore(amount) + " bump travel by " + printer.length(Math.abs(amount));
     }

@@ -20,7 +20,11 @@ class LayersTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "trammel.engine..", "java.lang..", "java.util..", "java.math..", "org.apache.commons.math3..");
+              "trammel.engine..",
+              "java.lang..",
+              "java.util..",
+              "java.math..",
+              "org.apache.commons.math3..");
 
   @ArchTest
   static final ArchRule PLANNING_KNOWS_NOTHING_OF_THE_APP =

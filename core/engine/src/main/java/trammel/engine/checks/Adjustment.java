@@ -192,6 +192,34 @@ public sealed interface Adjustment {
     }
   }
 
+  /**
+   * Makes the propeller shaft of another length, longer being positive: what the slip yoke gains in
+   * room it loses in spline.
+   */
+  record ChangeShaft() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Chassis chassis = layout.chassis();
+      return layout.withChassis(
+          chassis.withDriveline(chassis.driveline().withShaftLengthened(amount)));
+    }
+
+    @Override
+    public Measure measure() {
+      return Measure.LENGTH;
+    }
+
+    @Override
+    public double step() {
+      return MOUNT_STEP_MM;
+    }
+
+    @Override
+    public double largest() {
+      return 152.4;
+    }
+  }
+
   /** Fits springs of another rate; the amount is the change in N/mm. */
   record ChangeRate() implements Adjustment {
     /** 5 lb/in in N/mm, the step in which rates are offered. */

@@ -1,5 +1,6 @@
 package trammel.engine.checks;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Driveline;
@@ -36,5 +37,10 @@ record SlipYoke(String id, String title, boolean room) implements Check {
       }
     }
     return new Reading.Value(least, where);
+  }
+
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    return List.of(new Adjustment.ChangeShaft());
   }
 }

@@ -91,6 +91,30 @@ public record Driveline(
         slipRoomMm);
   }
 
+  /**
+   * This driveline with a shaft of another length: the slip yoke sits as much deeper or farther
+   * out.
+   *
+   * @param longerMm how much longer (mm), negative for shorter
+   */
+  public Driveline withShaftLengthened(double longerMm) {
+    return new Driveline(
+        pinionJoint,
+        pinionAxis,
+        transmissionJoint,
+        transmissionAxis,
+        shaftDiameterMm,
+        shaftWallMm,
+        moved(slipEngagementMm, longerMm),
+        moved(slipRoomMm, -longerMm));
+  }
+
+  private static OptionalDouble moved(OptionalDouble lengthMm, double byMm) {
+    return lengthMm.isPresent()
+        ? OptionalDouble.of(lengthMm.getAsDouble() + byMm)
+        : OptionalDouble.empty();
+  }
+
   private static Point3 turn(Point3 point, Point3 about, double noseUpRad) {
     return about.plus(turn(about.to(point), noseUpRad));
   }

@@ -50,6 +50,9 @@ public final class FieldChanges {
           new FieldChange("measured.transmission.angle", onStands + " from level"),
           pinion(chassis));
     }
+    if (change.adjustment() instanceof Adjustment.ChangeShaft) {
+      return shaft(chassis);
+    }
     if (change.adjustment() instanceof Adjustment.ChangeBump) {
       return List.of(new FieldChange("chosen.ride.bump", length(chassis.travel().bumpMm())));
     }
@@ -59,6 +62,23 @@ public final class FieldChanges {
     return List.of(
         new FieldChange(
             "chosen.spring_options.rate", printer.rate(after.springs().get(0).rateNPerMm())));
+  }
+
+  private List<FieldChange> shaft(Chassis chassis) {
+    List<FieldChange> changes = new ArrayList<>(2);
+    chassis
+        .driveline()
+        .slipRoomMm()
+        .ifPresent(
+            room -> changes.add(new FieldChange("measured.driveshaft.slip_room", length(room))));
+    chassis
+        .driveline()
+        .slipEngagementMm()
+        .ifPresent(
+            spline ->
+                changes.add(
+                    new FieldChange("measured.driveshaft.slip_engagement", length(spline))));
+    return changes;
   }
 
   private double noseDownRad() {

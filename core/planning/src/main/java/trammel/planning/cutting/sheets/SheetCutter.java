@@ -152,7 +152,10 @@ public final class SheetCutter {
       long highest = best == null ? Long.MAX_VALUE / 4 : bestPrice;
       long[] area = new long[model.sheets()];
       for (int s = 0; s < area.length; s++) {
-        area[s] = model.sheetArea(s);
+        area[s] =
+            method == CuttingMethod.GUILLOTINE
+                ? new ShearFullness(model).mostArea(s)
+                : model.sheetArea(s);
       }
       ladder =
           new PriceLadder(area, model.price, model.available, model.area(model.count), highest);

@@ -95,7 +95,6 @@ public final class SheetCutter {
     private static final int STEPS_PER_TURN = 24;
     private static final double QUICK_PART = 0.25;
     private static final int FILLINGS_PER_ROUND = 60;
-    private static final double LEAST_GAIN = 1e-6;
     private static final double COVER_PART = 0.4;
     private static final int MOST_FILLINGS = 6000;
     private static final double[] WEIGHTS = {1, 1.2, 1.5, 0.8};
@@ -162,10 +161,12 @@ public final class SheetCutter {
       trySets();
     }
 
-    private void remember(int sheet, Layout layout, int most) {
-      if (cover.size() < most && cover.add(sheet, counts(layout)) >= 0) {
-        remembered.add(layout.copy());
+    private boolean remember(int sheet, Layout layout, int most) {
+      if (cover.size() >= most || cover.add(sheet, counts(layout)) < 0) {
+        return false;
       }
+      remembered.add(layout.copy());
+      return true;
     }
 
     private int[] counts(Layout layout) {
@@ -183,6 +184,12 @@ public final class SheetCutter {
       while (best != null && found && !isOver() && !end.isPast()) {
         found = false;
         double[] worth = cover.worth(bestPrice, deadline);
+        double relaxed = 0;
+        for (int t = 0; t < worth.length; t++) {
+          relaxed += worth[t] * model.count[t];
+        }
+        // A sheet that loses more than the gap is in no better plan of the sheets seen so far.
+        double mostLoss = Math.max(0, bestPrice - relaxed);
         for (int i = 0; i < FILLINGS_PER_ROUND && !end.isPast(); i++) {
           Arrangement arrangement = Arrangement.byWorth(model, worth, random);
           SheetFill fill = fills[random.nextInt(fills.length)];
@@ -193,9 +200,8 @@ public final class SheetCutter {
             for (int p = 0; p < trial.parts; p++) {
               gain += worth[trial.type[p]];
             }
-            if (gain > LEAST_GAIN) {
-              remember(s, trial, MOST_FILLINGS);
-              found = true;
+            if (gain > -mostLoss) {
+              found |= remember(s, trial, MOST_FILLINGS);
             }
           }
         }

@@ -78,6 +78,16 @@ final class BarModel {
     return withStock(problem, size, demand, piecesOfKind);
   }
 
+  /** A model without lengths, for fillings that are known to be possible. */
+  static BarModel ofFillings(int[] demand, long[] price, int[] available) {
+    long[] size = new long[demand.length];
+    Arrays.fill(size, 1);
+    long[] capacity = new long[price.length];
+    Arrays.fill(capacity, Long.MAX_VALUE / Short.MAX_VALUE);
+    return new BarModel(
+        size, demand, capacity, price, available, BigDecimal.ONE, List.of(), List.of());
+  }
+
   private static BarModel withStock(
       BarCuttingProblem problem, long[] size, int[] demand, List<List<BarPiece>> piecesOfKind) {
     long step = 0;

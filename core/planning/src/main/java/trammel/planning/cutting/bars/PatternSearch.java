@@ -91,6 +91,12 @@ final class PatternSearch {
    * @return true when the search went to the end, so that the incumbent is optimal
    */
   boolean run() {
+    solveRelaxation();
+    node();
+    return !incomplete && !lp.stalled();
+  }
+
+  private void solveRelaxation() {
     int[] start = new int[lp.rows()];
     Arrays.fill(start, -1);
     for (int k = 0; k < model.kinds(); k++) {
@@ -98,8 +104,16 @@ final class PatternSearch {
     }
     lp.start(start);
     lp.primal();
-    node();
-    return !incomplete && !lp.stalled();
+  }
+
+  /** Worth of one piece of each kind in the relaxation over the patterns given. */
+  double[] worth() {
+    solveRelaxation();
+    double[] worth = new double[model.kinds()];
+    for (int k = 0; k < worth.length; k++) {
+      worth[k] = lp.dual(k);
+    }
+    return worth;
   }
 
   private double cutoff() {

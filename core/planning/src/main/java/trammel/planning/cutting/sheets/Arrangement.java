@@ -34,6 +34,27 @@ final class Arrangement {
     return new Arrangement(plain, new boolean[n], new boolean[n]);
   }
 
+  /** Parts of most worth for their area first, with some chance in it. */
+  static Arrangement byWorth(SheetModel model, double[] worth, Random random) {
+    int n = model.types();
+    double[] key = new double[n];
+    Integer[] order = new Integer[n];
+    double power = random.nextDouble();
+    for (int t = 0; t < n; t++) {
+      double chance = 0.6 + 0.8 * random.nextDouble();
+      key[t] = Math.max(0, worth[t]) / Math.pow(model.area(t), power) * chance;
+      order[t] = t;
+    }
+    Arrays.sort(order, (a, b) -> Double.compare(key[b], key[a]));
+    Arrangement arrangement = new Arrangement(new int[n], new boolean[n], new boolean[n]);
+    for (int i = 0; i < n; i++) {
+      arrangement.order[i] = order[i];
+      arrangement.turnFirst[i] = random.nextBoolean();
+      arrangement.splitUp[i] = random.nextBoolean();
+    }
+    return arrangement;
+  }
+
   /** Number of measures of size. */
   static final int MEASURES = 5;
 

@@ -27,6 +27,18 @@ final class Layout {
     turned[parts++] = isTurned;
   }
 
+  /** The layout without parts that are not needed; lowers the numbers needed by what it holds. */
+  Layout without(int[] needed) {
+    Layout kept = new Layout();
+    for (int i = 0; i < parts; i++) {
+      if (needed[type[i]] > 0) {
+        needed[type[i]]--;
+        kept.add(type[i], x[i], y[i], turned[i]);
+      }
+    }
+    return kept;
+  }
+
   Layout copy() {
     Layout copy = new Layout();
     copy.type = Arrays.copyOf(type, Math.max(1, parts));

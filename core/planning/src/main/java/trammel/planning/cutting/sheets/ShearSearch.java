@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class ShearSearch {
   /** Selections of parts above which the search is not begun. */
-  private static final int MOST_SELECTIONS = 2200;
+  private static final int MOST_SELECTIONS = 2600;
 
   /** Pairs of boxes looked at before the search is given up. */
   private static final long MOST_PAIRS = 6_000_000L;

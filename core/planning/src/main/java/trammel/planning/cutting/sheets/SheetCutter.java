@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
@@ -12,6 +13,7 @@ import trammel.planning.cutting.Deadline;
 import trammel.planning.cutting.PriceLadder;
 import trammel.planning.cutting.Quantities;
 import trammel.planning.cutting.StockShortageException;
+import trammel.planning.cutting.bars.FillingCover;
 
 /**
  * Finds a cheap set of sheets for rectangular parts, and a bound on how cheap one can be.
@@ -72,7 +74,7 @@ public final class SheetCutter {
       throw shortage(problem);
     }
     return new SheetPlanWriter(problem, model)
-        .write(search.best, search.lowerBound, search.fill, deadline);
+        .write(search.best, search.lowerBound, search.fills[0], deadline);
   }
 
   private static StockShortageException shortage(SheetCuttingProblem problem) {
@@ -106,15 +108,23 @@ public final class SheetCutter {
 
     private static final int STEPS_PER_TURN = 24;
     private static final double QUICK_PART = 0.25;
+    private static final int FILLINGS_PER_ROUND = 60;
+    private static final double COVER_PART = 0.4;
+    private static final int MOST_FILLINGS = 6000;
     private static final double[] WEIGHTS = {1, 1.2, 1.5, 0.8};
 
     private final SheetModel model;
     private final Deadline deadline;
     private final CuttingMethod method;
-    private final SheetFill fill;
+
+    /** Ways to fill a sheet; what a shear can cut can also be cut freely. */
+    private final SheetFill[] fills;
+
     private final Random random = new Random(SEED);
     private final int[] remaining;
     private final double rate;
+    private final FillingCover cover;
+    private final List<Layout> remembered = new ArrayList<>();
     private PriceLadder ladder;
     private SheetSet best;
     private long bestPrice;
@@ -124,10 +134,13 @@ public final class SheetCutter {
       this.model = model;
       this.method = method;
       this.deadline = deadline;
-      this.fill =
-          method == CuttingMethod.GUILLOTINE ? new ShearFill(model) : new SkylineFill(model);
+      this.fills =
+          method == CuttingMethod.GUILLOTINE
+              ? new SheetFill[] {new ShearFill(model)}
+              : new SheetFill[] {new SkylineFill(model), new ShearFill(model)};
       this.remaining = new int[model.types()];
       this.rate = rate(model);
+      this.cover = new FillingCover(model.count, model.price, model.available);
     }
 
     private static double rate(SheetModel model) {
@@ -144,7 +157,9 @@ public final class SheetCutter {
       bestPrice = Long.MAX_VALUE;
       for (int measure = 0; measure < Arrangement.MEASURES; measure++) {
         for (double weight : WEIGHTS) {
-          offer(quick(Arrangement.sorted(model, measure), weight));
+          for (SheetFill fill : fills) {
+            offer(quick(fill, Arrangement.sorted(model, measure), weight));
+          }
         }
       }
       bound();
@@ -155,7 +170,72 @@ public final class SheetCutter {
         exactly();
       }
       improveQuick(deadline.part(QUICK_PART));
+      generate(deadline.part(QUICK_PART));
+      recombine();
       trySets();
+    }
+
+    private boolean remember(int sheet, Layout layout, int most) {
+      if (cover.size() >= most || cover.add(sheet, counts(layout)) < 0) {
+        return false;
+      }
+      remembered.add(layout.copy());
+      return true;
+    }
+
+    private int[] counts(Layout layout) {
+      int[] counts = new int[model.types()];
+      for (int i = 0; i < layout.parts; i++) {
+        counts[layout.type[i]]++;
+      }
+      return counts;
+    }
+
+    /** Fills sheets with what is worth most by the relaxation, again and again. */
+    private void generate(Deadline end) {
+      Layout trial = new Layout();
+      boolean found = true;
+      while (best != null && found && !isOver() && !end.isPast()) {
+        found = false;
+        double[] worth = cover.worth(bestPrice, deadline);
+        double relaxed = 0;
+        for (int t = 0; t < worth.length; t++) {
+          relaxed += worth[t] * model.count[t];
+        }
+        // A sheet that loses more than the gap is in no better plan of the sheets seen so far.
+        double mostLoss = Math.max(0, bestPrice - relaxed);
+        for (int i = 0; i < FILLINGS_PER_ROUND && !end.isPast(); i++) {
+          Arrangement arrangement = Arrangement.byWorth(model, worth, random);
+          SheetFill fill = fills[random.nextInt(fills.length)];
+          for (int s = 0; s < model.sheets(); s++) {
+            int[] rest = model.count.clone();
+            fill.fill(model.sheetWidth[s], model.sheetHeight[s], arrangement, rest, trial);
+            double gain = -model.price[s];
+            for (int p = 0; p < trial.parts; p++) {
+              gain += worth[trial.type[p]];
+            }
+            if (gain > -mostLoss) {
+              found |= remember(s, trial, MOST_FILLINGS);
+            }
+          }
+        }
+      }
+    }
+
+    /** Looks for a cheaper plan among all sheets filled so far (set covering). */
+    private void recombine() {
+      if (best == null || isOver()) {
+        return;
+      }
+      Optional<int[]> cheaper = cover.cheaperThan(bestPrice, deadline.part(COVER_PART));
+      if (cheaper.isPresent()) {
+        SheetSet set = new SheetSet();
+        int[] needed = model.count.clone();
+        for (int number : cheaper.get()) {
+          set.add(model, cover.stock(number), remembered.get(number).without(needed));
+        }
+        offer(set);
+      }
     }
 
     private boolean isOver() {
@@ -166,7 +246,10 @@ public final class SheetCutter {
       long highest = best == null ? Long.MAX_VALUE / 4 : bestPrice;
       long[] area = new long[model.sheets()];
       for (int s = 0; s < area.length; s++) {
-        area[s] = model.sheetArea(s);
+        area[s] =
+            method == CuttingMethod.GUILLOTINE
+                ? new ShearFullness(model).mostArea(s)
+                : model.sheetArea(s);
       }
       ladder =
           new PriceLadder(area, model.price, model.available, model.area(model.count), highest);
@@ -193,7 +276,7 @@ public final class SheetCutter {
     }
 
     /** Sheet after sheet, each time the one that promises the lowest total. */
-    private SheetSet quick(Arrangement arrangement, double weight) {
+    private SheetSet quick(SheetFill fill, Arrangement arrangement, double weight) {
       int[] left = model.available.clone();
       System.arraycopy(model.count, 0, remaining, 0, remaining.length);
       long area = model.area(remaining);
@@ -212,6 +295,9 @@ public final class SheetCutter {
           int[] rest = remaining.clone();
           long placed =
               fill.fill(model.sheetWidth[s], model.sheetHeight[s], arrangement, rest, trial);
+          if (placed > 0) {
+            remember(s, trial, MOST_FILLINGS / 2);
+          }
           double score = model.price[s] + rate * weight * (area - placed);
           if (placed > 0 && score < bestScore) {
             bestScore = score;
@@ -235,21 +321,23 @@ public final class SheetCutter {
     private void improveQuick(Deadline end) {
       Arrangement current = Arrangement.sorted(model, 0);
       Arrangement trial = current.copy();
+      SheetFill fill = fills[0];
       long currentPrice = Long.MAX_VALUE;
       int since = 0;
       while (!isOver() && !end.isPast()) {
         if (since > 60) {
           since = 0;
           currentPrice = Long.MAX_VALUE;
+          fill = fills[random.nextInt(fills.length)];
           trial.takeFrom(Arrangement.sorted(model, random.nextInt(Arrangement.MEASURES)));
         } else {
           trial.takeFrom(current);
         }
         int changes = 1 + random.nextInt(4);
         for (int i = 0; i < changes; i++) {
-          trial.change(random, method == CuttingMethod.GUILLOTINE);
+          trial.change(random, true);
         }
-        SheetSet set = quick(trial, WEIGHTS[random.nextInt(WEIGHTS.length)]);
+        SheetSet set = quick(fill, trial, WEIGHTS[random.nextInt(WEIGHTS.length)]);
         since++;
         if (set != null && set.price <= currentPrice) {
           since = set.price < currentPrice ? 0 : since;
@@ -302,7 +390,7 @@ public final class SheetCutter {
       sets.sort(Comparator.comparingLong(this::area).reversed());
       List<SheetTrials> trials = new ArrayList<>();
       for (int[] set : sets) {
-        trials.add(new SheetTrials(model, fill, random, method == CuttingMethod.GUILLOTINE, set));
+        trials.add(new SheetTrials(model, fills, random, set));
       }
       return trials;
     }

@@ -145,7 +145,7 @@ final class SheetModel {
     private long coarse = 1;
 
     Builder(List<SheetPart> parts, List<SheetStock> stocks, double marginMm, double kerfMm) {
-      this.stocks = stocks;
+      this.stocks = new ArrayList<>(stocks);
       this.marginMm = marginMm;
       this.kerfMm = kerfMm;
       for (SheetPart part : parts) {
@@ -161,14 +161,28 @@ final class SheetModel {
         common = gcd(gcd(common, fineWidth[t]), fineHeight[t]);
       }
       common = Math.max(1, common);
+      this.stocks.removeIf(stock -> !takesAny(stock));
       long longest = 1;
-      for (SheetStock stock : stocks) {
+      for (SheetStock stock : this.stocks) {
         longest = Math.max(longest, room(stock.widthMm()) / common);
         longest = Math.max(longest, room(stock.heightMm()) / common);
       }
       if (longest > LONGEST_SIDE) {
         coarse = longest / LONGEST_SIDE + 1;
       }
+    }
+
+    private boolean takesAny(SheetStock stock) {
+      long roomWidth = room(stock.widthMm());
+      long roomHeight = room(stock.heightMm());
+      for (int t = 0; t < fineWidth.length; t++) {
+        boolean straight = fineWidth[t] <= roomWidth && fineHeight[t] <= roomHeight;
+        boolean turned = fineHeight[t] <= roomWidth && fineWidth[t] <= roomHeight;
+        if (straight || (groups.get(t).get(0).mayTurn() && turned)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private List<SheetPart> groupOf(SheetPart part) {

@@ -14,9 +14,8 @@ final class SheetTrials {
   private static final int PATIENCE = 400;
 
   private final SheetModel model;
-  private final SheetFill fill;
+  private final SheetFill[] fills;
   private final Random random;
-  private final boolean withSplits;
   private final int[] sheets;
   private final Arrangement current;
   private final Arrangement trial;
@@ -25,15 +24,16 @@ final class SheetTrials {
   private final int[] remaining;
   private final Layout[] layouts;
   private final long price;
+  private SheetFill fill;
   private long leftOut = Long.MAX_VALUE;
   private int starts;
   private int withoutGain;
 
-  SheetTrials(SheetModel model, SheetFill fill, Random random, boolean withSplits, int[] sheets) {
+  SheetTrials(SheetModel model, SheetFill[] fills, Random random, int[] sheets) {
     this.model = model;
-    this.fill = fill;
+    this.fills = fills;
+    this.fill = fills[0];
     this.random = random;
-    this.withSplits = withSplits;
     this.sheets = sheets;
     this.current = Arrangement.sorted(model, 0);
     this.trial = current.copy();
@@ -72,7 +72,7 @@ final class SheetTrials {
         if (sheets.length > 1 && random.nextInt(8) == 0) {
           swapSheets();
         } else {
-          trial.change(random, withSplits);
+          trial.change(random, true);
         }
       }
     }
@@ -96,9 +96,10 @@ final class SheetTrials {
       trial.takeFrom(Arrangement.sorted(model, random.nextInt(Arrangement.MEASURES)));
       int changes = random.nextInt(2 * model.types() + 1);
       for (int i = 0; i < changes; i++) {
-        trial.change(random, withSplits);
+        trial.change(random, true);
       }
     }
+    fill = fills[starts % fills.length];
     starts++;
   }
 

@@ -8,6 +8,10 @@ package trammel.planning.cutting.sheets;
  */
 final class SkylineFill implements SheetFill {
   private static final int EXACT_WIDTH = 4;
+
+  /** The rest of the gap beside the part can still take another one. */
+  private static final int OPEN_REST = 1;
+
   private static final int LEVEL = 2;
   private static final int BEST_POSSIBLE = EXACT_WIDTH + 2 * LEVEL;
 
@@ -20,6 +24,7 @@ final class SkylineFill implements SheetFill {
   private int chosenType;
   private boolean chosenTurned;
   private int chosenScore;
+  private int narrowest;
 
   SkylineFill(SheetModel model) {
     this.model = model;
@@ -77,6 +82,7 @@ final class SkylineFill implements SheetFill {
     int rightStep = right - gapY[gap];
     chosenType = -1;
     chosenScore = -1;
+    narrowest = narrowest(arrangement, remaining, head);
     for (int type : arrangement.order) {
       if (remaining[type] == 0) {
         continue;
@@ -92,17 +98,34 @@ final class SkylineFill implements SheetFill {
     }
   }
 
+  /** Least width of a part that could still stand in a gap of the given head room. */
+  private int narrowest(Arrangement arrangement, int[] remaining, int head) {
+    int least = Integer.MAX_VALUE;
+    for (int type : arrangement.order) {
+      if (remaining[type] > 0) {
+        if (model.height[type] <= head) {
+          least = Math.min(least, model.width[type]);
+        }
+        if (model.mayTurn[type] && model.width[type] <= head) {
+          least = Math.min(least, model.height[type]);
+        }
+      }
+    }
+    return least;
+  }
+
   private void consider(int type, boolean turned, int room, int head, int leftStep, int rightStep) {
     int w = turned ? model.height[type] : model.width[type];
     int h = turned ? model.width[type] : model.height[type];
     if (w > room || h > head) {
       return;
     }
-    int score = w == room ? EXACT_WIDTH : 0;
+    int score = OPEN_REST;
     if (w == room) {
-      score += (h == leftStep ? LEVEL : 0) + (h == rightStep ? LEVEL : 0);
-    } else if (h == leftStep || h == rightStep) {
-      score += LEVEL;
+      score = EXACT_WIDTH + (h == leftStep ? LEVEL : 0) + (h == rightStep ? LEVEL : 0);
+    } else {
+      score += h == leftStep || h == rightStep ? LEVEL : 0;
+      score -= room - w < narrowest ? OPEN_REST : 0;
     }
     if (score > chosenScore) {
       chosenScore = score;

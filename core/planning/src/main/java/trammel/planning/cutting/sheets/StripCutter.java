@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Random;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.Deadline;
+import trammel.planning.cutting.StockShortageException;
 
 /** Finds a short length of strip for rectangular parts, and a bound on how short it can be. */
 public final class StripCutter {
@@ -53,16 +54,21 @@ public final class StripCutter {
 
   /** One strip being filled. */
   private static final class Search {
-    private static final int PATIENCE = 3000;
+    private static final long FIRST_NODES = 1000;
+    private static final int FIRST_BEAM = 20;
+    private static final double BEAM_GROWTH = 1.12;
+
+    /** Weights of waste and of a rough skyline; which is best differs from list to list. */
+    private static final double[][] WEIGHTS = {{30, 0.1, 0}, {10, 0.1, 0}, {2, 0.05, 0}};
+
+    private static final int[] BRANCHINGS = {4, 6, 10};
 
     private final SheetModel model;
     private final Deadline deadline;
     private final SheetFill fill;
     private final Random random = new Random(SEED);
     private final int width;
-    private final int[] remaining;
     private final int lowest;
-    private final Layout trialLayout = new Layout();
     private Layout best;
     private int bestTop;
 
@@ -71,83 +77,59 @@ public final class StripCutter {
       this.deadline = deadline;
       this.fill = new SkylineFill(model);
       this.width = model.sheetWidth[0];
-      this.remaining = new int[model.types()];
       this.lowest = new StripBound(model).lowest();
     }
 
     void run() {
-      bestTop = Integer.MAX_VALUE;
-      Arrangement start = null;
-      for (int measure = 0; measure < Arrangement.MEASURES; measure++) {
-        Arrangement sorted = Arrangement.sorted(model, measure);
-        long left = place(sorted, model.sheetHeight[0]);
-        if (left == 0 && trialLayout.top(model) < bestTop) {
-          keep();
-          start = sorted;
-        }
-      }
-      Arrangement current = start == null ? Arrangement.sorted(model, 0) : start;
+      sorted();
+      double beam = FIRST_BEAM;
+      double nodes = FIRST_NODES;
       while (bestTop > lowest && !deadline.isPast()) {
-        current = improve(current);
+        tight((long) nodes);
+        for (int i = 0; i < BRANCHINGS.length && bestTop > lowest && !deadline.isPast(); i++) {
+          beam((int) beam, BRANCHINGS[i]);
+        }
+        beam *= BEAM_GROWTH;
+        nodes *= BEAM_GROWTH;
       }
     }
 
-    private void keep() {
-      best = trialLayout.copy();
-      bestTop = best.top(model);
-    }
-
-    private long place(Arrangement arrangement, int height) {
-      System.arraycopy(model.count, 0, remaining, 0, remaining.length);
-      return model.area(model.count)
-          - fill.fill(width, height, arrangement, remaining, trialLayout);
-    }
-
-    /** Tries to get all parts below a height that is less than the best by a part of the gap. */
-    private Arrangement improve(Arrangement from) {
-      int target = Math.max(lowest, bestTop - 1 - (bestTop - lowest) / 4);
-      Arrangement current = from.copy();
-      Arrangement trial = from.copy();
-      long currentLeft = place(current, target);
-      int since = 0;
-      while (!deadline.isPast()) {
-        trial.takeFrom(current);
-        int changes = 1 + random.nextInt(2);
-        for (int i = 0; i < changes; i++) {
-          trial.change(random, false);
-        }
-        long left = place(trial, target);
-        if (left == 0) {
-          keep();
-          return trial;
-        }
-        since++;
-        if (left < currentLeft) {
-          since = 0;
-        }
-        if (left <= currentLeft) {
-          currentLeft = left;
-          current.takeFrom(trial);
-        }
-        if (since > PATIENCE) {
-          since = 0;
-          if (target < bestTop - 1) {
-            target = bestTop - 1;
-          } else {
-            restart(current);
-          }
-          currentLeft = place(current, target);
+    /** Plain fillings, largest part first by several measures; one of them always succeeds. */
+    private void sorted() {
+      bestTop = Integer.MAX_VALUE;
+      Layout layout = new Layout();
+      for (int measure = 0; measure < Arrangement.MEASURES; measure++) {
+        int[] remaining = model.count.clone();
+        Arrangement arrangement = Arrangement.sorted(model, measure);
+        fill.fill(width, model.sheetHeight[0], arrangement, remaining, layout);
+        if (model.area(remaining) == 0) {
+          keep(layout);
         }
       }
-      return current;
+      if (best == null) {
+        throw new StockShortageException(
+            "the parts need more than 1000 m of strip. Check the quantities and the unit.");
+      }
     }
 
-    private void restart(Arrangement current) {
-      current.takeFrom(Arrangement.sorted(model, random.nextInt(Arrangement.MEASURES)));
-      int changes = random.nextInt(model.types() + 1);
-      for (int i = 0; i < changes; i++) {
-        current.change(random, false);
+    private void keep(Layout layout) {
+      if (layout != null && layout.top(model) < bestTop) {
+        best = layout.copy();
+        bestTop = best.top(model);
       }
+    }
+
+    private void tight(long nodes) {
+      for (int above = 0; above < 3 && lowest + above < bestTop; above++) {
+        keep(new TightSearch(model, width, lowest + above, random, deadline).find(nodes));
+      }
+    }
+
+    /** Aims anywhere between the bound and the best: a tight aim prunes bad starts early. */
+    private void beam(int size, int branching) {
+      int aim = lowest + random.nextInt(bestTop - lowest);
+      double[] weights = WEIGHTS[random.nextInt(WEIGHTS.length)];
+      keep(new BeamSearch(model, width, aim, random, weights, deadline).find(size, branching));
     }
   }
 }

@@ -1,0 +1,339 @@
+package trammel.planning.cutting.sheets;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Random;
+import java.util.Set;
+import trammel.planning.cutting.Deadline;
+
+/**
+ * Breadth-first search along the skyline that keeps only the most promising layouts of each number
+ * of parts.
+ *
+ * <p>Promising is a layout that has placed much area and wasted little below its skyline.
+ */
+final class BeamSearch {
+  private final SheetModel model;
+  private final int width;
+  private final int height;
+  private final Random random;
+  private final Deadline deadline;
+  private final double wasteWeight;
+  private final double roughWeight;
+  private final double noise;
+  private final int[] candidateType;
+  private final boolean[] candidateTurned;
+  private final double[] candidateRank;
+  private int candidates;
+
+  /** A partial layout; the parts placed are found along the chain of parents. */
+  private static final class State {
+    final State parent;
+    final int type;
+    final int x;
+    final int y;
+    final boolean turned;
+    final int[] remaining;
+    final int[] gapX;
+    final int[] gapY;
+    final int[] gapWidth;
+    final long area;
+    final long waste;
+    double key;
+
+    State(
+        State parent,
+        int type,
+        int x,
+        int y,
+        boolean turned,
+        int[] remaining,
+        int[][] gaps,
+        long area,
+        long waste) {
+      this.parent = parent;
+      this.type = type;
+      this.x = x;
+      this.y = y;
+      this.turned = turned;
+      this.remaining = remaining;
+      this.gapX = gaps[0];
+      this.gapY = gaps[1];
+      this.gapWidth = gaps[2];
+      this.area = area;
+      this.waste = waste;
+    }
+  }
+
+  BeamSearch(
+      SheetModel model, int width, int height, Random random, double[] weights, Deadline deadline) {
+    this.model = model;
+    this.width = width;
+    this.height = height;
+    this.random = random;
+    this.wasteWeight = weights[0];
+    this.roughWeight = weights[1];
+    this.noise = weights[2];
+    this.deadline = deadline;
+    candidateType = new int[2 * model.types()];
+    candidateTurned = new boolean[2 * model.types()];
+    candidateRank = new double[2 * model.types()];
+  }
+
+  /**
+   * @param beam layouts kept of each number of parts
+   * @param branching parts tried in each gap
+   * @return a layout of all parts, or null
+   */
+  Layout find(int beam, int branching) {
+    long spare = (long) width * height - model.area(model.count);
+    if (spare < 0) {
+      return null;
+    }
+    int[] all = model.count.clone();
+    int parts = 0;
+    for (int c : all) {
+      parts += c;
+    }
+    int[][] floor = {{0}, {0}, {width}};
+    State[] level = {new State(null, -1, 0, 0, false, all, floor, 0, 0)};
+    State[] next = new State[beam * branching];
+    for (int placed = 0; placed < parts; placed++) {
+      int count = 0;
+      Set<Long> seen = new HashSet<>();
+      for (State state : level) {
+        count = expand(state, spare, branching, next, count, seen);
+      }
+      if (count == 0 || deadline.isPast()) {
+        return null;
+      }
+      State[] children = Arrays.copyOf(next, count);
+      Arrays.sort(children, (a, b) -> Double.compare(b.key, a.key));
+      level = count > beam ? Arrays.copyOf(children, beam) : children;
+    }
+    return layout(level[0]);
+  }
+
+  private static Layout layout(State last) {
+    Layout layout = new Layout();
+    for (State s = last; s.parent != null; s = s.parent) {
+      layout.add(s.type, s.x, s.y, s.turned);
+    }
+    return layout;
+  }
+
+  private int expand(
+      State state, long spare, int branching, State[] next, int from, Set<Long> seen) {
+    int count = from;
+    int[] gapX = state.gapX;
+    int[] gapY = state.gapY;
+    int[] gapWidth = state.gapWidth;
+    long waste = state.waste;
+    while (true) {
+      int gap = 0;
+      for (int g = 1; g < gapY.length; g++) {
+        if (gapY[g] < gapY[gap]) {
+          gap = g;
+        }
+      }
+      int left = gap == 0 ? height : gapY[gap - 1];
+      int right = gap == gapY.length - 1 ? height : gapY[gap + 1];
+      collect(state.remaining, gapWidth[gap], height - gapY[gap], left, right, gapY[gap]);
+      if (candidates > 0) {
+        int tried = Math.min(branching, candidates);
+        for (int i = 0; i < tried; i++) {
+          State child =
+              child(state, gapX, gapY, gapWidth, gap, bestCandidate(), left, right, waste, spare);
+          if (child != null && seen.add(fingerprint(child))) {
+            next[count++] = child;
+          }
+        }
+        return count;
+      }
+      int lift = Math.min(left, right) - gapY[gap];
+      waste += (long) lift * gapWidth[gap];
+      if (waste > spare || gapY.length == 1) {
+        return count;
+      }
+      int[] liftedY = gapY.clone();
+      liftedY[gap] += lift;
+      int[][] merged = merged(gapX, liftedY, gapWidth);
+      gapX = merged[0];
+      gapY = merged[1];
+      gapWidth = merged[2];
+    }
+  }
+
+  /** All parts that fit the gap, each with a rank. */
+  private void collect(int[] remaining, int room, int head, int left, int right, int base) {
+    candidates = 0;
+    for (int type = 0; type < remaining.length; type++) {
+      if (remaining[type] > 0) {
+        collect(type, false, room, head, left - base, right - base);
+        if (model.mayTurn[type]) {
+          collect(type, true, room, head, left - base, right - base);
+        }
+      }
+    }
+  }
+
+  private void collect(int type, boolean turned, int room, int head, int leftStep, int rightStep) {
+    int w = turned ? model.height[type] : model.width[type];
+    int h = turned ? model.width[type] : model.height[type];
+    if (w > room || h > head) {
+      return;
+    }
+    double fit = w == room ? 1 : 0;
+    if (h == leftStep || h == rightStep) {
+      fit += 0.5;
+    }
+    double size = Math.sqrt((double) w * h / ((double) width * height));
+    candidateType[candidates] = type;
+    candidateTurned[candidates] = turned;
+    candidateRank[candidates++] = fit + 2 * size + 0.3 * random.nextDouble();
+  }
+
+  /** Takes the best candidate out of the list and returns its index. */
+  private int bestCandidate() {
+    int best = 0;
+    for (int c = 1; c < candidates; c++) {
+      if (candidateRank[c] > candidateRank[best]) {
+        best = c;
+      }
+    }
+    candidates--;
+    int type = candidateType[best];
+    boolean turned = candidateTurned[best];
+    candidateType[best] = candidateType[candidates];
+    candidateTurned[best] = candidateTurned[candidates];
+    candidateRank[best] = candidateRank[candidates];
+    candidateType[candidates] = type;
+    candidateTurned[candidates] = turned;
+    return candidates;
+  }
+
+  private State child(
+      State state,
+      int[] gapX,
+      int[] gapY,
+      int[] gapWidth,
+      int gap,
+      int candidate,
+      int left,
+      int right,
+      long waste,
+      long spare) {
+    int type = candidateType[candidate];
+    boolean turned = candidateTurned[candidate];
+    int w = turned ? model.height[type] : model.width[type];
+    int h = turned ? model.width[type] : model.height[type];
+    int base = gapY[gap];
+    boolean atRight = base + h == right || (base + h != left && right > left);
+    int x = atRight ? gapX[gap] + gapWidth[gap] - w : gapX[gap];
+    int[][] gaps;
+    if (w == gapWidth[gap]) {
+      int[] raised = gapY.clone();
+      raised[gap] += h;
+      gaps = merged(gapX, raised, gapWidth);
+    } else {
+      int at = atRight ? gap + 1 : gap;
+      int[] newX = with(gapX, at, x);
+      int[] newY = with(gapY, at, base + h);
+      int[] newWidth = with(gapWidth, at, w);
+      int rest = atRight ? gap : gap + 1;
+      newWidth[rest] -= w;
+      newX[rest] = atRight ? newX[rest] : newX[rest] + w;
+      gaps = merged(newX, newY, newWidth);
+    }
+    int[] remaining = state.remaining.clone();
+    remaining[type]--;
+    State child =
+        new State(
+            state, type, x, base, turned, remaining, gaps, state.area + model.area(type), waste);
+    long lost = waste + lost(child);
+    if (lost > spare) {
+      return null;
+    }
+    child.key = key(child, lost);
+    return child;
+  }
+
+  /** Area in gaps that are too narrow for every part that is left. */
+  private long lost(State state) {
+    int narrowest = Integer.MAX_VALUE;
+    for (int t = 0; t < state.remaining.length; t++) {
+      if (state.remaining[t] > 0) {
+        narrowest = Math.min(narrowest, model.width[t]);
+        if (model.mayTurn[t]) {
+          narrowest = Math.min(narrowest, model.height[t]);
+        }
+      }
+    }
+    if (narrowest == Integer.MAX_VALUE) {
+      return 0;
+    }
+    long lost = 0;
+    int last = state.gapY.length - 1;
+    for (int g = 0; g <= last; g++) {
+      int left = g == 0 ? height : state.gapY[g - 1];
+      int right = g == last ? height : state.gapY[g + 1];
+      int lift = Math.min(left, right) - state.gapY[g];
+      if (lift > 0 && state.gapWidth[g] < narrowest) {
+        lost += (long) lift * state.gapWidth[g];
+      }
+    }
+    return lost;
+  }
+
+  private double key(State state, long lost) {
+    double rough = 0;
+    for (int g = 1; g < state.gapY.length; g++) {
+      rough += Math.abs(state.gapY[g] - state.gapY[g - 1]);
+    }
+    double whole = (double) width * height;
+    return state.area / whole
+        - wasteWeight * lost / whole
+        - roughWeight * (state.gapY.length - 1) / model.types()
+        - 0.02 * roughWeight * rough / height
+        + noise * random.nextDouble();
+  }
+
+  private static long fingerprint(State state) {
+    long hash = Arrays.hashCode(state.remaining);
+    return hash * 1_000_003L
+        + Arrays.hashCode(state.gapY) * 31L
+        + Arrays.hashCode(state.gapX) * 65_537L;
+  }
+
+  private static int[] with(int[] values, int at, int value) {
+    int[] longer = new int[values.length + 1];
+    System.arraycopy(values, 0, longer, 0, at);
+    longer[at] = value;
+    System.arraycopy(values, at, longer, at + 1, values.length - at);
+    return longer;
+  }
+
+  private static int[][] merged(int[] x, int[] y, int[] w) {
+    int same = 0;
+    for (int g = 1; g < y.length; g++) {
+      same += y[g] == y[g - 1] ? 1 : 0;
+    }
+    if (same == 0) {
+      return new int[][] {x, y, w};
+    }
+    int n = y.length - same;
+    int[][] merged = {new int[n], new int[n], new int[n]};
+    int at = -1;
+    for (int g = 0; g < y.length; g++) {
+      if (g > 0 && y[g] == y[g - 1]) {
+        merged[2][at] += w[g];
+      } else {
+        at++;
+        merged[0][at] = x[g];
+        merged[1][at] = y[g];
+        merged[2][at] = w[g];
+      }
+    }
+    return merged;
+  }
+}

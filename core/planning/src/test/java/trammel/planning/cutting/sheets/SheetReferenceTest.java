@@ -1,0 +1,100 @@
+package trammel.planning.cutting.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import trammel.planning.cutting.CuttingStatus;
+import trammel.planning.cutting.ReferenceFiles;
+
+/** Benchmark strips and bins (sources inside each file), and invented shop plates. */
+class SheetReferenceTest {
+  /** Best prices known for the invented shop plates, from two independent solvers. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "P1-brackets-3-16",
+        "P2-brackets-1-4",
+        "P3-boxing-3-16",
+        "P4-forty-1-4",
+        "P5-forty-3-16"
+      })
+  void findsTheCheapestSheetsKnown(String name) {
+    JsonNode file = ReferenceFiles.read("rect2d", name);
+    SheetCuttingProblem problem = SheetInstances.problem(file);
+    SheetCuttingPlan plan = new SheetCutter(Duration.ofSeconds(2)).cut(problem);
+    SheetPlanChecker.check(problem, plan);
+    BigDecimal best = new BigDecimal(file.get("best").get("objective").asString());
+    assertTrue(plan.price().compareTo(best) <= 0, () -> plan.price() + ", known " + best);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"s-plate01", "s-plate02", "s-plate04", "s-plate07", "s-plate08"})
+  void provesShopPlatesByTheirArea(String name) {
+    SheetCuttingProblem problem = SheetInstances.problem(ReferenceFiles.read("rect2d", name));
+    SheetCuttingPlan plan = new SheetCutter(Duration.ofSeconds(10)).cut(problem);
+    SheetPlanChecker.check(problem, plan);
+    assertEquals(CuttingStatus.PROVEN_OPTIMAL, plan.status());
+  }
+
+  /** Hopper's strips: built without waste, so that 200 is the optimum of each. */
+  @ParameterizedTest
+  @ValueSource(strings = {"hopper-n1a", "hopper-t1a", "hopper-t3a"})
+  void packsSmallStripsWithoutWaste(String name) {
+    StripProblem problem = SheetInstances.strip(ReferenceFiles.read("rect2d", name));
+    StripPlan plan = new StripCutter(Duration.ofSeconds(20)).cut(problem);
+    SheetPlanChecker.check(problem, plan);
+    assertEquals(200, plan.lengthMm(), 1e-9);
+    assertEquals(CuttingStatus.PROVEN_OPTIMAL, plan.status());
+  }
+
+  static Stream<Path> allSheets() {
+    return ReferenceFiles.in("rect2d").stream().filter(file -> !file.toString().contains("hopper"));
+  }
+
+  static Stream<Path> allStrips() {
+    return ReferenceFiles.in("rect2d").stream().filter(file -> file.toString().contains("hopper"));
+  }
+
+  @Tag("reference-full")
+  @ParameterizedTest
+  @MethodSource("allSheets")
+  void everySheetPlanIsSound(Path path) {
+    JsonNode file = ReferenceFiles.read(path);
+    SheetCuttingProblem problem = SheetInstances.problem(file);
+    for (CuttingMethod method : CuttingMethod.values()) {
+      SheetCuttingProblem by =
+          new SheetCuttingProblem(
+              problem.stock(),
+              problem.parts(),
+              problem.marginMm(),
+              problem.kerfMm(),
+              method,
+              problem.usefulOffcutMm());
+      SheetCuttingPlan plan = new SheetCutter(Duration.ofSeconds(3)).cut(by);
+      SheetPlanChecker.check(by, plan);
+      if (!file.get("best").isNull()) {
+        BigDecimal bound = new BigDecimal(file.get("best").get("lowerBound").asString());
+        assertTrue(plan.price().compareTo(bound) >= 0, "below a proven bound");
+      }
+    }
+  }
+
+  @Tag("reference-full")
+  @ParameterizedTest
+  @MethodSource("allStrips")
+  void everyStripIsWithinThreePercent(Path path) {
+    StripProblem problem = SheetInstances.strip(ReferenceFiles.read(path));
+    StripPlan plan = new StripCutter(Duration.ofSeconds(15)).cut(problem);
+    SheetPlanChecker.check(problem, plan);
+    assertTrue(plan.lengthMm() <= 206, () -> "length " + plan.lengthMm());
+  }
+}

@@ -3,6 +3,7 @@ package trammel.app;
 import java.util.List;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CompareCommand;
+import trammel.app.commands.FigureCommand;
 import trammel.app.commands.LayoutsCommand;
 import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
@@ -19,7 +20,8 @@ final class TrammelCommands implements CommandTable {
           new Entry("quote", "A job from its measurements to its price."),
           new Entry("order", "One material order a supplier over one or many jobs."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
-          new Entry("motion", "The engine alone on a bare linkage file."));
+          new Entry("motion", "The engine alone on a bare linkage file."),
+          new Entry("figure", "The bench figures: any single formula of the tool."));
 
   @Override
   public List<Entry> entries() {
@@ -37,6 +39,7 @@ final class TrammelCommands implements CommandTable {
       case "order" -> new OrderCommand();
       case "compare" -> new CompareCommand();
       case "motion" -> new MotionCommand();
+      case "figure" -> new FigureCommand();
       default -> throw new IllegalArgumentException("There is no command '" + name + "'.");
     };
   }

@@ -1,0 +1,22 @@
+package trammel.planning.figures;
+
+import java.util.Optional;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.quantity.UnitSystem;
+
+/**
+ * What a figure is given.
+ *
+ * @param values the values of its fields, checked
+ * @param units the units that bare numbers inside a text take
+ */
+record FigureInputs(FieldValues values, UnitSystem units) {
+  <T> T get(Field<T> field) {
+    return values.get(field);
+  }
+
+  <T> Optional<T> find(Field<T> field) {
+    return values.find(field);
+  }
+}

@@ -1,0 +1,292 @@
+package trammel.planning.figures;
+
+import java.util.List;
+import java.util.Optional;
+import trammel.engine.geometry.Point3;
+import trammel.engine.motion.LateralBarArc;
+import trammel.engine.motion.Link;
+import trammel.engine.motion.LinkKind;
+import trammel.engine.motion.Linkage;
+import trammel.engine.motion.PoseSolver;
+import trammel.engine.motion.RideFigures;
+import trammel.planning.fields.Field;
+
+/** What a linkage does at ride height, from a handful of points. */
+final class LinkageFigures implements FigureGroup {
+  private static final double MOST = 200;
+
+  /** Any track, tyre and stiffness will do: none of these figures depends on them. */
+  private static final double TRACK_MM = 1500;
+
+  private static final double RADIUS_MM = 320;
+  private static final double STIFFNESS_N_PER_MM = 10_000;
+
+  /** Where bars stand that are only known in side view (mm from the centre plane). */
+  private static final double BARS_LEFT_MM = 450;
+
+  private static final Field<Double> ACROSS =
+      Shop.inches("across", "distance between the ends across the vehicle", 0.1, MOST);
+  private static final Field<Double> RISE =
+      Shop.inches("rise", "axle end above the frame end at rest; negative below", -100, 100)
+          .withDefault(0.0);
+  private static final Field<Double> TRAVEL =
+      Shop.inches("travel", "travel of the axle, bump positive", -50, 50);
+  private static final Field<Double> AXLE_LEFT =
+      coordinate("axle_left", "axle end, left of the centre plane");
+  private static final Field<Double> AXLE_UP = coordinate("axle_up", "axle end above ground");
+  private static final Field<Double> FRAME_LEFT =
+      coordinate("frame_left", "frame end, left of the centre plane");
+  private static final Field<Double> FRAME_UP = coordinate("frame_up", "frame end above ground");
+
+  private static final Field<Double> LOWER_FRAME_FORWARD =
+      coordinate("lower_frame_forward", "lower bar, frame end ahead of the axle line");
+  private static final Field<Double> LOWER_FRAME_LEFT =
+      coordinate("lower_frame_left", "lower bar, frame end left of the centre plane");
+  private static final Field<Double> LOWER_FRAME_UP =
+      coordinate("lower_frame_up", "lower bar, frame end above ground");
+  private static final Field<Double> LOWER_AXLE_FORWARD =
+      coordinate("lower_axle_forward", "lower bar, axle end ahead of the axle line");
+  private static final Field<Double> LOWER_AXLE_LEFT =
+      coordinate("lower_axle_left", "lower bar, axle end left of the centre plane");
+  private static final Field<Double> LOWER_AXLE_UP =
+      coordinate("lower_axle_up", "lower bar, axle end above ground");
+  private static final Field<Double> UPPER_FRAME_FORWARD =
+      coordinate("upper_frame_forward", "upper bar, frame end ahead of the axle line");
+  private static final Field<Double> UPPER_FRAME_LEFT =
+      coordinate("upper_frame_left", "upper bar, frame end left of the centre plane");
+  private static final Field<Double> UPPER_FRAME_UP =
+      coordinate("upper_frame_up", "upper bar, frame end above ground");
+  private static final Field<Double> UPPER_AXLE_FORWARD =
+      coordinate("upper_axle_forward", "upper bar, axle end ahead of the axle line");
+  private static final Field<Double> UPPER_AXLE_LEFT =
+      coordinate("upper_axle_left", "upper bar, axle end left of the centre plane");
+  private static final Field<Double> UPPER_AXLE_UP =
+      coordinate("upper_axle_up", "upper bar, axle end above ground");
+
+  private static final Field<Double> GRAVITY_HEIGHT =
+      Shop.inches("cg_height", "height of the centre of gravity", 1, 120);
+  private static final Field<Double> WHEELBASE = Shop.inches("wheelbase", "wheelbase", 20, 400);
+  private static final Field<Double> FRONT_BRAKE =
+      Field.percent("front_brake", "share of the brake force at the front", 0, 1).optional();
+
+  private static Field<Double> coordinate(String key, String help) {
+    return Shop.inches(key, help, -MOST, MOST);
+  }
+
+  @Override
+  public String title() {
+    return "Linkage at ride height";
+  }
+
+  @Override
+  public List<Figure> figures() {
+    return List.of(
+        Figure.draft(this, "lateral-bar-arc", "How far a lateral bar pushes the axle sideways")
+            .takes(ACROSS, TRAVEL, RISE)
+            .gives("length", "length of the bar", FigureUnit.LENGTH)
+            .gives("shift", "shift toward the frame end", FigureUnit.LENGTH)
+            .by(
+                "H - root of (R2 - (v + d)2), R2 = H2 + v2",
+                "pure geometry, closed form",
+                "across=36 travel=3"),
+        Figure.draft(
+                this, "lateral-bar-roll-centre", "Roll centre on a lateral bar at the axle line")
+            .takes(AXLE_LEFT, AXLE_UP, FRAME_LEFT, FRAME_UP)
+            .gives("height", "roll centre above ground", FigureUnit.LENGTH)
+            .by(
+                "height at which the bar crosses the centre plane, the other bars being level",
+                "Gillespie 1992 ch. 7, from memory; Heisler, Advanced Vehicle Technology, fig."
+                    + " 10.28",
+                "axle_left=-18 axle_up=12 frame_left=18 frame_up=15"),
+        sideView(Figure.draft(this, "instant-centre", "Side-view instant centre of two bars"))
+            .gives("forward", "instant centre ahead of the axle line", FigureUnit.LENGTH)
+            .gives("up", "instant centre above ground", FigureUnit.LENGTH)
+            .gives("slope", "slope from the contact patch to it", FigureUnit.RATIO)
+            .gives(
+                "pinion",
+                "pinion angle per bump travel, nose up positive",
+                FigureUnit.ANGLE_PER_TRAVEL)
+            .by(
+                "pole of the axle's motion in heave: where the lines of the bars meet",
+                "Gillespie 1992 ch. 7, from memory; Milliken and Milliken 1995 ch. 17, from memory",
+                SIDE_EXAMPLE),
+        sideView(Figure.draft(this, "anti-squat", "Anti-squat and anti-lift of two bars"))
+            .takes(GRAVITY_HEIGHT, WHEELBASE, FRONT_BRAKE)
+            .gives("anti_squat", "anti-squat, driven rigid axle", FigureUnit.PERCENT)
+            .gives("anti_lift", "anti-lift, brakes on the axle", FigureUnit.PERCENT)
+            .by(
+                "(z/x)/(h/L); anti-lift times (1 - front share of the brakes)",
+                "Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, eq. 3.63;"
+                    + " Gillespie 1992 ch. 7, from memory",
+                SIDE_EXAMPLE + " cg_height=24 wheelbase=112 front_brake=65"),
+        Figure.draft(this, "roll-axis", "Roll axis and roll steer of a triangulated four-link")
+            .takes(
+                UPPER_FRAME_FORWARD,
+                UPPER_FRAME_LEFT,
+                UPPER_FRAME_UP,
+                UPPER_AXLE_FORWARD,
+                UPPER_AXLE_LEFT,
+                UPPER_AXLE_UP,
+                LOWER_FRAME_FORWARD,
+                LOWER_FRAME_LEFT,
+                LOWER_FRAME_UP,
+                LOWER_AXLE_FORWARD,
+                LOWER_AXLE_LEFT,
+                LOWER_AXLE_UP)
+            .gives("roll_centre", "roll centre above ground, at the axle line", FigureUnit.LENGTH)
+            .gives(
+                "slope", "slope of the roll axis, rising to the front positive", FigureUnit.RATIO)
+            .gives("axis_angle", "angle of the roll axis", FigureUnit.ANGLE)
+            .gives("understeer", "roll steer, understeer positive", FigureUnit.PERCENT)
+            .by(
+                "points of the centre plane that do not move sideways in a small roll",
+                "Gillespie 1992 ch. 7, from memory",
+                "upper_frame_forward=20 upper_frame_left=16 upper_frame_up=19 upper_axle_forward=0"
+                    + " upper_axle_left=5 upper_axle_up=21 lower_frame_forward=26"
+                    + " lower_frame_left=16 lower_frame_up=11 lower_axle_forward=0"
+                    + " lower_axle_left=20 lower_axle_up=9.5"));
+  }
+
+  private static final String SIDE_EXAMPLE =
+      "lower_frame_forward=24 lower_frame_up=11 lower_axle_forward=1 lower_axle_up=9"
+          + " upper_frame_forward=20 upper_frame_up=18.5 upper_axle_forward=-1 upper_axle_up=20";
+
+  private static Figure.Draft sideView(Figure.Draft draft) {
+    return draft.takes(
+        LOWER_FRAME_FORWARD, LOWER_FRAME_UP,
+        LOWER_AXLE_FORWARD, LOWER_AXLE_UP,
+        UPPER_FRAME_FORWARD, UPPER_FRAME_UP,
+        UPPER_AXLE_FORWARD, UPPER_AXLE_UP);
+  }
+
+  @Override
+  public void work(String name, FigureInputs given, FigureAnswers answers) {
+    switch (name) {
+      case "lateral-bar-arc" -> {
+        LateralBarArc arc = new LateralBarArc(given.get(ACROSS), given.get(RISE));
+        answers.put("length", arc.lengthMm()).put("shift", arc.shiftMm(given.get(TRAVEL)));
+      }
+      case "lateral-bar-roll-centre" ->
+          answers.put("height", lateralBarFigures(given).rollCentreHeightMm());
+      case "instant-centre" -> instantCentre(sideViewFigures(given), answers);
+      case "anti-squat" -> antiSquat(sideViewFigures(given), given, answers);
+      case "roll-axis" -> rollAxis(given, answers);
+      default -> throw FigureGroup.unknown(name);
+    }
+  }
+
+  /** Level bars fore and aft leave the sideways motion to the lateral bar alone. */
+  private static RideFigures lateralBarFigures(FigureInputs given) {
+    Link bar =
+        link(
+            "lateral",
+            LinkKind.LATERAL,
+            new Point3(0, given.get(FRAME_LEFT), given.get(FRAME_UP)),
+            new Point3(0, given.get(AXLE_LEFT), given.get(AXLE_UP)));
+    Link lower = level("lower", RADIUS_MM - 80);
+    Link upper = level("upper", RADIUS_MM + 80);
+    return figures(List.of(lower, other(lower), upper, other(upper), bar));
+  }
+
+  private static Link level(String name, double heightMm) {
+    return link(
+        name,
+        LinkKind.LONGITUDINAL,
+        new Point3(500, BARS_LEFT_MM, heightMm),
+        new Point3(0, BARS_LEFT_MM, heightMm));
+  }
+
+  /** A level lateral bar at the axle's height takes no part in a small heave. */
+  private static RideFigures sideViewFigures(FigureInputs given) {
+    Link lower =
+        link(
+            "lower",
+            LinkKind.LONGITUDINAL,
+            new Point3(given.get(LOWER_FRAME_FORWARD), BARS_LEFT_MM, given.get(LOWER_FRAME_UP)),
+            new Point3(given.get(LOWER_AXLE_FORWARD), BARS_LEFT_MM, given.get(LOWER_AXLE_UP)));
+    Link upper =
+        link(
+            "upper",
+            LinkKind.LONGITUDINAL,
+            new Point3(given.get(UPPER_FRAME_FORWARD), BARS_LEFT_MM, given.get(UPPER_FRAME_UP)),
+            new Point3(given.get(UPPER_AXLE_FORWARD), BARS_LEFT_MM, given.get(UPPER_AXLE_UP)));
+    Link bar =
+        link(
+            "lateral",
+            LinkKind.LATERAL,
+            new Point3(0, BARS_LEFT_MM, RADIUS_MM),
+            new Point3(0, -BARS_LEFT_MM, RADIUS_MM));
+    return figures(List.of(lower, other(lower), upper, other(upper), bar));
+  }
+
+  private static void instantCentre(RideFigures figures, FigureAnswers answers) {
+    Optional<Point3> centre = figures.instantCentreFromMotion();
+    if (centre.isPresent()) {
+      answers.put("forward", centre.get().xMm()).put("up", centre.get().zMm());
+    }
+    answers
+        .put("slope", figures.slopeFromMotion())
+        .put("pinion", figures.rates().pitchNoseUpRadPerMmHeave());
+  }
+
+  private static void antiSquat(RideFigures figures, FigureInputs given, FigureAnswers answers) {
+    double heightMm = given.get(GRAVITY_HEIGHT);
+    double wheelbaseMm = given.get(WHEELBASE);
+    answers.put("anti_squat", figures.antiSquatPercent(heightMm, wheelbaseMm) / 100);
+    Optional<Double> front = given.find(FRONT_BRAKE);
+    if (front.isPresent()) {
+      answers.put("anti_lift", figures.antiLiftPercent(front.get(), heightMm, wheelbaseMm) / 100);
+    }
+  }
+
+  private static void rollAxis(FigureInputs given, FigureAnswers answers) {
+    Link upper =
+        link(
+            "upper",
+            LinkKind.LONGITUDINAL,
+            new Point3(
+                given.get(UPPER_FRAME_FORWARD),
+                given.get(UPPER_FRAME_LEFT),
+                given.get(UPPER_FRAME_UP)),
+            new Point3(
+                given.get(UPPER_AXLE_FORWARD),
+                given.get(UPPER_AXLE_LEFT),
+                given.get(UPPER_AXLE_UP)));
+    Link lower =
+        link(
+            "lower",
+            LinkKind.LONGITUDINAL,
+            new Point3(
+                given.get(LOWER_FRAME_FORWARD),
+                given.get(LOWER_FRAME_LEFT),
+                given.get(LOWER_FRAME_UP)),
+            new Point3(
+                given.get(LOWER_AXLE_FORWARD),
+                given.get(LOWER_AXLE_LEFT),
+                given.get(LOWER_AXLE_UP)));
+    RideFigures figures = figures(List.of(lower, other(lower), upper, other(upper)));
+    answers
+        .put("roll_centre", figures.rollCentreHeightMm())
+        .put("slope", figures.rollAxisSlope())
+        .put("axis_angle", figures.rollAxisAngleRad())
+        .put("understeer", figures.rollUndersteerRadPerRad());
+  }
+
+  private static Link link(String name, LinkKind kind, Point3 frame, Point3 axle) {
+    return new Link(name, kind, frame, axle, STIFFNESS_N_PER_MM);
+  }
+
+  private static Link other(Link link) {
+    Link mirrored = link.mirrored();
+    return link(link.name() + " right", link.kind(), mirrored.frame(), mirrored.axle());
+  }
+
+  private static RideFigures figures(List<Link> links) {
+    try {
+      return RideFigures.of(new PoseSolver(new Linkage(TRACK_MM, RADIUS_MM, links)));
+    } catch (IllegalStateException atTheEnd) {
+      throw new IllegalArgumentException(
+          "These bars have no motion at ride height: " + atTheEnd.getMessage(), atTheEnd);
+    }
+  }
+}

@@ -1,0 +1,268 @@
+package trammel.planning.figures;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import trammel.engine.strength.Column;
+import trammel.engine.strength.Electrode;
+import trammel.engine.strength.FilletSize;
+import trammel.engine.strength.FilletWeld;
+import trammel.engine.strength.RodEnd;
+import trammel.engine.strength.RoundTubeSection;
+import trammel.planning.fields.Field;
+
+/** Bars that press, welds that hold, joints that tilt: screening figures, no certification. */
+final class StrengthFigures implements FigureGroup {
+  private static final Field<Double> OUTSIDE =
+      Shop.inches("outside", "outside diameter", 0.125, 19);
+  private static final Field<Double> WALL =
+      Shop.inches("wall", "wall thickness; leave it out for solid bar", 0.01, 2).optional();
+  private static final Field<Double> LENGTH =
+      Shop.inches("length", "length from pivot to pivot", 0.5, 700);
+  private static final Field<Double> YIELD = Shop.psi("yield", "yield strength", 8_000, 400_000);
+  private static final Field<Double> END_FACTOR =
+      Field.number("end_factor", "effective length over length: 1 for two pivots", 0.3, 2.5)
+          .withDefault(1.0);
+  private static final Field<Double> MODULUS =
+      Shop.psi("modulus", "Young's modulus", 1_500_000, 70_000_000).withDefault(Shop.fromPsi(29e6));
+  private static final Field<Double> SAFETY =
+      Field.number("safety_factor", "factor the load is divided by", 1, 20).withDefault(2.0);
+  private static final Field<Double> AREA_IN2 =
+      Field.number("area_in2", "area of the section, square inches", 0.001, 1000);
+  private static final Field<Double> RADIUS =
+      Shop.inches("radius", "least radius of gyration", 0.01, 39);
+  private static final Field<Double> LEG = Shop.inches("leg", "leg of the fillet", 0.02, 1.9);
+  private static final Field<Double> ASKED_LEG =
+      Shop.inches("leg", "leg asked about", 0.02, 1.9).withDefault(3.0 / 16 * 25.4);
+  private static final Field<Double> WELD_LENGTH =
+      Shop.inches("length", "length of the weld", 0.05, 3900);
+  private static final Field<String> FILLER =
+      Field.choice("filler", "strength of the filler", List.of("e60", "e70", "e80"))
+          .withDefault("e70");
+  private static final Field<Double> LOAD_ANGLE =
+      Shop.degrees("angle", "angle between the load and the weld's line", 0, 90).withDefault(0.0);
+  private static final Field<Double> THINNER =
+      Shop.inches("thickness", "thickness of the thinner part", 0.01, 7);
+  private static final Field<Double> LOAD = Shop.poundsForce("load", "load", 0, 2_000_000);
+  private static final Field<Double> BASE_TENSILE =
+      Shop.psi("tensile", "tensile strength of the plate", 8_000, 500_000);
+  private static final Field<Double> WELD_STRENGTH =
+      Shop.poundsPerInch("strength", "strength of the weld along its length", 1, 1_000_000);
+  private static final Field<Double> END_WELD =
+      Shop.inches("end_weld", "length of weld across the end", 0, 400).withDefault(0.0);
+  private static final Field<Double> BALL_WIDTH =
+      Shop.inches("ball_width", "width over the faces of the ball", 0.05, 19);
+  private static final Field<Double> BALL =
+      Shop.inches("ball_diameter", "diameter of the ball", 0.05, 19);
+  private static final Field<Double> HOUSING =
+      Shop.inches("housing_width", "width of the housing", 0.02, 19);
+  private static final Field<Double> HEAD =
+      Shop.inches("head_diameter", "outside diameter of the head", 0.05, 38).optional();
+  private static final Field<Double> CHAMFER =
+      Shop.inches("chamfer", "chamfer of the head", 0, 2).withDefault(0.0);
+  private static final Field<Double> CAPACITY =
+      Shop.poundsForce("capacity", "radial static capacity of the rod end", 1, 1_000_000);
+
+  @Override
+  public String title() {
+    return "Strength: bars, welds, joints (screening figures, not certification)";
+  }
+
+  @Override
+  public List<Figure> figures() {
+    return List.of(
+        columnResults(
+                Figure.draft(this, "column", "Load at which a round bar or tube buckles")
+                    .takes(OUTSIDE, WALL, LENGTH, YIELD, END_FACTOR, SAFETY, MODULUS))
+            .by(
+                "Johnson A Sy [1 - SR2/(2 Cc2)] up to Cc = root of (2 pi2 E/Sy), Euler pi2 E I/(K"
+                    + " L)2 beyond",
+                "Shigley, Mechanical Engineering Design, ch. 4, from memory; Wentzell, Machine"
+                    + " Design, ch. 3",
+                "outside=1.75 wall=0.120 length=24 yield=60000"),
+        columnResults(
+                Figure.draft(this, "section-column", "Load at which a bar of any section buckles")
+                    .takes(AREA_IN2, RADIUS, LENGTH, YIELD, END_FACTOR, SAFETY, MODULUS))
+            .by(
+                "as column, with area and least radius of gyration from a table",
+                "Wentzell, Machine Design, ch. 3",
+                "area_in2=2.26 radius=0.5814 length=60 yield=36000 end_factor=0.65"),
+        Figure.draft(this, "fillet-weld", "Load a fillet weld may carry")
+            .takes(LEG, WELD_LENGTH, FILLER, LOAD_ANGLE)
+            .gives("throat", "throat", FigureUnit.LENGTH)
+            .gives(
+                "counted_leg",
+                "leg that counts; a short weld counts as a smaller one",
+                FigureUnit.LENGTH)
+            .gives("per_length", "allowed along the weld", FigureUnit.RATE)
+            .gives("allowed", "allowed load", FigureUnit.FORCE)
+            .gives("design", "design strength by load factors", FigureUnit.FORCE)
+            .gives(
+                "direction_factor",
+                "factor for the load's direction, use 1 unless proved",
+                FigureUnit.RATIO)
+            .by(
+                "0.30 x filler strength x 0.707 leg x length; factor 1 + 0.5 sin^1.5 of the angle",
+                "AWS D1.1; AISC 360 Table J2.5 and section J2.2b",
+                "leg=1/4 length=4"),
+        Figure.draft(this, "fillet-size", "Least and largest leg of a fillet weld")
+            .takes(THINNER, ASKED_LEG)
+            .gives("least_leg", "least leg for the thickness", FigureUnit.LENGTH)
+            .gives("largest_leg", "largest leg along an edge of it", FigureUnit.LENGTH)
+            .gives("least_length", "least length of the leg asked about", FigureUnit.LENGTH)
+            .gives("least_step", "least step of an intermittent weld", FigureUnit.LENGTH)
+            .by(
+                "table by the thinner part; along an edge t, less 1/16 in from 1/4 in; 4 legs",
+                "AISC 360 Table J2.4 and section J2.2b",
+                "thickness=3/16"),
+        Figure.draft(this, "weld-stress", "Stress on the throat of a fillet weld")
+            .takes(LEG, WELD_LENGTH, LOAD, FILLER)
+            .gives("stress", "stress on the throat", FigureUnit.STRESS)
+            .gives("allowed", "allowed on the throat", FigureUnit.STRESS)
+            .by(
+                "load / (0.707 leg x length); allowed 0.30 of the filler",
+                "Jindal, Machine Design, ch. 12; AISC 360 Table J2.5",
+                "leg=1/4 length=4 load=8000"),
+        Figure.draft(
+                this, "weld-base-metal", "Thinnest plate that lets a one-sided fillet work in full")
+            .takes(LEG, FILLER, BASE_TENSILE)
+            .gives("thickness", "thickness", FigureUnit.LENGTH)
+            .by(
+                "0.707 leg x filler strength / plate strength; 3.09 D/Fu for E70, D in sixteenths",
+                "AISC Manual part 9, from memory",
+                "leg=3/16 tensile=58000"),
+        Figure.draft(this, "side-weld", "Length of two side welds for a load")
+            .takes(LOAD, WELD_STRENGTH, END_WELD)
+            .gives("each_side", "length on each side", FigureUnit.LENGTH)
+            .by(
+                "(load / strength - end weld) / 2",
+                "Levinson, Machine Design, ch. 15",
+                "load=60000 strength=3750 end_weld=6"),
+        Figure.draft(this, "misalignment", "How far a spherical joint tilts")
+            .takes(BALL_WIDTH, BALL, HOUSING, HEAD, CHAMFER)
+            .gives("clevis_tilt", "tilt in a clevis, each way", FigureUnit.ANGLE)
+            .gives("ball_tilt", "tilt of the ball in its housing, each way", FigureUnit.ANGLE)
+            .by(
+                "asin(W/E) - asin(H/E); in a clevis asin(W/A) - asin(H/A), A = root of ((D - 2C)2 +"
+                    + " H2)",
+                "rod-end maker's catalog, misalignment formulas",
+                "ball_width=0.75 ball_diameter=1.125 housing_width=0.5625"),
+        Figure.draft(this, "rod-end-load", "Working load of a rod end")
+            .takes(CAPACITY)
+            .gives("working_load", "working load", FigureUnit.FORCE)
+            .by(
+                "a quarter of the radial static capacity",
+                "rod-end maker's terms: keep the working load at or under 1/4",
+                "capacity=12000"));
+  }
+
+  private static Figure.Draft columnResults(Figure.Draft draft) {
+    return draft
+        .gives("slenderness", "slenderness K L/r", FigureUnit.RATIO)
+        .gives("transition", "slenderness at which the formulas meet", FigureUnit.RATIO)
+        .gives("formula", "formula that decides", FigureUnit.WORD)
+        .gives("critical_load", "load at which it gives way", FigureUnit.FORCE)
+        .gives("safe_load", "that load over the safety factor", FigureUnit.FORCE);
+  }
+
+  @Override
+  public void work(String name, FigureInputs given, FigureAnswers answers) {
+    switch (name) {
+      case "column" -> column(roundColumn(given), given, answers);
+      case "section-column" -> column(sectionColumn(given), given, answers);
+      case "fillet-weld" -> filletWeld(given, answers);
+      case "fillet-size" ->
+          answers
+              .put("least_leg", FilletSize.leastLegMm(given.get(THINNER)))
+              .put("largest_leg", FilletSize.largestLegMm(given.get(THINNER)))
+              .put("least_length", FilletSize.leastLengthMm(given.get(ASKED_LEG)))
+              .put("least_step", FilletSize.leastIntermittentLengthMm(given.get(ASKED_LEG)));
+      case "weld-stress" -> {
+        Electrode filler = filler(given);
+        FilletWeld weld = new FilletWeld(given.get(LEG), given.get(WELD_LENGTH), filler);
+        answers
+            .put("stress", weld.throatStressMPa(given.get(LOAD)))
+            .put("allowed", filler.allowableThroatMPa());
+      }
+      case "weld-base-metal" ->
+          answers.put(
+              "thickness",
+              FilletSize.matchingThicknessMm(
+                  given.get(LEG), filler(given), given.get(BASE_TENSILE)));
+      case "side-weld" ->
+          answers.put(
+              "each_side",
+              FilletSize.sideWeldMm(
+                  given.get(LOAD), given.get(WELD_STRENGTH), given.get(END_WELD)));
+      case "misalignment" -> misalignment(given, answers);
+      case "rod-end-load" -> answers.put("working_load", RodEnd.workingLoadN(given.get(CAPACITY)));
+      default -> throw FigureGroup.unknown(name);
+    }
+  }
+
+  private static Column roundColumn(FigureInputs given) {
+    double outsideMm = given.get(OUTSIDE);
+    Optional<Double> wall = given.find(WALL);
+    RoundTubeSection section =
+        wall.isPresent()
+            ? new RoundTubeSection(outsideMm, wall.get())
+            : RoundTubeSection.bar(outsideMm);
+    return new Column(
+        section.areaMm2(),
+        section.leastRadiusOfGyrationMm(),
+        section.toTopMm(),
+        given.get(LENGTH),
+        given.get(END_FACTOR),
+        given.get(YIELD),
+        given.get(MODULUS));
+  }
+
+  /** The distance to the face plays no part in a load without offset; the radius stands in. */
+  private static Column sectionColumn(FigureInputs given) {
+    return new Column(
+        Shop.squareInches(given.get(AREA_IN2)),
+        given.get(RADIUS),
+        given.get(RADIUS),
+        given.get(LENGTH),
+        given.get(END_FACTOR),
+        given.get(YIELD),
+        given.get(MODULUS));
+  }
+
+  private static void column(Column column, FigureInputs given, FigureAnswers answers) {
+    answers
+        .put("slenderness", column.slenderness())
+        .put("transition", column.transitionSlenderness())
+        .put("formula", column.mode().name().toLowerCase(Locale.ROOT))
+        .put("critical_load", column.criticalLoadN())
+        .put("safe_load", column.criticalLoadN() / given.get(SAFETY));
+  }
+
+  private static void filletWeld(FigureInputs given, FigureAnswers answers) {
+    FilletWeld weld = new FilletWeld(given.get(LEG), given.get(WELD_LENGTH), filler(given));
+    answers
+        .put("throat", weld.throatMm())
+        .put("counted_leg", weld.effectiveLegMm())
+        .put("per_length", weld.allowableN() / given.get(WELD_LENGTH))
+        .put("allowed", weld.allowableN())
+        .put("design", weld.designN())
+        .put("direction_factor", FilletWeld.directionFactor(given.get(LOAD_ANGLE)));
+  }
+
+  private static Electrode filler(FigureInputs given) {
+    return Electrode.valueOf(given.get(FILLER).toUpperCase(Locale.ROOT));
+  }
+
+  private static void misalignment(FigureInputs given, FigureAnswers answers) {
+    Optional<Double> head = given.find(HEAD);
+    // Without a head only the tilt of the ball is wanted, which no head takes part in.
+    double headMm = head.isPresent() ? head.get() : 2 * given.get(BALL);
+    RodEnd joint =
+        new RodEnd(
+            given.get(BALL_WIDTH), given.get(BALL), given.get(HOUSING), headMm, given.get(CHAMFER));
+    answers.put("ball_tilt", joint.tiltOfBallRad());
+    if (head.isPresent()) {
+      answers.put("clevis_tilt", joint.tiltInClevisRad());
+    }
+  }
+}

@@ -65,6 +65,7 @@ public final class CheckJson {
       case LENGTH -> "mm";
       case ANGLE -> "rad";
       case FREQUENCY -> "Hz";
+      case ANGULAR_ACCELERATION -> "rad/s2";
       case SHARE, FACTOR -> "1";
     };
   }

@@ -37,6 +37,7 @@ public final class Amounts {
       case LENGTH -> length(value);
       case ANGLE -> printer.angle(value, 2);
       case FREQUENCY -> fixed(value, 2) + " Hz";
+      case ANGULAR_ACCELERATION -> fixed(value, 0) + " rad/s2";
       case SHARE -> fixed(100 * value, 1) + " %";
       case FACTOR -> fixed(value, 2);
     };

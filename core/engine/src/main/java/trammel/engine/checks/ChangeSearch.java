@@ -84,13 +84,44 @@ final class ChangeSearch {
     return high;
   }
 
+  /**
+   * The fewest steps in a stretch whose margin rises and falls again, with nothing good at either
+   * end: closes in on the highest margin by thirds.
+   */
   private long firstGood(Adjustment adjustment, int sign, long from, long to) {
-    for (long steps = from; steps < to; steps++) {
-      if (passes(adjustment, sign * steps)) {
-        return steps;
+    long low = from;
+    long high = to - 1;
+    while (low <= high) {
+      long third = (high - low) / 3;
+      double left = margin(adjustment, sign * (low + third));
+      double right = margin(adjustment, sign * (high - third));
+      if (isGood(left)) {
+        return closeIn(adjustment, sign, from - 1, low + third);
+      }
+      if (isGood(right)) {
+        return closeIn(adjustment, sign, from - 1, high - third);
+      }
+      if (left < right) {
+        low = low + third + 1;
+      } else {
+        high = high - third - 1;
       }
     }
     return -1;
+  }
+
+  private double margin(Adjustment adjustment, long steps) {
+    Optional<Judge.Finding> found = tried(adjustment, steps * adjustment.step());
+    if (found.isEmpty()) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return found.get().verdict() == Verdict.GOOD
+        ? Double.POSITIVE_INFINITY
+        : found.get().limit().margin(found.get().value());
+  }
+
+  private static boolean isGood(double margin) {
+    return margin == Double.POSITIVE_INFINITY;
   }
 
   private boolean passes(Adjustment adjustment, long steps) {

@@ -7,6 +7,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.PoseResult;
 import trammel.engine.motion.PoseSolver;
 
@@ -25,8 +26,11 @@ public final class LayoutAnalysis {
   private final AnalysisSettings settings;
   private final PoseSolver solver;
   private RideState ride;
+  private BarForces barForces;
+  private Clearances clearances;
   private List<AxlePose> heaveSweep;
   private List<AxlePose> envelope;
+  private final List<List<LinkReading>> linkReadings = new ArrayList<>();
   private double reachedShare = 1;
 
   /**
@@ -56,6 +60,22 @@ public final class LayoutAnalysis {
       ride = RideState.of(layout, solver);
     }
     return ride;
+  }
+
+  /** The force in every bar at ride, under every load case. */
+  BarForces barForces() {
+    if (barForces == null) {
+      barForces = BarForces.of(layout, solver.linkage(), settings.loadCases());
+    }
+    return barForces;
+  }
+
+  /** The least gaps over the travel. */
+  Clearances clearances() {
+    if (clearances == null) {
+      clearances = new Clearances(this);
+    }
+    return clearances;
   }
 
   /**
@@ -99,6 +119,18 @@ public final class LayoutAnalysis {
       envelope = List.copyOf(poses);
     }
     return envelope;
+  }
+
+  /**
+   * What the bars do at a pose of the envelope, in the order of the layout's bars.
+   *
+   * @param pose index of the pose in the envelope
+   */
+  List<LinkReading> linkReadings(int pose) {
+    while (linkReadings.size() <= pose) {
+      linkReadings.add(LinkReading.of(solver.linkage(), envelope().get(linkReadings.size())));
+    }
+    return linkReadings.get(pose);
   }
 
   private void addPose(List<AxlePose> poses, double leftMm, double rightMm) {

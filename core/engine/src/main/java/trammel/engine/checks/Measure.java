@@ -8,6 +8,8 @@ public enum Measure {
   ANGLE,
   /** Hz. */
   FREQUENCY,
+  /** rad/s2. */
+  ANGULAR_ACCELERATION,
   /** A share, 1 being 100 %. */
   SHARE,
   /** A plain ratio, such as a safety factor. */

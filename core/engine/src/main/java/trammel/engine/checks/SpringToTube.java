@@ -1,8 +1,11 @@
 package trammel.engine.checks;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Gap;
 import trammel.engine.geometry.Point3;
@@ -11,11 +14,11 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.Placement;
 
-/** Least gap between the outside of a spring and the axle tube over the travel. */
+/** Least gap between the outside of a spring or shock and the axle tube over the travel. */
 record SpringToTube(String id, String title) implements Check {
 
   @Override
@@ -25,23 +28,34 @@ record SpringToTube(String id, String title) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
+    List<Body> units = units(analysis.layout());
     double least = Double.POSITIVE_INFINITY;
     String where = "";
     Capsule tube = tube(analysis.layout().chassis());
     for (AxlePose pose : analysis.envelope()) {
-      Placement placement = pose.placement();
-      Capsule moved = tube.moved(placement);
-      for (SpringUnit spring : analysis.layout().springs()) {
-        Cylinder envelope =
-            new Cylinder(placement.move(spring.axle()), spring.frame(), spring.radiusMm());
-        double gap = Gap.between(envelope, moved).gapMm();
+      Capsule moved = tube.moved(pose.placement());
+      for (Body unit : units) {
+        double gap = Gap.between(unit.at(pose), moved).gapMm();
         if (gap < least) {
           least = gap;
-          where = spring.name() + " " + analysis.describe(pose);
+          where = unit.name() + " " + analysis.describe(pose);
         }
       }
     }
     return new Reading.Value(least, where);
+  }
+
+  private static List<Body> units(Layout layout) {
+    List<Body> units = new ArrayList<>(4);
+    for (SpringUnit spring : layout.springs()) {
+      Cylinder shape = new Cylinder(spring.frame(), spring.axle(), spring.radiusMm());
+      units.add(new Body(spring.name(), shape, Carrier.LINK));
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      Cylinder shape = new Cylinder(shock.frame(), shock.axle(), shock.bodyRadiusMm());
+      units.add(new Body(shock.name(), shape, Carrier.LINK));
+    }
+    return units;
   }
 
   private static Capsule tube(Chassis chassis) {
@@ -55,9 +69,11 @@ record SpringToTube(String id, String title) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     Layout layout = analysis.layout();
-    Set<String> names = Names.ofSprings(layout.springs(), layout.shocks());
+    Set<String> springs = Names.ofSprings(layout.springs(), layout.shocks());
+    Set<String> shocks = Names.ofShocks(layout.shocks(), layout.springs());
     return List.of(
-        new Adjustment.MoveEnds(names, End.AXLE, Direction.FORWARD),
-        new Adjustment.MoveEnds(names, End.AXLE, Direction.UP));
+        new Adjustment.MoveEnds(springs, End.AXLE, Direction.FORWARD),
+        new Adjustment.MoveEnds(springs, End.AXLE, Direction.UP),
+        new Adjustment.MoveEnds(shocks, End.AXLE, Direction.FORWARD));
   }
 }

@@ -18,20 +18,38 @@ public final class StandardChecks {
         new LateralBarAngle("lateral-bar-angle", "lateral bar from level at ride"),
         new LateralShift("lateral-shift", "sideways shift of the axle over the travel"),
         new LinkageReach("linkage-reach", "travel that the bars allow"),
+        new BarBind("bar-bind", "give of any one bushing because the bars bind, all travel"),
+        new JointMisalignment(
+            "joint-misalignment", "tilt of any joint of a bar, share of what it allows"),
         new BumpTravel("bump-travel", "bump travel"),
         new AxleToRail("axle-to-rail", "axle tube to rail at full bump"),
         new Lean("spring-lean", "lean of shock or spring from upright at ride"),
-        new SpringToTube("spring-to-tube", "spring to axle tube, all travel"),
+        new SpringToTube("spring-to-tube", "spring or shock to axle tube, all travel"),
+        new Clearance(
+            "clearance-moving", "what moves to the frame, all travel", ClearanceGroup.FRAME),
+        new Clearance(
+            "clearance-between", "moving parts to each other, all travel", ClearanceGroup.BETWEEN),
+        new Clearance(
+            "clearance-obstacles",
+            "what moves to exhaust, tank, floor or running boards",
+            ClearanceGroup.MOVED_AWAY),
         new ShockTravel("shock-travel-bump", "shock travel left at full bump", true),
         new ShockTravel("shock-travel-droop", "shock travel left at full droop", false),
         new PinionParallel("pinion-parallel", "pinion parallel to transmission output"),
         new JointAngle("front-joint-angle", "front universal joint at ride", true),
         new JointAngle("rear-joint-angle", "rear universal joint at ride", false),
+        new TorsionalAcceleration(
+            "torsional-acceleration", "unevenness that the two joints leave at ride"),
+        new ShaftCriticalSpeed(
+            "shaft-critical-speed", "usable speed of the shaft's tube over its speed"),
         new SlipYoke("slip-room", "room left in front of the slip yoke", true),
         new SlipYoke("slip-engagement", "spline still engaged at the slip yoke", false),
         new AntiSquat("anti-squat", "anti-squat"),
         new RollSteer("roll-steer", "roll steer, understeer positive"),
         new RideFrequency("ride-frequency", "ride frequency at the rear"),
-        new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"));
+        new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"),
+        new BoltStrength("bolt-strength", "safety factor of the bars' bolts in double shear"),
+        new JointRating("joint-rating", "force in a bar, share of its joint's static rating"),
+        new RailModulus("rail-modulus", "section modulus of the notched rail to the original"));
   }
 }

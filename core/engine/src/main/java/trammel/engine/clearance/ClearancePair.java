@@ -3,6 +3,7 @@ package trammel.engine.clearance;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -52,14 +53,24 @@ public record ClearancePair(Body first, Body second, EndCut firstCut, EndCut sec
 
   private static void addPair(
       Body first, Body second, List<Joint> joints, List<ClearancePair> pairs) {
-    if (first.carrier() == second.carrier() && first.carrier() != Carrier.LINK) {
-      return;
+    if (first.carrier() != second.carrier() || first.carrier() == Carrier.LINK) {
+      of(first, second, joints).ifPresent(pairs::add);
     }
+  }
+
+  /**
+   * Two bodies, without what of them is meant to touch.
+   *
+   * @param joints which bodies are meant to touch; those of other bodies do not matter
+   * @return the pair; empty if all of one body is left out
+   * @throws IllegalArgumentException if a joint of the two cuts back one that is not a link
+   */
+  public static Optional<ClearancePair> of(Body first, Body second, List<Joint> joints) {
     EndCut firstCut = cutOf(first, second, joints);
     EndCut secondCut = cutOf(second, first, joints);
-    if (leavesSome(first, firstCut) && leavesSome(second, secondCut)) {
-      pairs.add(new ClearancePair(first, second, firstCut, secondCut));
-    }
+    return leavesSome(first, firstCut) && leavesSome(second, secondCut)
+        ? Optional.of(new ClearancePair(first, second, firstCut, secondCut))
+        : Optional.empty();
   }
 
   private static EndCut cutOf(Body body, Body other, List<Joint> joints) {

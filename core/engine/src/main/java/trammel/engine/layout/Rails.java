@@ -15,8 +15,12 @@ import trammel.engine.Require;
  * @param depthMm height of the rail (mm), above 0
  * @param flangeMm width of the rail (mm), above 0
  * @param wallMm thickness of the rail's steel (mm), above 0
- * @param notchDepthMm depth of the notch cut upward from the underside over the axle (mm), 0 for
- *     none, less than the depth
+ * @param notchDepthMm depth of the notch over the axle that the axle tube sees, up from the
+ *     underside to the lower face of the cap plate (mm), 0 for none, less than the depth
+ * @param notchCapMm thickness of the cap plate that lines the cut (mm), 0 for none; the rail is cut
+ *     deeper by it
+ * @param notchSidePlateMm thickness of the plates on both sides of the rail round the notch (mm), 0
+ *     for none
  */
 public record Rails(
     boolean boxed,
@@ -28,7 +32,9 @@ public record Rails(
     double depthMm,
     double flangeMm,
     double wallMm,
-    double notchDepthMm) {
+    double notchDepthMm,
+    double notchCapMm,
+    double notchSidePlateMm) {
   public Rails {
     Require.positive("rail outside width at the axle (mm)", outsideAtAxleMm);
     Require.positive("rail outside width at the front mounts (mm)", outsideAtFrontMm);
@@ -39,14 +45,44 @@ public record Rails(
     Require.positive("rail flange (mm)", flangeMm);
     Require.within("rail wall (mm)", wallMm, Double.MIN_NORMAL, Math.min(depthMm, flangeMm) / 2);
     Require.notNegative("notch depth (mm)", notchDepthMm);
+    Require.notNegative("cap plate of the notch (mm)", notchCapMm);
+    Require.notNegative("side plate of the notch (mm)", notchSidePlateMm);
     if (notchDepthMm >= depthMm) {
       throw new IllegalArgumentException(
           "notch depth is "
               + notchDepthMm
               + " mm; a rail of "
               + depthMm
-              + " mm depth takes less than that. Raise the frame at ride or ask for less bump travel.");
+              + " mm depth takes less than that. Raise the frame at ride or ask for less bump"
+              + " travel.");
     }
+  }
+
+  /** Rails whose notch, if there is one, has no plates. */
+  public Rails(
+      boolean boxed,
+      double outsideAtAxleMm,
+      double outsideAtFrontMm,
+      double undersideAtAxleMm,
+      double undersideAtFrontMm,
+      double frontMountsForwardMm,
+      double depthMm,
+      double flangeMm,
+      double wallMm,
+      double notchDepthMm) {
+    this(
+        boxed,
+        outsideAtAxleMm,
+        outsideAtFrontMm,
+        undersideAtAxleMm,
+        undersideAtFrontMm,
+        frontMountsForwardMm,
+        depthMm,
+        flangeMm,
+        wallMm,
+        notchDepthMm,
+        0,
+        0);
   }
 
   /** Distance of the rails' outer faces from the centre plane at a station (mm). */
@@ -69,8 +105,24 @@ public record Rails(
     return undersideMm(forwardMm) + depthMm;
   }
 
-  /** These rails with a notch of another depth (mm). */
+  /** Depth to which the rail itself is cut, the cap plate's thickness included (mm); 0 for none. */
+  public double cutDepthMm() {
+    return notchDepthMm > 0 ? notchDepthMm + notchCapMm : 0;
+  }
+
+  /** These rails with a notch of another depth (mm), lined and plated as before. */
   public Rails withNotchDepth(double newNotchDepthMm) {
+    return withNotch(newNotchDepthMm, notchCapMm, notchSidePlateMm);
+  }
+
+  /**
+   * These rails with another notch.
+   *
+   * @param newDepthMm depth that the axle tube sees (mm), 0 for none
+   * @param newCapMm thickness of the cap plate (mm), 0 for none
+   * @param newSidePlateMm thickness of the side plates (mm), 0 for none
+   */
+  public Rails withNotch(double newDepthMm, double newCapMm, double newSidePlateMm) {
     return new Rails(
         boxed,
         outsideAtAxleMm,
@@ -81,7 +133,9 @@ public record Rails(
         depthMm,
         flangeMm,
         wallMm,
-        newNotchDepthMm);
+        newDepthMm,
+        newCapMm,
+        newSidePlateMm);
   }
 
   private double along(double forwardMm, double atAxle, double atFront) {

@@ -93,12 +93,12 @@ final class SampleLayout {
       bars.add(
           bar("upper-" + name, BarRole.UPPER, point(18, side * 14, 18.5), point(0, side * 14, 19)));
     }
-    bars.add(bar("lateral-bar", BarRole.LATERAL, point(-6, 18, 16.5), point(-6, -18, 16.5)));
+    bars.add(bar("lateral-bar", BarRole.LATERAL, point(-10, 18, 15.25), point(-10, -18, 15.25)));
     return bars;
   }
 
   private static Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
-    Joint joint = new Joint("bushed end", 10_000, Math.toRadians(7), 14.3, 50.8, 25.4, 40_000);
+    Joint joint = new Joint("bushed end", 10_000, Math.toRadians(7), 12.7, 50.8, 25.4, 80_000);
     return new Bar(
         name, role, frame, axle, joint, joint, new BarTube(1.75 * INCH, 0.12 * INCH, 379));
   }
@@ -151,6 +151,17 @@ final class SampleLayout {
     limits.put("lateral-bar-angle", Limit.atMost(rad(1), rad(5), source));
     limits.put("lateral-shift", Limit.atMost(INCH / 4, 0.375 * INCH, source));
     limits.put("linkage-reach", Limit.atLeast(1, 1, source));
+    limits.put("bar-bind", Limit.atMost(INCH / 16, INCH / 8, source));
+    limits.put("joint-misalignment", Limit.atMost(0.8, 1, source));
+    for (String group : List.of("moving", "between")) {
+      limits.put("clearance-" + group, Limit.atLeast(INCH / 2, 0, source));
+    }
+    limits.put("clearance-obstacles", Limit.atLeast(INCH / 2, Double.NEGATIVE_INFINITY, source));
+    limits.put("torsional-acceleration", Limit.atMost(300, 500, source));
+    limits.put("shaft-critical-speed", Limit.atLeast(1, 0.9, source));
+    limits.put("bolt-strength", Limit.atLeast(3, 2, source));
+    limits.put("joint-rating", Limit.atMost(0.25, 0.5, source));
+    limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
     limits.put("bump-travel", Limit.atLeast(3 * INCH, 2 * INCH, source));
     limits.put("axle-to-rail", Limit.atLeast(INCH / 2, 0, source));
     limits.put("spring-lean", Limit.atMost(rad(20), rad(25), source));
@@ -172,6 +183,28 @@ final class SampleLayout {
     limits.put("ride-frequency", new Limit(1, 2, 0.8, 2.8, source));
     limits.put("bar-strength", Limit.atLeast(2, 1.3, source));
     return limits;
+  }
+
+  /** The value of a standard check on a layout. */
+  static double value(Layout layout, String id) {
+    return reading(layout, id).value();
+  }
+
+  /** What a standard check that has a value reads on a layout. */
+  static Reading.Value reading(Layout layout, String id) {
+    if (readingOrReason(layout, id) instanceof Reading.Value value) {
+      return value;
+    }
+    throw new AssertionError("check " + id + " has no value");
+  }
+
+  static Reading readingOrReason(Layout layout, String id) {
+    for (Check check : StandardChecks.all()) {
+      if (check.id().equals(id)) {
+        return check.read(new LayoutAnalysis(layout, settings()));
+      }
+    }
+    throw new AssertionError("there is no check " + id);
   }
 
   static double rad(double degrees) {

@@ -41,6 +41,7 @@ final class LimitSection extends CatalogSection {
       case LENGTH -> "length";
       case ANGLE -> "angle";
       case FREQUENCY -> "frequency";
+      case ANGULAR_ACCELERATION -> "acceleration";
       case SHARE -> "share";
       case FACTOR -> "factor";
     };

@@ -121,6 +121,7 @@ public final class LimitText {
       case ANGLE -> Quantities.parse(text, QuantityKind.ANGLE, units);
       case SHARE -> Quantities.parse(text, QuantityKind.PERCENT, units);
       case FREQUENCY -> plain(text, "Hz");
+      case ANGULAR_ACCELERATION -> plain(text, "rad/s2");
       case FACTOR -> plain(text, "");
     };
   }
@@ -148,6 +149,7 @@ public final class LimitText {
       case ANGLE -> "'at most 2 deg' or '0.5 deg to 3 deg'";
       case SHARE -> "'at least 20 %' or '20 % to 140 %'";
       case FREQUENCY -> "'1.0 to 2.0 Hz'";
+      case ANGULAR_ACCELERATION -> "'at most 300 rad/s2'";
       case FACTOR -> "'at least 2.0'";
     };
   }

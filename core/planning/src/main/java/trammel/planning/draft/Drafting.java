@@ -62,8 +62,7 @@ public final class Drafting {
       Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
       Site springSite = new Site(chassis, springOptions, catalog, shown);
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
-      Layout notched =
-          new NotchRule(limits.get("axle-to-rail"), catalog.analysis()).notched(layout);
+      Layout notched = new NotchRule(limits, catalog).notched(layout);
       Judge judge = new Judge(checks(linkage, spring), limits, catalog.analysis());
       return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
     } catch (UnworkableLayoutException | IllegalArgumentException impossible) {

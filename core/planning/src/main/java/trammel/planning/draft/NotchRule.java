@@ -1,28 +1,61 @@
 package trammel.planning.draft;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
+import trammel.engine.checks.NotchedRail;
 import trammel.engine.checks.RailGap;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.PlateMaterial;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the
- * limit allows: as deep as it takes, rounded up to a quarter inch.
+ * limit allows: as deep as it takes, rounded up to a quarter inch, with cap and side plates of the
+ * thinnest plate of the catalog, from 3/16 in up, that gives the rail back its section modulus, or
+ * of the thickest where none does.
  */
 final class NotchRule {
   /** 1/4 in, the step in which notches are made (mm). */
   static final double STEP_MM = 25.4 / 4;
+
+  /** Thinnest plate for notches, 3/16 in: common practice, no source (mm). */
+  private static final double PLATE_MM = 3 * 25.4 / 16;
+
+  /** Thickest, 3/8 in: common practice, no source (mm). */
+  private static final double THICKEST_PLATE_MM = 3 * 25.4 / 8;
 
   /** A lack of less than this is rounding, not a reason to cut a frame (mm). */
   private static final double ROUNDING_MM = 1e-6;
 
   private final Limit axleToRail;
   private final AnalysisSettings settings;
+  private final Limit railModulus;
+  private final List<Double> platesMm = new ArrayList<>();
 
-  NotchRule(Limit axleToRail, AnalysisSettings settings) {
-    this.axleToRail = axleToRail;
-    this.settings = settings;
+  /**
+   * @param limits the limits of the checks; that on the gap from axle to rail asks for a notch
+   * @param catalog the plates to choose from, and what the checks assume
+   */
+  NotchRule(Map<String, Limit> limits, Catalog catalog) {
+    axleToRail = limits.get("axle-to-rail");
+    railModulus = limits.get("rail-modulus");
+    settings = catalog.analysis();
+    for (PlateMaterial plate : catalog.plates().values()) {
+      double thicknessMm = plate.form().thicknessMm();
+      if (thicknessMm > PLATE_MM - ROUNDING_MM && thicknessMm < THICKEST_PLATE_MM + ROUNDING_MM) {
+        platesMm.add(thicknessMm);
+      }
+    }
+    if (platesMm.isEmpty()) {
+      platesMm.add(PLATE_MM);
+    }
+    Collections.sort(platesMm);
   }
 
   Layout notched(Layout layout) {
@@ -33,6 +66,17 @@ final class NotchRule {
     }
     double depthMm = Math.ceil((lackMm - ROUNDING_MM) / STEP_MM) * STEP_MM;
     return layout.withChassis(
-        layout.chassis().withRails(layout.chassis().rails().withNotchDepth(depthMm)));
+        layout.chassis().withRails(plated(layout.chassis().rails().withNotchDepth(depthMm))));
+  }
+
+  private Rails plated(Rails rails) {
+    Rails plated = rails;
+    for (double plateMm : platesMm) {
+      plated = rails.withNotch(rails.notchDepthMm(), plateMm, plateMm);
+      if (NotchedRail.modulusRatio(plated) >= railModulus.goodMin()) {
+        return plated;
+      }
+    }
+    return plated;
   }
 }

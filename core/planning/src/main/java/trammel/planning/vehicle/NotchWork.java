@@ -68,8 +68,14 @@ final class NotchWork {
     }
   }
 
-  /** The thinnest plate that gives the rail back its section modulus, else the thickest. */
+  /**
+   * The plate that the layout was judged with; where it names none, the thinnest that gives the rail
+   * back its section modulus, else the thickest.
+   */
   private PlateMaterial plate() {
+    if (chassis.rails().notchSidePlateMm() > 0) {
+      return MountOptions.nearestPlate(catalog, chassis.rails().notchSidePlateMm());
+    }
     PlateMaterial chosen = MountOptions.nearestPlate(catalog, THINNEST_MM);
     for (PlateMaterial plate : byThickness()) {
       double thicknessMm = plate.form().thicknessMm();

@@ -1,0 +1,194 @@
+package trammel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Masses;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.layout.Traction;
+import trammel.engine.loads.AppliedLoads;
+import trammel.engine.loads.AxleLoads;
+import trammel.engine.loads.DriveTrain;
+import trammel.engine.loads.LoadCase;
+import trammel.engine.loads.LoadedVehicle;
+import trammel.engine.loads.PointForce;
+import trammel.engine.loads.WeightAndSize;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.LinkForces;
+import trammel.engine.motion.Linkage;
+import trammel.engine.motion.Load;
+import trammel.engine.motion.SpringPoint;
+
+/** The force in every bar at ride, under every load case. */
+final class BarForces {
+  /** A bar that carries less than this carries nothing worth judging (N). */
+  private static final double IDLE_N = 1;
+
+  /** Share of the roll stiffness at the rear where it is not measured; common practice. */
+  private static final double REAR_ROLL_SHARE = 0.5;
+
+  /** Share of the engine's torque that reaches the shaft; from memory. */
+  private static final double DRIVE_EFFICIENCY = 0.9;
+
+  /** Rounds of stiffening; each leaves a small part of the excess of the one before. */
+  private static final int STOP_ROUNDS = 8;
+
+  private static final double STOP_TOLERANCE = 0.01;
+
+  private final List<LoadCase> cases;
+  private final double[][] tensionN;
+
+  private BarForces(List<LoadCase> cases, double[][] tensionN) {
+    this.cases = cases;
+    this.tensionN = tensionN;
+  }
+
+  static BarForces of(Layout layout, Linkage linkage, List<LoadCase> cases) {
+    AxleLoads loads = new AxleLoads(vehicle(layout.chassis()));
+    double[][] tensionN = new double[cases.size()][layout.bars().size()];
+    for (int i = 0; i < cases.size(); i++) {
+      LoadCase loadCase = onThisTyre(cases.get(i), layout.chassis().traction());
+      LinkForces forces = betweenStops(layout, linkage, loads(loads.applied(loadCase)));
+      for (int k = 0; k < tensionN[i].length; k++) {
+        tensionN[i][k] = forces.links().get(k).tensionN();
+      }
+    }
+    return new BarForces(cases, tensionN);
+  }
+
+  /**
+   * Forces with the axle no further over in roll than its stops let it go. Springs alone would let
+   * a wheel on a high bump turn the axle far past them, and bars that bind would seem to hold it;
+   * there the springs are taken as stiff as it takes, which is what the bump stop does.
+   */
+  private static LinkForces betweenStops(Layout layout, Linkage linkage, List<Load> loads) {
+    Chassis chassis = layout.chassis();
+    AxlePose ride = AxlePose.atRide(chassis.tyre().loadedRadiusMm());
+    double mostRad =
+        (chassis.travel().bumpMm() + chassis.travel().droopMm()) / chassis.axle().trackMm();
+    double stiffer = 1;
+    LinkForces forces = LinkForces.under(linkage, ride, springs(layout, stiffer), loads);
+    for (int i = 0; i < STOP_ROUNDS; i++) {
+      double over = Math.abs(forces.axleTurnRad().x()) / mostRad;
+      if (over <= 1 + STOP_TOLERANCE) {
+        return forces;
+      }
+      stiffer *= over;
+      forces = LinkForces.under(linkage, ride, springs(layout, stiffer), loads);
+    }
+    return forces;
+  }
+
+  private static List<SpringPoint> springs(Layout layout, double stiffer) {
+    List<SpringPoint> springs = new ArrayList<>(2);
+    for (SpringUnit spring : layout.springs()) {
+      springs.add(
+          new SpringPoint(
+              spring.name(), spring.frame(), spring.axle(), stiffer * spring.rateNPerMm()));
+    }
+    return springs;
+  }
+
+  /** How much worse than allowed, or how safe, a force in a bar is. */
+  interface Rating {
+    /**
+     * The figure of a bar under a force.
+     *
+     * @param bar index of the bar in the layout
+     * @param tensionN force along it, pull positive, never near 0
+     */
+    double of(int bar, double tensionN);
+  }
+
+  /**
+   * The least figure over all bars and load cases, and where it is; empty where nothing loads them.
+   */
+  Reading least(List<Bar> bars, Rating rating) {
+    return worst(bars, rating, 1);
+  }
+
+  /** The greatest figure over all bars and load cases, and where it is. */
+  Reading greatest(List<Bar> bars, Rating rating) {
+    return worst(bars, rating, -1);
+  }
+
+  private Reading worst(List<Bar> bars, Rating rating, int sign) {
+    double worst = Double.POSITIVE_INFINITY;
+    String where = "no load reaches the bars";
+    for (int i = 0; i < tensionN.length; i++) {
+      for (int k = 0; k < bars.size(); k++) {
+        double force = tensionN[i][k];
+        if (Math.abs(force) >= IDLE_N && sign * rating.of(k, force) < worst) {
+          worst = sign * rating.of(k, force);
+          where =
+              bars.get(k).name() + (force < 0 ? " pushed, " : " pulled, ") + cases.get(i).name();
+        }
+      }
+    }
+    return Double.isInfinite(worst)
+        ? new Reading.NotApplicable(where)
+        : new Reading.Value(sign * worst, where);
+  }
+
+  private static LoadCase onThisTyre(LoadCase general, Traction traction) {
+    if (traction.tyreGrip().isEmpty()) {
+      return general;
+    }
+    return new LoadCase(
+        general.name(),
+        general.driveMultiplier(),
+        general.brakingG(),
+        general.corneringG(),
+        general.leftBumpFactor(),
+        general.rightBumpFactor(),
+        traction.tyreGrip().getAsDouble());
+  }
+
+  private static LoadedVehicle vehicle(Chassis chassis) {
+    Masses masses = chassis.masses();
+    return new LoadedVehicle(
+        new WeightAndSize(
+            masses.frontAxleKg(),
+            masses.rearAxleKg(),
+            masses.rearUnsprungKg(),
+            masses.centreOfGravityHeightMm(),
+            chassis.wheelbaseMm(),
+            chassis.axle().trackMm()),
+        driveTrain(chassis),
+        chassis.tyre().loadedRadiusMm(),
+        1 - chassis.traction().frontBrakeShare(),
+        REAR_ROLL_SHARE);
+  }
+
+  /** Where the engine is not known, torque enough to spin the tyres: their grip is the limit. */
+  private static DriveTrain driveTrain(Chassis chassis) {
+    Traction traction = chassis.traction();
+    if (traction.wheelTorqueNmm().isPresent()) {
+      return new DriveTrain(
+          traction.engineTorqueNmm().getAsDouble(),
+          traction.firstGear().getAsDouble(),
+          DRIVE_EFFICIENCY,
+          traction.finalDrive().getAsDouble());
+    }
+    double weightN = 9.81 * chassis.masses().totalKg();
+    double spinsThemNmm = weightN * traction.tyreGrip().orElse(1) * chassis.tyre().loadedRadiusMm();
+    return new DriveTrain(spinsThemNmm, 1, 1, 1);
+  }
+
+  private static List<Load> loads(AppliedLoads applied) {
+    List<Load> loads = new ArrayList<>(applied.forces().size() + 1);
+    for (PointForce force : applied.forces()) {
+      loads.add(
+          Load.force(
+              new Point3(force.xMm(), force.yMm(), force.zMm()),
+              new Vector3(force.forceXN(), force.forceYN(), force.forceZN())));
+    }
+    loads.add(
+        Load.moment(new Vector3(applied.momentXNmm(), applied.momentYNmm(), applied.momentZNmm())));
+    return loads;
+  }
+}

@@ -1,0 +1,76 @@
+package trammel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import trammel.engine.clearance.LeastGap;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+
+/** Least gap of a group of parts over the travel; what is joined is left out. */
+record Clearance(String id, String title, ClearanceGroup group) implements Check {
+
+  @Override
+  public Measure measure() {
+    return Measure.LENGTH;
+  }
+
+  @Override
+  public Reading read(LayoutAnalysis analysis) {
+    Optional<LeastGap> tightest = analysis.clearances().tightest(group);
+    if (tightest.isEmpty()) {
+      return new Reading.NotApplicable("nothing is there that could be in the way");
+    }
+    LeastGap least = tightest.get();
+    return new Reading.Value(least.gap().gapMm(), analysis.clearances().where(least));
+  }
+
+  /** Moves of the ends at which the two parts come closest, with their twins. */
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    List<Adjustment> adjustments = new ArrayList<>();
+    Optional<LeastGap> tightest = analysis.clearances().tightest(group);
+    if (group == ClearanceGroup.MOVED_AWAY || tightest.isEmpty()) {
+      return adjustments;
+    }
+    LeastGap least = tightest.get();
+    Layout layout = analysis.layout();
+    addMoves(adjustments, layout, least.pair().first().name(), least.gap().onFirst());
+    addMoves(adjustments, layout, least.pair().second().name(), least.gap().onSecond());
+    adjustments.add(new Adjustment.ChangeBump());
+    return adjustments;
+  }
+
+  private static void addMoves(
+      List<Adjustment> adjustments, Layout layout, String part, Point3 nearest) {
+    Optional<Bar> bar = layout.bar(part);
+    if (bar.isPresent()) {
+      addMovesOfBars(adjustments, layout, bar.get(), nearest);
+      return;
+    }
+    Set<String> springs = Names.ofSprings(layout.springs(), layout.shocks());
+    Set<String> shocks = Names.ofShocks(layout.shocks(), layout.springs());
+    Set<String> mounted = springs.contains(part) ? springs : shocks;
+    if (mounted.contains(part)) {
+      adjustments.add(new Adjustment.MoveEnds(mounted, End.AXLE, Direction.OUTBOARD));
+      adjustments.add(new Adjustment.MoveEnds(mounted, End.AXLE, Direction.FORWARD));
+    }
+  }
+
+  private static void addMovesOfBars(
+      List<Adjustment> adjustments, Layout layout, Bar bar, Point3 nearest) {
+    Set<String> names = Names.of(layout.bars(bar.role()));
+    boolean atFrame = nearest.distanceMm(bar.frame()) < nearest.distanceMm(bar.axle());
+    End end = atFrame ? End.FRAME : End.AXLE;
+    adjustments.add(new Adjustment.MoveEnds(names, end, Direction.OUTBOARD));
+    adjustments.add(new Adjustment.MoveEnds(names, end, Direction.UP));
+    if (bar.role() == BarRole.LATERAL) {
+      adjustments.add(new Adjustment.MoveEnds(names, end, Direction.FORWARD));
+    }
+  }
+}

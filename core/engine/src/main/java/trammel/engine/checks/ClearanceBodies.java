@@ -1,0 +1,190 @@
+package trammel.engine.checks;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Carrier;
+import trammel.engine.clearance.Cylinder;
+import trammel.engine.clearance.Joint;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Driveline;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Obstacle;
+import trammel.engine.layout.ObstacleKind;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+
+/**
+ * What takes up room under a vehicle, and what of it is joined and so may touch.
+ *
+ * <p>Joined are:
+ *
+ * <ul>
+ *   <li>a bar and the rail on the side of its frame joint, within a bracket's reach of that joint;
+ *   <li>a bar and the axle tube, within a bracket's reach of its axle joint;
+ *   <li>a spring or shock and the rail on its side, within a seat's reach of its upper mount;
+ *   <li>springs and shocks with the axle tube, which a check of its own judges;
+ *   <li>the axle tube with the rails over it, which a check of its own judges with the notch;
+ *   <li>the propeller shaft and the axle tube: between them is the pinion;
+ *   <li>a spring and the shock that runs inside it;
+ *   <li>a tyre and the floor, which has a wheel house over it.
+ * </ul>
+ */
+final class ClearanceBodies {
+  private static final double INCH_MM = 25.4;
+
+  /** What a bar's bracket reaches from its joint, 4 in: common practice, no source (mm). */
+  private static final double BRACKET_MM = 4 * INCH_MM;
+
+  /** What a seat or shock mount reaches along the spring, 2 in: common practice, no source (mm). */
+  private static final double SEAT_MM = 2 * INCH_MM;
+
+  /** Diameter of a propeller shaft that is not measured, 3 1/2 in: from memory (mm). */
+  private static final double USUAL_SHAFT_MM = 3.5 * INCH_MM;
+
+  private static final String TUBE = "axle tube";
+  private static final String SHAFT = "propeller shaft";
+  private static final String LEFT_TYRE = "left tyre";
+  private static final String RIGHT_TYRE = "right tyre";
+
+  private final Layout layout;
+  private final Chassis chassis;
+  private final List<Body> moving = new ArrayList<>();
+  private final List<Body> leftRail;
+  private final List<Body> rightRail;
+  private final List<Body> staying = new ArrayList<>();
+  private final List<Body> movedAway = new ArrayList<>();
+  private final List<Joint> joints = new ArrayList<>();
+
+  ClearanceBodies(Layout layout) {
+    this.layout = layout;
+    chassis = layout.chassis();
+    RailBlocks rails = new RailBlocks(chassis);
+    leftRail = rails.of(true);
+    rightRail = rails.of(false);
+    addAxle();
+    addBars();
+    addSprings();
+    addShaft();
+    addObstacles();
+  }
+
+  /** What moves with the axle or hangs on it. */
+  List<Body> moving() {
+    return moving;
+  }
+
+  /** The rails and what stays bolted to the frame. */
+  List<Body> fixed() {
+    List<Body> fixed = new ArrayList<>(leftRail);
+    fixed.addAll(rightRail);
+    fixed.addAll(staying);
+    return fixed;
+  }
+
+  /** Exhaust, tank, floor and running boards: where they are in the way, they are moved. */
+  List<Body> movedAway() {
+    return movedAway;
+  }
+
+  /** What may touch. */
+  List<Joint> joints() {
+    return joints;
+  }
+
+  private void addObstacles() {
+    Set<String> names = new HashSet<>();
+    for (Obstacle obstacle : chassis.obstacles()) {
+      String name = "the " + obstacle.name();
+      while (!names.add(name)) {
+        name = name + ", another";
+      }
+      Body body = new Body(name, obstacle.shape(), Carrier.FRAME);
+      (obstacle.kind() == ObstacleKind.OTHER ? staying : movedAway).add(body);
+      if (obstacle.kind() == ObstacleKind.BED_FLOOR) {
+        joints.add(Joint.whole(LEFT_TYRE, name));
+        joints.add(Joint.whole(RIGHT_TYRE, name));
+      }
+    }
+  }
+
+  private void addAxle() {
+    double upMm = chassis.axleCentre().zMm();
+    double radiusMm = chassis.axle().tubeRadiusMm();
+    double halfMm = Math.max(1, chassis.axle().flangeToFlangeMm() / 2 - radiusMm);
+    Capsule tube = new Capsule(new Point3(0, halfMm, upMm), new Point3(0, -halfMm, upMm), radiusMm);
+    moving.add(new Body(TUBE, tube, Carrier.AXLE));
+    joinToRails(TUBE, leftRail, Double.POSITIVE_INFINITY);
+    joinToRails(TUBE, rightRail, Double.POSITIVE_INFINITY);
+    addTyre(LEFT_TYRE, 1, upMm);
+    addTyre(RIGHT_TYRE, -1, upMm);
+  }
+
+  private void addTyre(String name, int side, double upMm) {
+    double middleMm = side * chassis.axle().trackMm() / 2;
+    double halfMm = chassis.tyre().widthMm() / 2;
+    Cylinder tyre =
+        new Cylinder(
+            new Point3(0, middleMm - halfMm, upMm),
+            new Point3(0, middleMm + halfMm, upMm),
+            chassis.tyre().freeRadiusMm());
+    moving.add(new Body(name, tyre, Carrier.AXLE));
+  }
+
+  private void addBars() {
+    for (Bar bar : layout.bars()) {
+      Capsule tube = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
+      moving.add(new Body(bar.name(), tube, Carrier.LINK));
+      joints.add(Joint.atAxleEnd(bar.name(), TUBE, BRACKET_MM));
+      joinToRails(bar.name(), railAt(bar.frame()), BRACKET_MM);
+    }
+  }
+
+  private void addSprings() {
+    for (SpringUnit spring : layout.springs()) {
+      Cylinder shape = new Cylinder(spring.frame(), spring.axle(), spring.radiusMm());
+      addMounted(spring.name(), shape, spring.frame());
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      Cylinder shape = new Cylinder(shock.frame(), shock.axle(), shock.bodyRadiusMm());
+      addMounted(shock.name(), shape, shock.frame());
+      for (SpringUnit spring : layout.springs()) {
+        if (spring.frame().equals(shock.frame()) || spring.axle().equals(shock.axle())) {
+          joints.add(Joint.whole(shock.name(), spring.name()));
+        }
+      }
+    }
+  }
+
+  private void addMounted(String name, Cylinder shape, Point3 frame) {
+    moving.add(new Body(name, shape, Carrier.LINK));
+    joints.add(Joint.whole(name, TUBE));
+    joinToRails(name, railAt(frame), SEAT_MM);
+  }
+
+  private void addShaft() {
+    Driveline driveline = chassis.driveline();
+    double radiusMm = driveline.shaftDiameterMm().orElse(USUAL_SHAFT_MM) / 2;
+    Capsule shape = new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
+    moving.add(new Body(SHAFT, shape, Carrier.LINK));
+    joints.add(Joint.whole(SHAFT, TUBE));
+  }
+
+  private List<Body> railAt(Point3 frame) {
+    return frame.yMm() < 0 ? rightRail : leftRail;
+  }
+
+  private void joinToRails(String name, List<Body> rail, double reachMm) {
+    for (Body block : rail) {
+      joints.add(
+          Double.isInfinite(reachMm)
+              ? Joint.whole(name, block.name())
+              : Joint.atFrameEnd(name, block.name(), reachMm));
+    }
+  }
+}

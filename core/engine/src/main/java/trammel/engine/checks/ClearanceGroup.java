@@ -1,0 +1,11 @@
+package trammel.engine.checks;
+
+/** Which gaps a clearance check looks at. */
+enum ClearanceGroup {
+  /** What moves against the rails and what stays bolted to the frame. */
+  FRAME,
+  /** What moves against what else moves. */
+  BETWEEN,
+  /** What moves against exhaust, tank, floor and running boards, which are moved out of its way. */
+  MOVED_AWAY
+}

@@ -69,8 +69,8 @@ final class NotchWork {
   }
 
   /**
-   * The plate that the layout was judged with; where it names none, the thinnest that gives the rail
-   * back its section modulus, else the thickest.
+   * The plate that the layout was judged with; where it names none, the thinnest that gives the
+   * rail back its section modulus, else the thickest.
    */
   private PlateMaterial plate() {
     if (chassis.rails().notchSidePlateMm() > 0) {

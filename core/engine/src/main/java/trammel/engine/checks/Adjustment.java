@@ -24,14 +24,20 @@ public sealed interface Adjustment {
   /** The layout with the change made. */
   Layout apply(Layout layout, double amount);
 
-  /** The kind of quantity that the amount is. */
-  Measure measure();
+  /** The kind of quantity that the amount is; a length unless said otherwise. */
+  default Measure measure() {
+    return Measure.LENGTH;
+  }
 
-  /** The step in which the amount is given, above 0. */
-  double step();
+  /** The step in which the amount is given, above 0; that of mounts unless said otherwise. */
+  default double step() {
+    return MOUNT_STEP_MM;
+  }
 
-  /** The largest amount worth trying, above 0. */
-  double largest();
+  /** The largest amount worth trying, above 0; 6 in unless said otherwise. */
+  default double largest() {
+    return 152.4;
+  }
 
   /**
    * Moves one end of bars, springs or shocks that are named.
@@ -66,21 +72,6 @@ public sealed interface Adjustment {
                   ? shock.withPoint(end, direction.move(shock.point(end), amount))
                   : shock);
       return new Layout(layout.chassis(), bars, springs, shocks);
-    }
-
-    @Override
-    public Measure measure() {
-      return Measure.LENGTH;
-    }
-
-    @Override
-    public double step() {
-      return MOUNT_STEP_MM;
-    }
-
-    @Override
-    public double largest() {
-      return 152.4;
     }
   }
 
@@ -152,16 +143,6 @@ public sealed interface Adjustment {
     }
 
     @Override
-    public Measure measure() {
-      return Measure.LENGTH;
-    }
-
-    @Override
-    public double step() {
-      return MOUNT_STEP_MM;
-    }
-
-    @Override
     public double largest() {
       return 76.2;
     }
@@ -174,16 +155,6 @@ public sealed interface Adjustment {
       Travel travel = layout.chassis().travel();
       return layout.withChassis(
           layout.chassis().withTravel(new Travel(travel.bumpMm(), travel.droopMm() + amount)));
-    }
-
-    @Override
-    public Measure measure() {
-      return Measure.LENGTH;
-    }
-
-    @Override
-    public double step() {
-      return MOUNT_STEP_MM;
     }
 
     @Override
@@ -202,21 +173,6 @@ public sealed interface Adjustment {
       Chassis chassis = layout.chassis();
       return layout.withChassis(
           chassis.withDriveline(chassis.driveline().withShaftLengthened(amount)));
-    }
-
-    @Override
-    public Measure measure() {
-      return Measure.LENGTH;
-    }
-
-    @Override
-    public double step() {
-      return MOUNT_STEP_MM;
-    }
-
-    @Override
-    public double largest() {
-      return 152.4;
     }
   }
 

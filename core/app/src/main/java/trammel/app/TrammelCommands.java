@@ -9,6 +9,7 @@ import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
 import trammel.app.commands.QuoteCommand;
+import trammel.app.commands.TravelCommand;
 
 /** The commands of Trammel: one line in the list and one in the switch for each. */
 final class TrammelCommands implements CommandTable {
@@ -16,6 +17,7 @@ final class TrammelCommands implements CommandTable {
       List.of(
           new Entry("layouts", "The linkages and springs that are installed, with their options."),
           new Entry("check", "The layout of a job and every check, worst first."),
+          new Entry("travel", "The curves of a job through heave and roll."),
           new Entry("plan", "Parts, tubes, plates, welds and hours of a job."),
           new Entry("quote", "A job from its measurements to its price."),
           new Entry("order", "One material order a supplier over one or many jobs."),
@@ -34,6 +36,7 @@ final class TrammelCommands implements CommandTable {
     return switch (name) {
       case "layouts" -> new LayoutsCommand();
       case "check" -> new CheckCommand();
+      case "travel" -> new TravelCommand();
       case "plan" -> new PlanCommand();
       case "quote" -> new QuoteCommand();
       case "order" -> new OrderCommand();

@@ -1,0 +1,23 @@
+package trammel.app.drawings;
+
+/**
+ * How a line is drawn.
+ *
+ * @param colour colour by its SVG name or number
+ * @param widthMm width of the line (mm)
+ * @param dashes lengths of dashes and gaps (mm); empty for a full line
+ */
+public record Pen(String colour, double widthMm, String dashes) {
+  /** The accent: the curve that matters most. */
+  public static final Pen ACCENT = new Pen("#b3261e", 0.6, "");
+
+  /** A second curve, told apart without colour too. */
+  public static final Pen DASHED = new Pen("black", 0.45, "2.2 1.2");
+
+  /** A third curve. */
+  public static final Pen DOTTED = new Pen("black", 0.45, "0.5 1");
+
+  static final Pen FRAME = new Pen("black", 0.25, "");
+  static final Pen GRID = new Pen("#c8c8c8", 0.12, "");
+  static final Pen AXIS = new Pen("black", 0.18, "1 1");
+}

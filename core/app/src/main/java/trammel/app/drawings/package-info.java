@@ -1,0 +1,2 @@
+/** Drawings on paper, written as SVG. */
+package trammel.app.drawings;

@@ -76,17 +76,19 @@ public final class Judge {
   }
 
   /** A check's value, its limit and its verdict; empty when the check yields no value. */
-  Optional<Finding> find(Check check, LayoutAnalysis analysis) {
+  public Optional<Finding> find(Check check, LayoutAnalysis analysis) {
     return check.read(analysis) instanceof Reading.Value value
         ? Optional.of(finding(check, value, analysis))
         : Optional.empty();
   }
 
-  List<Check> checks() {
+  /** The checks, in the order given. */
+  public List<Check> checks() {
     return checks;
   }
 
-  AnalysisSettings settings() {
+  /** What the analysis assumes. */
+  public AnalysisSettings settings() {
     return settings;
   }
 
@@ -105,6 +107,14 @@ public final class Judge {
     return 2;
   }
 
-  /** A judged value on the way to its result. */
-  record Finding(Check check, double value, String where, Limit limit, Verdict verdict) {}
+  /**
+   * A judged value, before anything is tried to better it.
+   *
+   * @param check the check
+   * @param value its value
+   * @param where which part, at which pose
+   * @param limit what it is held against
+   * @param verdict what the limit says
+   */
+  public record Finding(Check check, double value, String where, Limit limit, Verdict verdict) {}
 }

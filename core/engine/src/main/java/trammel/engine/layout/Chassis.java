@@ -98,4 +98,40 @@ public record Chassis(
         obstacles,
         newTravel);
   }
+
+  /** This chassis with other wheelbases (mm). */
+  public Chassis withWheelbases(double leftMm, double rightMm) {
+    return new Chassis(
+        leftMm, rightMm, masses, traction, tyre, axle, rails, driveline, obstacles, travel);
+  }
+
+  /** This chassis with other weights. */
+  public Chassis withMasses(Masses newMasses) {
+    return new Chassis(
+        wheelbaseLeftMm,
+        wheelbaseRightMm,
+        newMasses,
+        traction,
+        tyre,
+        axle,
+        rails,
+        driveline,
+        obstacles,
+        travel);
+  }
+
+  /** This chassis on another tyre. */
+  public Chassis withTyre(Tyre newTyre) {
+    return new Chassis(
+        wheelbaseLeftMm,
+        wheelbaseRightMm,
+        masses,
+        traction,
+        newTyre,
+        axle,
+        rails,
+        driveline,
+        obstacles,
+        travel);
+  }
 }

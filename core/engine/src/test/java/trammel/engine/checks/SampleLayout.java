@@ -26,18 +26,18 @@ import trammel.engine.layout.Tyre;
 import trammel.engine.loads.LoadCase;
 
 /** An invented pickup on four bars and a lateral bar, all figures good, in inches and degrees. */
-final class SampleLayout {
-  static final double INCH = 25.4;
+public final class SampleLayout {
+  public static final double INCH = 25.4;
   private static final double POUND_KG = 0.45359237;
   private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
 
   private SampleLayout() {}
 
-  static Layout good() {
+  public static Layout good() {
     return new Layout(chassis(), bars(), springs(), shocks());
   }
 
-  static AnalysisSettings settings() {
+  public static AnalysisSettings settings() {
     return new AnalysisSettings(75 * 0.44704, LoadCase.usual());
   }
 
@@ -140,7 +140,7 @@ final class SampleLayout {
   }
 
   /** The limits of the project's own table; common practice, no source. */
-  static Map<String, Limit> limits() {
+  public static Map<String, Limit> limits() {
     String source = "common practice, no source";
     Map<String, Limit> limits = new HashMap<>();
     limits.put("wheelbase-square", Limit.atMost(INCH / 16, INCH / 4, source));

@@ -2,6 +2,7 @@ package trammel.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.estimate.Counts;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.money.Money;
 import trammel.planning.order.MaterialOrder;
@@ -24,7 +25,7 @@ public final class OrderText {
     for (SupplierOrder supplier : order.suppliers()) {
       total = total == null ? supplier.total() : total.plus(supplier.total());
       text.append('\n').append(supplier.supplier()).append(", there in ");
-      text.append(supplier.leadDays()).append(" working days\n");
+      text.append(Counts.of(supplier.leadDays(), "working day")).append('\n');
       Table table = new Table("rllr");
       for (OrderLine line : supplier.lines()) {
         table.row(

@@ -28,7 +28,7 @@ import trammel.planning.work.WorkPlan;
  * and several jobs are cut from them together.
  */
 public final class Ordering {
-  private static final int QUANTITY_PLACES = 2;
+  private static final int QUANTITY_PLACES = 3;
 
   private final Catalog catalog;
   private final QuantityPrinter printer;

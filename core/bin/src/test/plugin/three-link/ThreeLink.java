@@ -102,7 +102,7 @@ public final class ThreeLink implements AxleLinkage {
       plan.add(
           WeldSeam.along(
               "brackets of " + bar.name(),
-              new FilletWeld(4.76),
+              FilletWeld.ofLeg(4.76),
               400,
               2,
               WeldPosition.HORIZONTAL,

@@ -1,0 +1,67 @@
+package trammel.planning.cutting.outlines;
+
+import java.util.List;
+import trammel.planning.cutting.Quantities;
+import trammel.planning.cutting.StockShortageException;
+import trammel.planning.cutting.sheets.SheetStock;
+
+/**
+ * Outlines of one thickness to be nested on sheets and drops at the least price.
+ *
+ * @param stock the sheets to choose from
+ * @param parts the parts needed
+ * @param marginMm strip along every edge that is not used, mm
+ * @param kerfMm least distance between parts, mm
+ */
+public record NestingProblem(
+    List<SheetStock> stock, List<OutlinePart> parts, double marginMm, double kerfMm) {
+  private static final double TOLERANCE_MM = 1e-6;
+
+  /**
+   * @throws IllegalArgumentException when a value is impossible
+   * @throws StockShortageException when a part fits no sheet
+   */
+  public NestingProblem {
+    stock = List.copyOf(stock);
+    parts = List.copyOf(parts);
+    Quantities.requireLength(marginMm, "the margin");
+    Quantities.requireLength(kerfMm, "the kerf");
+    for (OutlinePart part : parts) {
+      requireFits(part, stock, marginMm);
+    }
+  }
+
+  private static void requireFits(OutlinePart part, List<SheetStock> stock, double marginMm) {
+    double largestWidthMm = 0;
+    double largestHeightMm = 0;
+    OutlineShape first = OutlineShape.of(part, part.turnsDeg().get(0));
+    for (SheetStock sheet : stock) {
+      double widthMm = sheet.widthMm() - 2 * marginMm + TOLERANCE_MM;
+      double heightMm = sheet.heightMm() - 2 * marginMm + TOLERANCE_MM;
+      for (double turnDeg : part.turnsDeg()) {
+        OutlineShape shape = OutlineShape.of(part, turnDeg);
+        if (sheet.available().orElse(1) > 0
+            && shape.width() <= widthMm
+            && shape.height() <= heightMm) {
+          return;
+        }
+      }
+      if (widthMm * heightMm > largestWidthMm * largestHeightMm) {
+        largestWidthMm = widthMm;
+        largestHeightMm = heightMm;
+      }
+    }
+    throw new StockShortageException(
+        "the part "
+            + part.id()
+            + " is "
+            + Quantities.millimetres(first.width())
+            + " x "
+            + Quantities.millimetres(first.height())
+            + "; the largest sheet gives at most "
+            + Quantities.millimetres(largestWidthMm)
+            + " x "
+            + Quantities.millimetres(largestHeightMm)
+            + " whichever way the part may lie. Add a larger sheet, or split the part.");
+  }
+}

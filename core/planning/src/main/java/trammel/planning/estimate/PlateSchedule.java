@@ -18,7 +18,7 @@ import trammel.planning.work.PlateNeed;
 /** Plans the cutting of every plate that a job needs, each as the rectangle round its outline. */
 final class PlateSchedule {
   /** Effort of the search a thickness: the same plan on every machine, in some milliseconds. */
-  private static final long EFFORT = 200;
+  private static final long EFFORT = 30;
 
   private final Catalog catalog;
 

@@ -3,6 +3,7 @@ package trammel.app;
 import java.util.List;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CompareCommand;
+import trammel.app.commands.CutCommand;
 import trammel.app.commands.FigureCommand;
 import trammel.app.commands.LayoutsCommand;
 import trammel.app.commands.MotionCommand;
@@ -23,6 +24,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("order", "One material order a supplier over one or many jobs."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           new Entry("motion", "The engine alone on a bare linkage file."),
+          new Entry("cut", "A bare cut list from bars, sheets or a strip."),
           new Entry("figure", "The bench figures: any single formula of the tool."));
 
   @Override
@@ -42,6 +44,7 @@ final class TrammelCommands implements CommandTable {
       case "order" -> new OrderCommand();
       case "compare" -> new CompareCommand();
       case "motion" -> new MotionCommand();
+      case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();
       default -> throw new IllegalArgumentException("There is no command '" + name + "'.");
     };

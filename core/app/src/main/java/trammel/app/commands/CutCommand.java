@@ -1,0 +1,94 @@
+package trammel.app.commands;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import trammel.app.Command;
+import trammel.app.CommandFailure;
+import trammel.app.ExitCode;
+import trammel.app.Screen;
+import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Syntax;
+import trammel.app.cutfile.CutFile;
+import trammel.app.cutfile.CutFileReader;
+import trammel.app.cutfile.CutJson;
+import trammel.app.cutfile.CutPlan;
+import trammel.app.cutfile.CutStudy;
+import trammel.app.json.Json;
+import trammel.app.text.CutText;
+import trammel.planning.document.Problem;
+
+/** Cuts a bare list of pieces or parts from bars, sheets or a strip. */
+public final class CutCommand implements Command {
+  private static final String TIME = "--time";
+  private static final String JSON = "--json";
+  private static final BigDecimal LEAST_SECONDS = new BigDecimal("0.01");
+  private static final BigDecimal MOST_SECONDS = new BigDecimal("3600");
+  private static final int LONGEST_NUMBER = 12;
+
+  @Override
+  public Syntax syntax() {
+    return Syntax.of(
+            "Cuts a bare list from bars, sheets or a strip at the least price or length. Sizes are"
+                + " printed in the unit of the file.")
+        .argument(
+            "FILE",
+            "The list, JSON or YAML in one of the formats "
+                + String.join(", ", CutFile.FORMATS)
+                + ".")
+        .option(
+            TIME,
+            "SECONDS",
+            "Longest time for the search; without it 10 for bars, 1 for rectangles on sheets,"
+                + " 2 on a strip, and some more for outlines.")
+        .flag(JSON, "Print for a machine: JSON, with the place of every piece.");
+  }
+
+  @Override
+  public ExitCode run(Arguments arguments, Screen screen) {
+    Optional<Duration> limit = limit(arguments);
+    CutFile file = CutFileReader.read(Path.of(arguments.argument("FILE")));
+    for (Problem remark : file.remarks()) {
+      screen.err().println("Note: " + remark.text());
+    }
+    List<CutPlan> plans = CutStudy.of(file, limit);
+    if (arguments.has(JSON)) {
+      screen.out().println(Json.text(CutJson.of(file, plans)));
+    } else {
+      screen.out().print(new CutText(file, plans).text());
+    }
+    return ExitCode.DONE;
+  }
+
+  private static Optional<Duration> limit(Arguments arguments) {
+    Optional<String> word = arguments.value(TIME);
+    if (word.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<BigDecimal> seconds = decimal(word.get());
+    if (seconds.isEmpty()
+        || seconds.get().compareTo(LEAST_SECONDS) < 0
+        || seconds.get().compareTo(MOST_SECONDS) > 0) {
+      throw CommandFailure.badInput(
+          TIME
+              + " was given '"
+              + word.get()
+              + "'; give a number of seconds from "
+              + LEAST_SECONDS
+              + " to "
+              + MOST_SECONDS
+              + ", such as 2.");
+    }
+    return Optional.of(Duration.ofMillis((long) (1000 * seconds.get().doubleValue())));
+  }
+
+  private static Optional<BigDecimal> decimal(String word) {
+    try {
+      return word.length() > LONGEST_NUMBER ? Optional.empty() : Optional.of(new BigDecimal(word));
+    } catch (NumberFormatException notANumber) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,283 @@
+package trammel.app.cutfile;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import trammel.planning.cutting.StockShortageException;
+import trammel.planning.cutting.bars.BarCutter;
+import trammel.planning.cutting.bars.BarCuttingPlan;
+import trammel.planning.cutting.bars.BarStock;
+import trammel.planning.cutting.bars.CutBar;
+import trammel.planning.cutting.bars.PlacedPiece;
+import trammel.planning.cutting.outlines.NestedSheet;
+import trammel.planning.cutting.outlines.NestingCutter;
+import trammel.planning.cutting.outlines.NestingPlan;
+import trammel.planning.cutting.outlines.NestingStripCutter;
+import trammel.planning.cutting.outlines.NestingStripPlan;
+import trammel.planning.cutting.outlines.PlacedOutline;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.PlacedPart;
+import trammel.planning.cutting.sheets.SheetCutter;
+import trammel.planning.cutting.sheets.SheetCuttingPlan;
+import trammel.planning.cutting.sheets.SheetStock;
+import trammel.planning.cutting.sheets.StripCutter;
+import trammel.planning.cutting.sheets.StripPlan;
+import trammel.planning.document.BadInputException;
+import trammel.planning.document.Location;
+import trammel.planning.document.Problem;
+
+/** Cuts what a file asks for. */
+public final class CutStudy {
+  private static final String STRIP = "strip";
+  private static final double SHORTEST_SECONDS = 0.01;
+
+  private final CutFile file;
+  private final Optional<Duration> limit;
+
+  private CutStudy(CutFile file, Optional<Duration> limit) {
+    this.file = file;
+    this.limit = limit;
+  }
+
+  /**
+   * The plans of a file: one for each section of bars, one for anything else.
+   *
+   * @param limit longest time for the whole file; empty for the usual time of its kind
+   * @throws BadInputException if the stock does not hold the pieces
+   */
+  public static List<CutPlan> of(CutFile file, Optional<Duration> limit) {
+    return new CutStudy(file, limit).plans();
+  }
+
+  private List<CutPlan> plans() {
+    if (file.task() instanceof CutTask.Bars bars) {
+      return sections(bars.sections());
+    }
+    return List.of(single());
+  }
+
+  private CutPlan single() {
+    CutTask task = file.task();
+    Location place = stockPlace(task);
+    try {
+      if (task instanceof CutTask.Sheets sheets) {
+        return sheets(sheets);
+      }
+      if (task instanceof CutTask.Strip strip) {
+        return strip(strip);
+      }
+      if (task instanceof CutTask.Outlines outlines) {
+        return outlines(outlines);
+      }
+      return outlineStrip((CutTask.OutlineStrip) task);
+    } catch (StockShortageException shortage) {
+      throw shortage(place);
+    }
+  }
+
+  private static Location stockPlace(CutTask task) {
+    if (task instanceof CutTask.Sheets sheets) {
+      return sheets.stockPlace();
+    }
+    if (task instanceof CutTask.Strip strip) {
+      return strip.stockPlace();
+    }
+    return task instanceof CutTask.Outlines outlines
+        ? outlines.stockPlace()
+        : ((CutTask.OutlineStrip) task).stockPlace();
+  }
+
+  private static BadInputException shortage(Location place) {
+    return new BadInputException(
+        List.of(
+            Problem.error(
+                place,
+                "stock on which not all pieces could be placed in the time given",
+                "stock that holds all pieces, with the kerf between them",
+                "Raise the number available, add a larger size, or give more --time.")));
+  }
+
+  private Duration limit(Duration usual) {
+    return limit.orElse(usual);
+  }
+
+  // Bars
+
+  /** The time that is left is shared by the sections that are left. */
+  private List<CutPlan> sections(List<CutTask.Section> sections) {
+    long end = System.nanoTime() + limit(BarCutter.USUAL_LIMIT).toNanos();
+    List<CutPlan> plans = new ArrayList<>(sections.size());
+    for (int i = 0; i < sections.size(); i++) {
+      double left = (end - System.nanoTime()) * 1e-9 / (sections.size() - i);
+      long millis = (long) (1000 * Math.max(SHORTEST_SECONDS, left));
+      plans.add(section(sections.get(i), new BarCutter(Duration.ofMillis(millis))));
+    }
+    return plans;
+  }
+
+  private static CutPlan section(CutTask.Section section, BarCutter cutter) {
+    BarCuttingPlan plan;
+    try {
+      plan = cutter.cut(section.problem());
+    } catch (StockShortageException shortage) {
+      throw shortage(section.stockPlace());
+    }
+    List<CutStock> bars = new ArrayList<>(plan.bars().size());
+    for (CutBar bar : plan.bars()) {
+      List<CutPiece> pieces = new ArrayList<>(bar.pieces().size());
+      for (PlacedPiece piece : bar.pieces()) {
+        pieces.add(
+            new CutPiece(
+                "",
+                List.of(new BigDecimal(piece.pieceId())),
+                CutNumbers.plain(piece.atMm()),
+                BigDecimal.ZERO,
+                BigDecimal.ZERO));
+      }
+      bars.add(
+          new CutStock(
+              bar.stock().id(),
+              List.of(CutNumbers.plain(bar.stock().lengthMm())),
+              pieces,
+              Optional.of(CutNumbers.plain(Math.max(0, bar.offcutMm())))));
+    }
+    return new CutPlan(
+        section.name(),
+        barMeasure(section.problem().stock()),
+        CutNumbers.plain(plan.price()),
+        CutNumbers.plain(plan.lowerBound()),
+        plan.status(),
+        plan.seconds(),
+        bars);
+  }
+
+  private static CutPlan.Measure barMeasure(List<BarStock> stock) {
+    for (BarStock bar : stock) {
+      if (bar.price().compareTo(BigDecimal.ONE) != 0) {
+        return CutPlan.Measure.PRICE;
+      }
+    }
+    return CutPlan.Measure.COUNT;
+  }
+
+  // Rectangles
+
+  private CutPlan sheets(CutTask.Sheets task) {
+    SheetCuttingPlan plan = new SheetCutter(limit(SheetCutter.USUAL_LIMIT)).cut(task.problem());
+    List<CutStock> sheets = new ArrayList<>(plan.sheets().size());
+    for (CutSheet sheet : plan.sheets()) {
+      sheets.add(sheet(sheet.stock(), rectangles(sheet.parts(), task.sizes())));
+    }
+    return new CutPlan(
+        "",
+        sheetMeasure(task.problem().stock()),
+        CutNumbers.plain(plan.price()),
+        CutNumbers.plain(plan.lowerBound()),
+        plan.status(),
+        plan.seconds(),
+        sheets);
+  }
+
+  private static CutStock sheet(SheetStock stock, List<CutPiece> pieces) {
+    return new CutStock(
+        stock.id(),
+        List.of(CutNumbers.plain(stock.widthMm()), CutNumbers.plain(stock.heightMm())),
+        pieces,
+        Optional.empty());
+  }
+
+  private static CutPlan.Measure sheetMeasure(List<SheetStock> stock) {
+    for (SheetStock sheet : stock) {
+      if (sheet.price().compareTo(BigDecimal.ONE) != 0) {
+        return CutPlan.Measure.PRICE;
+      }
+    }
+    return CutPlan.Measure.COUNT;
+  }
+
+  private static List<CutPiece> rectangles(List<PlacedPart> parts, List<List<BigDecimal>> sizes) {
+    List<CutPiece> pieces = new ArrayList<>(parts.size());
+    for (PlacedPart part : parts) {
+      pieces.add(
+          new CutPiece(
+              "",
+              sizes.get(Integer.parseInt(part.partId())),
+              CutNumbers.plain(part.xMm()),
+              CutNumbers.plain(part.yMm()),
+              part.turned() ? BigDecimal.valueOf(90) : BigDecimal.ZERO));
+    }
+    return pieces;
+  }
+
+  private CutPlan strip(CutTask.Strip task) {
+    StripPlan plan = new StripCutter(limit(StripCutter.USUAL_LIMIT)).cut(task.problem());
+    BigDecimal length = CutNumbers.plain(plan.lengthMm());
+    return new CutPlan(
+        "",
+        CutPlan.Measure.LENGTH,
+        length,
+        CutNumbers.plain(plan.lowerBoundMm()),
+        plan.status(),
+        plan.seconds(),
+        List.of(
+            new CutStock(
+                STRIP,
+                List.of(CutNumbers.plain(task.problem().widthMm()), length),
+                rectangles(plan.parts(), task.sizes()),
+                Optional.empty())));
+  }
+
+  // Outlines
+
+  private CutPlan outlines(CutTask.Outlines task) {
+    NestingPlan plan = new NestingCutter(limit(NestingCutter.USUAL_LIMIT)).cut(task.problem());
+    List<CutStock> sheets = new ArrayList<>(plan.sheets().size());
+    for (NestedSheet sheet : plan.sheets()) {
+      sheets.add(sheet(sheet.stock(), placed(sheet.parts(), task.ids())));
+    }
+    return new CutPlan(
+        "",
+        sheetMeasure(task.problem().stock()),
+        CutNumbers.plain(plan.price()),
+        CutNumbers.plain(plan.lowerBound()),
+        plan.status(),
+        plan.seconds(),
+        sheets);
+  }
+
+  private CutPlan outlineStrip(CutTask.OutlineStrip task) {
+    NestingStripPlan plan =
+        new NestingStripCutter(limit(NestingStripCutter.USUAL_LIMIT)).cut(task.problem());
+    BigDecimal length = CutNumbers.exact(plan.lengthMm());
+    return new CutPlan(
+        "",
+        CutPlan.Measure.LENGTH,
+        length,
+        CutNumbers.exact(plan.lowerBoundMm()),
+        plan.status(),
+        plan.seconds(),
+        List.of(
+            new CutStock(
+                STRIP,
+                List.of(length, CutNumbers.plain(task.problem().widthMm())),
+                placed(plan.parts(), task.ids()),
+                Optional.empty())));
+  }
+
+  private static List<CutPiece> placed(List<PlacedOutline> parts, Map<String, Object> ids) {
+    List<CutPiece> pieces = new ArrayList<>(parts.size());
+    for (PlacedOutline part : parts) {
+      pieces.add(
+          new CutPiece(
+              ids.get(part.partId()),
+              List.of(),
+              CutNumbers.exact(part.xMm()),
+              CutNumbers.exact(part.yMm()),
+              CutNumbers.exact(part.turnDeg())));
+    }
+    return pieces;
+  }
+}

@@ -42,39 +42,28 @@ final class ConvexPiece {
     maxY = highY;
   }
 
-  /**
-   * How far two pieces are apart along the best of their side normals; negative when they overlap,
-   * by how far one must move. Never more than the true distance (separating axis theorem).
-   *
-   * @param dx x of the other piece's origin less that of this one
-   * @param dy the same in y
-   * @param enough stops looking once they are known to be this far apart
-   */
-  double apart(ConvexPiece other, double dx, double dy, double enough) {
-    double best = side(other, dx, dy, enough, Double.NEGATIVE_INFINITY);
-    return best >= enough ? best : other.side(this, -dx, -dy, enough, best);
+  int sides() {
+    return x.length;
   }
 
-  private double side(ConvexPiece other, double dx, double dy, double enough, double known) {
-    double best = known;
-    for (int i = 0; i < normalX.length; i++) {
-      double nx = normalX[i];
-      double ny = normalY[i];
-      double shift = nx * dx + ny * dy - offset[i];
-      double nearest = Double.POSITIVE_INFINITY;
-      for (int j = 0; j < other.x.length; j++) {
-        double reach = nx * other.x[j] + ny * other.y[j];
-        if (reach < nearest) {
-          nearest = reach;
-        }
-      }
-      if (nearest + shift > best) {
-        best = nearest + shift;
-        if (best >= enough) {
-          return best;
-        }
-      }
+  double normalX(int side) {
+    return normalX[side];
+  }
+
+  double normalY(int side) {
+    return normalY[side];
+  }
+
+  double offset(int side) {
+    return offset[side];
+  }
+
+  /** Least reach of any corner along a direction. */
+  double nearest(double directionX, double directionY) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < x.length; i++) {
+      nearest = Math.min(nearest, directionX * x[i] + directionY * y[i]);
     }
-    return best;
+    return nearest;
   }
 }

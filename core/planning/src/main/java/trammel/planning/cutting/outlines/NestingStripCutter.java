@@ -91,13 +91,17 @@ public final class NestingStripCutter {
   /** One strip being shortened. */
   private static final class Search {
     private static final long SEED = 20_260_105L;
-    private static final double[] SHORTER = {0.06, 0.03, 0.015, 0.008, 0.004, 0.002, 0.001};
+    private static final double[] SHORTER = {0.02, 0.01, 0.005, 0.0025, 0.001};
+    private static final double[] DENSITIES = {0.8, 0.74, 0.68, 0.6, 0.5};
     private static final int PATIENCE = 60;
+    private static final int SQUEEZE_PATIENCE = 40;
     private static final double NOISE = 1e-9;
     private static final double RECTANGLE_PART = 0.05;
     private static final double TOLERANCE_MM = 2e-6;
 
     private final double clearance;
+    private final double areaMm2;
+    private final double longest;
     private final Deadline deadline;
     private final Random random = new Random(SEED);
     private final Nest nest;
@@ -110,6 +114,16 @@ public final class NestingStripCutter {
       this.nest = new Nest(items, new double[] {0}, new double[] {widthMm});
       this.clearance = problem.kerfMm() + NOISE * widthMm;
       this.separation = new OutlineSeparation(nest, clearance, random);
+      double area = 0;
+      for (OutlinePart part : problem.parts()) {
+        area += part.areaMm2() * part.quantity();
+      }
+      this.areaMm2 = area;
+      double most = 0;
+      for (int i = 0; i < items.length; i++) {
+        most = Math.max(most, nest.shape(i).width());
+      }
+      this.longest = most;
       rectangles();
       this.best = nest.copy();
     }
@@ -143,6 +157,7 @@ public final class NestingStripCutter {
     }
 
     void run() {
+      squeeze();
       int pace = 0;
       int failures = 0;
       while (!deadline.isPast()) {
@@ -156,10 +171,31 @@ public final class NestingStripCutter {
         } else {
           failures++;
           nest.copyFrom(best);
-          if (failures > (pace < 3 ? 0 : 2) && pace < SHORTER.length - 1) {
+          if (failures > 2 && pace < SHORTER.length - 1) {
             pace++;
             failures = 0;
           }
+        }
+      }
+    }
+
+    /** Pushes the first plan together as a whole, as densely as comes out at once. */
+    private void squeeze() {
+      for (double density : DENSITIES) {
+        double length = areaMm2 / (nest.sheetHeight[0] * density);
+        if (length < best.reach() && length > longest && !deadline.isPast()) {
+          double ratio = length / nest.sheetWidth[0];
+          separation.forget();
+          nest.sheetWidth[0] = length;
+          for (int i = 0; i < nest.items(); i++) {
+            nest.x[i] *= ratio;
+            nest.clamp(i);
+          }
+          if (separation.run(SQUEEZE_PATIENCE, deadline.part(0.2))) {
+            best.copyFrom(nest);
+            return;
+          }
+          nest.copyFrom(best);
         }
       }
     }

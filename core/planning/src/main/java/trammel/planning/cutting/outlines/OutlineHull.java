@@ -9,12 +9,12 @@ import java.util.List;
  */
 final class OutlineHull {
   /** Outlines of up to this many corners are left as they are. */
-  private static final int FEW_CORNERS = 20;
+  private static final int FEW_CORNERS = 16;
 
   /** Corners from which more area is added to get rid of the rest. */
-  private static final int MANY_CORNERS = 40;
+  private static final int MANY_CORNERS = 22;
 
-  private static final double LITTLE_AREA = 0.001;
+  private static final double LITTLE_AREA = 0.002;
   private static final double SOME_AREA = 0.01;
 
   private final List<double[]> ring = new ArrayList<>();

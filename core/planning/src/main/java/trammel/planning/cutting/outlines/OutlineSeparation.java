@@ -1,6 +1,8 @@
 package trammel.planning.cutting.outlines;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import trammel.planning.cutting.Deadline;
 
@@ -25,6 +27,12 @@ final class OutlineSeparation {
   private final Random random;
   private final double[][] weight;
   private final int[] order;
+
+  /** All different shapes, and per item and way the number of its shape. */
+  private final List<OutlineShape> shapes = new ArrayList<>();
+
+  private final int[][] shapeOf;
+  private final PairDepth[][] pairs;
   private final double[] keptCost = new double[REFINED];
   private final int[] keptWay = new int[REFINED];
   private final int[] keptSheet = new int[REFINED];
@@ -44,7 +52,21 @@ final class OutlineSeparation {
     for (int i = 0; i < order.length; i++) {
       order[i] = i;
     }
+    this.shapeOf = new int[nest.items()][];
+    for (int i = 0; i < shapeOf.length; i++) {
+      shapeOf[i] = i > 0 && nest.shapes[i] == nest.shapes[i - 1] ? shapeOf[i - 1] : number(i);
+    }
+    this.pairs = new PairDepth[shapes.size()][shapes.size()];
     forget();
+  }
+
+  private int[] number(int item) {
+    int[] numbers = new int[nest.shapes[item].length];
+    for (int w = 0; w < numbers.length; w++) {
+      numbers[w] = shapes.size();
+      shapes.add(nest.shapes[item][w]);
+    }
+    return numbers;
   }
 
   /** All pairs weigh the same again. */
@@ -85,7 +107,13 @@ final class OutlineSeparation {
       if (deadline.isPast()) {
         return;
       }
-      if (cost(item, nest.shape(item), nest.sheet[item], nest.x[item], nest.y[item], LIMITLESS)
+      if (cost(
+              item,
+              shapeOf[item][nest.way[item]],
+              nest.sheet[item],
+              nest.x[item],
+              nest.y[item],
+              LIMITLESS)
           > 0) {
         move(item);
       }
@@ -97,7 +125,13 @@ final class OutlineSeparation {
   private void move(int item) {
     kept = 0;
     keep(
-        cost(item, nest.shape(item), nest.sheet[item], nest.x[item], nest.y[item], LIMITLESS),
+        cost(
+            item,
+            shapeOf[item][nest.way[item]],
+            nest.sheet[item],
+            nest.x[item],
+            nest.y[item],
+            LIMITLESS),
         nest.way[item],
         nest.sheet[item],
         nest.x[item],
@@ -129,7 +163,7 @@ final class OutlineSeparation {
 
   private void consider(int item, int way, int sheet, double x, double y) {
     double limit = kept < REFINED ? LIMITLESS : keptCost[kept - 1];
-    double cost = cost(item, nest.shapes[item][way], sheet, x, y, limit);
+    double cost = cost(item, shapeOf[item][way], sheet, x, y, limit);
     if (cost < limit) {
       keep(cost, way, sheet, x, y);
     }
@@ -185,7 +219,7 @@ final class OutlineSeparation {
   private boolean tryStep(int item, int k, OutlineShape shape, int sheet, double dx, double dy) {
     double x = nest.clampX(shape, sheet, keptX[k] + dx);
     double y = nest.clampY(shape, sheet, keptY[k] + dy);
-    double cost = cost(item, shape, sheet, x, y, keptCost[k]);
+    double cost = cost(item, shapeOf[item][keptWay[k]], sheet, x, y, keptCost[k]);
     if (cost >= keptCost[k]) {
       return false;
     }
@@ -196,14 +230,15 @@ final class OutlineSeparation {
   }
 
   /** Weighted overlap of an item in some place with all others; stops above the limit. */
-  private double cost(int item, OutlineShape shape, int sheet, double x, double y, double limit) {
+  private double cost(int item, int shape, int sheet, double x, double y, double limit) {
     double cost = 0;
     double[] weights = weight[item];
     for (int other = 0; other < weights.length; other++) {
       if (other == item || nest.sheet[other] != sheet) {
         continue;
       }
-      double depth = depth(shape, nest.shape(other), nest.x[other] - x, nest.y[other] - y);
+      PairDepth pair = pair(shape, shapeOf[other][nest.way[other]]);
+      double depth = pair.at(nest.x[other] - x, nest.y[other] - y);
       if (depth > 0) {
         cost += weights[other] * depth;
         if (cost >= limit) {
@@ -214,32 +249,13 @@ final class OutlineSeparation {
     return cost;
   }
 
-  /** How deep two outlines lie in each other, summed over their pieces; mm. */
-  private double depth(OutlineShape a, OutlineShape b, double dx, double dy) {
-    if (dx + b.minX >= a.maxX + clearance
-        || dx + b.maxX + clearance <= a.minX
-        || dy + b.minY >= a.maxY + clearance
-        || dy + b.maxY + clearance <= a.minY) {
-      return 0;
+  private PairDepth pair(int shape, int other) {
+    PairDepth pair = pairs[shape][other];
+    if (pair == null) {
+      pair = new PairDepth(shapes.get(shape), shapes.get(other), clearance);
+      pairs[shape][other] = pair;
     }
-    double depth = 0;
-    for (ConvexPiece p : a.pieces) {
-      if (dx + b.minX >= p.maxX + clearance
-          || dx + b.maxX + clearance <= p.minX
-          || dy + b.minY >= p.maxY + clearance
-          || dy + b.maxY + clearance <= p.minY) {
-        continue;
-      }
-      for (ConvexPiece q : b.pieces) {
-        if (dx + q.minX < p.maxX + clearance
-            && dx + q.maxX + clearance > p.minX
-            && dy + q.minY < p.maxY + clearance
-            && dy + q.maxY + clearance > p.minY) {
-          depth += Math.max(0, clearance - p.apart(q, dx, dy, clearance));
-        }
-      }
-    }
-    return depth;
+    return pair;
   }
 
   /** Total overlap, unweighted. */
@@ -257,7 +273,9 @@ final class OutlineSeparation {
     if (nest.sheet[i] != nest.sheet[j]) {
       return 0;
     }
-    return depth(nest.shape(i), nest.shape(j), nest.x[j] - nest.x[i], nest.y[j] - nest.y[i]);
+    int shape = shapeOf[i][nest.way[i]];
+    int other = shapeOf[j][nest.way[j]];
+    return pair(shape, other).at(nest.x[j] - nest.x[i], nest.y[j] - nest.y[i]);
   }
 
   /** Makes overlapping pairs heavier, the worst most, and the others lighter; returns the total. */

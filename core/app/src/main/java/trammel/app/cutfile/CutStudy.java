@@ -74,8 +74,18 @@ public final class CutStudy {
       }
       return outlineStrip((CutTask.OutlineStrip) task);
     } catch (StockShortageException shortage) {
-      throw shortage(place);
+      throw task instanceof CutTask.Strip ? tooLong(place) : shortage(place);
     }
+  }
+
+  private static BadInputException tooLong(Location place) {
+    return new BadInputException(
+        List.of(
+            Problem.error(
+                place,
+                "parts that need more than 1000000 of the strip's length",
+                "parts that a strip of that length holds",
+                "Check the quantities and the unit, or split the list into several files.")));
   }
 
   private static Location stockPlace(CutTask task) {

@@ -12,7 +12,7 @@ import trammel.planning.cutting.CuttingStatus;
 /** Cutting plans on a screen, sizes in the unit of the file. */
 public final class CutText {
   /** Places of outlines come with every digit; a shop reads this many. */
-  private static final int DECIMALS = 4;
+  private static final int PLACE_DECIMALS = 4;
 
   private final CutFile file;
   private final List<CutPlan> plans;
@@ -63,14 +63,18 @@ public final class CutText {
     return "  "
         + what
         + " "
-        + shown(plan.objective())
+        + figure(plan, plan.objective())
         + ", lower bound "
-        + shown(plan.lowerBound())
+        + figure(plan, plan.lowerBound())
         + ": "
         + known
         + "; found in "
         + Amounts.fixed(plan.seconds(), 2)
         + " s\n";
+  }
+
+  private static String figure(CutPlan plan, BigDecimal value) {
+    return plan.measure() == CutPlan.Measure.LENGTH ? rounded(value) : shown(value);
   }
 
   /** Bars and sheets that are cut alike, one after the other, are shown once. */
@@ -94,8 +98,10 @@ public final class CutText {
     StringBuilder heading = new StringBuilder("  ");
     if (plan.measure() == CutPlan.Measure.LENGTH) {
       heading.append("Strip");
+      return heading.append(", length ").append(figure(plan, plan.objective())).append('\n').toString();
     } else {
-      heading.append(stock.left().isPresent() ? "Bar " : "Sheet ").append(first);
+      heading.append(stock.left().isPresent() ? "Bar" : "Sheet");
+      heading.append(last > first ? "s " : " ").append(first);
       heading.append(last > first ? " to " + last + ", cut alike" : "");
       heading.append(": ").append(stock.id());
     }
@@ -127,17 +133,24 @@ public final class CutText {
     Table table = new Table("lrrr");
     table.row("part", "x", "y", "turn");
     for (CutPiece piece : stock.pieces()) {
-      String part = piece.size().isEmpty() ? piece.id().toString() : size(piece.size());
-      table.row(part, shown(piece.x()), shown(piece.y()), shown(piece.turn()) + " deg");
+      boolean outline = piece.size().isEmpty();
+      String part = outline ? piece.id().toString() : size(piece.size());
+      String x = outline ? rounded(piece.x()) : shown(piece.x());
+      String y = outline ? rounded(piece.y()) : shown(piece.y());
+      table.row(part, x, y, shown(piece.turn()) + " deg");
     }
     return table.text("    ");
   }
 
   private static String shown(BigDecimal value) {
-    if (value.scale() <= DECIMALS) {
-      return value.toPlainString();
+    return value.toPlainString();
+  }
+
+  private static String rounded(BigDecimal place) {
+    if (place.scale() <= PLACE_DECIMALS) {
+      return place.toPlainString();
     }
-    BigDecimal rounded = value.setScale(DECIMALS, RoundingMode.HALF_UP);
+    BigDecimal rounded = place.setScale(PLACE_DECIMALS, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

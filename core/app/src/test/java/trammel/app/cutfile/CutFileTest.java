@@ -220,7 +220,8 @@ class CutFileTest {
       value = {
         "\"guillotine\": false | \"guillotine\": true | guillotine",
         "{\"width\": 10} | {\"width\": 4} | parts[0]",
-        "{\"width\": 10} | 10 | strip"
+        "{\"width\": 10} | 10 | strip",
+        "\"h\": 3, \"qty\": 4 | \"h\": 1000, \"qty\": 10000 | strip"
       })
   void aBrokenStripListIsNamed(String good, String broken, String field) throws IOException {
     assertRefused(COIL, good, broken, field);

@@ -98,7 +98,11 @@ public final class CutText {
     StringBuilder heading = new StringBuilder("  ");
     if (plan.measure() == CutPlan.Measure.LENGTH) {
       heading.append("Strip");
-      return heading.append(", length ").append(figure(plan, plan.objective())).append('\n').toString();
+      return heading
+          .append(", length ")
+          .append(figure(plan, plan.objective()))
+          .append('\n')
+          .toString();
     } else {
       heading.append(stock.left().isPresent() ? "Bar" : "Sheet");
       heading.append(last > first ? "s " : " ").append(first);

@@ -9,6 +9,7 @@ import trammel.app.text.CheckText;
 import trammel.engine.checks.Change;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Limit;
+import trammel.engine.checks.Measure;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.FieldChange;
 import trammel.planning.draft.FieldChanges;
@@ -38,7 +39,7 @@ public final class CheckJson {
   private static void addJudged(Map<String, Object> entry, CheckResult.Judged judged, Draft draft) {
     entry.put("verdict", CheckText.word(judged.verdict()).toLowerCase(Locale.ROOT));
     entry.put("value", judged.value());
-    entry.put("unit", unit(judged));
+    entry.put("unit", unit(judged.measure()));
     entry.put("where", judged.where());
     Limit limit = judged.limit();
     put(entry, "good_min", limit.goodMin());
@@ -60,8 +61,9 @@ public final class CheckJson {
     return fields;
   }
 
-  private static String unit(CheckResult.Judged judged) {
-    return switch (judged.measure()) {
+  /** The unit in which values of a kind are given. */
+  static String unit(Measure measure) {
+    return switch (measure) {
       case LENGTH -> "mm";
       case ANGLE -> "rad";
       case FREQUENCY -> "Hz";

@@ -17,6 +17,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringKind;
 import trammel.engine.layout.SpringUnit;
 
 /**
@@ -31,7 +32,7 @@ import trammel.engine.layout.SpringUnit;
  *   <li>springs and shocks with the axle tube, which a check of its own judges;
  *   <li>the axle tube with the rails over it, which a check of its own judges with the notch;
  *   <li>the propeller shaft and the axle tube: between them is the pinion;
- *   <li>a spring and the shock that runs inside it;
+ *   <li>a coil spring and the shock that runs inside it;
  *   <li>a tyre and the floor, which has a wheel house over it.
  * </ul>
  */
@@ -154,11 +155,17 @@ final class ClearanceBodies {
       Cylinder shape = new Cylinder(shock.frame(), shock.axle(), shock.bodyRadiusMm());
       addMounted(shock.name(), shape, shock.frame());
       for (SpringUnit spring : layout.springs()) {
-        if (spring.frame().equals(shock.frame()) || spring.axle().equals(shock.axle())) {
+        if (isInside(shock, spring)) {
           joints.add(Joint.whole(shock.name(), spring.name()));
         }
       }
     }
+  }
+
+  private static boolean isInside(ShockUnit shock, SpringUnit spring) {
+    return spring.kind() == SpringKind.COIL
+        && spring.frame().distanceMm(shock.frame()) < spring.radiusMm()
+        && spring.axle().distanceMm(shock.axle()) < spring.radiusMm();
   }
 
   private void addMounted(String name, Cylinder shape, Point3 frame) {

@@ -11,6 +11,7 @@ import trammel.engine.clearance.ClearancePair;
 import trammel.engine.clearance.ClearanceSweep;
 import trammel.engine.clearance.Joint;
 import trammel.engine.clearance.LeastGap;
+import trammel.engine.clearance.TightestPair;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.Placement;
@@ -20,8 +21,7 @@ final class Clearances {
   /** A gap smaller than this is looked for between the poses too (mm). */
   private static final double REFINE_BELOW_MM = 20;
 
-  /** What a gap may be smaller between the poses than at them: a bar swings in an arc (mm). */
-  private static final double BETWEEN_POSES_MM = 2;
+  private static final double DONE = Double.POSITIVE_INFINITY;
 
   /** How far a wheel may pass the end of its travel by rounding (mm). */
   private static final double ROUNDING_MM = 1e-6;
@@ -52,22 +52,49 @@ final class Clearances {
     if (pairs.isEmpty() || analysis.envelope().isEmpty()) {
       return Optional.empty();
     }
-    List<LeastGap> gaps = new ArrayList<>();
-    addGaps(apartBy(pairs, -1, 0), gaps);
-    addGaps(apartBy(pairs, 0, leastMm(gaps)), gaps);
-    return refined(gaps);
+    TightestPair tightest = new TightestPair(analysis.envelope());
+    double[] apartMm = apartMm(pairs);
+    for (int next = closest(apartMm); next >= 0; next = closest(apartMm)) {
+      if (apartMm[next] > tightest.leastMm()) {
+        break;
+      }
+      tightest.add(pairs.get(next));
+      apartMm[next] = DONE;
+    }
+    return tightest
+        .found()
+        .map(found -> group == ClearanceGroup.MOVED_AWAY ? found : refined(found));
   }
 
-  /** Pairs whose rooms over the whole travel are more than one and at most another length apart. */
-  private List<ClearancePair> apartBy(List<ClearancePair> pairs, double overMm, double mostMm) {
-    List<ClearancePair> found = new ArrayList<>();
-    for (ClearancePair pair : pairs) {
-      double apartMm = room(pair.first()).apartMm(room(pair.second()));
-      if (apartMm > overMm && apartMm <= mostMm) {
-        found.add(pair);
+  /** How far apart the two bodies of each pair are kept by the room that each takes. */
+  private double[] apartMm(List<ClearancePair> pairs) {
+    double[] apartMm = new double[pairs.size()];
+    for (int i = 0; i < apartMm.length; i++) {
+      apartMm[i] = room(pairs.get(i).first()).apartMm(room(pairs.get(i).second()));
+    }
+    return apartMm;
+  }
+
+  /** Index of the pair least apart that is not done; -1 if all are. */
+  private static int closest(double[] apartMm) {
+    int closest = -1;
+    for (int i = 0; i < apartMm.length; i++) {
+      if (apartMm[i] < DONE && (closest < 0 || apartMm[i] < apartMm[closest])) {
+        closest = i;
       }
     }
-    return found;
+    return closest;
+  }
+
+  /** Between the poses a gap may be a little smaller; that is looked at where it matters. */
+  private LeastGap refined(LeastGap found) {
+    if (Math.abs(found.gap().gapMm()) > REFINE_BELOW_MM) {
+      return found;
+    }
+    List<ClearancePair> pair = List.of(found.pair());
+    return new ClearanceSweep(pair, Double.POSITIVE_INFINITY, 1)
+        .over(analysis.envelope(), this::poseInTravel)
+        .get(0);
   }
 
   private SweptRoom room(Body body) {
@@ -82,46 +109,6 @@ final class Clearances {
       rooms.put(body.name(), room);
     }
     return room;
-  }
-
-  private void addGaps(List<ClearancePair> pairs, List<LeastGap> gaps) {
-    if (!pairs.isEmpty()) {
-      gaps.addAll(new ClearanceSweep(pairs, 0, 1).over(analysis.envelope()));
-    }
-  }
-
-  private static double leastMm(List<LeastGap> gaps) {
-    double leastMm = Double.POSITIVE_INFINITY;
-    for (LeastGap gap : gaps) {
-      leastMm = Math.min(leastMm, gap.gap().gapMm());
-    }
-    return leastMm;
-  }
-
-  /** Between the poses a gap may be a little smaller; that decides where it matters. */
-  private Optional<LeastGap> refined(List<LeastGap> gaps) {
-    double leastMm = leastMm(gaps);
-    List<ClearancePair> tightest = new ArrayList<>(1);
-    for (LeastGap gap : gaps) {
-      if (gap.gap().gapMm() <= leastMm + BETWEEN_POSES_MM) {
-        tightest.add(gap.pair());
-      }
-    }
-    if (leastMm > REFINE_BELOW_MM) {
-      return first(gaps, leastMm);
-    }
-    ClearanceSweep sweep = new ClearanceSweep(tightest, Double.POSITIVE_INFINITY, 1);
-    List<LeastGap> closer = sweep.over(analysis.envelope(), this::poseInTravel);
-    return first(closer, leastMm(closer));
-  }
-
-  private static Optional<LeastGap> first(List<LeastGap> gaps, double gapMm) {
-    for (LeastGap gap : gaps) {
-      if (gap.gap().gapMm() == gapMm) {
-        return Optional.of(gap);
-      }
-    }
-    return Optional.empty();
   }
 
   private List<ClearancePair> pairs(ClearanceGroup group) {

@@ -6,8 +6,10 @@ import java.util.Set;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Carrier;
+import trammel.engine.clearance.ClearancePair;
 import trammel.engine.clearance.Cylinder;
-import trammel.engine.clearance.Gap;
+import trammel.engine.clearance.LeastGap;
+import trammel.engine.clearance.TightestPair;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Chassis;
@@ -16,7 +18,6 @@ import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
-import trammel.engine.motion.AxlePose;
 
 /** Least gap between the outside of a spring or shock and the axle tube over the travel. */
 record SpringToTube(String id, String title) implements Check {
@@ -28,21 +29,18 @@ record SpringToTube(String id, String title) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    List<Body> units = units(analysis.layout());
-    double least = Double.POSITIVE_INFINITY;
-    String where = "";
-    Capsule tube = tube(analysis.layout().chassis());
-    for (AxlePose pose : analysis.envelope()) {
-      Capsule moved = tube.moved(pose.placement());
-      for (Body unit : units) {
-        double gap = Gap.between(unit.at(pose), moved).gapMm();
-        if (gap < least) {
-          least = gap;
-          where = unit.name() + " " + analysis.describe(pose);
-        }
-      }
+    if (analysis.envelope().isEmpty()) {
+      return new Reading.NotApplicable("the bars let the axle reach no pose");
     }
-    return new Reading.Value(least, where);
+    Body tube = new Body("axle tube", tube(analysis.layout().chassis()), Carrier.AXLE);
+    TightestPair tightest = new TightestPair(analysis.envelope());
+    for (Body unit : units(analysis.layout())) {
+      tightest.add(ClearancePair.of(unit, tube));
+    }
+    LeastGap least = tightest.found().orElseThrow();
+    String pose =
+        analysis.poseAt(least.heaveMm(), least.rollRad()).map(analysis::describe).orElse("");
+    return new Reading.Value(least.gap().gapMm(), least.pair().first().name() + " " + pose);
   }
 
   private static List<Body> units(Layout layout) {

@@ -134,4 +134,19 @@ public record Chassis(
         obstacles,
         travel);
   }
+
+  /** This chassis with other obstacles. */
+  public Chassis withObstacles(List<Obstacle> newObstacles) {
+    return new Chassis(
+        wheelbaseLeftMm,
+        wheelbaseRightMm,
+        masses,
+        traction,
+        tyre,
+        axle,
+        rails,
+        driveline,
+        newObstacles,
+        travel);
+  }
 }

@@ -41,9 +41,30 @@ public final class BuildEffects {
   }
 
   /**
-   * Mounts are tacked elsewhere.
+   * A mount of a bar is tacked elsewhere. The bar keeps the length it was made to: its frame end
+   * gives way along it, because the last bracket is tacked to the bar.
    *
-   * @param names the bars, springs and shocks that share the mount
+   * @param name name of the bar
+   * @param end which end
+   * @param direction which way is positive
+   */
+  public static Effect barMount(String name, End end, Direction direction) {
+    return (layout, mm) -> {
+      List<Bar> bars = new ArrayList<>(layout.bars());
+      bars.replaceAll(bar -> bar.name().equals(name) ? tacked(bar, end, direction, mm) : bar);
+      return layout.withBars(bars);
+    };
+  }
+
+  private static Bar tacked(Bar bar, End end, Direction direction, double mm) {
+    Bar moved = bar.withPoint(end, direction.move(bar.point(end), mm));
+    return longer(moved, bar.lengthMm() - moved.lengthMm());
+  }
+
+  /**
+   * Mounts of springs and shocks are tacked elsewhere.
+   *
+   * @param names the springs and shocks that share the mount
    * @param end which end
    * @param direction which way is positive
    */
@@ -57,6 +78,29 @@ public final class BuildEffects {
    */
   public static Effect tyreLoadedRadius() {
     return BuildEffects::withTyreHigher;
+  }
+
+  /** The frame, with all that is fixed to it, is set higher over the axle and the road. */
+  public static Effect rideHeight() {
+    return ChassisEffects.railHeightAtAxle()
+        .and(1, ChassisEffects.railHeightAtFront())
+        .and(1, ChassisEffects.transmissionJoint(UP))
+        .and(1, ChassisEffects.obstacleHeight())
+        .and(1, BuildEffects::withFrameMountsHigher);
+  }
+
+  private static Layout withFrameMountsHigher(Layout layout, double mm) {
+    return withMountsHigher(layout, End.FRAME, mm);
+  }
+
+  private static Layout withMountsHigher(Layout layout, End end, double mm) {
+    List<Bar> bars = new ArrayList<>(layout.bars());
+    bars.replaceAll(bar -> bar.withPoint(end, Direction.UP.move(bar.point(end), mm)));
+    List<SpringUnit> springs = new ArrayList<>(layout.springs());
+    springs.replaceAll(spring -> spring.withPoint(end, Direction.UP.move(spring.point(end), mm)));
+    List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
+    shocks.replaceAll(shock -> shock.withPoint(end, Direction.UP.move(shock.point(end), mm)));
+    return new Layout(layout.chassis(), bars, springs, shocks);
   }
 
   private static Layout withTyreHigher(Layout layout, double mm) {
@@ -76,12 +120,7 @@ public final class BuildEffects {
             old.shaftWallMm(),
             old.slipEngagementMm(),
             old.slipRoomMm());
-    List<Bar> bars = new ArrayList<>(layout.bars());
-    bars.replaceAll(bar -> bar.withPoint(End.AXLE, Direction.UP.move(bar.axle(), mm)));
-    List<SpringUnit> springs = new ArrayList<>(layout.springs());
-    springs.replaceAll(spring -> spring.withPoint(End.AXLE, Direction.UP.move(spring.axle(), mm)));
-    List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
-    shocks.replaceAll(shock -> shock.withPoint(End.AXLE, Direction.UP.move(shock.axle(), mm)));
-    return new Layout(chassis.withTyre(tyre).withDriveline(driveline), bars, springs, shocks);
+    return withMountsHigher(
+        layout.withChassis(chassis.withTyre(tyre).withDriveline(driveline)), End.AXLE, mm);
   }
 }

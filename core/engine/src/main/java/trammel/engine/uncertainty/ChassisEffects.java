@@ -1,10 +1,15 @@
 package trammel.engine.uncertainty;
 
+import java.util.ArrayList;
+import java.util.List;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Masses;
+import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.Rails;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.Placement;
 
 /**
  * Effects of measurements of the vehicle. The mounting points stay where they were designed; what
@@ -70,6 +75,20 @@ public final class ChassisEffects {
   /** The width over both rails at the front mounts is greater. */
   public static Effect railWidthAtFront() {
     return onRails((rails, mm) -> rails(rails, 0, mm, 0, 0));
+  }
+
+  /** What stands under the vehicle is higher at ride. */
+  public static Effect obstacleHeight() {
+    return onChassis(ChassisEffects::withObstaclesHigher);
+  }
+
+  private static Chassis withObstaclesHigher(Chassis chassis, double mm) {
+    Placement raised = new AxlePose(mm, 0, 0, 0, 0, 0, 0).placement();
+    List<Obstacle> obstacles = new ArrayList<>(chassis.obstacles().size());
+    for (Obstacle obstacle : chassis.obstacles()) {
+      obstacles.add(new Obstacle(obstacle.name(), obstacle.kind(), obstacle.shape().moved(raised)));
+    }
+    return chassis.withObstacles(obstacles);
   }
 
   /** The transmission's joint lies elsewhere; the direction's length counts as one unit. */

@@ -170,6 +170,38 @@ class UncertaintyStudyTest {
         1e-9);
   }
 
+  @ParameterizedTest
+  @CsvSource({"FRAME, FORWARD", "FRAME, UP", "AXLE, FORWARD", "AXLE, OUTBOARD", "AXLE, UP"})
+  void aBarTackedElsewhereKeepsTheLengthItWasMadeTo(End end, Direction direction) {
+    Layout layout = SampleLayout.good();
+    Layout tacked = BuildEffects.barMount("lower-left", end, direction).apply(layout, 3);
+
+    assertEquals(
+        layout.bar("lower-left").orElseThrow().lengthMm(),
+        tacked.bar("lower-left").orElseThrow().lengthMm(),
+        1e-9);
+  }
+
+  /**
+   * Frame up over the axle is axle down under the frame: the two undo each other but for the road.
+   */
+  @Test
+  void theRideHeightMovesAllThatIsFixedToTheFrame() {
+    Layout layout = SampleLayout.good();
+    Layout raised = BuildEffects.rideHeight().apply(layout, 10);
+    Layout lifted = BuildEffects.tyreLoadedRadius().apply(raised, 10);
+
+    for (Bar bar : lifted.bars()) {
+      Bar before = layout.bar(bar.name()).orElseThrow();
+      assertEquals(before.frame().zMm() + 10, bar.frame().zMm(), 1e-9);
+      assertEquals(before.axle().zMm() + 10, bar.axle().zMm(), 1e-9);
+    }
+    assertEquals(
+        layout.chassis().rails().undersideMm(0) + 10,
+        raised.chassis().rails().undersideMm(0),
+        1e-9);
+  }
+
   /** A figure that is exactly known changes nothing, whatever the seed. */
   @Property(tries = 20)
   void figuresWithoutToleranceLeaveEveryValueAsItIs(@ForAll long seed) {

@@ -155,14 +155,10 @@ public final class SheetCutter {
 
     void run() {
       bestPrice = Long.MAX_VALUE;
-      for (int measure = 0; measure < Arrangement.MEASURES; measure++) {
-        for (double weight : WEIGHTS) {
-          for (SheetFill fill : fills) {
-            offer(quick(fill, Arrangement.sorted(model, measure), weight));
-          }
-        }
+      firstPlans();
+      if (ladder == null) {
+        bound();
       }
-      bound();
       if (isOver()) {
         return;
       }
@@ -173,6 +169,23 @@ public final class SheetCutter {
       generate(deadline.part(QUICK_PART));
       recombine();
       trySets();
+    }
+
+    /** Quick plans from every order of the parts, until one meets the bound. */
+    private void firstPlans() {
+      for (int measure = 0; measure < Arrangement.MEASURES; measure++) {
+        for (double weight : WEIGHTS) {
+          for (SheetFill fill : fills) {
+            offer(quick(fill, Arrangement.sorted(model, measure), weight));
+            if (best != null && ladder == null) {
+              bound();
+            }
+            if (best != null && lowerBound >= bestPrice) {
+              return;
+            }
+          }
+        }
+      }
     }
 
     private boolean remember(int sheet, Layout layout, int most) {

@@ -155,8 +155,8 @@ class ClearanceTest {
   }
 
   /**
-   * The short way over rooms leaves out no pair that could be the tightest. Of pairs that overlap it
-   * reports one, whose depth need not be the greatest: they all say stop.
+   * The short way over rooms leaves out no pair that could be the tightest. Of pairs that overlap
+   * it reports one, whose depth need not be the greatest: they all say stop.
    */
   @Property(tries = 25)
   void noTighterPairIsLeftOut(

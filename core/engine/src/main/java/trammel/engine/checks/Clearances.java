@@ -55,7 +55,8 @@ final class Clearances {
     TightestPair tightest = new TightestPair(analysis.envelope());
     double[] apartMm = apartMm(pairs);
     for (int next = closest(apartMm); next >= 0; next = closest(apartMm)) {
-      if (apartMm[next] > tightest.leastMm()) {
+      // Rooms that overlap say nothing of how far the bodies in them do.
+      if (apartMm[next] > Math.max(0, tightest.leastMm())) {
         break;
       }
       tightest.add(pairs.get(next));

@@ -10,6 +10,9 @@ public final class Quantities {
   /** Lengths above this are taken for a slip of the unit: one kilometre. */
   private static final double LONGEST_MM = 1e6;
 
+  private static final BigDecimal HIGHEST_PRICE = BigDecimal.valueOf(1_000_000);
+  private static final int PRICE_DECIMALS = 6;
+
   private Quantities() {}
 
   /** A length as messages show it: at most three decimals, no trailing zeros, with the unit. */
@@ -62,14 +65,42 @@ public final class Quantities {
     }
   }
 
-  /** Refuses a negative price. */
+  /** Refuses a price that is negative, above a million, or finer than a millionth. */
   public static void requirePrice(BigDecimal price, String what) {
-    if (price.signum() < 0) {
+    if (price.signum() < 0 || price.compareTo(HIGHEST_PRICE) > 0) {
       throw new IllegalArgumentException(
           what
               + " has the price "
               + price.toPlainString()
-              + "; it must be 0 or more. Use 0 for stock that is already paid for.");
+              + "; it must be from 0 to "
+              + HIGHEST_PRICE.toPlainString()
+              + ". Use 0 for stock that is already paid for.");
+    }
+    if (price.stripTrailingZeros().scale() > PRICE_DECIMALS) {
+      throw new IllegalArgumentException(
+          what
+              + " has the price "
+              + price.toPlainString()
+              + "; it may have at most "
+              + PRICE_DECIMALS
+              + " decimals. Round it.");
+    }
+  }
+
+  /**
+   * Refuses more pieces than can be planned one by one.
+   *
+   * @param count how many pieces there are
+   * @param most how many there may be
+   */
+  public static void requireCount(long count, long most) {
+    if (count > most) {
+      throw new IllegalArgumentException(
+          "there are "
+              + count
+              + " pieces to cut; one plan takes at most "
+              + most
+              + ". Check the quantities, or split the order.");
     }
   }
 }

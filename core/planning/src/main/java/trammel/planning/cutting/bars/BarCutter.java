@@ -123,7 +123,7 @@ public final class BarCutter {
       if (isOver()) {
         return;
       }
-      Relaxation root = generation.solve(model.demand, model.available, incumbent::isExhausted);
+      Relaxation root = generation.solve(model.demand, model.available, incumbent);
       incumbent.raiseBound(root.lowerBound);
       dive(root, 0);
       boolean some = model.kinds() > FEW_KINDS && model.kinds() <= MANY_KINDS;
@@ -146,7 +146,7 @@ public final class BarCutter {
 
     /** A relaxation and a few roundings of it, no proof. */
     void round() {
-      Relaxation root = generation.solve(model.demand, model.available, incumbent::isExhausted);
+      Relaxation root = generation.solve(model.demand, model.available, incumbent);
       incumbent.raiseBound(root.lowerBound);
       dive(root, 0);
       dive(null, 0);
@@ -166,7 +166,7 @@ public final class BarCutter {
     }
 
     private void prove() {
-      Relaxation full = generation.solve(model.demand, model.available, (bound, value) -> false);
+      Relaxation full = generation.solve(model.demand, model.available, PatternGeneration.NEVER);
       incumbent.raiseBound(full.lowerBound);
       if (isOver()) {
         return;
@@ -261,7 +261,9 @@ public final class BarCutter {
         for (int j = 0; j < list.times.get(i); j++) {
           CutBar bar = bar(list.patterns.get(i));
           bars.add(bar);
-          int number = numbers.merge(bar.stock().id(), 1, Integer::sum);
+          Integer before = numbers.get(bar.stock().id());
+          int number = before == null ? 1 : before + 1;
+          numbers.put(bar.stock().id(), number);
           if (bar.offcutMm() > 0 && bar.offcutMm() >= problem.usefulOffcutMm()) {
             String name = bar.stock().id() + " no. " + number + " offcut";
             offcuts.add(new BarOffcut(name, bar.stock().id(), bar.offcutMm()));

@@ -30,6 +30,8 @@ public record BarCuttingProblem(
   /** Length from which an offcut is kept unless the shop says otherwise: one foot, mm. */
   public static final double USUAL_USEFUL_OFFCUT_MM = 304.8;
 
+  private static final long MOST_PIECES = 500_000;
+
   /**
    * @throws IllegalArgumentException when a value is impossible
    * @throws StockShortageException when a piece is longer than every stock length can give
@@ -41,6 +43,11 @@ public record BarCuttingProblem(
     Quantities.requireLength(clampLossMm, "the clamp loss");
     Quantities.requireLength(trimMm, "the end trim");
     Quantities.requireLength(usefulOffcutMm, "the useful offcut");
+    long count = 0;
+    for (BarPiece piece : pieces) {
+      count += piece.quantity();
+    }
+    Quantities.requireCount(count, MOST_PIECES);
     requireDistinct(stock);
     requireEveryPieceFits(stock, pieces, clampLossMm + trimMm + (clampLossMm > 0 ? kerfMm : 0));
   }

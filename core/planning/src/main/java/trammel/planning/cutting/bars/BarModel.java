@@ -58,7 +58,7 @@ final class BarModel {
 
   static BarModel of(BarCuttingProblem problem) {
     List<BarPiece> sorted = new ArrayList<>(problem.pieces());
-    sorted.sort(Comparator.comparingDouble(BarPiece::lengthMm).reversed());
+    sorted.sort(new LongestFirst());
     long kerf = steps(problem.kerfMm());
     List<List<BarPiece>> piecesOfKind = new ArrayList<>();
     long[] size = new long[sorted.size()];
@@ -285,6 +285,14 @@ final class BarModel {
       total = Math.addExact(total, Math.multiplyExact(size[i], (long) counts[i]));
     }
     return total;
+  }
+
+  /** A class of its own: the first lambda of a run costs more time than a small job. */
+  private static final class LongestFirst implements Comparator<BarPiece> {
+    @Override
+    public int compare(BarPiece a, BarPiece b) {
+      return Double.compare(b.lengthMm(), a.lengthMm());
+    }
   }
 
   private static long roomSteps(BarCuttingProblem problem, BarStock stock) {

@@ -3,7 +3,7 @@ package trammel.planning.cutting.bars;
 import trammel.planning.cutting.PriceLadder;
 
 /** The best plan so far and the best bound so far. */
-final class Incumbent {
+final class Incumbent implements PatternGeneration.Sufficient {
   private final PriceLadder ladder;
   private CutList best;
   private long bestPrice;
@@ -33,7 +33,8 @@ final class Incumbent {
   }
 
   /** True when no bound up to the value of the relaxation could be raised any further. */
-  boolean isExhausted(double bound, double value) {
+  @Override
+  public boolean test(double bound, double value) {
     long raised = ladder.atLeast((long) Math.ceil(bound));
     return raised >= bestPrice || raised >= ladder.atLeast((long) Math.ceil(value));
   }

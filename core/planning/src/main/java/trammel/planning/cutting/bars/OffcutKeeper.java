@@ -75,8 +75,13 @@ final class OffcutKeeper {
         changed |= taker != giver && give(result, giver, taker);
       }
     }
-    result.removeIf(bar -> bar.kinds.length == 0);
-    return result;
+    List<Pattern> used = new ArrayList<>();
+    for (Pattern bar : result) {
+      if (bar.kinds.length > 0) {
+        used.add(bar);
+      }
+    }
+    return used;
   }
 
   private boolean give(List<Pattern> bars, int giver, int taker) {

@@ -61,6 +61,15 @@ final class PatternGeneration {
     boolean test(double bound, double value);
   }
 
+  /** Goes on until no pattern improves the relaxation. */
+  static final Sufficient NEVER =
+      new Sufficient() {
+        @Override
+        public boolean test(double bound, double value) {
+          return false;
+        }
+      };
+
   /**
    * @param sufficient asked after every round of pricing
    */
@@ -75,7 +84,7 @@ final class PatternGeneration {
    */
   Relaxation roughly(int[] demand, int[] available, int variant) {
     double turn = GOLDEN + variant * TURN_STEP;
-    return new Run(demand, available, SHAKE, turn).solve((bound, value) -> false, false);
+    return new Run(demand, available, SHAKE, turn).solve(NEVER, false);
   }
 
   /**
@@ -89,8 +98,7 @@ final class PatternGeneration {
     for (int i = 1; i < sets && !deadline.isPast(); i++) {
       double turn = GOLDEN + i * TURN_STEP;
       Relaxation other =
-          new Run(model.demand, model.available, WIDE_SHAKE, turn)
-              .solve((bound, value) -> false, true);
+          new Run(model.demand, model.available, WIDE_SHAKE, turn).solve(NEVER, true);
       if (other.lowerBound < first.lowerBound - LOSS_ALLOWED) {
         continue;
       }

@@ -16,6 +16,7 @@ import trammel.planning.cutting.sheets.SheetStock;
 public record NestingProblem(
     List<SheetStock> stock, List<OutlinePart> parts, double marginMm, double kerfMm) {
   private static final double TOLERANCE_MM = 1e-6;
+  private static final long MOST_PARTS = 2_000;
 
   /**
    * @throws IllegalArgumentException when a value is impossible
@@ -25,6 +26,11 @@ public record NestingProblem(
     stock = List.copyOf(stock);
     parts = List.copyOf(parts);
     Quantities.requireLength(marginMm, "the margin");
+    long count = 0;
+    for (OutlinePart part : parts) {
+      count += part.quantity();
+    }
+    Quantities.requireCount(count, MOST_PARTS);
     Quantities.requireLength(kerfMm, "the kerf");
     for (OutlinePart part : parts) {
       requireFits(part, stock, marginMm);

@@ -17,6 +17,7 @@ import trammel.planning.cutting.StockShortageException;
 public record NestingStripProblem(
     double widthMm, List<OutlinePart> parts, double marginMm, double kerfMm) {
   private static final double TOLERANCE_MM = 1e-6;
+  private static final long MOST_PARTS = 2_000;
 
   /**
    * @throws IllegalArgumentException when a value is impossible
@@ -26,6 +27,11 @@ public record NestingStripProblem(
     parts = List.copyOf(parts);
     Quantities.requirePositiveLength(widthMm, "the width of the strip");
     Quantities.requireLength(marginMm, "the margin");
+    long count = 0;
+    for (OutlinePart part : parts) {
+      count += part.quantity();
+    }
+    Quantities.requireCount(count, MOST_PARTS);
     Quantities.requireLength(kerfMm, "the kerf");
     double roomMm = widthMm - 2 * marginMm;
     for (OutlinePart part : parts) {

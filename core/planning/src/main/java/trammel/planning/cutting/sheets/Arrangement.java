@@ -22,16 +22,26 @@ final class Arrangement {
   /** Largest first, by one of several measures of size. */
   static Arrangement sorted(SheetModel model, int measure) {
     int n = model.types();
-    Integer[] order = new Integer[n];
+    long[] sizes = new long[n];
     for (int i = 0; i < n; i++) {
-      order[i] = i;
+      sizes[i] = size(model, i, measure);
     }
-    Arrays.sort(order, (a, b) -> Long.compare(size(model, b, measure), size(model, a, measure)));
-    int[] plain = new int[n];
-    for (int i = 0; i < n; i++) {
-      plain[i] = order[i];
-    }
+    int[] plain = largestFirst(sizes);
     return new Arrangement(plain, new boolean[n], new boolean[n]);
+  }
+
+  /** Insertion sort, stable: lists are short, and the first lambda of a run costs time. */
+  private static int[] largestFirst(long[] sizes) {
+    int[] order = new int[sizes.length];
+    for (int i = 0; i < order.length; i++) {
+      int at = i;
+      while (at > 0 && sizes[order[at - 1]] < sizes[i]) {
+        order[at] = order[at - 1];
+        at--;
+      }
+      order[at] = i;
+    }
+    return order;
   }
 
   /** Parts of most worth for their area first, with some chance in it. */

@@ -29,6 +29,9 @@ public record SheetCuttingProblem(
   /** Shorter side from which a left-over is kept unless the shop says otherwise: 6 in, mm. */
   public static final double USUAL_USEFUL_OFFCUT_MM = 152.4;
 
+  /** Parts that one plan takes at most. */
+  static final long MOST_PARTS = 20_000;
+
   /**
    * @throws IllegalArgumentException when a value is impossible
    * @throws StockShortageException when a part fits no sheet
@@ -39,6 +42,7 @@ public record SheetCuttingProblem(
     Quantities.requireLength(marginMm, "the margin");
     Quantities.requireLength(kerfMm, "the kerf");
     Quantities.requireLength(usefulOffcutMm, "the useful offcut");
+    Quantities.requireCount(count(parts), MOST_PARTS);
     requireAlike(stock);
     for (SheetPart part : parts) {
       requireFits(part, stock, marginMm);
@@ -53,6 +57,14 @@ public record SheetCuttingProblem(
       double kerfMm,
       CuttingMethod method) {
     this(stock, parts, marginMm, kerfMm, method, USUAL_USEFUL_OFFCUT_MM);
+  }
+
+  static long count(List<SheetPart> parts) {
+    long count = 0;
+    for (SheetPart part : parts) {
+      count += part.quantity();
+    }
+    return count;
   }
 
   private static void requireAlike(List<SheetStock> stock) {

@@ -161,7 +161,11 @@ final class SheetModel {
         common = gcd(gcd(common, fineWidth[t]), fineHeight[t]);
       }
       common = Math.max(1, common);
-      this.stocks.removeIf(stock -> !takesAny(stock));
+      for (SheetStock stock : stocks) {
+        if (!takesAny(stock)) {
+          this.stocks.remove(stock);
+        }
+      }
       long longest = 1;
       for (SheetStock stock : this.stocks) {
         longest = Math.max(longest, room(stock.widthMm()) / common);

@@ -45,7 +45,9 @@ final class SheetPlanWriter {
       Layout layout = new SheetTidier(model, fill).tidied(sheet, set.layouts.get(i));
       SheetStock stock = model.stock(sheet);
       sheets.add(new CutSheet(stock, placed(layout, model, waiting, problem.marginMm())));
-      int number = numbers.merge(stock.id(), 1, Integer::sum);
+      Integer before = numbers.get(stock.id());
+      int number = before == null ? 1 : before + 1;
+      numbers.put(stock.id(), number);
       addOffcuts(offcuts, sheet, layout, stock.id() + " no. " + number + " offcut");
     }
     boolean proven = lowerBound >= set.price;

@@ -24,6 +24,7 @@ public record StripProblem(double widthMm, List<SheetPart> parts, double marginM
     Quantities.requirePositiveLength(widthMm, "the width of the strip");
     Quantities.requireLength(marginMm, "the margin");
     Quantities.requireLength(kerfMm, "the kerf");
+    Quantities.requireCount(SheetCuttingProblem.count(parts), SheetCuttingProblem.MOST_PARTS);
     double roomMm = widthMm - 2 * marginMm;
     for (SheetPart part : parts) {
       double narrowMm = part.mayTurn() ? Math.min(part.widthMm(), part.heightMm()) : part.widthMm();

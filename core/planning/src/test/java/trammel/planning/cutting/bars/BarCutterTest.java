@@ -292,7 +292,13 @@ class BarCutterTest {
                 1,
                 0,
                 0));
+    assertRefused("at most 6 decimals", () -> BarStock.bought("bar", 1000, new BigDecimal("1e-7")));
+    assertRefused("at most 500000", () -> lotsOf(600_000));
     assertRefused("time limit", () -> new BarCutter(Duration.ZERO));
+  }
+
+  private static BarCuttingProblem lotsOf(int quantity) {
+    return BarInstances.oneStock(1000, 0, new double[][] {{10, quantity}});
   }
 
   private static void assertRefused(String named, Runnable build) {

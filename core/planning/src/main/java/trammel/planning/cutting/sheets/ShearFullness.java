@@ -20,7 +20,8 @@ final class ShearFullness {
   long mostArea(int sheet) {
     int width = model.sheetWidth[sheet];
     int height = model.sheetHeight[sheet];
-    if ((long) width * height * (width + height) / 2 > MOST_WORK) {
+    // In double: sides of some millions of steps take the product past a long.
+    if ((double) width * height * ((double) width + height) / 2 > MOST_WORK) {
       return model.sheetArea(sheet);
     }
     long[][] most = new long[width + 1][height + 1];

@@ -45,6 +45,20 @@ class SheetCutterTest {
         CuttingMethod.GUILLOTINE);
   }
 
+  /** A part of a millionth on a sheet of a million: more steps a side than a table could hold. */
+  @Test
+  void aSheetTooFineForTheShearsTableIsCutAllTheSame() {
+    SheetCuttingProblem fine =
+        new SheetCuttingProblem(
+            List.of(SheetStock.bought("vast", 1_000_000, 1_000_000, BigDecimal.ONE)),
+            List.of(new SheetPart("grain", 0.000001, 0.000001, 1, true)),
+            0,
+            0,
+            CuttingMethod.GUILLOTINE);
+
+    assertEquals(1, new SheetCutter().cut(fine).sheets().size());
+  }
+
   private static SheetCuttingProblem moron(CuttingMethod method) {
     List<SheetPart> parts = new ArrayList<>();
     for (int side : MORON) {

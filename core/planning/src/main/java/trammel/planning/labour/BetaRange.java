@@ -1,5 +1,6 @@
 package trammel.planning.labour;
 
+import org.apache.commons.math3.distribution.BetaDistribution;
 import trammel.planning.given.Given;
 
 /**
@@ -14,6 +15,7 @@ public record BetaRange(double low, double high, double alpha, double beta) {
 
   private static final double LARGEST_SHAPE = 1e7;
   private static final double NARROW = 1e-9;
+  private static final double QUANTILE_TOLERANCE = 1e-14;
 
   public BetaRange {
     if (!(low <= high) || Double.isInfinite(low) || Double.isInfinite(high)) {
@@ -74,7 +76,7 @@ public record BetaRange(double low, double high, double alpha, double beta) {
     if (value >= high) {
       return 1;
     }
-    return IncompleteBeta.ratio((value - low) / (high - low), alpha, beta);
+    return shape().cumulativeProbability((value - low) / (high - low));
   }
 
   /**
@@ -88,6 +90,10 @@ public record BetaRange(double low, double high, double alpha, double beta) {
     if (low == high) {
       return low;
     }
-    return low + (high - low) * IncompleteBeta.inverse(chance, alpha, beta);
+    return low + (high - low) * shape().inverseCumulativeProbability(chance);
+  }
+
+  private BetaDistribution shape() {
+    return new BetaDistribution(null, alpha, beta, QUANTILE_TOLERANCE);
   }
 }

@@ -2,6 +2,7 @@ package trammel.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.app.commandline.Command;
 
 /**
  * The commands by name. Naming and summarizing them loads none of their classes, so that a run pays

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import trammel.app.commandline.Version;
 
 /** Keeps what is needed to mend a fault inside Trammel, in a file instead of on the screen. */
 record FaultReport(List<String> arguments, Throwable fault) {

@@ -6,10 +6,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trammel.app.commandline.Command;
+import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.HelpPage;
 import trammel.app.commandline.MisuseException;
+import trammel.app.commandline.Screen;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
+import trammel.app.commandline.Version;
 import trammel.planning.document.BadInputException;
 import trammel.planning.extension.UnworkableLayoutException;
 

@@ -3,6 +3,8 @@ package trammel.app;
 import java.io.FileDescriptor;
 import java.io.PrintWriter;
 import java.util.Locale;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
 
 /** Starts Trammel from a command line. */
 public final class Main {

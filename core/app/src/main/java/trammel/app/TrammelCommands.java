@@ -1,6 +1,7 @@
 package trammel.app;
 
 import java.util.List;
+import trammel.app.commandline.Command;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CompareCommand;
 import trammel.app.commands.CutCommand;

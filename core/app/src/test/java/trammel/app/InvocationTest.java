@@ -18,6 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
 
 /** How a run ends, and what it says, for everything that can be typed after {@code trammel}. */
 class InvocationTest {

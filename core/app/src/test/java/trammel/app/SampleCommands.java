@@ -7,6 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Command;
+import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.commands.CommonOptions;
 

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import trammel.app.CommandFailure;
 import trammel.app.commandline.Arguments;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Syntax;
 import trammel.planning.quantity.UnitSystem;
 

@@ -1,10 +1,10 @@
 package trammel.app.commands;
 
 import java.nio.file.Path;
-import trammel.app.Command;
-import trammel.app.ExitCode;
-import trammel.app.Screen;
 import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Command;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;

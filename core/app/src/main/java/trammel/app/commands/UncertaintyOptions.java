@@ -1,8 +1,8 @@
 package trammel.app.commands;
 
 import java.util.Optional;
-import trammel.app.CommandFailure;
 import trammel.app.commandline.Arguments;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Syntax;
 import trammel.engine.uncertainty.UncertaintyResult;
 import trammel.engine.uncertainty.UncertaintyStudy;

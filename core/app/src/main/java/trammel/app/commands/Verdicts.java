@@ -1,7 +1,7 @@
 package trammel.app.commands;
 
 import java.util.List;
-import trammel.app.ExitCode;
+import trammel.app.commandline.ExitCode;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
 

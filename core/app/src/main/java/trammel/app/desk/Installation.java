@@ -2,7 +2,7 @@ package trammel.app.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import trammel.app.CommandFailure;
+import trammel.app.commandline.CommandFailure;
 
 /**
  * The folders of an installed copy.

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.app.CommandFailure;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.motionfile.FieldChecks.NumberRule;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;

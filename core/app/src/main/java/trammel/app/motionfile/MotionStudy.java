@@ -3,7 +3,7 @@ package trammel.app.motionfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.app.CommandFailure;
+import trammel.app.commandline.CommandFailure;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.PoseResult;

@@ -56,6 +56,21 @@ class LayersTest {
           .resideInAPackage("tools.jackson..");
 
   @ArchTest
+  static final ArchRule JSON_IS_WRITTEN_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .resideInAPackage("trammel.app..")
+          .and()
+          .resideOutsideOfPackage("trammel.app.json..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("tools.jackson..");
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_THE_APP_FORM_NO_CYCLES =
+      slices().matching("trammel.app.(**)").should().beFreeOfCycles();
+
+  @ArchTest
   static final ArchRule PLUGINS_ARE_FOUND_IN_ONE_PLACE =
       noClasses()
           .that()

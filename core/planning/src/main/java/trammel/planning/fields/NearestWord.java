@@ -5,14 +5,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class NearestWord {
+public final class NearestWord {
   private NearestWord() {}
 
   /**
    * The known word with the fewest letters changed, left out, added or swapped, if that is few
    * enough for a slip of the hand: about one letter in three.
    */
-  static Optional<String> to(String word, List<String> known) {
+  public static Optional<String> to(String word, List<String> known) {
     String lower = word.toLowerCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
     int least = 1 + Math.min(lower.length(), 12) / 3;
     Optional<String> nearest = Optional.empty();

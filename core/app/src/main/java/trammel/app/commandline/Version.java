@@ -1,4 +1,4 @@
-package trammel.app;
+package trammel.app.commandline;
 
 /** The version of this copy of Trammel. */
 public final class Version {

@@ -1,4 +1,4 @@
-package trammel.app;
+package trammel.app.commandline;
 
 /** What a command tells the shell that called it. */
 public enum ExitCode {

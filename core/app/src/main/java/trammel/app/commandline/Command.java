@@ -1,7 +1,4 @@
-package trammel.app;
-
-import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Syntax;
+package trammel.app.commandline;
 
 /** One command of Trammel. It has a constructor without arguments that does no work. */
 public interface Command {

@@ -1,4 +1,4 @@
-package trammel.app;
+package trammel.app.commandline;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;

@@ -1,8 +1,8 @@
 package trammel.engine.checks;
 
 import java.util.List;
-import trammel.engine.Require;
 import trammel.engine.loads.LoadCase;
+import trammel.engine.quantity.Given;
 
 /**
  * What an analysis assumes beyond the layout itself.
@@ -12,7 +12,7 @@ import trammel.engine.loads.LoadCase;
  */
 public record AnalysisSettings(double designSpeedMPerS, List<LoadCase> loadCases) {
   public AnalysisSettings {
-    Require.positive("design road speed (m/s)", designSpeedMPerS);
+    Given.positive("design road speed (m/s)", designSpeedMPerS);
     loadCases = List.copyOf(loadCases);
   }
 }

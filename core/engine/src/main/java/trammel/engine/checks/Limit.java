@@ -1,6 +1,6 @@
 package trammel.engine.checks;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * The range in which a value is good and the wider range outside which it says stop. An end that
@@ -17,7 +17,7 @@ public record Limit(double goodMin, double goodMax, double stopMin, double stopM
   private static final double ROUNDING = 1e-9;
 
   public Limit {
-    Require.text("source of the limit", source);
+    Given.text("source of the limit", source);
     if (!(stopMin <= goodMin && goodMin <= goodMax && goodMax <= stopMax)) {
       throw new IllegalArgumentException(
           "limit has good "

@@ -1,7 +1,7 @@
 package trammel.engine.checks;
 
 import java.util.Objects;
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /** What a check reads off a layout. */
 public sealed interface Reading {
@@ -14,7 +14,7 @@ public sealed interface Reading {
    */
   record Value(double value, String where) implements Reading {
     public Value {
-      Require.finite("value of the check", value);
+      Given.finite("value of the check", value);
       Objects.requireNonNull(where, "where");
     }
   }
@@ -26,7 +26,7 @@ public sealed interface Reading {
    */
   record Unknown(String reason) implements Reading {
     public Unknown {
-      Require.text("reason", reason);
+      Given.text("reason", reason);
     }
   }
 
@@ -37,7 +37,7 @@ public sealed interface Reading {
    */
   record NotApplicable(String reason) implements Reading {
     public NotApplicable {
-      Require.text("reason", reason);
+      Given.text("reason", reason);
     }
   }
 }

@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * The rigid axle.
@@ -21,11 +21,11 @@ public record AxleHousing(
     double outerLimitMm,
     double trackMm) {
   public AxleHousing {
-    Require.positive("axle tube diameter (mm)", tubeDiameterMm);
-    Require.within("axle tube wall (mm)", tubeWallMm, Double.MIN_NORMAL, tubeDiameterMm / 2);
-    Require.positive("flange-to-flange width (mm)", flangeToFlangeMm);
-    Require.positive("inner limit for brackets (mm)", innerLimitMm);
-    Require.positive("track (mm)", trackMm);
+    Given.positive("axle tube diameter (mm)", tubeDiameterMm);
+    Given.within("axle tube wall (mm)", tubeWallMm, Double.MIN_NORMAL, tubeDiameterMm / 2);
+    Given.positive("flange-to-flange width (mm)", flangeToFlangeMm);
+    Given.positive("inner limit for brackets (mm)", innerLimitMm);
+    Given.positive("track (mm)", trackMm);
     if (!(outerLimitMm > innerLimitMm)) {
       throw new IllegalArgumentException(
           "outer limit for brackets is "

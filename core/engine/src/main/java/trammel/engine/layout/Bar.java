@@ -1,10 +1,10 @@
 package trammel.engine.layout;
 
 import java.util.Objects;
-import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
 import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkKind;
+import trammel.engine.quantity.Given;
 
 /**
  * A bar of the linkage as it is built: its two joints, where they are bolted at ride, and its tube.
@@ -26,7 +26,7 @@ public record Bar(
     Joint axleJoint,
     BarTube tube) {
   public Bar {
-    Require.text("bar name", name);
+    Given.text("bar name", name);
     Objects.requireNonNull(role, "role");
     Objects.requireNonNull(frameJoint, "frameJoint");
     Objects.requireNonNull(axleJoint, "axleJoint");

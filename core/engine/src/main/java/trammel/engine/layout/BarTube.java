@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * The tube that a bar is made of.
@@ -11,8 +11,8 @@ import trammel.engine.Require;
  */
 public record BarTube(double outsideDiameterMm, double wallMm, double yieldMPa) {
   public BarTube {
-    Require.positive("tube outside diameter (mm)", outsideDiameterMm);
-    Require.within("tube wall (mm)", wallMm, Double.MIN_NORMAL, outsideDiameterMm / 2);
-    Require.positive("tube yield strength (MPa)", yieldMPa);
+    Given.positive("tube outside diameter (mm)", outsideDiameterMm);
+    Given.within("tube wall (mm)", wallMm, Double.MIN_NORMAL, outsideDiameterMm / 2);
+    Given.positive("tube yield strength (MPa)", yieldMPa);
   }
 }

@@ -2,8 +2,8 @@ package trammel.engine.layout;
 
 import java.util.List;
 import java.util.Objects;
-import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
+import trammel.engine.quantity.Given;
 
 /**
  * The vehicle at ride height before any bar is drawn: all that the measurements say, in vehicle
@@ -32,8 +32,8 @@ public record Chassis(
     List<Obstacle> obstacles,
     Travel travel) {
   public Chassis {
-    Require.positive("left wheelbase (mm)", wheelbaseLeftMm);
-    Require.positive("right wheelbase (mm)", wheelbaseRightMm);
+    Given.positive("left wheelbase (mm)", wheelbaseLeftMm);
+    Given.positive("right wheelbase (mm)", wheelbaseRightMm);
     Objects.requireNonNull(masses, "masses");
     Objects.requireNonNull(traction, "traction");
     Objects.requireNonNull(tyre, "tyre");

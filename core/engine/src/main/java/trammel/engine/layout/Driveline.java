@@ -2,9 +2,9 @@ package trammel.engine.layout;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
-import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.quantity.Given;
 
 /**
  * Transmission output, propeller shaft and pinion at ride.
@@ -32,10 +32,10 @@ public record Driveline(
     pinionAxis = pinionAxis.normalized();
     Objects.requireNonNull(transmissionJoint, "transmissionJoint");
     transmissionAxis = transmissionAxis.normalized();
-    shaftDiameterMm.ifPresent(value -> Require.positive("shaft tube diameter (mm)", value));
-    shaftWallMm.ifPresent(value -> Require.positive("shaft tube wall (mm)", value));
-    slipEngagementMm.ifPresent(value -> Require.notNegative("slip engagement (mm)", value));
-    slipRoomMm.ifPresent(value -> Require.notNegative("slip room (mm)", value));
+    shaftDiameterMm.ifPresent(value -> Given.positive("shaft tube diameter (mm)", value));
+    shaftWallMm.ifPresent(value -> Given.positive("shaft tube wall (mm)", value));
+    slipEngagementMm.ifPresent(value -> Given.notNegative("slip engagement (mm)", value));
+    slipRoomMm.ifPresent(value -> Given.notNegative("slip room (mm)", value));
     if (!(transmissionJoint.xMm() > pinionJoint.xMm())) {
       throw new IllegalArgumentException(
           "the transmission's joint is "

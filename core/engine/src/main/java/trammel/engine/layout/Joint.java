@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * The joint at one end of a bar.
@@ -22,12 +22,12 @@ public record Joint(
     double barrelRadiusMm,
     double staticRatingN) {
   public Joint {
-    Require.text("joint name", name);
-    Require.positive("stiffness of joint " + name + " (N/mm)", radialStiffnessNPerMm);
-    Require.within("misalignment of joint " + name + " (rad)", misalignmentRad, 0, Math.PI / 2);
-    Require.positive("bolt of joint " + name + " (mm)", boltDiameterMm);
-    Require.positive("width of joint " + name + " (mm)", widthMm);
-    Require.positive("barrel radius of joint " + name + " (mm)", barrelRadiusMm);
-    Require.positive("static rating of joint " + name + " (N)", staticRatingN);
+    Given.text("joint name", name);
+    Given.positive("stiffness of joint " + name + " (N/mm)", radialStiffnessNPerMm);
+    Given.within("misalignment of joint " + name + " (rad)", misalignmentRad, 0, Math.PI / 2);
+    Given.positive("bolt of joint " + name + " (mm)", boltDiameterMm);
+    Given.positive("width of joint " + name + " (mm)", widthMm);
+    Given.positive("barrel radius of joint " + name + " (mm)", barrelRadiusMm);
+    Given.positive("static rating of joint " + name + " (N)", staticRatingN);
   }
 }

@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * What the scales say, and how high the mass lies.
@@ -18,11 +18,11 @@ public record Masses(
     double rearUnsprungKg,
     double centreOfGravityHeightMm) {
   public Masses {
-    Require.positive("front axle mass (kg)", frontAxleKg);
-    Require.positive("left rear wheel mass (kg)", rearLeftKg);
-    Require.positive("right rear wheel mass (kg)", rearRightKg);
-    Require.positive("rear unsprung mass (kg)", rearUnsprungKg);
-    Require.positive("centre-of-gravity height (mm)", centreOfGravityHeightMm);
+    Given.positive("front axle mass (kg)", frontAxleKg);
+    Given.positive("left rear wheel mass (kg)", rearLeftKg);
+    Given.positive("right rear wheel mass (kg)", rearRightKg);
+    Given.positive("rear unsprung mass (kg)", rearUnsprungKg);
+    Given.positive("centre-of-gravity height (mm)", centreOfGravityHeightMm);
     if (rearUnsprungKg >= rearLeftKg + rearRightKg) {
       throw new IllegalArgumentException(
           "rear unsprung mass is "

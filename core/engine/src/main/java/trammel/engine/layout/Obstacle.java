@@ -1,8 +1,8 @@
 package trammel.engine.layout;
 
 import java.util.Objects;
-import trammel.engine.Require;
 import trammel.engine.clearance.Shape;
+import trammel.engine.quantity.Given;
 
 /**
  * A part of the vehicle that stands still and could be in the way.
@@ -13,7 +13,7 @@ import trammel.engine.clearance.Shape;
  */
 public record Obstacle(String name, ObstacleKind kind, Shape shape) {
   public Obstacle {
-    Require.text("obstacle name", name);
+    Given.text("obstacle name", name);
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(shape, "shape");
   }

@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * The two frame rails as they stand at ride, described at two stations: above the axle ({@code x =
@@ -36,17 +36,17 @@ public record Rails(
     double notchCapMm,
     double notchSidePlateMm) {
   public Rails {
-    Require.positive("rail outside width at the axle (mm)", outsideAtAxleMm);
-    Require.positive("rail outside width at the front mounts (mm)", outsideAtFrontMm);
-    Require.positive("rail underside at the axle (mm)", undersideAtAxleMm);
-    Require.positive("rail underside at the front mounts (mm)", undersideAtFrontMm);
-    Require.positive("front-mount station ahead of the axle (mm)", frontMountsForwardMm);
-    Require.positive("rail depth (mm)", depthMm);
-    Require.positive("rail flange (mm)", flangeMm);
-    Require.within("rail wall (mm)", wallMm, Double.MIN_NORMAL, Math.min(depthMm, flangeMm) / 2);
-    Require.notNegative("notch depth (mm)", notchDepthMm);
-    Require.notNegative("cap plate of the notch (mm)", notchCapMm);
-    Require.notNegative("side plate of the notch (mm)", notchSidePlateMm);
+    Given.positive("rail outside width at the axle (mm)", outsideAtAxleMm);
+    Given.positive("rail outside width at the front mounts (mm)", outsideAtFrontMm);
+    Given.positive("rail underside at the axle (mm)", undersideAtAxleMm);
+    Given.positive("rail underside at the front mounts (mm)", undersideAtFrontMm);
+    Given.positive("front-mount station ahead of the axle (mm)", frontMountsForwardMm);
+    Given.positive("rail depth (mm)", depthMm);
+    Given.positive("rail flange (mm)", flangeMm);
+    Given.within("rail wall (mm)", wallMm, Double.MIN_NORMAL, Math.min(depthMm, flangeMm) / 2);
+    Given.notNegative("notch depth (mm)", notchDepthMm);
+    Given.notNegative("cap plate of the notch (mm)", notchCapMm);
+    Given.notNegative("side plate of the notch (mm)", notchSidePlateMm);
     if (notchDepthMm >= depthMm) {
       throw new IllegalArgumentException(
           "notch depth is "

@@ -1,7 +1,7 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
+import trammel.engine.quantity.Given;
 
 /**
  * One shock between frame and axle at ride.
@@ -16,9 +16,9 @@ import trammel.engine.geometry.Point3;
 public record ShockUnit(
     String name, Point3 frame, Point3 axle, double bodyRadiusMm, double closedMm, double openMm) {
   public ShockUnit {
-    Require.text("shock name", name);
-    Require.positive("body radius of " + name + " (mm)", bodyRadiusMm);
-    Require.positive("closed length of " + name + " (mm)", closedMm);
+    Given.text("shock name", name);
+    Given.positive("body radius of " + name + " (mm)", bodyRadiusMm);
+    Given.positive("closed length of " + name + " (mm)", closedMm);
     if (!(openMm > closedMm)) {
       throw new IllegalArgumentException(
           "open length of "

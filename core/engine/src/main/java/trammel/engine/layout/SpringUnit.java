@@ -1,8 +1,8 @@
 package trammel.engine.layout;
 
 import java.util.Objects;
-import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
+import trammel.engine.quantity.Given;
 
 /**
  * One spring between frame and axle at ride.
@@ -26,11 +26,11 @@ public record SpringUnit(
     double shortestMm,
     double longestMm) {
   public SpringUnit {
-    Require.text("spring name", name);
+    Given.text("spring name", name);
     Objects.requireNonNull(kind, "kind");
-    Require.positive("radius of " + name + " (mm)", radiusMm);
-    Require.positive("rate of " + name + " (N/mm)", rateNPerMm);
-    Require.positive("shortest length of " + name + " (mm)", shortestMm);
+    Given.positive("radius of " + name + " (mm)", radiusMm);
+    Given.positive("rate of " + name + " (N/mm)", rateNPerMm);
+    Given.positive("shortest length of " + name + " (mm)", shortestMm);
     if (!(longestMm > shortestMm)) {
       throw new IllegalArgumentException(
           "longest length of "

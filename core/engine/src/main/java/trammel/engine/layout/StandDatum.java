@@ -1,7 +1,7 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
 import trammel.engine.geometry.Point3;
+import trammel.engine.quantity.Given;
 
 /**
  * Turns what was measured on the frame as it sits on the stands into vehicle axes at ride height.
@@ -23,10 +23,10 @@ public record StandDatum(
     double undersideOnStandsMm,
     double undersideAtRideMm) {
   public StandDatum {
-    Require.within("rake on the stands (rad)", rakeOnStandsRad, -0.5, 0.5);
-    Require.within("rake at ride (rad)", rakeAtRideRad, -0.5, 0.5);
-    Require.positive("rail underside on the stands (mm)", undersideOnStandsMm);
-    Require.positive("rail underside at ride (mm)", undersideAtRideMm);
+    Given.within("rake on the stands (rad)", rakeOnStandsRad, -0.5, 0.5);
+    Given.within("rake at ride (rad)", rakeAtRideRad, -0.5, 0.5);
+    Given.positive("rail underside on the stands (mm)", undersideOnStandsMm);
+    Given.positive("rail underside at ride (mm)", undersideAtRideMm);
   }
 
   /**

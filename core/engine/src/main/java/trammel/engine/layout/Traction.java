@@ -1,7 +1,7 @@
 package trammel.engine.layout;
 
 import java.util.OptionalDouble;
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * What can push the vehicle: engine and gears, tyre grip, or both.
@@ -19,11 +19,11 @@ public record Traction(
     OptionalDouble tyreGrip,
     double frontBrakeShare) {
   public Traction {
-    engineTorqueNmm.ifPresent(value -> Require.positive("engine torque (Nmm)", value));
-    firstGear.ifPresent(value -> Require.positive("first gear ratio", value));
-    finalDrive.ifPresent(value -> Require.positive("final drive ratio", value));
-    tyreGrip.ifPresent(value -> Require.positive("tyre grip", value));
-    Require.within("front brake share", frontBrakeShare, 0, 1);
+    engineTorqueNmm.ifPresent(value -> Given.positive("engine torque (Nmm)", value));
+    firstGear.ifPresent(value -> Given.positive("first gear ratio", value));
+    finalDrive.ifPresent(value -> Given.positive("final drive ratio", value));
+    tyreGrip.ifPresent(value -> Given.positive("tyre grip", value));
+    Given.within("front brake share", frontBrakeShare, 0, 1);
   }
 
   /** Torque at the rear wheels together that the engine can make (Nmm), if it is known. */

@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * How far the axle is meant to move from ride height.
@@ -10,7 +10,7 @@ import trammel.engine.Require;
  */
 public record Travel(double bumpMm, double droopMm) {
   public Travel {
-    Require.positive("bump travel (mm)", bumpMm);
-    Require.positive("droop travel (mm)", droopMm);
+    Given.positive("bump travel (mm)", bumpMm);
+    Given.positive("droop travel (mm)", droopMm);
   }
 }

@@ -1,6 +1,6 @@
 package trammel.engine.layout;
 
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * A rear tyre as it stands on the ground.
@@ -11,8 +11,8 @@ import trammel.engine.Require;
  */
 public record Tyre(double freeRadiusMm, double loadedRadiusMm, double widthMm) {
   public Tyre {
-    Require.positive("loaded tyre radius (mm)", loadedRadiusMm);
-    Require.positive("tyre width (mm)", widthMm);
+    Given.positive("loaded tyre radius (mm)", loadedRadiusMm);
+    Given.positive("tyre width (mm)", widthMm);
     if (!(freeRadiusMm >= loadedRadiusMm) || Double.isInfinite(freeRadiusMm)) {
       throw new IllegalArgumentException(
           "free tyre radius is "

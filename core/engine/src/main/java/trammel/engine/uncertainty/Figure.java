@@ -1,7 +1,7 @@
 package trammel.engine.uncertainty;
 
 import java.util.Objects;
-import trammel.engine.Require;
+import trammel.engine.quantity.Given;
 
 /**
  * A figure that is known to a tolerance only.
@@ -16,10 +16,10 @@ import trammel.engine.Require;
 public record Figure(
     String name, FigureOrigin origin, String how, double standardDeviation, Effect effect) {
   public Figure {
-    Require.text("name of the uncertain figure", name);
+    Given.text("name of the uncertain figure", name);
     Objects.requireNonNull(origin, "origin");
-    Require.text("how " + name + " is measured or made", how);
-    Require.notNegative("standard deviation of " + name, standardDeviation);
+    Given.text("how " + name + " is measured or made", how);
+    Given.notNegative("standard deviation of " + name, standardDeviation);
     Objects.requireNonNull(effect, "effect");
   }
 

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import trammel.engine.Require;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.Verdict;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Given;
 
 /**
  * Tries a layout on many vehicles whose figures are off within their tolerances, each independently
@@ -67,7 +67,7 @@ public final class UncertaintyStudy {
    * @throws IllegalArgumentException if the number of samples is outside its range
    */
   public UncertaintyResult run(Layout layout, int samples, long seed) {
-    Require.within("number of samples", samples, FEWEST_SAMPLES, MOST_SAMPLES);
+    Given.within("number of samples", samples, FEWEST_SAMPLES, MOST_SAMPLES);
     SampleTable nominal = new SampleTable(judge, 1);
     nominal.read(0, layout);
     SampleTable table = new SampleTable(judge, samples);

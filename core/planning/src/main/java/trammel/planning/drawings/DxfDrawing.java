@@ -3,6 +3,7 @@ package trammel.planning.drawings;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 import trammel.planning.plates.Arc;
 import trammel.planning.plates.Bounds;
 import trammel.planning.plates.Edge;
@@ -10,7 +11,6 @@ import trammel.planning.plates.Loop;
 import trammel.planning.plates.Outline;
 import trammel.planning.plates.Plate;
 import trammel.planning.plates.Point2;
-import trammel.planning.plates.Require;
 
 /**
  * Outlines as an ASCII DXF file of release 12, which every cutting table reads. Lengths are mm; the
@@ -42,7 +42,7 @@ public record DxfDrawing(List<Outline> outlines, List<Edge> marks, List<Note> no
     marks = List.copyOf(marks);
     notes = List.copyOf(notes);
     if (outlines.isEmpty()) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "list of outlines to draw", "empty", "one outline or more", "Add a plate.");
     }
   }

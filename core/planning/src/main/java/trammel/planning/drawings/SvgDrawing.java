@@ -1,13 +1,13 @@
 package trammel.planning.drawings;
 
 import java.util.List;
+import trammel.planning.given.Dimension;
 import trammel.planning.plates.Arc;
 import trammel.planning.plates.Bounds;
 import trammel.planning.plates.Edge;
 import trammel.planning.plates.Loop;
 import trammel.planning.plates.Outline;
 import trammel.planning.plates.Point2;
-import trammel.planning.plates.Require;
 
 /**
  * Outlines as SVG at true size: one user unit is one millimetre on paper, y points up as on the
@@ -23,11 +23,11 @@ public record SvgDrawing(List<Outline> outlines, double marginMm, double strokeM
   public SvgDrawing {
     outlines = List.copyOf(outlines);
     if (outlines.isEmpty()) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "list of outlines to draw", "empty", "one outline or more", "Add a plate.");
     }
-    Require.notNegativeMm("margin", marginMm);
-    Require.positiveMm("line width", strokeMm);
+    Dimension.notNegativeMm("margin", marginMm);
+    Dimension.positiveMm("line width", strokeMm);
   }
 
   /** One outline with a 5 mm border and hairlines. */

@@ -1,6 +1,6 @@
 package trammel.planning.hardware;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * Strength grade of a bolt.
@@ -22,16 +22,16 @@ public record BoltGrade(
   public static final BoltGrade GRADE_8 = ofKsi("grade 8", 120.0, 130.0, 150.0, 38.1);
 
   public BoltGrade {
-    Require.text("bolt grade", name);
+    Dimension.text("bolt grade", name);
     if (!(proofMPa > 0.0 && proofMPa <= yieldMPa && yieldMPa <= tensileMPa)
         || Double.isInfinite(tensileMPa)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "strength of bolt " + name,
           "proof " + proofMPa + ", yield " + yieldMPa + ", tensile " + tensileMPa + " MPa",
           "above 0 and rising in that order",
           "Copy the three values from the bolt's standard.");
     }
-    Require.positiveMm("largest diameter of " + name, largestMm);
+    Dimension.positiveMm("largest diameter of " + name, largestMm);
   }
 
   /** A grade whose strengths are given in ksi (1000 lb/in2). */
@@ -50,7 +50,7 @@ public record BoltGrade(
   }
 
   private double stressAreaMm2(ScrewThread thread) {
-    Require.atMostMm(
+    Dimension.atMostMm(
         "diameter of a " + name + " bolt",
         thread.diameterMm(),
         largestMm,

@@ -1,6 +1,6 @@
 package trammel.planning.hardware;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * What a bolt goes through.
@@ -19,12 +19,12 @@ public record BoltedJoint(
   private static final int MOST_WASHERS = 10;
 
   public BoltedJoint {
-    Require.positiveMm("grip", gripMm);
-    Require.count("number of washers", washers, 0, MOST_WASHERS);
+    Dimension.positiveMm("grip", gripMm);
+    Dimension.count("number of washers", washers, 0, MOST_WASHERS);
     if (washers > 0) {
-      Require.positiveMm("washer thickness", washerMm);
+      Dimension.positiveMm("washer thickness", washerMm);
     }
-    Require.positiveMm("nut height", nutMm);
+    Dimension.positiveMm("nut height", nutMm);
   }
 
   /** Length under the head that leaves two threads beyond the nut. */

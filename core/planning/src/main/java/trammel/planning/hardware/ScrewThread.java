@@ -1,7 +1,7 @@
 package trammel.planning.hardware;
 
 import java.util.Locale;
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * A screw thread.
@@ -20,10 +20,10 @@ public record ScrewThread(String name, ThreadForm form, double diameterMm, doubl
   private static final double DEPTH_PER_PERCENT = 0.01299;
 
   public ScrewThread {
-    Require.text("thread name", name);
-    Require.positiveMm("diameter of thread " + name, diameterMm);
-    Require.positiveMm("pitch of thread " + name, pitchMm);
-    Require.atMostMm(
+    Dimension.text("thread name", name);
+    Dimension.positiveMm("diameter of thread " + name, diameterMm);
+    Dimension.positiveMm("pitch of thread " + name, pitchMm);
+    Dimension.atMostMm(
         "pitch of thread " + name,
         pitchMm,
         diameterMm / 2.0,
@@ -82,7 +82,7 @@ public record ScrewThread(String name, ThreadForm form, double diameterMm, doubl
   }
 
   private static IllegalArgumentException unreadable(String text) {
-    return Require.refuse(
+    return Dimension.refuse(
         "thread",
         "\"" + text + "\"",
         "inches and threads an inch such as 5/8-18, or metric such as M12x1.75",
@@ -98,7 +98,7 @@ public record ScrewThread(String name, ThreadForm form, double diameterMm, doubl
   /** Hole to drill for a given height of thread in percent of the full one, 50 to 85. */
   public double tapDrillMm(double threadPercent) {
     if (!(threadPercent >= 50.0 && threadPercent <= 85.0)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "height of thread",
           threadPercent + " %",
           "50 to 85 %",
@@ -109,7 +109,7 @@ public record ScrewThread(String name, ThreadForm form, double diameterMm, doubl
 
   /** Height of thread, in percent of the full one, that a drilled hole leaves for the tap. */
   public double threadPercent(double drillMm) {
-    Require.positiveMm("tap drill", drillMm);
+    Dimension.positiveMm("tap drill", drillMm);
     return (diameterMm - drillMm) / (DEPTH_PER_PERCENT * pitchMm);
   }
 }

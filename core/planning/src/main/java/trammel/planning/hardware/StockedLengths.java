@@ -3,18 +3,18 @@ package trammel.planning.hardware;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /** The bolt lengths a supplier or the shop's bin has, mm, kept in rising order. */
 public record StockedLengths(List<Double> lengthsMm) {
   public StockedLengths {
     List<Double> rising = new ArrayList<>(lengthsMm);
     for (Double lengthMm : rising) {
-      Require.positiveMm("stocked bolt length", lengthMm);
+      Dimension.positiveMm("stocked bolt length", lengthMm);
     }
     Collections.sort(rising);
     if (rising.isEmpty()) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "list of stocked bolt lengths", "empty", "one length or more", "List what is stocked.");
     }
     lengthsMm = List.copyOf(rising);
@@ -26,17 +26,17 @@ public record StockedLengths(List<Double> lengthsMm) {
    * @throws IllegalArgumentException when none is
    */
   public double atLeastMm(double neededMm) {
-    Require.positiveMm("needed bolt length", neededMm);
+    Dimension.positiveMm("needed bolt length", neededMm);
     for (double lengthMm : lengthsMm) {
       // A bolt that is short by less than the rounding of inches to mm is long enough.
       if (lengthMm >= neededMm - 1e-6) {
         return lengthMm;
       }
     }
-    throw Require.refuse(
+    throw Dimension.refuse(
         "needed bolt length",
-        Require.lengthText(neededMm),
-        "up to the longest stocked, " + Require.lengthText(lengthsMm.get(lengthsMm.size() - 1)),
+        Dimension.lengthText(neededMm),
+        "up to the longest stocked, " + Dimension.lengthText(lengthsMm.get(lengthsMm.size() - 1)),
         "Order a longer bolt and add its length to the list, or make the grip shorter.");
   }
 }

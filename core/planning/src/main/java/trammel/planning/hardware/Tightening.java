@@ -1,6 +1,6 @@
 package trammel.planning.hardware;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * Torque for a wanted preload: T = K D F, with F a share of the proof load (Shigley, Mechanical
@@ -15,11 +15,11 @@ public record Tightening(double nutFactor, double proofShare) {
 
   public Tightening {
     if (!(nutFactor >= 0.08 && nutFactor <= 0.35)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "nut factor", Double.toString(nutFactor), "0.08 to 0.35", "Use 0.2 for dry steel.");
     }
     if (!(proofShare > 0.0 && proofShare <= 0.9)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "preload as a share of the proof load",
           Double.toString(proofShare),
           "more than 0, to 0.9",

@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A plate that closes an open rail: it follows the rail's inside depth from station to station,
@@ -24,14 +25,14 @@ public record BoxingPlate(
     implements PlateShape {
 
   public BoxingPlate {
-    Require.text("boxing plate name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.notNegativeMm("weld gap of " + name, weldGapMm);
+    Dimension.text("boxing plate name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.notNegativeMm("weld gap of " + name, weldGapMm);
     stations = List.copyOf(stations);
     openings = List.copyOf(openings);
-    Require.count("number of rail stations of " + name, stations.size(), 2, 50);
+    Dimension.count("number of rail stations of " + name, stations.size(), 2, 50);
     for (int i = 1; i < stations.size(); i++) {
-      Require.positiveMm(
+      Dimension.positiveMm(
           "distance from rail station " + i + " to the next",
           stations.get(i).alongMm() - stations.get(i - 1).alongMm());
     }
@@ -91,7 +92,7 @@ public record BoxingPlate(
       corners.add(top.get(i));
     }
     for (int i = 0; i < top.size(); i++) {
-      Require.positiveMm(
+      Dimension.positiveMm(
           "height of " + name + " at rail station " + (i + 1),
           top.get(i).yMm() - corners.get(i).yMm());
     }

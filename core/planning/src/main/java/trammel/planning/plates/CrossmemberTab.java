@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A flat tab that bolts or welds a crossmember to a rail: a rectangle with rounded outer corners
@@ -37,18 +38,18 @@ public record CrossmemberTab(
   private static final int MOST_IN_LINE = 20;
 
   public CrossmemberTab {
-    Require.text("tab name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("width of " + name, widthMm);
-    Require.positiveMm("height of " + name, heightMm);
-    Require.notNegativeMm("corner radius of " + name, cornerRadiusMm);
-    Require.atMostMm(
+    Dimension.text("tab name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("width of " + name, widthMm);
+    Dimension.positiveMm("height of " + name, heightMm);
+    Dimension.notNegativeMm("corner radius of " + name, cornerRadiusMm);
+    Dimension.atMostMm(
         "corner radius of " + name,
         cornerRadiusMm,
         Math.min(widthMm / 2.0, heightMm),
         "Make the radius smaller or the tab larger.");
-    Require.count("number of columns of " + name, columns, 0, MOST_IN_LINE);
-    Require.count("number of rows of " + name, rows, 0, MOST_IN_LINE);
+    Dimension.count("number of columns of " + name, columns, 0, MOST_IN_LINE);
+    Dimension.count("number of rows of " + name, rows, 0, MOST_IN_LINE);
     draw(
         name,
         widthMm,

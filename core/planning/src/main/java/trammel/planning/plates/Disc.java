@@ -1,9 +1,11 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /** A round of metal to be kept; radius 0 is a sharp corner. */
 public record Disc(Point2 centre, double radiusMm) {
   public Disc {
-    Require.notNegativeMm("radius", radiusMm);
+    Dimension.notNegativeMm("radius", radiusMm);
   }
 
   public static Disc corner(Point2 point) {

@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * How much metal a bolt hole must keep about it.
  *
@@ -17,14 +19,14 @@ public record HoleRules(double edgeFactor, double ligamentFactor) {
 
   public HoleRules {
     if (!(edgeFactor > 0.5) || Double.isInfinite(edgeFactor)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "edge distance in hole diameters",
           Double.toString(edgeFactor),
           "more than 0.5",
           "Give 1.5 unless there is a reason for another.");
     }
     if (!(ligamentFactor > 0.0) || Double.isInfinite(ligamentFactor)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "metal between holes in hole diameters",
           Double.toString(ligamentFactor),
           "more than 0",
@@ -53,12 +55,12 @@ public record HoleRules(double edgeFactor, double ligamentFactor) {
     double edgeMm = outline.outer().distanceMm(hole.loop()) + widthMm / 2.0;
     double needMm = edgeFactor * widthMm;
     if (edgeMm < needMm - ROUNDING_MM) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "distance from the centre of hole " + (index + 1) + " to the edge of " + name,
-          Require.lengthText(edgeMm),
-          Require.lengthText(needMm) + " or more",
+          Dimension.lengthText(edgeMm),
+          Dimension.lengthText(needMm) + " or more",
           "Make the plate larger about the hole by "
-              + Require.lengthText(needMm - edgeMm)
+              + Dimension.lengthText(needMm - edgeMm)
               + ", or the hole smaller.");
     }
   }
@@ -67,11 +69,11 @@ public record HoleRules(double edgeFactor, double ligamentFactor) {
     double gapMm = one.loop().distanceMm(other.loop());
     double needMm = ligamentFactor * Math.max(widthMm(one), widthMm(other));
     if (gapMm < needMm - ROUNDING_MM) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "metal between holes " + (oneIndex + 1) + " and " + (otherIndex + 1) + " of " + name,
-          Require.lengthText(gapMm),
-          Require.lengthText(needMm) + " or more",
-          "Make the pitch larger by " + Require.lengthText(needMm - gapMm) + ".");
+          Dimension.lengthText(gapMm),
+          Dimension.lengthText(needMm) + " or more",
+          "Make the pitch larger by " + Dimension.lengthText(needMm - gapMm) + ".");
     }
   }
 

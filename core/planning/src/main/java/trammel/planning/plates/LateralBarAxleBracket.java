@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * The axle-side bracket of a lateral bar: two face plates along the tube, in front of it and
@@ -27,12 +28,12 @@ public record LateralBarAxleBracket(
     implements PlateShape {
 
   public LateralBarAxleBracket {
-    Require.text("bracket name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("axle tube diameter", tubeDiameterMm);
-    Require.positiveMm("base length of " + name, baseLengthMm);
-    Require.positiveMm("room inside " + name, insideMm);
-    Require.atMostMm(
+    Dimension.text("bracket name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("axle tube diameter", tubeDiameterMm);
+    Dimension.positiveMm("base length of " + name, baseLengthMm);
+    Dimension.positiveMm("room inside " + name, insideMm);
+    Dimension.atMostMm(
         "room inside " + name,
         insideMm,
         0.98 * tubeDiameterMm,
@@ -79,9 +80,9 @@ public record LateralBarAxleBracket(
     discs.add(Disc.corner(new Point2(half, baseHeightMm + landMm)));
     Loop outer = Belt.around(discs);
     if (outer.bounds().minYMm() < baseHeightMm - Loop.JOIN_MM) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "nose of " + name,
-          Require.lengthText(baseHeightMm - outer.bounds().minYMm()) + " lower than its base",
+          Dimension.lengthText(baseHeightMm - outer.bounds().minYMm()) + " lower than its base",
           "level with the base or higher",
           "Raise the pick-up point, or make the nose smaller.");
     }
@@ -92,7 +93,7 @@ public record LateralBarAxleBracket(
       String name, double tubeDiameterMm, PickUpRow row, HoleRules rules) {
     double needMm = tubeDiameterMm / 2.0 + rules.edgeFactor() * row.holeDiameterMm();
     for (Point2 centre : row.centres()) {
-      Require.atLeastMm(
+      Dimension.atLeastMm(
           "height of a hole of " + name + " above the tube's centre line",
           centre.yMm(),
           needMm,

@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * The frame-side bracket plate of a lateral bar. The bar swings in the transverse plane, so the
@@ -31,17 +32,17 @@ public record LateralBarRailBracket(
   private static final Point2 RAIL_CORNER = new Point2(0.0, 0.0);
 
   public LateralBarRailBracket {
-    Require.text("bracket name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("corner relief of " + name, cornerReliefMm);
-    Require.atLeastMm(
+    Dimension.text("bracket name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("corner relief of " + name, cornerReliefMm);
+    Dimension.atLeastMm(
         "foot of " + name, footMm, 2.0 * cornerReliefMm, "Use more of the rail's width.");
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "leg height of " + name,
         legHeightMm,
         2.0 * cornerReliefMm,
         "Use more of the rail's depth.");
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "leg width of " + name,
         legWidthMm,
         2.0 * thicknessMm,

@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A closed path of straight and circular edges that never meets itself. Every edge starts where the
@@ -37,7 +38,7 @@ public record Loop(List<Edge> edges) {
 
   /** The circle, anticlockwise. */
   public static Loop circle(Point2 centre, double radiusMm) {
-    return new Loop(List.of(Arc.circle(centre, Require.positiveMm("radius", radiusMm))));
+    return new Loop(List.of(Arc.circle(centre, Dimension.positiveMm("radius", radiusMm))));
   }
 
   /** Straight edges through the points in order and back to the first. */
@@ -57,7 +58,7 @@ public record Loop(List<Edge> edges) {
       if (gapMm > JOIN_MM) {
         throw new IllegalArgumentException(
             "A closed path has a gap of "
-                + Require.lengthText(gapMm)
+                + Dimension.lengthText(gapMm)
                 + " after edge "
                 + (i + 1)
                 + " of "
@@ -222,7 +223,7 @@ public record Loop(List<Edge> edges) {
    * bulging arc the true path lies outside its chords by up to the tolerance.
    */
   public List<Point2> polygon(double chordToleranceMm) {
-    Require.positiveMm("chord tolerance", chordToleranceMm);
+    Dimension.positiveMm("chord tolerance", chordToleranceMm);
     List<Point2> points = new ArrayList<>();
     for (Edge edge : edges) {
       int chords = edge.chordCount(chordToleranceMm);

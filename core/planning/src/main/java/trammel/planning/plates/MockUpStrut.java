@@ -1,6 +1,7 @@
 package trammel.planning.plates;
 
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A flat strut that stands in for the shock while fitting up: two holes at the shock's length at
@@ -22,11 +23,11 @@ public record MockUpStrut(
     HoleRules rules)
     implements PlateShape {
   public MockUpStrut {
-    Require.text("strut name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("ride length of " + name, rideLengthMm);
-    Require.positiveMm("hole diameter of " + name, holeDiameterMm);
-    Require.positiveMm("end radius of " + name, noseRadiusMm);
+    Dimension.text("strut name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("ride length of " + name, rideLengthMm);
+    Dimension.positiveMm("hole diameter of " + name, holeDiameterMm);
+    Dimension.positiveMm("end radius of " + name, noseRadiusMm);
     draw(name, rideLengthMm, holeDiameterMm, noseRadiusMm, rules);
   }
 

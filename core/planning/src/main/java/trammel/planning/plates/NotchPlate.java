@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * The side plate of a circular notch in a frame rail, with its lining strip. The rail's lower edge
  * is cut to an arc over the axle tube; a strip lines the arc, and a half ring with flats stiffens
@@ -26,20 +28,20 @@ public record NotchPlate(
     double stripWidthMm)
     implements PlateShape {
   public NotchPlate {
-    Require.text("notch name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.atLeastMm(
+    Dimension.text("notch name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.atLeastMm(
         "cut radius of " + name,
         cutRadiusMm,
         4.0 * thicknessMm,
         "Use a thinner strip or a larger radius: the strip must roll to it.");
-    Require.positiveMm("depth of " + name, depthMm);
-    Require.atMostMm(
+    Dimension.positiveMm("depth of " + name, depthMm);
+    Dimension.atMostMm(
         "depth of " + name, depthMm, cutRadiusMm, "Use a larger radius for a deeper notch.");
-    Require.positiveMm("ring width of " + name, ringWidthMm);
-    Require.positiveMm("flat length of " + name, flatLengthMm);
-    Require.positiveMm("root radius of " + name, rootRadiusMm);
-    Require.positiveMm("strip width of " + name, stripWidthMm);
+    Dimension.positiveMm("ring width of " + name, ringWidthMm);
+    Dimension.positiveMm("flat length of " + name, flatLengthMm);
+    Dimension.positiveMm("root radius of " + name, rootRadiusMm);
+    Dimension.positiveMm("strip width of " + name, stripWidthMm);
     draw(name, cutRadiusMm, depthMm, ringWidthMm, flatLengthMm, rootRadiusMm);
   }
 
@@ -88,7 +90,7 @@ public record NotchPlate(
     double rootHeightMm = ringMm + rootMm - centre.yMm();
     double reachMm = outerMm + rootMm;
     double rootXMm = Math.sqrt(Math.max(0.0, reachMm * reachMm - rootHeightMm * rootHeightMm));
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "flat of " + name,
         flatMm,
         rootXMm - halfMm,

@@ -3,6 +3,7 @@ package trammel.planning.plates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import trammel.planning.given.Dimension;
 
 /**
  * The cut edge of a plate: one outer path and its holes, in the plate's own axes, mm. The outer
@@ -67,9 +68,9 @@ public record Outline(Loop outer, List<Hole> holes) {
   private static String middleText(Loop loop) {
     Bounds bounds = loop.bounds();
     return "("
-        + Require.numberText((bounds.minXMm() + bounds.maxXMm()) / 2.0)
+        + Dimension.numberText((bounds.minXMm() + bounds.maxXMm()) / 2.0)
         + ", "
-        + Require.numberText((bounds.minYMm() + bounds.maxYMm()) / 2.0)
+        + Dimension.numberText((bounds.minYMm() + bounds.maxYMm()) / 2.0)
         + ") mm";
   }
 

@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * A gusset in the corner between two members, such as a rail and an outrigger. One leg lies along
  * x, the other at the corner's angle; the tips are cut off square to their legs, and a radius about
@@ -28,26 +30,26 @@ public record OutriggerGusset(
   private static final double MOST_CORNER_RAD = Math.toRadians(150.0);
 
   public OutriggerGusset {
-    Require.text("gusset name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("leg of " + name, legMm);
-    Require.positiveMm("other leg of " + name, otherLegMm);
-    Require.angleRad(
+    Dimension.text("gusset name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("leg of " + name, legMm);
+    Dimension.positiveMm("other leg of " + name, otherLegMm);
+    Dimension.angleRad(
         "corner of " + name,
         cornerRad,
         LEAST_CORNER_RAD,
         MOST_CORNER_RAD,
         "A gusset does little in a flatter or sharper corner: brace it another way.");
     double shorterMm = Math.min(legMm, otherLegMm);
-    Require.positiveMm("corner radius of " + name, cornerRadiusMm);
-    Require.atMostMm(
+    Dimension.positiveMm("corner radius of " + name, cornerRadiusMm);
+    Dimension.atMostMm(
         "corner radius of " + name, cornerRadiusMm, shorterMm / 3.0, "Use longer legs.");
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "tip of " + name,
         tipMm,
         thicknessMm,
         "Leave at least the plate thickness: a sharp tip burns away when welded.");
-    Require.atMostMm("tip of " + name, tipMm, shorterMm / 2.0, "Use longer legs.");
+    Dimension.atMostMm("tip of " + name, tipMm, shorterMm / 2.0, "Use longer legs.");
     draw(name, legMm, otherLegMm, cornerRad, tipMm, cornerRadiusMm);
   }
 
@@ -69,7 +71,7 @@ public record OutriggerGusset(
     Point2 otherTip = Point2.polar(otherEnd, tipMm, cornerRad - Math.PI / 2.0);
     Straight free = new Straight(legTip, otherTip);
     double throatMm = free.distanceMm(CORNER) - radiusMm;
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "width of " + name + " from its cut-out corner to its free edge",
         throatMm,
         tipMm,

@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * The bolt holes of a bracket: one pick-up hole, or a row of them for adjustment, with a round nose
@@ -27,22 +28,22 @@ public record PickUpRow(
   private static final int MOST_HOLES = 25;
 
   public PickUpRow {
-    Require.positiveMm("pick-up hole diameter", holeDiameterMm);
-    Require.atLeastMm(
+    Dimension.positiveMm("pick-up hole diameter", holeDiameterMm);
+    Dimension.atLeastMm(
         "nose radius about the pick-up hole",
         noseRadiusMm,
         holeDiameterMm / 2.0,
         "Give at least 1.5 times the hole diameter.");
-    Require.count("number of holes in the row", count, 1, MOST_HOLES);
-    Require.count("number of the nominal hole, from 0", nominalIndex, 0, count - 1);
-    Require.angleRad(
+    Dimension.count("number of holes in the row", count, 1, MOST_HOLES);
+    Dimension.count("number of the nominal hole, from 0", nominalIndex, 0, count - 1);
+    Dimension.angleRad(
         "direction of the row",
         directionRad,
         -2.0 * Math.PI,
         2.0 * Math.PI,
         "Give it within one turn.");
     if (count > 1) {
-      Require.positiveMm("pitch of the row", pitchMm);
+      Dimension.positiveMm("pitch of the row", pitchMm);
     }
   }
 

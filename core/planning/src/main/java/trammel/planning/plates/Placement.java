@@ -1,15 +1,17 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * Where a shape is put: mirrored (x changes sign) if asked, then turned anticlockwise about the
  * origin, then shifted.
  */
 public record Placement(boolean mirrored, double angleRad, double xMm, double yMm) {
   public Placement {
-    Require.finiteMm("x shift", xMm);
-    Require.finiteMm("y shift", yMm);
+    Dimension.finiteMm("x shift", xMm);
+    Dimension.finiteMm("y shift", yMm);
     if (!Double.isFinite(angleRad)) {
-      throw Require.refuse("turn", "not a number", "any finite angle", "Give it again.");
+      throw Dimension.refuse("turn", "not a number", "any finite angle", "Give it again.");
     }
   }
 

@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * A flat part to be cut.
  *
@@ -13,9 +15,9 @@ public record Plate(String name, Outline outline, double thicknessMm, String mat
   public static final double STEEL_KG_PER_MM3 = 7.85e-6;
 
   public Plate {
-    Require.text("plate name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.text("material of " + name, material);
+    Dimension.text("plate name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.text("material of " + name, material);
   }
 
   public double weightKg() {

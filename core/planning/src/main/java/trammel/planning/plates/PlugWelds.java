@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A row of plug-weld holes along the middle of a boxing plate.
@@ -19,14 +20,14 @@ public record PlugWelds(double diameterMm, double pitchMm, double endMm) {
   private static final int MOST_HOLES = 500;
 
   public PlugWelds {
-    Require.notNegativeMm("plug-weld hole diameter", diameterMm);
+    Dimension.notNegativeMm("plug-weld hole diameter", diameterMm);
     if (diameterMm > 0.0) {
-      Require.atLeastMm(
+      Dimension.atLeastMm(
           "pitch of the plug welds",
           pitchMm,
           LEAST_PITCH_FACTOR * diameterMm,
           "Space plug welds at least four diameters apart.");
-      Require.atLeastMm(
+      Dimension.atLeastMm(
           "distance of the first plug weld from the end",
           endMm,
           diameterMm,
@@ -42,10 +43,10 @@ public record PlugWelds(double diameterMm, double pitchMm, double endMm) {
     double firstMm = stations.get(0).alongMm() + endMm;
     double lastMm = stations.get(stations.size() - 1).alongMm() - endMm;
     double spanMm =
-        Require.notNegativeMm(
+        Dimension.notNegativeMm(
             "run left for plug welds between the end distances", lastMm - firstMm);
     int gaps = (int) Math.ceil(spanMm / pitchMm - 1e-9);
-    Require.count("number of plug welds", gaps + 1, 1, MOST_HOLES);
+    Dimension.count("number of plug welds", gaps + 1, 1, MOST_HOLES);
     requireSpacing(spanMm, gaps);
     for (int i = 0; i <= gaps; i++) {
       double xMm = gaps == 0 ? (firstMm + lastMm) / 2.0 : firstMm + i * spanMm / gaps;
@@ -56,7 +57,7 @@ public record PlugWelds(double diameterMm, double pitchMm, double endMm) {
 
   private void requireSpacing(double spanMm, int gaps) {
     if (gaps > 0) {
-      Require.atLeastMm(
+      Dimension.atLeastMm(
           "spacing of the plug welds when spread evenly",
           spanMm / gaps,
           LEAST_PITCH_FACTOR * diameterMm,

@@ -1,10 +1,12 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /** A point in a plate's own axes, mm. */
 public record Point2(double xMm, double yMm) {
   public Point2 {
-    Require.finiteMm("x of a point", xMm);
-    Require.finiteMm("y of a point", yMm);
+    Dimension.finiteMm("x of a point", xMm);
+    Dimension.finiteMm("y of a point", yMm);
   }
 
   /** The point at a radius and an angle (anticlockwise from x) about a centre. */

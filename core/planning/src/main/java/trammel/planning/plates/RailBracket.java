@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A bracket plate along a frame rail. Axes: x along the rail, y up, the origin at the rail's lower
@@ -30,10 +31,10 @@ public record RailBracket(
   public static final double LOAD_SPREAD_RAD = Math.toRadians(30.0);
 
   public RailBracket {
-    Require.text("bracket name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("base length of " + name, baseLengthMm);
-    Require.notNegativeMm("lap of " + name, lapMm);
+    Dimension.text("bracket name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("base length of " + name, baseLengthMm);
+    Dimension.notNegativeMm("lap of " + name, lapMm);
     draw(name, thicknessMm, baseLengthMm, lapMm, row, rules);
   }
 
@@ -45,7 +46,7 @@ public record RailBracket(
       double asideMm,
       double holeDiameterMm,
       double lapMm) {
-    Require.positiveMm("drop of " + name, dropMm);
+    Dimension.positiveMm("drop of " + name, dropMm);
     PickUpRow row = PickUpRow.single(new Point2(asideMm, -dropMm), holeDiameterMm);
     double baseMm = baseByRuleMm(dropMm, row.noseRadiusMm()) + 2.0 * Math.abs(asideMm);
     return new RailBracket(name, thicknessMm, baseMm, lapMm, row, HoleRules.SHOP);
@@ -64,7 +65,7 @@ public record RailBracket(
   private static Outline draw(
       String name, double landMm, double baseMm, double lapMm, PickUpRow row, HoleRules rules) {
     for (Point2 centre : row.centres()) {
-      Require.atLeastMm(
+      Dimension.atLeastMm(
           "drop of a hole of " + name + " below the rail",
           -centre.yMm(),
           rules.edgeFactor() * row.holeDiameterMm(),
@@ -85,9 +86,9 @@ public record RailBracket(
   private static void requireBaseOnTop(String name, Loop outer, double lapMm) {
     double overMm = outer.bounds().maxYMm() - lapMm;
     if (overMm > Loop.JOIN_MM) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "nose of " + name,
-          Require.lengthText(overMm) + " higher than its base",
+          Dimension.lengthText(overMm) + " higher than its base",
           "level with the base or lower",
           "Lower the pick-up point, or lap the bracket further up the rail.");
     }

@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * The inside of a frame rail at one place along it.
  *
@@ -9,9 +11,9 @@ package trammel.planning.plates;
  */
 public record RailStation(double alongMm, double lowerMm, double upperMm) {
   public RailStation {
-    Require.finiteMm("place along the rail", alongMm);
-    Require.finiteMm("lower flange height", lowerMm);
-    Require.finiteMm("upper flange height", upperMm);
-    Require.positiveMm("depth between the flanges", upperMm - lowerMm);
+    Dimension.finiteMm("place along the rail", alongMm);
+    Dimension.finiteMm("lower flange height", lowerMm);
+    Dimension.finiteMm("upper flange height", upperMm);
+    Dimension.positiveMm("depth between the flanges", upperMm - lowerMm);
   }
 }

@@ -1,9 +1,11 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /** A drilled or cut round hole. */
 public record RoundHole(Point2 centre, double diameterMm) implements Hole {
   public RoundHole {
-    Require.positiveMm("hole diameter", diameterMm);
+    Dimension.positiveMm("hole diameter", diameterMm);
   }
 
   @Override

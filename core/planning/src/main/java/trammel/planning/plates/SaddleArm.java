@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A plate that stands on a round axle tube and ends in a straight edge, to which something else is
@@ -30,17 +31,17 @@ public record SaddleArm(
   private static final Point2 TUBE_CENTRE = new Point2(0.0, 0.0);
 
   public SaddleArm {
-    Require.text("arm name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("axle tube diameter", tubeDiameterMm);
-    Require.angleRad(
+    Dimension.text("arm name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("axle tube diameter", tubeDiameterMm);
+    Dimension.angleRad(
         "saddle of " + name,
         saddleWrapRad,
         LEAST_WRAP_RAD,
         MOST_WRAP_RAD,
         "Give 120\u00b0 unless something is in the way.");
-    Require.positiveMm("height of the end of " + name, highMm - lowMm);
-    Require.atLeastMm(
+    Dimension.positiveMm("height of the end of " + name, highMm - lowMm);
+    Dimension.atLeastMm(
         "reach of " + name + " from the tube's centre",
         reachMm,
         tubeDiameterMm / 2.0 + thicknessMm,

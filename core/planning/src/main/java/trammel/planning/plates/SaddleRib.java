@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * A rib across an axle tube: upright sides, a flat top and a saddle cut to the tube. Axes with the
  * tube's centre at the origin, y up.
@@ -20,14 +22,14 @@ public record SaddleRib(
     double topHeightMm)
     implements PlateShape {
   public SaddleRib {
-    Require.text("rib name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("axle tube diameter", tubeDiameterMm);
-    Require.notNegativeMm("weld gap of " + name, weldGapMm);
-    Require.positiveMm("width of " + name, widthMm);
-    Require.atMostMm(
+    Dimension.text("rib name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("axle tube diameter", tubeDiameterMm);
+    Dimension.notNegativeMm("weld gap of " + name, weldGapMm);
+    Dimension.positiveMm("width of " + name, widthMm);
+    Dimension.atMostMm(
         "width of " + name, widthMm, 0.98 * tubeDiameterMm, "Make it narrower than the tube.");
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "top of " + name + " above the tube's centre",
         topHeightMm,
         tubeDiameterMm / 2.0 + weldGapMm + thicknessMm,

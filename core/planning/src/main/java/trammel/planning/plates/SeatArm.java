@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * An arm, used in pairs, that saddles onto a round axle tube and carries a spring seat beside it on
  * a level edge. Axes as seen from the side with the tube's centre at the origin.
@@ -24,12 +26,12 @@ public record SeatArm(
   private static final Point2 TUBE_CENTRE = new Point2(0.0, 0.0);
 
   public SeatArm {
-    Require.text("arm name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("axle tube diameter", tubeDiameterMm);
-    Require.positiveMm("seat length of " + name, seatLengthMm);
-    Require.positiveMm("edge depth of " + name, edgeDepthMm);
-    Require.angleRad(
+    Dimension.text("arm name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("axle tube diameter", tubeDiameterMm);
+    Dimension.positiveMm("seat length of " + name, seatLengthMm);
+    Dimension.positiveMm("edge depth of " + name, edgeDepthMm);
+    Dimension.angleRad(
         "saddle of " + name,
         saddleWrapRad,
         Math.toRadians(20.0),
@@ -73,7 +75,7 @@ public record SeatArm(
     // Drawn with the seat on the side of x, and turned over if it is on the other.
     double nearMm = Math.abs(seat.xMm()) - lengthMm / 2.0;
     double farMm = Math.abs(seat.xMm()) + lengthMm / 2.0;
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "distance of the seat of " + name + " from the tube's centre, at its near end",
         nearMm,
         radiusMm,
@@ -94,7 +96,7 @@ public record SeatArm(
             .lineTo(Point2.polar(TUBE_CENTRE, radiusMm, lowerRad))
             .arcTo(upper, TUBE_CENTRE, true)
             .close();
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "distance of the edge of " + name + " from the tube's centre",
         loop.distanceMm(TUBE_CENTRE),
         radiusMm - Loop.JOIN_MM,

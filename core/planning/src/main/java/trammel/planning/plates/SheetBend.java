@@ -1,5 +1,7 @@
 package trammel.planning.plates;
 
+import trammel.planning.given.Dimension;
+
 /**
  * One bend in sheet or plate, by the neutral-axis rule: allowance = angle (R + K T), outside
  * setback = (R + T) tan(angle/2), deduction = 2 setback - allowance.
@@ -17,11 +19,11 @@ public record SheetBend(
   private static final double MOST_BEND_RAD = Math.toRadians(175.0);
 
   public SheetBend {
-    Require.positiveMm("sheet thickness", thicknessMm);
-    Require.notNegativeMm("inside bend radius", insideRadiusMm);
-    Require.angleRad("bend", angleRad, 0.0, MOST_BEND_RAD, "Make it of two bends.");
+    Dimension.positiveMm("sheet thickness", thicknessMm);
+    Dimension.notNegativeMm("inside bend radius", insideRadiusMm);
+    Dimension.angleRad("bend", angleRad, 0.0, MOST_BEND_RAD, "Make it of two bends.");
     if (!(neutralFactor >= 0.0 && neutralFactor <= 0.5)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "neutral-axis factor K",
           Double.toString(neutralFactor),
           "0 to 0.5",

@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A shock tab with a straight base and a round nose. Axes: x along the base from its middle, y away
@@ -25,11 +26,11 @@ public record ShockTab(
     HoleRules rules)
     implements PlateShape {
   public ShockTab {
-    Require.text("tab name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("hole diameter of " + name, holeDiameterMm);
-    Require.positiveMm("base width of " + name, baseWidthMm);
-    Require.atLeastMm(
+    Dimension.text("tab name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("hole diameter of " + name, holeDiameterMm);
+    Dimension.positiveMm("base width of " + name, baseWidthMm);
+    Dimension.atLeastMm(
         "hole height of " + name,
         holeHeightMm,
         noseRadiusMm,

@@ -1,6 +1,7 @@
 package trammel.planning.plates;
 
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A slot with round ends.
@@ -13,9 +14,9 @@ import java.util.List;
 public record SlotHole(Point2 centre, double widthMm, double travelMm, double angleRad)
     implements Hole {
   public SlotHole {
-    Require.positiveMm("slot width", widthMm);
-    Require.positiveMm("slot travel", travelMm);
-    Require.angleRad(
+    Dimension.positiveMm("slot width", widthMm);
+    Dimension.positiveMm("slot travel", travelMm);
+    Dimension.angleRad(
         "slot direction", angleRad, -2.0 * Math.PI, 2.0 * Math.PI, "Give it within one turn.");
   }
 

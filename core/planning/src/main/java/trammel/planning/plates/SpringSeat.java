@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A round spring or air-spring seat with a centre hole and a ring of bolt holes, about the origin.
@@ -30,20 +31,20 @@ public record SpringSeat(
   private static final int MOST_BOLTS = 24;
 
   public SpringSeat {
-    Require.text("seat name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("diameter of " + name, diameterMm);
-    Require.notNegativeMm("centre hole of " + name, centreHoleMm);
-    Require.count("number of bolt holes of " + name, bolts, 0, MOST_BOLTS);
-    Require.angleRad(
+    Dimension.text("seat name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("diameter of " + name, diameterMm);
+    Dimension.notNegativeMm("centre hole of " + name, centreHoleMm);
+    Dimension.count("number of bolt holes of " + name, bolts, 0, MOST_BOLTS);
+    Dimension.angleRad(
         "direction of the first bolt",
         firstBoltRad,
         -2.0 * Math.PI,
         2.0 * Math.PI,
         "Give it within one turn.");
     if (bolts > 0) {
-      Require.positiveMm("bolt hole of " + name, boltHoleMm);
-      Require.positiveMm("bolt circle of " + name, boltCircleMm);
+      Dimension.positiveMm("bolt hole of " + name, boltHoleMm);
+      Dimension.positiveMm("bolt circle of " + name, boltCircleMm);
     }
     draw(name, diameterMm, centreHoleMm, boltHoleMm, boltCircleMm, bolts, firstBoltRad, rules);
   }

@@ -2,6 +2,7 @@ package trammel.planning.plates;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 
 /**
  * A link tab, used in pairs, that saddles onto a round axle tube. Axes as seen from the side with
@@ -35,11 +36,11 @@ public record TubeBracket(
   private static final Point2 TUBE_CENTRE = new Point2(0.0, 0.0);
 
   public TubeBracket {
-    Require.text("bracket name", name);
-    Require.positiveMm("thickness of " + name, thicknessMm);
-    Require.positiveMm("axle tube diameter", tubeDiameterMm);
-    Require.notNegativeMm("weld gap of " + name, weldGapMm);
-    Require.angleRad(
+    Dimension.text("bracket name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("axle tube diameter", tubeDiameterMm);
+    Dimension.notNegativeMm("weld gap of " + name, weldGapMm);
+    Dimension.angleRad(
         "saddle of " + name,
         saddleWrapRad,
         LEAST_WRAP_RAD,
@@ -98,7 +99,7 @@ public record TubeBracket(
             "The saddle of "
                 + name
                 + " spans "
-                + Require.degreesText(wrapRad)
+                + Dimension.degreesText(wrapRad)
                 + " of the tube, which is narrower than the nose about its hole.\n"
                 + "Give a wider saddle, move the hole further out, or make the nose smaller.");
     return rules.check(name, new Outline(outer, row.holes()));
@@ -108,7 +109,7 @@ public record TubeBracket(
       String name, double radiusMm, PickUpRow row, HoleRules rules) {
     double needMm = radiusMm + rules.edgeFactor() * row.holeDiameterMm();
     for (Point2 centre : row.centres()) {
-      Require.atLeastMm(
+      Dimension.atLeastMm(
           "distance of a hole of " + name + " from the tube's centre",
           TUBE_CENTRE.distanceMm(centre),
           needMm,

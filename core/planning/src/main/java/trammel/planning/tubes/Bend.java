@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * One bend of a tube.
@@ -12,11 +12,11 @@ public record Bend(double angleRad, double radiusMm) {
   private static final double MOST_BEND_RAD = Math.toRadians(180.0);
 
   public Bend {
-    Require.angleRad("bend", angleRad, -MOST_BEND_RAD, MOST_BEND_RAD, "Split it into two bends.");
+    Dimension.angleRad("bend", angleRad, -MOST_BEND_RAD, MOST_BEND_RAD, "Split it into two bends.");
     if (angleRad == 0.0) {
-      throw Require.refuse("bend", "0\u00b0", "any other angle", "Leave the bend out.");
+      throw Dimension.refuse("bend", "0\u00b0", "any other angle", "Leave the bend out.");
     }
-    Require.positiveMm("bend radius", radiusMm);
+    Dimension.positiveMm("bend radius", radiusMm);
   }
 
   public double lengthMm() {

@@ -2,10 +2,10 @@ package trammel.planning.tubes;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 import trammel.planning.plates.Arc;
 import trammel.planning.plates.Edge;
 import trammel.planning.plates.Point2;
-import trammel.planning.plates.Require;
 import trammel.planning.plates.Straight;
 
 /**
@@ -23,10 +23,10 @@ public record BentBar(List<Double> legsMm, List<Bend> bends) {
   public BentBar {
     legsMm = List.copyOf(legsMm);
     bends = List.copyOf(bends);
-    Require.count("number of bends", bends.size(), 0, MOST_BENDS);
-    Require.count("number of legs", legsMm.size(), bends.size() + 1, bends.size() + 1);
+    Dimension.count("number of bends", bends.size(), 0, MOST_BENDS);
+    Dimension.count("number of legs", legsMm.size(), bends.size() + 1, bends.size() + 1);
     for (int i = 0; i < legsMm.size(); i++) {
-      Require.positiveMm("leg " + (i + 1) + " of the bar", legsMm.get(i));
+      Dimension.positiveMm("leg " + (i + 1) + " of the bar", legsMm.get(i));
     }
   }
 
@@ -37,9 +37,9 @@ public record BentBar(List<Double> legsMm, List<Bend> bends) {
 
   /** A bar with one bend in its middle that stands off the straight line by a wanted offset. */
   public static BentBar arched(double centreToCentreMm, double offsetMm, double bendRadiusMm) {
-    double halfMm = Require.positiveMm("centre distance", centreToCentreMm) / 2.0;
-    Require.positiveMm("offset of the bend", offsetMm);
-    Require.positiveMm("bend radius", bendRadiusMm);
+    double halfMm = Dimension.positiveMm("centre distance", centreToCentreMm) / 2.0;
+    Dimension.positiveMm("offset of the bend", offsetMm);
+    Dimension.positiveMm("bend radius", bendRadiusMm);
     // With a half the bend: offset = half tan a - R (1/cos a - 1),
     // so half sin a + (R - offset) cos a = R.
     double reachMm = Math.hypot(halfMm, bendRadiusMm - offsetMm);
@@ -56,16 +56,16 @@ public record BentBar(List<Double> legsMm, List<Bend> bends) {
   /** A bar with two equal and opposite bends: its end legs are parallel, an offset apart. */
   public static BentBar joggled(
       double endLegMm, double bendRad, double bendRadiusMm, double offsetMm) {
-    Require.positiveMm("offset of the joggle", offsetMm);
-    Require.angleRad(
+    Dimension.positiveMm("offset of the joggle", offsetMm);
+    Dimension.angleRad(
         "bend of the joggle", bendRad, 1e-3, Math.PI / 2.0, "Give the angle of one bend.");
     double byBendsMm = 2.0 * bendRadiusMm * (1.0 - Math.cos(bendRad));
     double middleMm = (offsetMm - byBendsMm) / Math.sin(bendRad);
     if (!(middleMm > 0.0)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "offset of the joggle",
-          Require.lengthText(offsetMm),
-          "more than " + Require.lengthText(byBendsMm) + ", which the two bends make alone",
+          Dimension.lengthText(offsetMm),
+          "more than " + Dimension.lengthText(byBendsMm) + ", which the two bends make alone",
           "Bend less, use a smaller radius or a larger offset.");
     }
     return new BentBar(
@@ -74,10 +74,10 @@ public record BentBar(List<Double> legsMm, List<Bend> bends) {
   }
 
   private static IllegalArgumentException tooMuch(String what, double offsetMm, double spanMm) {
-    return Require.refuse(
+    return Dimension.refuse(
         what,
-        Require.lengthText(offsetMm),
-        "what one bend can reach over " + Require.lengthText(spanMm),
+        Dimension.lengthText(offsetMm),
+        "what one bend can reach over " + Dimension.lengthText(spanMm),
         "Use a smaller offset, a smaller bend radius, or two bends.");
   }
 

@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * A tube coped onto the barrel of a bushing.
@@ -12,14 +12,14 @@ import trammel.planning.plates.Require;
 public record BushedEnd(double barrelDiameterMm, double angleRad, double weldGapMm)
     implements TubeEnd {
   public BushedEnd {
-    Require.positiveMm("barrel outside diameter", barrelDiameterMm);
-    Require.angleRad(
+    Dimension.positiveMm("barrel outside diameter", barrelDiameterMm);
+    Dimension.angleRad(
         "angle between tube and barrel",
         angleRad,
         Cope.LEAST_ANGLE_RAD,
         Math.PI / 2.0,
         "Give the smaller angle between the two axes.");
-    Require.notNegativeMm("weld gap at the barrel", weldGapMm);
+    Dimension.notNegativeMm("weld gap at the barrel", weldGapMm);
   }
 
   /** A barrel square to the tube, fitted without a gap. */

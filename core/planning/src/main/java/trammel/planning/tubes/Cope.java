@@ -2,8 +2,8 @@ package trammel.planning.tubes;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 import trammel.planning.plates.Point2;
-import trammel.planning.plates.Require;
 
 /**
  * The saddle cut that fits a round tube (the branch) onto another (the header).
@@ -29,16 +29,16 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
   private static final double HALVING_GAIN = 3.0;
 
   public Cope {
-    Require.positiveMm("branch tube radius", branchRadiusMm);
-    Require.positiveMm("header radius", headerRadiusMm);
-    Require.angleRad(
+    Dimension.positiveMm("branch tube radius", branchRadiusMm);
+    Dimension.positiveMm("header radius", headerRadiusMm);
+    Dimension.angleRad(
         "angle between the tubes",
         angleRad,
         LEAST_ANGLE_RAD,
         Math.PI / 2.0,
         "Give the smaller angle between the two axes.");
-    Require.finiteMm("offset between the axes", offsetMm);
-    Require.atMostMm(
+    Dimension.finiteMm("offset between the axes", offsetMm);
+    Dimension.atMostMm(
         "branch tube radius with its offset",
         branchRadiusMm + Math.abs(offsetMm),
         headerRadiusMm + 1e-9,
@@ -146,7 +146,7 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
    * the tube. First and last point are the same place on the tube.
    */
   public List<Point2> wrap(int steps) {
-    Require.count("number of wrap steps", steps, 4, MOST_STEPS);
+    Dimension.count("number of wrap steps", steps, 4, MOST_STEPS);
     double nearestMm = nearestMm();
     List<Point2> points = new ArrayList<>(steps + 1);
     for (int i = 0; i <= steps; i++) {

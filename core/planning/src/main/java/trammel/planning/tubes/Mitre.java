@@ -2,8 +2,8 @@ package trammel.planning.tubes;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.given.Dimension;
 import trammel.planning.plates.Point2;
-import trammel.planning.plates.Require;
 
 /**
  * A plane cut across a round tube. Unwrapped, its edge is one cosine of height OD tan(angle).
@@ -15,8 +15,8 @@ public record Mitre(double outsideDiameterMm, double angleRad) {
   private static final double MOST_ANGLE_RAD = Math.toRadians(75.0);
 
   public Mitre {
-    Require.positiveMm("tube outside diameter", outsideDiameterMm);
-    Require.angleRad(
+    Dimension.positiveMm("tube outside diameter", outsideDiameterMm);
+    Dimension.angleRad(
         "mitre", angleRad, 0.0, MOST_ANGLE_RAD, "Give the saw angle: half the turn of the joint.");
   }
 
@@ -37,7 +37,7 @@ public record Mitre(double outsideDiameterMm, double angleRad) {
 
   /** Edge of the wrap: x round the tube from the long side, y the height cut away there. */
   public List<Point2> wrap(int steps) {
-    Require.count("number of wrap steps", steps, 4, Cope.MOST_STEPS);
+    Dimension.count("number of wrap steps", steps, 4, Cope.MOST_STEPS);
     double radiusMm = outsideDiameterMm / 2.0;
     List<Point2> points = new ArrayList<>(steps + 1);
     for (int i = 0; i <= steps; i++) {

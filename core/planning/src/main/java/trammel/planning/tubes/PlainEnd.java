@@ -1,11 +1,11 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /** A square-sawn end that stops a given distance short of the point it is measured from. */
 public record PlainEnd(double setbackMm) implements TubeEnd {
   public PlainEnd {
-    Require.notNegativeMm("distance of a plain end from its point", setbackMm);
+    Dimension.notNegativeMm("distance of a plain end from its point", setbackMm);
   }
 
   @Override

@@ -1,7 +1,7 @@
 package trammel.planning.tubes;
 
+import trammel.planning.given.Dimension;
 import trammel.planning.hardware.ScrewThread;
-import trammel.planning.plates.Require;
 
 /**
  * A joint on a threaded shank, with its jam nut.
@@ -15,15 +15,15 @@ import trammel.planning.plates.Require;
 public record RodEnd(
     String name, ScrewThread thread, double shankMm, double threadLengthMm, double jamNutMm) {
   public RodEnd {
-    Require.text("joint name", name);
-    Require.positiveMm("shank of " + name, shankMm);
-    Require.positiveMm("thread length of " + name, threadLengthMm);
-    Require.atMostMm(
+    Dimension.text("joint name", name);
+    Dimension.positiveMm("shank of " + name, shankMm);
+    Dimension.positiveMm("thread length of " + name, threadLengthMm);
+    Dimension.atMostMm(
         "thread length of " + name,
         threadLengthMm,
         shankMm,
         "Measure the shank from the joint's centre to the tip.");
-    Require.positiveMm("jam nut of " + name, jamNutMm);
+    Dimension.positiveMm("jam nut of " + name, jamNutMm);
   }
 
   /** From the joint's centre to where the thread begins. */

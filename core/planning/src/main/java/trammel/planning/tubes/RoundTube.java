@@ -1,14 +1,14 @@
 package trammel.planning.tubes;
 
+import trammel.planning.given.Dimension;
 import trammel.planning.plates.Plate;
-import trammel.planning.plates.Require;
 
 /** A round tube by outside diameter and wall. */
 public record RoundTube(double outsideDiameterMm, double wallMm) {
   public RoundTube {
-    Require.positiveMm("tube outside diameter", outsideDiameterMm);
-    Require.positiveMm("tube wall", wallMm);
-    Require.atMostMm(
+    Dimension.positiveMm("tube outside diameter", outsideDiameterMm);
+    Dimension.positiveMm("tube wall", wallMm);
+    Dimension.atMostMm(
         "tube wall",
         wallMm,
         outsideDiameterMm / 2.0,

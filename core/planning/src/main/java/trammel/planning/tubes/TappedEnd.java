@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * A joint screwed straight into a thick tube, drilled and tapped, set at the middle of its
@@ -65,13 +65,13 @@ public record TappedEnd(RodEnd joint, double depthMm, double engagementMm, doubl
 
   @Override
   public void requireFits(RoundTube tube) {
-    Require.atMostMm(
+    Dimension.atMostMm(
         "bore of the tube to be tapped " + joint.thread().name(),
         tube.boreMm(),
         tapDrillMm(),
         "Use a thicker wall, a larger thread, or a weld-in threaded end.");
     double diameterMm = joint.thread().diameterMm();
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "wall left outside thread " + joint.thread().name(),
         (tube.outsideDiameterMm() - diameterMm) / 2.0,
         LEAST_WALL_FACTOR * diameterMm,

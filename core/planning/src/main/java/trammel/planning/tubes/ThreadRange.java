@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * How far a shank can be screwed in and out of a threaded bore: all distances from the joint's
@@ -22,13 +22,13 @@ public record ThreadRange(double shortestMm, double longestMm) {
    */
   public static ThreadRange of(RodEnd joint, double boreDepthMm, double engagementMm) {
     double diameterMm = joint.thread().diameterMm();
-    Require.positiveMm("thread depth for " + joint.name(), boreDepthMm);
-    Require.atLeastMm(
+    Dimension.positiveMm("thread depth for " + joint.name(), boreDepthMm);
+    Dimension.atLeastMm(
         "least engagement of " + joint.name(),
         engagementMm,
         STEEL_ENGAGEMENT * diameterMm,
         "Keep at least one thread diameter in steel.");
-    Require.atMostMm(
+    Dimension.atMostMm(
         "least engagement of " + joint.name(),
         engagementMm,
         boreDepthMm,
@@ -37,12 +37,12 @@ public record ThreadRange(double shortestMm, double longestMm) {
     double shortestMm = Math.max(nutOnThreadMm, joint.shankMm() - boreDepthMm);
     double longestMm = joint.shankMm() - engagementMm;
     if (!(longestMm > shortestMm)) {
-      throw Require.refuse(
+      throw Dimension.refuse(
           "adjustment of " + joint.name(),
-          Require.lengthText(longestMm - shortestMm),
+          Dimension.lengthText(longestMm - shortestMm),
           "more than 0 mm",
           "Use a joint with a longer thread by "
-              + Require.lengthText(shortestMm - longestMm)
+              + Dimension.lengthText(shortestMm - longestMm)
               + ", a thinner jam nut, or a deeper thread in the tube end.");
     }
     return new ThreadRange(shortestMm, longestMm);

@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * A joint screwed into a weld-in threaded tube end, set at the middle of its adjustment.
@@ -21,9 +21,9 @@ public record ThreadedEnd(
     double spigotMm)
     implements TubeEnd {
   public ThreadedEnd {
-    Require.notNegativeMm("weld-in end outside the tube", proudMm);
-    Require.notNegativeMm("weld-in end inside the tube", insideMm);
-    Require.notNegativeMm("spigot of the weld-in end", spigotMm);
+    Dimension.notNegativeMm("weld-in end outside the tube", proudMm);
+    Dimension.notNegativeMm("weld-in end inside the tube", insideMm);
+    Dimension.notNegativeMm("spigot of the weld-in end", spigotMm);
     ThreadRange.of(joint, boreDepthMm, engagementMm);
   }
 
@@ -55,7 +55,7 @@ public record ThreadedEnd(
   @Override
   public void requireFits(RoundTube tube) {
     if (spigotMm > 0.0) {
-      Require.atMostMm(
+      Dimension.atMostMm(
           "spigot of the weld-in end for " + joint.name(),
           spigotMm,
           tube.boreMm(),

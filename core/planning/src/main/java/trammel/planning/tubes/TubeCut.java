@@ -1,6 +1,6 @@
 package trammel.planning.tubes;
 
-import trammel.planning.plates.Require;
+import trammel.planning.given.Dimension;
 
 /**
  * One bar's tube: what to saw off so that the bar's joints come out at their centres with all
@@ -14,17 +14,17 @@ import trammel.planning.plates.Require;
  */
 public record TubeCut(String name, RoundTube tube, BentBar bar, TubeEnd start, TubeEnd end) {
   public TubeCut {
-    Require.text("bar name", name);
+    Dimension.text("bar name", name);
     start.requireFits(tube);
     end.requireFits(tube);
     double takenMm = start.takeUpMm(tube) + end.takeUpMm(tube);
     double lengthMm = bar.developedLengthMm() - takenMm;
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "tube left for " + name + " between its ends",
         lengthMm,
         Math.max(tube.wallMm(), start.insideMm() + end.insideMm()),
         "The ends take up "
-            + Require.lengthText(takenMm)
+            + Dimension.lengthText(takenMm)
             + " of the bar: use shorter joints or a longer bar.");
     requireLegs(name, tube, bar, start, end);
   }
@@ -35,12 +35,12 @@ public record TubeCut(String name, RoundTube tube, BentBar bar, TubeEnd start, T
       return;
     }
     String remedy = "Move the bend away from the end, or use a shorter joint.";
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "first leg of " + name,
         bar.legsMm().get(0),
         start.takeUpMm(tube) + start.insideMm(),
         remedy);
-    Require.atLeastMm(
+    Dimension.atLeastMm(
         "last leg of " + name,
         bar.legsMm().get(bar.legsMm().size() - 1),
         end.takeUpMm(tube) + end.insideMm(),

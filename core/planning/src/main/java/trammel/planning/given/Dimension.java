@@ -1,16 +1,16 @@
-package trammel.planning.plates;
+package trammel.planning.given;
 
 /**
  * Refuses impossible dimensions in one form of words: what was given, what is allowed, what to do.
  */
-public final class Require {
+public final class Dimension {
   private static final double MM_PER_INCH = 25.4;
   private static final double THOUSANDTHS = 1000.0;
 
   /** Beyond this a number says more with an exponent. */
   private static final double LARGEST_PLAIN = 1e12;
 
-  private Require() {}
+  private Dimension() {}
 
   /** Returns the length when it is finite and more than nothing. */
   public static double positiveMm(String what, double valueMm) {

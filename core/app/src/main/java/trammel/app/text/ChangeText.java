@@ -50,6 +50,11 @@ final class ChangeText {
     if (adjustment instanceof Adjustment.ChangeDroop) {
       return lessMore(amount) + " droop travel by " + printer.length(Math.abs(amount));
     }
+    if (adjustment instanceof Adjustment.ThickenBrackets) {
+      return "cut the brackets of the bars from plate that is "
+          + printer.length(Math.abs(amount))
+          + (amount < 0 ? " thinner" : " thicker");
+    }
     return "fit springs that are "
         + printer.rate(Math.abs(amount))
         + (amount < 0 ? " softer" : " stiffer");

@@ -203,4 +203,23 @@ public sealed interface Adjustment {
       return 60 * STEP_N_PER_MM;
     }
   }
+
+  /** Cuts the brackets of every bar from thicker plate. */
+  record ThickenBrackets() implements Adjustment {
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      List<Bar> bars = new ArrayList<>(layout.bars());
+      bars.replaceAll(
+          bar ->
+              bar.bracket().isPresent()
+                  ? bar.withBracket(bar.bracket().get().thickerBy(amount))
+                  : bar);
+      return new Layout(layout.chassis(), bars, layout.springs(), layout.shocks());
+    }
+
+    @Override
+    public double largest() {
+      return 3.175;
+    }
+  }
 }

@@ -24,7 +24,7 @@ import trammel.engine.motion.Load;
 import trammel.engine.motion.SpringPoint;
 
 /** The force in every bar at ride, under every load case. */
-final class BarForces {
+public final class BarForces {
   /** A bar that carries less than this carries nothing worth judging (N). */
   private static final double IDLE_N = 1;
 
@@ -43,7 +43,7 @@ final class BarForces {
   private final double[][] tensionN;
 
   private BarForces(List<LoadCase> cases, double[][] tensionN) {
-    this.cases = cases;
+    this.cases = List.copyOf(cases);
     this.tensionN = tensionN;
   }
 
@@ -93,8 +93,24 @@ final class BarForces {
     return springs;
   }
 
+  /** The load cases, in the order in which they are counted. */
+  public List<LoadCase> cases() {
+    return cases;
+  }
+
+  /**
+   * The force along a bar.
+   *
+   * @param loadCase index of the load case
+   * @param bar index of the bar in the layout
+   * @return force (N), pull positive
+   */
+  public double tensionN(int loadCase, int bar) {
+    return tensionN[loadCase][bar];
+  }
+
   /** How much worse than allowed, or how safe, a force in a bar is. */
-  interface Rating {
+  public interface Rating {
     /**
      * The figure of a bar under a force.
      *
@@ -107,12 +123,12 @@ final class BarForces {
   /**
    * The least figure over all bars and load cases, and where it is; empty where nothing loads them.
    */
-  Reading least(List<Bar> bars, Rating rating) {
+  public Reading least(List<Bar> bars, Rating rating) {
     return worst(bars, rating, 1);
   }
 
   /** The greatest figure over all bars and load cases, and where it is. */
-  Reading greatest(List<Bar> bars, Rating rating) {
+  public Reading greatest(List<Bar> bars, Rating rating) {
     return worst(bars, rating, -1);
   }
 

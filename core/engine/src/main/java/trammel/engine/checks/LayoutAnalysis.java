@@ -63,7 +63,7 @@ public final class LayoutAnalysis {
   }
 
   /** The force in every bar at ride, under every load case. */
-  BarForces barForces() {
+  public BarForces barForces() {
     if (barForces == null) {
       barForces = BarForces.of(layout, solver.linkage(), settings.loadCases());
     }

@@ -1,6 +1,7 @@
 package trammel.engine.layout;
 
 import java.util.Objects;
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkKind;
@@ -16,6 +17,7 @@ import trammel.engine.quantity.Given;
  * @param frameJoint the joint on the frame
  * @param axleJoint the joint on the axle
  * @param tube the tube between them
+ * @param bracket the plate of the brackets at both ends; empty where it is not known
  */
 public record Bar(
     String name,
@@ -24,13 +26,15 @@ public record Bar(
     Point3 axle,
     Joint frameJoint,
     Joint axleJoint,
-    BarTube tube) {
+    BarTube tube,
+    Optional<BracketPlate> bracket) {
   public Bar {
     Given.text("bar name", name);
     Objects.requireNonNull(role, "role");
     Objects.requireNonNull(frameJoint, "frameJoint");
     Objects.requireNonNull(axleJoint, "axleJoint");
     Objects.requireNonNull(tube, "tube");
+    Objects.requireNonNull(bracket, "bracket");
     if (frame.distanceMm(axle) < 1) {
       throw new IllegalArgumentException(
           "bar "
@@ -39,6 +43,18 @@ public record Bar(
               + frame
               + "; the two ends must be apart. Check its pick-up points.");
     }
+  }
+
+  /** A bar whose brackets are not known. */
+  public Bar(
+      String name,
+      BarRole role,
+      Point3 frame,
+      Point3 axle,
+      Joint frameJoint,
+      Joint axleJoint,
+      BarTube tube) {
+    this(name, role, frame, axle, frameJoint, axleJoint, tube, Optional.empty());
   }
 
   /** Distance between the joints' centres at ride (mm). */
@@ -72,7 +88,12 @@ public record Bar(
   /** This bar with one end bolted elsewhere. */
   public Bar withPoint(End end, Point3 point) {
     return end == End.FRAME
-        ? new Bar(name, role, point, axle, frameJoint, axleJoint, tube)
-        : new Bar(name, role, frame, point, frameJoint, axleJoint, tube);
+        ? new Bar(name, role, point, axle, frameJoint, axleJoint, tube, bracket)
+        : new Bar(name, role, frame, point, frameJoint, axleJoint, tube, bracket);
+  }
+
+  /** This bar with brackets of another plate. */
+  public Bar withBracket(BracketPlate plate) {
+    return new Bar(name, role, frame, axle, frameJoint, axleJoint, tube, Optional.of(plate));
   }
 }

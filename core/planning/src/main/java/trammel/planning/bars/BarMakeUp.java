@@ -1,9 +1,11 @@
 package trammel.planning.bars;
 
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.BarRole;
 import trammel.engine.layout.BarTube;
+import trammel.engine.layout.BracketPlate;
 import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
@@ -38,6 +40,9 @@ public record BarMakeUp(
   /** A bar of this make-up. */
   public Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
     BarTube barTube = tube.tube();
-    return new Bar(name, role, frame, axle, frameEnd.joint(), axleEnd.joint(), barTube);
+    BracketPlate plate =
+        new BracketPlate(bracket.form().thicknessMm(), bracket.yieldMPa(), bracket.tensileMPa());
+    return new Bar(
+        name, role, frame, axle, frameEnd.joint(), axleEnd.joint(), barTube, Optional.of(plate));
   }
 }

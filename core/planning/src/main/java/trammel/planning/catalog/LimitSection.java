@@ -49,11 +49,11 @@ final class LimitSection extends CatalogSection {
 
   @Override
   void add(CatalogEntry entry, FieldValues values, CatalogAssembly assembly) {
-    Optional<Check> check = check(entry, assembly);
-    if (check.isEmpty()) {
+    Optional<Measure> read = measure(entry, assembly);
+    if (read.isEmpty()) {
       return;
     }
-    Measure measure = check.get().measure();
+    Measure measure = read.get();
     if (!values.get(MEASURE).equals(word(measure))) {
       assembly.problems.error(
           values.locationOf(MEASURE),
@@ -77,13 +77,21 @@ final class LimitSection extends CatalogSection {
     }
   }
 
-  private Optional<Check> check(CatalogEntry entry, CatalogAssembly assembly) {
+  /** What the check of an entry reads. */
+  private Optional<Measure> measure(CatalogEntry entry, CatalogAssembly assembly) {
+    Optional<BracketCheck> bracket = BracketCheck.named(entry.key());
+    if (bracket.isPresent()) {
+      return Optional.of(bracket.get().measure());
+    }
     StringBuilder ids = new StringBuilder();
     for (Check check : checks) {
       if (check.id().equals(entry.key())) {
-        return Optional.of(check);
+        return Optional.of(check.measure());
       }
       ids.append(ids.isEmpty() ? "" : ", ").append(check.id());
+    }
+    for (BracketCheck check : BracketCheck.values()) {
+      ids.append(", ").append(check.id());
     }
     assembly.problems.error(
         entry.location(),

@@ -19,6 +19,8 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.fabrication.BracketTabs;
+import trammel.planning.fabrication.BracketWelds;
 import trammel.planning.fields.FieldReader;
 import trammel.planning.fields.FieldValues;
 import trammel.planning.job.Job;
@@ -56,14 +58,15 @@ public final class Drafting {
         FieldReader.readAll(job.chosen().linkageOptions(), linkage.options(catalog), units);
     FieldValues springOptions =
         FieldReader.readAll(job.chosen().springOptions(), spring.options(catalog), units);
-    Map<String, Limit> limits = limits(job, linkage, spring);
     try {
       Chassis chassis = new MeasuredChassis(job).chassis();
       Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
       Site springSite = new Site(chassis, springOptions, catalog, shown);
+      List<Check> checks = checks(linkage, spring, linkageSite);
+      Map<String, Limit> limits = limits(job, linkage, spring, checks);
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
       Layout notched = new NotchRule(limits, catalog).notched(layout);
-      Judge judge = new Judge(checks(linkage, spring), limits, catalog.analysis());
+      Judge judge = new Judge(checks, limits, catalog.analysis());
       return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
     } catch (UnworkableLayoutException | IllegalArgumentException impossible) {
       // The domain types say what is impossible about these measurements and what to do.
@@ -85,14 +88,17 @@ public final class Drafting {
     return new Layout(linkageSite.chassis(), bars, springs.springs(), springs.shocks());
   }
 
-  private static List<Check> checks(AxleLinkage linkage, SpringMount spring) {
+  private static List<Check> checks(AxleLinkage linkage, SpringMount spring, Site linkageSite) {
     List<Check> checks = new ArrayList<>(StandardChecks.all());
+    checks.add(new BracketTabs());
+    checks.add(new BracketWelds(linkage, linkageSite));
     linkage.checks().forEach(limited -> checks.add(limited.check()));
     spring.checks().forEach(limited -> checks.add(limited.check()));
     return checks;
   }
 
-  private Map<String, Limit> limits(Job job, AxleLinkage linkage, SpringMount spring) {
+  private Map<String, Limit> limits(
+      Job job, AxleLinkage linkage, SpringMount spring, List<Check> checks) {
     Map<String, Limit> limits = new LinkedHashMap<>(catalog.limits());
     for (LimitedCheck limited : linkage.checks()) {
       limits.put(limited.check().id(), limited.limit());
@@ -100,7 +106,6 @@ public final class Drafting {
     for (LimitedCheck limited : spring.checks()) {
       limits.put(limited.check().id(), limited.limit());
     }
-    return new LimitOverrides(checks(linkage, spring), job.header().units())
-        .over(limits, job.terms().limits());
+    return new LimitOverrides(checks, job.header().units()).over(limits, job.terms().limits());
   }
 }

@@ -12,6 +12,7 @@ import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Says which fields of the job file make a change that the engine has tried. */
@@ -20,6 +21,8 @@ public final class FieldChanges {
   private static final int INCH_PLACES = 4;
 
   private static final int ANGLE_PLACES = 3;
+
+  private static final double SAME_PLATE_MM = 0.1;
 
   private final Draft draft;
   private final QuantityPrinter printer;
@@ -59,6 +62,9 @@ public final class FieldChanges {
     if (change.adjustment() instanceof Adjustment.ChangeDroop) {
       return List.of(new FieldChange("chosen.ride.droop", length(chassis.travel().droopMm())));
     }
+    if (change.adjustment() instanceof Adjustment.ThickenBrackets) {
+      return List.of(new FieldChange("chosen.linkage_options.bracket_plate", plateKey(after)));
+    }
     return List.of(
         new FieldChange(
             "chosen.spring_options.rate", printer.rate(after.springs().get(0).rateNPerMm())));
@@ -79,6 +85,20 @@ public final class FieldChanges {
                 changes.add(
                     new FieldChange("measured.driveshaft.slip_engagement", length(spline))));
     return changes;
+  }
+
+  /** The thinnest plate sold that is as thick as the brackets of a layout. */
+  private String plateKey(Layout layout) {
+    double neededMm = layout.bars().get(0).bracket().orElseThrow().thicknessMm();
+    PlateMaterial thinnest = null;
+    for (PlateMaterial plate : draft.linkageSite().catalog().plates().values()) {
+      double thicknessMm = plate.form().thicknessMm();
+      if (thicknessMm >= neededMm - SAME_PLATE_MM
+          && (thinnest == null || thicknessMm < thinnest.form().thicknessMm())) {
+        thinnest = plate;
+      }
+    }
+    return thinnest == null ? "a plate of " + length(neededMm) : thinnest.key();
   }
 
   private double noseDownRad() {

@@ -22,4 +22,9 @@ public record Site(Chassis chassis, FieldValues options, Catalog catalog, UnitSy
     Objects.requireNonNull(catalog, "catalog");
     Objects.requireNonNull(units, "units");
   }
+
+  /** This site with the chassis changed. */
+  public Site at(Chassis changed) {
+    return new Site(changed, options, catalog, units);
+  }
 }

@@ -1,12 +1,17 @@
 package trammel.planning.fabrication;
 
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.End;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.plates.HoleRules;
 import trammel.planning.plates.TubeBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 
 /** A pair of plates with a saddle on the axle tube, between which a bar's axle joint is bolted. */
@@ -54,6 +59,7 @@ final class AxleBracket {
                 + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
                 + " on the tube, two plates, both faces; tacked on the vehicle, welded with the"
                 + " axle out"));
+    plan.add(foot(aheadMm, aboveMm));
     plan.add(
         new BoltNeed(
             boltKey,
@@ -65,6 +71,25 @@ final class AxleBracket {
                 + " between two plates of "
                 + print.length(stock.thicknessMm())));
     return plan.build();
+  }
+
+  private WeldedFoot foot(double aheadMm, double aboveMm) {
+    Point3 centre = chassis.axleCentre();
+    return new WeldedFoot(
+        bar.name() + " axle bracket to tube",
+        List.of(bar.name()),
+        End.AXLE,
+        new FootWelds()
+            .arc(
+                4,
+                chassis.axle().tubeRadiusMm(),
+                Math.atan2(aboveMm, aheadMm),
+                TubeBracket.USUAL_WRAP_RAD)
+            .group(),
+        new Point3(centre.xMm(), bar.axle().yMm(), centre.zMm()),
+        new Vector3(1, 0, 0),
+        new Vector3(0, 0, 1),
+        Seam.legMm(stock.thicknessMm(), chassis.axle().tubeWallMm()));
   }
 
   private TubeBracket shape(String name, double aheadMm, double aboveMm) {

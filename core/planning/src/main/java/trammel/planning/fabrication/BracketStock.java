@@ -15,11 +15,12 @@ import trammel.planning.work.PlateNeed;
  * One thickness of plate from which brackets are cut.
  *
  * @param material the plate in the catalog
+ * @param thicknessMm its thickness, or the thickness that is tried in its place (mm)
  */
-record BracketStock(PlateMaterial material) {
+record BracketStock(PlateMaterial material, double thicknessMm) {
 
-  double thicknessMm() {
-    return material.form().thicknessMm();
+  BracketStock(PlateMaterial material) {
+    this(material, material.form().thicknessMm());
   }
 
   /**

@@ -1,8 +1,12 @@
 package trammel.planning.fabrication;
 
+import java.util.ArrayList;
 import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.End;
 import trammel.planning.bars.HousingRoom;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.UpperSpread;
@@ -13,6 +17,7 @@ import trammel.planning.plates.SaddleArm;
 import trammel.planning.plates.TubeBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -61,6 +66,7 @@ final class HousingBridge {
     addDeck(plan, lowestMm);
     addWebs(plan, lowestMm);
     addLegs(plan, lowestMm);
+    plan.add(legsFoot());
     return plan.build();
   }
 
@@ -135,6 +141,7 @@ final class HousingBridge {
             RailBracket.baseByRuleMm(dropMm, seat.noseMm()),
             4,
             "two plates, both faces"));
+    plan.add(bracketFoot(bar, dropMm));
     plan.add(
         new BoltNeed(
             boltKey,
@@ -145,6 +152,56 @@ final class HousingBridge {
                 + print.length(seat.joint().widthMm())
                 + " between two plates of "
                 + print.length(stock.thicknessMm())));
+  }
+
+  private WeldedFoot bracketFoot(Bar bar, double dropMm) {
+    Vector3 along = bar.axle().to(bar.frame());
+    Vector3 heading = new Vector3(along.x(), along.y(), 0).normalized();
+    double halfMm = RailBracket.baseByRuleMm(dropMm, seat.noseMm()) / 2;
+    double apartMm = (seat.joint().widthMm() + stock.thicknessMm()) / 2;
+    return new WeldedFoot(
+        bar.name() + " axle bracket to deck",
+        List.of(bar.name()),
+        End.AXLE,
+        new FootWelds()
+            .line(2, -halfMm, apartMm, halfMm, apartMm)
+            .line(2, -halfMm, -apartMm, halfMm, -apartMm)
+            .group(),
+        new Point3(bar.axle().xMm(), bar.axle().yMm(), bar.axle().zMm() - dropMm),
+        heading,
+        new Vector3(-heading.y(), heading.x(), 0),
+        Seam.legMm(stock.thicknessMm(), stock.thicknessMm()));
+  }
+
+  /** Saddles of the four legs on the axle tube, seen from above. */
+  private WeldedFoot legsFoot() {
+    double radiusMm = chassis.axle().tubeRadiusMm();
+    double halfMm = radiusMm * Math.sin(halfWrapRad());
+    double innerMm = chassis.axle().innerLimitMm();
+    double outerMm = innerMm + seat.joint().widthMm() + seat.plateMm();
+    List<String> names = new ArrayList<>(uppers.size());
+    for (Bar upper : uppers) {
+      names.add(upper.name());
+    }
+    Point3 centre = chassis.axleCentre();
+    return new WeldedFoot(
+        "housing bridge legs to axle tube",
+        names,
+        End.AXLE,
+        new FootWelds()
+            .line(2, -halfMm, innerMm, halfMm, innerMm)
+            .line(2, -halfMm, outerMm, halfMm, outerMm)
+            .line(2, -halfMm, -innerMm, halfMm, -innerMm)
+            .line(2, -halfMm, -outerMm, halfMm, -outerMm)
+            .group(),
+        new Point3(centre.xMm(), 0, centre.zMm() + radiusMm * Math.cos(halfWrapRad())),
+        new Vector3(1, 0, 0),
+        new Vector3(0, 1, 0),
+        Seam.legMm(stock.thicknessMm(), chassis.axle().tubeWallMm()));
+  }
+
+  private static double halfWrapRad() {
+    return TubeBracket.USUAL_WRAP_RAD / 2;
   }
 
   private void addDeck(WorkPlan.Builder plan, double riseMm) {

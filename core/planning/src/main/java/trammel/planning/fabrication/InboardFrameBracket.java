@@ -1,9 +1,14 @@
 package trammel.planning.fabrication;
 
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.welding.WeldPosition;
+import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -131,5 +136,26 @@ final class InboardFrameBracket {
             1,
             WeldPosition.VERTICAL,
             why));
+    plan.add(foot(lapMm));
+  }
+
+  /** Two uprights and the far edge, on the rail's inner face. */
+  private WeldedFoot foot(double lapMm) {
+    double halfMm = seat.baseLengthMm() / 2;
+    double farMm = seat.hangs() ? lapMm : -lapMm;
+    double faceMm = rails.innerFaceMm(seat.joint().xMm());
+    return new WeldedFoot(
+        seat.bar() + " frame bracket to rail",
+        List.of(seat.bar()),
+        End.FRAME,
+        new FootWelds()
+            .line(1, -halfMm, 0, -halfMm, farMm)
+            .line(1, halfMm, 0, halfMm, farMm)
+            .line(1, -halfMm, farMm, halfMm, farMm)
+            .group(),
+        new Point3(seat.joint().xMm(), seat.left() ? faceMm : -faceMm, seat.baseUpMm()),
+        new Vector3(1, 0, 0),
+        new Vector3(0, 0, 1),
+        Seam.legMm(stock.thicknessMm(), faceThicknessMm));
   }
 }

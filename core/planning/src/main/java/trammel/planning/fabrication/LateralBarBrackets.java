@@ -1,7 +1,11 @@
 package trammel.planning.fabrication;
 
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.RailFace;
@@ -14,6 +18,7 @@ import trammel.planning.plates.TubeBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.welding.WeldPosition;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -109,7 +114,27 @@ final class LateralBarBrackets {
                 + print.length(legMm)
                 + " up its inner face, two plates, both faces"));
     plan.add(bolt(boltKey, frameSeat, "frame end"));
+    plan.add(frameFoot(footMm, legMm));
     return plan.build();
+  }
+
+  /** Foot under the rail and leg up its inner face, two plates, seen along the vehicle. */
+  private WeldedFoot frameFoot(double footMm, double legMm) {
+    Rails rails = chassis.rails();
+    double xMm = bar.frame().xMm();
+    double side = bar.frame().yMm() > 0 ? 1 : -1;
+    return new WeldedFoot(
+        bar.name() + " frame bracket to rail",
+        List.of(bar.name()),
+        End.FRAME,
+        new FootWelds()
+            .line(4, side * CORNER_RELIEF_MM, 0, side * footMm, 0)
+            .line(4, 0, CORNER_RELIEF_MM, 0, legMm)
+            .group(),
+        new Point3(xMm, side * rails.innerFaceMm(xMm), rails.undersideMm(xMm)),
+        new Vector3(0, 1, 0),
+        new Vector3(0, 0, 1),
+        Seam.legMm(stock.thicknessMm(), faceThicknessMm));
   }
 
   private BoltNeed bolt(String boltKey, JointSeat seat, String end) {
@@ -136,7 +161,33 @@ final class LateralBarBrackets {
     addArms(plan, reachMm, aboveMm - axleSeat.reachMm(), depthMm);
     addBridge(plan, baseMm);
     plan.add(bolt(boltKey, axleSeat, "axle end"));
+    plan.add(axleFoot(baseMm));
     return plan.build();
+  }
+
+  /** Saddles of two arms on the side of the axle tube, seen along the vehicle. */
+  private WeldedFoot axleFoot(double baseMm) {
+    Point3 centre = chassis.axleCentre();
+    double radiusMm = chassis.axle().tubeRadiusMm();
+    double halfWrapRad = TubeBracket.USUAL_WRAP_RAD / 2;
+    double halfMm = radiusMm * Math.sin(halfWrapRad);
+    double apartMm = (baseMm - stock.thicknessMm()) / 2;
+    double towardsJoint = bar.axle().xMm() > centre.xMm() ? 1 : -1;
+    return new WeldedFoot(
+        bar.name() + " axle bracket arms to axle tube",
+        List.of(bar.name()),
+        End.AXLE,
+        new FootWelds()
+            .line(2, apartMm, -halfMm, apartMm, halfMm)
+            .line(2, -apartMm, -halfMm, -apartMm, halfMm)
+            .group(),
+        new Point3(
+            centre.xMm() + towardsJoint * radiusMm * Math.cos(halfWrapRad),
+            bar.axle().yMm(),
+            centre.zMm()),
+        new Vector3(0, 1, 0),
+        new Vector3(0, 0, 1),
+        Seam.legMm(stock.thicknessMm(), chassis.axle().tubeWallMm()));
   }
 
   private void requireClearOfTube(double reachMm) {

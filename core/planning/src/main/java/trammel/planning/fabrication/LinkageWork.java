@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Carrier;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
@@ -42,15 +43,21 @@ public final class LinkageWork {
   /** A bar with what it is made of. */
   private record Group(Bar bar, BarMakeUp makeUp) {
     JointSeat frameSeat() {
-      return new JointSeat(bar.frameJoint(), makeUp.bracket().form().thicknessMm());
+      return new JointSeat(bar.frameJoint(), plateMm());
     }
 
     JointSeat axleSeat() {
-      return new JointSeat(bar.axleJoint(), makeUp.bracket().form().thicknessMm());
+      return new JointSeat(bar.axleJoint(), plateMm());
     }
 
     BracketStock stock() {
-      return new BracketStock(makeUp.bracket());
+      return new BracketStock(makeUp.bracket(), plateMm());
+    }
+
+    private double plateMm() {
+      return bar.bracket().isPresent()
+          ? bar.bracket().get().thicknessMm()
+          : makeUp.bracket().form().thicknessMm();
     }
   }
 
@@ -82,7 +89,7 @@ public final class LinkageWork {
     for (Bar bar : bars) {
       spread.add(new Group(bar, makeUp));
     }
-    housing = new HousingRoom(housingHeightMm, makeUp.axleSeat(), print);
+    housing = new HousingRoom(housingHeightMm, spread.get(0).axleSeat(), print);
     return this;
   }
 
@@ -193,14 +200,14 @@ public final class LinkageWork {
       plan.add(bracket.plan(frameBolt(group)));
       return bracket.footprint();
     }
-    double planRad = group.bar().axle().to(group.bar().frame()).planViewRad();
+    Vector3 heading = straight ? new Vector3(1, 0, 0) : heading(group.bar());
     Outrigger outrigger =
         new Outrigger(
             seat,
             group.stock(),
             rails,
             straight,
-            straight ? 0 : planRad,
+            heading,
             straight ? rails.wallMm() : innerFaceThicknessMm(),
             print);
     plan.add(outrigger.plan(frameBolt(group)));
@@ -208,6 +215,12 @@ public final class LinkageWork {
       outriggers.add(new Body("outrigger of " + seat.bar(), outrigger.body(), Carrier.FRAME));
     }
     return outrigger.footprint();
+  }
+
+  /** The way a bar points in plan, forward. */
+  private static Vector3 heading(Bar bar) {
+    Vector3 along = bar.axle().to(bar.frame());
+    return new Vector3(along.x(), along.y(), 0).normalized();
   }
 
   private void frameOperations(WorkPlan.Builder plan) {

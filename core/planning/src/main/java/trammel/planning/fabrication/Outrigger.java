@@ -1,11 +1,16 @@
 package trammel.planning.fabrication;
 
+import java.util.List;
 import trammel.engine.clearance.Box;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.plates.OutriggerGusset;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.welding.WeldPosition;
+import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -21,13 +26,14 @@ final class Outrigger {
   private final BracketStock stock;
   private final Rails rails;
   private final boolean outer;
+  private final Vector3 heading;
   private final double planRad;
   private final double faceThicknessMm;
   private final QuantityPrinter print;
 
   /**
    * @param outer true on the rail's outer face
-   * @param planRad how far the bracket is turned in plan to face its bar
+   * @param heading the way the bracket faces in plan, a unit vector
    * @param faceThicknessMm thickness of what it is welded to
    */
   Outrigger(
@@ -35,14 +41,15 @@ final class Outrigger {
       BracketStock stock,
       Rails rails,
       boolean outer,
-      double planRad,
+      Vector3 heading,
       double faceThicknessMm,
       QuantityPrinter print) {
     this.seat = seat;
     this.stock = stock;
     this.rails = rails;
     this.outer = outer;
-    this.planRad = Math.abs(planRad);
+    this.heading = heading;
+    planRad = Math.abs(heading.planViewRad());
     this.faceThicknessMm = faceThicknessMm;
     this.print = print;
   }
@@ -123,9 +130,56 @@ final class Outrigger {
             seat.baseLengthMm(),
             4,
             "both sides of the bracket, both faces"));
+    plan.add(sidesFoot());
     addShelf(plan);
     addGussets(plan);
+    plan.add(railFoot());
     return plan.build();
+  }
+
+  private WeldedFoot sidesFoot() {
+    double halfMm = seat.baseLengthMm() / 2;
+    double apartMm = (seat.seat().joint().widthMm() + stock.thicknessMm()) / 2;
+    return new WeldedFoot(
+        seat.bar() + " bracket sides to outrigger shelf",
+        List.of(seat.bar()),
+        End.FRAME,
+        new FootWelds()
+            .line(2, -halfMm, apartMm, halfMm, apartMm)
+            .line(2, -halfMm, -apartMm, halfMm, -apartMm)
+            .group(),
+        new Point3(seat.joint().xMm(), seat.joint().yMm(), seat.baseUpMm()),
+        heading,
+        new Vector3(-heading.y(), heading.x(), 0),
+        Seam.legMm(stock.thicknessMm(), stock.thicknessMm()));
+  }
+
+  /** The shelf's edge and the gussets' legs, on the rail's face. */
+  private WeldedFoot railFoot() {
+    double xMm = seat.joint().xMm();
+    double faceMm = outer ? rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm);
+    double halfMm = lengthMm() / 2;
+    double gussetsMm = halfMm - stock.thicknessMm() / 2;
+    double awayFromJoint = seat.hangs() ? 1 : -1;
+    double fromMm = awayFromJoint * cornerRadiusMm();
+    double toMm = awayFromJoint * gussetMm();
+    return new WeldedFoot(
+        seat.bar() + " outrigger to rail",
+        List.of(seat.bar()),
+        End.FRAME,
+        new FootWelds()
+            .line(2, -halfMm, 0, halfMm, 0)
+            .line(2, -gussetsMm, fromMm, -gussetsMm, toMm)
+            .line(2, gussetsMm, fromMm, gussetsMm, toMm)
+            .group(),
+        new Point3(xMm, seat.left() ? faceMm : -faceMm, seat.baseUpMm()),
+        new Vector3(1, 0, 0),
+        new Vector3(0, 0, 1),
+        Seam.legMm(stock.thicknessMm(), faceThicknessMm));
+  }
+
+  private double cornerRadiusMm() {
+    return Math.min(CORNER_RADIUS_MM, Math.min(gussetMm(), reachMm()) / 3);
   }
 
   private void addShelf(WorkPlan.Builder plan) {
@@ -157,7 +211,7 @@ final class Outrigger {
   private void addGussets(WorkPlan.Builder plan) {
     double reachMm = reachMm();
     double upMm = gussetMm();
-    double radiusMm = Math.min(CORNER_RADIUS_MM, Math.min(upMm, reachMm) / 3);
+    double radiusMm = cornerRadiusMm();
     String name = seat.bar() + " outrigger gusset";
     plan.add(
         stock.cut(

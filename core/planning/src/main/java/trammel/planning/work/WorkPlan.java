@@ -13,6 +13,7 @@ import trammel.planning.welding.WeldSeam;
  * @param tubes tubes and sections to cut
  * @param welds welds to run
  * @param operations work to do
+ * @param feet where the brackets of bars are welded on, for the check of their welds
  */
 public record WorkPlan(
     List<PartNeed> parts,
@@ -20,7 +21,8 @@ public record WorkPlan(
     List<PlateNeed> plates,
     List<TubeNeed> tubes,
     List<WeldSeam> welds,
-    List<OperationNeed> operations) {
+    List<OperationNeed> operations,
+    List<WeldedFoot> feet) {
   public WorkPlan {
     parts = List.copyOf(parts);
     bolts = List.copyOf(bolts);
@@ -28,6 +30,7 @@ public record WorkPlan(
     tubes = List.copyOf(tubes);
     welds = List.copyOf(welds);
     operations = List.copyOf(operations);
+    feet = List.copyOf(feet);
   }
 
   /** This plan followed by another. */
@@ -43,6 +46,7 @@ public record WorkPlan(
     private final List<TubeNeed> tubes = new ArrayList<>();
     private final List<WeldSeam> welds = new ArrayList<>();
     private final List<OperationNeed> operations = new ArrayList<>();
+    private final List<WeldedFoot> feet = new ArrayList<>();
 
     /** Adds every line of a plan. */
     public Builder add(WorkPlan plan) {
@@ -52,6 +56,7 @@ public record WorkPlan(
       tubes.addAll(plan.tubes);
       welds.addAll(plan.welds);
       operations.addAll(plan.operations);
+      feet.addAll(plan.feet);
       return this;
     }
 
@@ -91,9 +96,15 @@ public record WorkPlan(
       return this;
     }
 
+    /** Adds where a bracket is welded on. */
+    public Builder add(WeldedFoot foot) {
+      feet.add(foot);
+      return this;
+    }
+
     /** The plan as collected. */
     public WorkPlan build() {
-      return new WorkPlan(parts, bolts, plates, tubes, welds, operations);
+      return new WorkPlan(parts, bolts, plates, tubes, welds, operations, feet);
     }
   }
 }

@@ -38,6 +38,9 @@ class StandardCatalogTest {
     for (Check check : StandardChecks.all()) {
       ids.add(check.id());
     }
+    for (BracketCheck check : BracketCheck.values()) {
+      ids.add(check.id());
+    }
     assertEquals(ids, CATALOG.limits().keySet());
   }
 

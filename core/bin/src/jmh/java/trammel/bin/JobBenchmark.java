@@ -1,0 +1,102 @@
+package trammel.bin;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.uncertainty.UncertaintyResult;
+import trammel.engine.uncertainty.UncertaintyStudy;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.draft.Draft;
+import trammel.planning.draft.Drafting;
+import trammel.planning.draft.Extensions;
+import trammel.planning.draft.JobUncertainty;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.Estimating;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.vehicle.VehicleWork;
+import trammel.planning.work.WorkPlan;
+import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.coilspring.CoilSpringMount;
+import trammel.plugins.fourlinklateral.FourLinkLateral;
+import trammel.plugins.triangulated.Triangulated;
+
+/** Times of whole steps of the demo pickup's job, warm. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+@Fork(1)
+public class JobBenchmark {
+  private static final int SAMPLES = 2000;
+  private static final long SEED = 1;
+
+  private Catalog catalog;
+  private Draft draft;
+
+  /** Reads catalog and job and draws the layout. */
+  @Setup
+  public void draft() {
+    Path catalogs = Path.of("..", "..", "catalogs");
+    catalog = CatalogReader.read(List.of(catalogs.resolve("standard")));
+    Extensions extensions =
+        new Extensions(
+            List.of(new FourLinkLateral(), new Triangulated()),
+            List.of(new CoilSpringMount(), new AirSpringMount()));
+    draft =
+        new Drafting(extensions, catalog)
+            .draft(
+                JobReader.read(JobDocument.load(catalogs.resolve("demo").resolve("pickup.yaml"))),
+                UnitSystem.US);
+  }
+
+  /** The poses of the travel envelope, each wheel through its travel. */
+  @Benchmark
+  public List<AxlePose> envelope() {
+    return new LayoutAnalysis(draft.layout(), catalog.analysis()).envelope();
+  }
+
+  /** Every check, with changes tried for what is not good. */
+  @Benchmark
+  public List<CheckResult> fullCheck() {
+    return draft.judge().judge(draft.layout());
+  }
+
+  /** Work plan, cutting plans, hours and price. */
+  @Benchmark
+  public Estimate estimate() {
+    WorkPlan mounts = draft.pluginWork();
+    WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
+    return new Estimating(
+            catalog,
+            catalog.shop().termsFor(draft.job().terms()),
+            catalog.shop().hoursCorrelation())
+        .estimate(draft, plan);
+  }
+
+  /** How sure the checks are, by 2,000 samples on both processors. */
+  @Benchmark
+  @BenchmarkMode(Mode.SingleShotTime)
+  @Warmup(iterations = 2)
+  @Measurement(iterations = 3)
+  public UncertaintyResult uncertainty() {
+    return new UncertaintyStudy(draft.judge(), JobUncertainty.figures(draft))
+        .run(draft.layout(), SAMPLES, SEED);
+  }
+}

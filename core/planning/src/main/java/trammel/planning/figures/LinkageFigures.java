@@ -8,7 +8,9 @@ import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkKind;
 import trammel.engine.motion.Linkage;
 import trammel.engine.motion.PoseSolver;
+import trammel.engine.motion.PowerSquat;
 import trammel.engine.motion.RideFigures;
+import trammel.engine.quantity.Gravity;
 import trammel.planning.fields.Field;
 
 /** What a linkage does at ride height, from a handful of points. */
@@ -69,6 +71,19 @@ final class LinkageFigures implements FigureGroup {
   private static final Field<Double> FRONT_BRAKE =
       Field.percent("front_brake", "share of the brake force at the front", 0, 1).optional();
 
+  private static final Field<Double> WEIGHT =
+      Shop.pounds("weight", "weight of the vehicle", 100, 100_000);
+  private static final Field<Double> ACCELERATION =
+      Field.number("acceleration", "forward acceleration in g", 0, 5);
+  private static final Field<Double> CENTRE_FORWARD =
+      Shop.inches("centre_forward", "instant centre ahead of the axle line", 1, 10_000);
+  private static final Field<Double> CENTRE_UP =
+      Shop.inches("centre_up", "instant centre above ground", -MOST, MOST);
+  private static final Field<Double> REAR_RATE =
+      Shop.poundsPerInch("rear_rate", "rate of both rear springs together at the wheels", 1, 1e5);
+  private static final Field<Double> FRONT_RATE =
+      Shop.poundsPerInch("front_rate", "rate of both front springs together at the wheels", 1, 1e5);
+
   private static Field<Double> coordinate(String key, String help) {
     return Shop.inches(key, help, -MOST, MOST);
   }
@@ -119,6 +134,30 @@ final class LinkageFigures implements FigureGroup {
                 "Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, eq. 3.63;"
                     + " Gillespie 1992 ch. 7, from memory",
                 SIDE_EXAMPLE + " cg_height=24 wheelbase=112 front_brake=65"),
+        Figure.draft(this, "power-squat", "How a vehicle squats and pitches when it pulls away")
+            .takes(
+                WEIGHT,
+                ACCELERATION,
+                GRAVITY_HEIGHT,
+                WHEELBASE,
+                CENTRE_FORWARD,
+                CENTRE_UP,
+                REAR_RATE,
+                FRONT_RATE)
+            .gives("rear_sinks", "the rear sinks by", FigureUnit.LENGTH)
+            .gives("front_rises", "the front rises by", FigureUnit.LENGTH)
+            .gives("pitch", "nose comes up by", FigureUnit.ANGLE)
+            .gives("anti_squat", "anti-squat", FigureUnit.PERCENT)
+            .gives(
+                "no_pitch_slope",
+                "slope to the instant centre that would leave no pitch",
+                FigureUnit.RATIO)
+            .by(
+                "m a (h/L - z/x)/k rear, m a (h/L)/k front; no pitch at (h/L)(1 + k rear/k front)",
+                "Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, eq. 3.63,"
+                    + " 3.64 and 3.69",
+                "weight=3307 acceleration=0.306 cg_height=21.65 wheelbase=106.3"
+                    + " centre_forward=74.8 centre_up=13.78 rear_rate=251.2 front_rate=228.4"),
         Figure.draft(this, "roll-axis", "Roll axis and roll steer of a triangulated four-link")
             .takes(
                 UPPER_FRAME_FORWARD,
@@ -170,6 +209,7 @@ final class LinkageFigures implements FigureGroup {
           answers.put("height", lateralBarFigures(given).rollCentreHeightMm());
       case "instant-centre" -> instantCentre(sideViewFigures(given), answers);
       case "anti-squat" -> antiSquat(sideViewFigures(given), given, answers);
+      case "power-squat" -> powerSquat(given, answers);
       case "roll-axis" -> rollAxis(given, answers);
       default -> throw FigureGroup.unknown(name);
     }
@@ -237,6 +277,24 @@ final class LinkageFigures implements FigureGroup {
     if (front.isPresent()) {
       answers.put("anti_lift", figures.antiLiftPercent(front.get(), heightMm, wheelbaseMm) / 100);
     }
+  }
+
+  private static void powerSquat(FigureInputs given, FigureAnswers answers) {
+    PowerSquat squat =
+        new PowerSquat(
+            given.get(WEIGHT),
+            given.get(ACCELERATION) * Gravity.M_PER_S2,
+            given.get(GRAVITY_HEIGHT),
+            given.get(WHEELBASE),
+            given.get(CENTRE_UP) / given.get(CENTRE_FORWARD),
+            given.get(REAR_RATE),
+            given.get(FRONT_RATE));
+    answers
+        .put("rear_sinks", squat.rearSinksMm())
+        .put("front_rises", squat.frontRisesMm())
+        .put("pitch", squat.pitchRad())
+        .put("anti_squat", squat.antiSquat())
+        .put("no_pitch_slope", squat.slopeWithoutPitch());
   }
 
   private static void rollAxis(FigureInputs given, FigureAnswers answers) {

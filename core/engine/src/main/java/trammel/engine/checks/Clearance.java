@@ -22,6 +22,11 @@ record Clearance(String id, String title, ClearanceGroup group) implements Check
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
+    if (group == ClearanceGroup.HOUSING
+        && analysis.layout().chassis().axle().housingRadiusMm().isEmpty()) {
+      return new Reading.Unknown(
+          "the size of the centre housing is not measured; give measured.axle.housing_radius");
+    }
     Optional<LeastGap> tightest = analysis.clearances().tightest(group);
     if (tightest.isEmpty()) {
       return new Reading.NotApplicable("nothing is there that could be in the way");

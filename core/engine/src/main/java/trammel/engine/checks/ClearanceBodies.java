@@ -3,6 +3,7 @@ package trammel.engine.checks;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
@@ -31,7 +32,7 @@ import trammel.engine.layout.SpringUnit;
  *   <li>a spring or shock and the rail on its side, within a seat's reach of its upper mount;
  *   <li>springs and shocks with the axle tube, which a check of its own judges;
  *   <li>the axle tube with the rails over it, which a check of its own judges with the notch;
- *   <li>the propeller shaft and the axle tube: between them is the pinion;
+ *   <li>the propeller shaft and the axle with its housing: between them is the pinion;
  *   <li>a coil spring and the shock that runs inside it;
  *   <li>a tyre and the floor, which has a wheel house over it.
  * </ul>
@@ -49,6 +50,7 @@ final class ClearanceBodies {
   private static final double USUAL_SHAFT_MM = 3.5 * INCH_MM;
 
   private static final String TUBE = "axle tube";
+  private static final String HOUSING = "axle's centre housing";
   private static final String SHAFT = "propeller shaft";
   private static final String LEFT_TYRE = "left tyre";
   private static final String RIGHT_TYRE = "right tyre";
@@ -56,6 +58,7 @@ final class ClearanceBodies {
   private final Layout layout;
   private final Chassis chassis;
   private final List<Body> moving = new ArrayList<>();
+  private Optional<Body> housing = Optional.empty();
   private final List<Body> leftRail;
   private final List<Body> rightRail;
   private final List<Body> staying = new ArrayList<>();
@@ -78,6 +81,11 @@ final class ClearanceBodies {
   /** What moves with the axle or hangs on it. */
   List<Body> moving() {
     return moving;
+  }
+
+  /** The centre housing, where it is measured; it is not among what moves. */
+  Optional<Body> housing() {
+    return housing;
   }
 
   /** The rails and what stays bolted to the frame. */
@@ -122,8 +130,19 @@ final class ClearanceBodies {
     moving.add(new Body(TUBE, tube, Carrier.AXLE));
     joinToRails(TUBE, leftRail, Double.POSITIVE_INFINITY);
     joinToRails(TUBE, rightRail, Double.POSITIVE_INFINITY);
+    if (chassis.axle().housingRadiusMm().isPresent()) {
+      addHousing(chassis.axle().housingRadiusMm().getAsDouble(), upMm);
+    }
     addTyre(LEFT_TYRE, 1, upMm);
     addTyre(RIGHT_TYRE, -1, upMm);
+  }
+
+  private void addHousing(double radiusMm, double upMm) {
+    double halfMm = chassis.axle().innerLimitMm();
+    Cylinder shape =
+        new Cylinder(new Point3(0, halfMm, upMm), new Point3(0, -halfMm, upMm), radiusMm);
+    housing = Optional.of(new Body(HOUSING, shape, Carrier.AXLE));
+    joints.add(Joint.whole(SHAFT, HOUSING));
   }
 
   private void addTyre(String name, int side, double upMm) {

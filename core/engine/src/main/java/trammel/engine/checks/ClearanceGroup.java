@@ -6,6 +6,8 @@ enum ClearanceGroup {
   FRAME,
   /** What moves against what else moves. */
   BETWEEN,
+  /** The axle's centre housing against bars, springs, shocks and what is bolted to the frame. */
+  HOUSING,
   /** What moves against exhaust, tank, floor and running boards, which are moved out of its way. */
   MOVED_AWAY
 }

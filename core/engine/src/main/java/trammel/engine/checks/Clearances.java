@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.ClearancePair;
 import trammel.engine.clearance.ClearanceSweep;
 import trammel.engine.clearance.Joint;
@@ -116,8 +117,26 @@ final class Clearances {
     return switch (group) {
       case BETWEEN -> ClearancePair.among(bodies.moving(), between());
       case FRAME -> against(bodies.fixed());
+      case HOUSING -> housing();
       case MOVED_AWAY -> against(bodies.movedAway());
     };
+  }
+
+  private List<ClearancePair> housing() {
+    if (bodies.housing().isEmpty()) {
+      return List.of();
+    }
+    Body housing = bodies.housing().get();
+    List<ClearancePair> pairs = new ArrayList<>();
+    for (Body moving : bodies.moving()) {
+      if (moving.carrier() == Carrier.LINK) {
+        ClearancePair.of(moving, housing, bodies.joints()).ifPresent(pairs::add);
+      }
+    }
+    for (Body fixed : bodies.fixed()) {
+      ClearancePair.of(housing, fixed, bodies.joints()).ifPresent(pairs::add);
+    }
+    return pairs;
   }
 
   private List<Joint> between() {

@@ -30,6 +30,10 @@ public final class StandardChecks {
         new Clearance(
             "clearance-between", "moving parts to each other, all travel", ClearanceGroup.BETWEEN),
         new Clearance(
+            "clearance-housing",
+            "the axle's centre housing to bars, springs and frame, all travel",
+            ClearanceGroup.HOUSING),
+        new Clearance(
             "clearance-obstacles",
             "what moves to exhaust, tank, floor or running boards",
             ClearanceGroup.MOVED_AWAY),

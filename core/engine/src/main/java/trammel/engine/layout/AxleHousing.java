@@ -1,5 +1,6 @@
 package trammel.engine.layout;
 
+import java.util.OptionalDouble;
 import trammel.engine.quantity.Given;
 
 /**
@@ -12,6 +13,8 @@ import trammel.engine.quantity.Given;
  * @param outerLimitMm half-distance to the spring pads or backing plates: brackets sit inside it
  *     (mm), above the inner limit
  * @param trackMm distance between the wheels' centre planes (mm), above 0
+ * @param housingRadiusMm largest radius of the centre housing about the axle's line (mm), at least
+ *     that of the tube; empty where it is not measured
  */
 public record AxleHousing(
     double tubeDiameterMm,
@@ -19,13 +22,21 @@ public record AxleHousing(
     double flangeToFlangeMm,
     double innerLimitMm,
     double outerLimitMm,
-    double trackMm) {
+    double trackMm,
+    OptionalDouble housingRadiusMm) {
   public AxleHousing {
     Given.positive("axle tube diameter (mm)", tubeDiameterMm);
     Given.within("axle tube wall (mm)", tubeWallMm, Double.MIN_NORMAL, tubeDiameterMm / 2);
     Given.positive("flange-to-flange width (mm)", flangeToFlangeMm);
     Given.positive("inner limit for brackets (mm)", innerLimitMm);
     Given.positive("track (mm)", trackMm);
+    if (housingRadiusMm.isPresent()) {
+      Given.within(
+          "radius of the centre housing (mm)",
+          housingRadiusMm.getAsDouble(),
+          tubeDiameterMm / 2,
+          Double.MAX_VALUE);
+    }
     if (!(outerLimitMm > innerLimitMm)) {
       throw new IllegalArgumentException(
           "outer limit for brackets is "
@@ -34,6 +45,24 @@ public record AxleHousing(
               + innerLimitMm
               + " mm. Measure both from the middle of the axle.");
     }
+  }
+
+  /** An axle whose centre housing is not measured. */
+  public AxleHousing(
+      double tubeDiameterMm,
+      double tubeWallMm,
+      double flangeToFlangeMm,
+      double innerLimitMm,
+      double outerLimitMm,
+      double trackMm) {
+    this(
+        tubeDiameterMm,
+        tubeWallMm,
+        flangeToFlangeMm,
+        innerLimitMm,
+        outerLimitMm,
+        trackMm,
+        OptionalDouble.empty());
   }
 
   /** Outside radius of the axle tube (mm). */

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static trammel.engine.checks.SampleLayout.INCH;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Box;
@@ -182,6 +185,38 @@ class ClearanceTest {
 
     double found = SampleLayout.value(layout, "clearance-between");
     assertTrue(found <= leastMm + 1e-6 && found > leastMm - 2, found + " against " + leastMm);
+  }
+
+  /**
+   * The lateral bar runs 6 in behind the axle's line, square to it: a housing that reaches d
+   * further leaves d less between the two.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.25, 0.5, 1.0})
+  void aLargerHousingLeavesThatMuchLess(double largerIn) {
+    double leftMm = SampleLayout.value(barBehind(4), "clearance-housing");
+    double lessMm = SampleLayout.value(barBehind(4 + largerIn), "clearance-housing");
+    assertEquals(largerIn * INCH, leftMm - lessMm, 0.01 * INCH);
+  }
+
+  private static Layout barBehind(double housingIn) {
+    Layout layout = SampleLayout.withHousing(OptionalDouble.of(housingIn * INCH));
+    for (End end : End.values()) {
+      layout =
+          new Adjustment.MoveEnds(Set.of("lateral-bar"), end, Direction.FORWARD)
+              .apply(layout, 4 * INCH);
+    }
+    return layout;
+  }
+
+  @Test
+  void aHousingThatIsNotMeasuredIsNotJudged() {
+    Reading reading =
+        SampleLayout.readingOrReason(
+            SampleLayout.withHousing(OptionalDouble.empty()), "clearance-housing");
+    assertTrue(
+        reading instanceof Reading.Unknown unknown
+            && unknown.reason().contains("measured.axle.housing_radius"));
   }
 
   private static double leastMm(

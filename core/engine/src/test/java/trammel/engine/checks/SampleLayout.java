@@ -55,7 +55,7 @@ public final class SampleLayout {
             OptionalDouble.of(0.9),
             0.65),
         new Tyre(15 * INCH, 14.5 * INCH, 10 * INCH),
-        new AxleHousing(3 * INCH, 0.25 * INCH, 65 * INCH, 6.5 * INCH, 27.5 * INCH, 64.5 * INCH),
+        housing(OptionalDouble.of(5 * INCH)),
         new Rails(
             false,
             37 * INCH,
@@ -78,6 +78,30 @@ public final class SampleLayout {
             OptionalDouble.of(1.5 * INCH)),
         List.of(),
         new Travel(3.5 * INCH, 3 * INCH));
+  }
+
+  /** An axle with its centre housing as far out from its line as said. */
+  private static AxleHousing housing(OptionalDouble radiusMm) {
+    return new AxleHousing(
+        3 * INCH, 0.25 * INCH, 65 * INCH, 6.5 * INCH, 27.5 * INCH, 64.5 * INCH, radiusMm);
+  }
+
+  /** The good layout with another centre housing. */
+  static Layout withHousing(OptionalDouble radiusMm) {
+    Chassis chassis = chassis();
+    return good()
+        .withChassis(
+            new Chassis(
+                chassis.wheelbaseLeftMm(),
+                chassis.wheelbaseRightMm(),
+                chassis.masses(),
+                chassis.traction(),
+                chassis.tyre(),
+                housing(radiusMm),
+                chassis.rails(),
+                chassis.driveline(),
+                chassis.obstacles(),
+                chassis.travel()));
   }
 
   private static List<Bar> bars() {
@@ -153,7 +177,7 @@ public final class SampleLayout {
     limits.put("linkage-reach", Limit.atLeast(1, 1, source));
     limits.put("bar-bind", Limit.atMost(INCH / 16, INCH / 8, source));
     limits.put("joint-misalignment", Limit.atMost(0.8, 1, source));
-    for (String group : List.of("moving", "between")) {
+    for (String group : List.of("moving", "between", "housing")) {
       limits.put("clearance-" + group, Limit.atLeast(INCH / 2, 0, source));
     }
     limits.put("clearance-obstacles", Limit.atLeast(INCH / 2, Double.NEGATIVE_INFINITY, source));

@@ -106,7 +106,10 @@ final class MeasuredChassis {
         flangeToFlangeMm,
         axle.innerLimit().meanMm(),
         axle.outerLimit().meanMm(),
-        flangeToFlangeMm - 2 * measured.tyre().wheelOffsetMm());
+        flangeToFlangeMm - 2 * measured.tyre().wheelOffsetMm(),
+        axle.housingRadius().isPresent()
+            ? OptionalDouble.of(axle.housingRadius().get().meanMm())
+            : OptionalDouble.empty());
   }
 
   private Rails rails() {

@@ -1,5 +1,6 @@
 package trammel.planning.job;
 
+import java.util.Optional;
 import trammel.planning.quantity.MeasuredAngle;
 import trammel.planning.quantity.MeasuredPosition;
 import trammel.planning.quantity.Measurement;
@@ -12,6 +13,7 @@ import trammel.planning.quantity.Measurement;
  * @param flangeToFlange wheel-mounting face to wheel-mounting face
  * @param innerLimit half-width of the housing's centre section: brackets sit outside it
  * @param outerLimit half-distance to the spring pad or backing plate: brackets sit inside it
+ * @param housingRadius largest radius of the centre housing about the axle's line, if measured
  * @param pinion rear universal joint from the axle's centre, in the attitude of pinionAngle
  * @param pinionAngle elevation of the pinion's axis, nose up positive
  */
@@ -21,6 +23,7 @@ public record Axle(
     Measurement flangeToFlange,
     Measurement innerLimit,
     Measurement outerLimit,
+    Optional<Measurement> housingRadius,
     MeasuredPosition pinion,
     MeasuredAngle pinionAngle) {
   /** Refuses a wall that leaves no bore. */

@@ -38,6 +38,14 @@ final class AxlePart {
               inches(10),
               inches(46))
           .measuredFrom("out from the axle's middle");
+  private static final Field<Measurement> HOUSING_RADIUS =
+      Field.measuredLength(
+              "housing_radius",
+              "largest radius of the centre housing; left out, the clearances do not know of it",
+              inches(1),
+              inches(15))
+          .measuredFrom("out from the axle's line")
+          .optional();
   private static final Field<MeasuredPosition> PINION =
       Field.measuredPoint("pinion", "centre of the rear universal joint", inches(-30), inches(40))
           .measuredFrom("from the axle's centre, in the attitude in which pinion_angle was read");
@@ -59,6 +67,7 @@ final class AxlePart {
               FLANGE_TO_FLANGE,
               INNER_LIMIT,
               OUTER_LIMIT,
+              HOUSING_RADIUS,
               PINION,
               PINION_ANGLE));
 
@@ -71,6 +80,7 @@ final class AxlePart {
         values.get(FLANGE_TO_FLANGE),
         values.get(INNER_LIMIT),
         values.get(OUTER_LIMIT),
+        values.find(HOUSING_RADIUS),
         values.get(PINION),
         values.get(PINION_ANGLE));
   }
@@ -78,6 +88,7 @@ final class AxlePart {
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {
     checkBore(values, problems, printer);
     checkLimits(values, problems, printer);
+    checkHousing(values, problems, printer);
     checkWidth(values, problems, printer);
   }
 
@@ -105,6 +116,19 @@ final class AxlePart {
         printer.length(inner.get().meanMm()),
         "less than outer_limit, " + printer.length(outer.get().meanMm()),
         "Brackets sit between the two: check that both are half-distances from the axle's middle.");
+  }
+
+  private static void checkHousing(FieldValues values, Problems problems, QuantityPrinter printer) {
+    Optional<Measurement> radius = values.find(HOUSING_RADIUS);
+    Optional<Double> tubeMm = values.find(TUBE_DIAMETER);
+    if (radius.isEmpty() || tubeMm.isEmpty() || radius.get().meanMm() >= tubeMm.get() / 2) {
+      return;
+    }
+    problems.error(
+        values.locationOf(HOUSING_RADIUS),
+        printer.length(radius.get().meanMm()),
+        "at least the tube's radius, " + printer.length(tubeMm.get() / 2),
+        "Measure from the axle's line to the housing's furthest point.");
   }
 
   private static void checkWidth(FieldValues values, Problems problems, QuantityPrinter printer) {

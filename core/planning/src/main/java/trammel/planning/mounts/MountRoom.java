@@ -85,6 +85,17 @@ final class MountRoom {
             new Point3(0, -halfMm, centre.zMm()),
             axle.tubeRadiusMm());
     add("axle tube", tube, Carrier.AXLE, MountPractice.TUBE_AIR_MM);
+    if (axle.housingRadiusMm().isPresent()) {
+      addHousing(axle.housingRadiusMm().getAsDouble());
+    }
+  }
+
+  private void addHousing(double radiusMm) {
+    double halfMm = chassis.axle().innerLimitMm();
+    double upMm = chassis.axleCentre().zMm();
+    Cylinder housing =
+        new Cylinder(new Point3(0, halfMm, upMm), new Point3(0, -halfMm, upMm), radiusMm);
+    add("axle's centre housing", housing, Carrier.AXLE, MountPractice.MOVING_AIR_MM);
   }
 
   private void addRails() {

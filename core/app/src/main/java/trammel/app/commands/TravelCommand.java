@@ -1,8 +1,5 @@
 package trammel.app.commands;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -15,6 +12,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
+import trammel.app.files.SafeFile;
 import trammel.app.json.Json;
 import trammel.app.json.TravelJson;
 import trammel.app.text.TravelText;
@@ -86,11 +84,7 @@ public final class TravelCommand implements Command {
   }
 
   private static void write(Path file, String text, Screen screen) {
-    try {
-      Files.writeString(file, text, StandardCharsets.UTF_8);
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(file, refused);
-    }
+    SafeFile.write(file, text);
     screen.err().println("Wrote " + file);
   }
 }

@@ -8,6 +8,8 @@ import trammel.app.text.Cautions;
 import trammel.engine.checks.CheckResult;
 import trammel.planning.cutting.bars.CutBar;
 import trammel.planning.cutting.bars.PlacedPiece;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.PlacedPart;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
@@ -46,6 +48,40 @@ public final class EstimateJson {
     json.put("steel_kg", estimate.materials().steelMassKg());
     json.put("caution", Cautions.SCREENING);
     return json;
+  }
+
+  /** What is sawn and cut, and from which sticks and sheets. */
+  public static Map<String, Object> cutLists(Estimate estimate) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("job", estimate.draft().job().header().number());
+    json.put("tubes", tubes(estimate));
+    json.put("plates", plates(estimate));
+    json.put("sheets", sheets(estimate));
+    return json;
+  }
+
+  private static List<Object> sheets(Estimate estimate) {
+    List<Object> rows = new ArrayList<>();
+    for (PlateCut cut : estimate.materials().plates()) {
+      for (CutSheet sheet : cut.plan().sheets()) {
+        List<Object> parts = new ArrayList<>();
+        for (PlacedPart part : sheet.parts()) {
+          Map<String, Object> row = new LinkedHashMap<>();
+          row.put("name", part.partId());
+          row.put("x_mm", part.xMm());
+          row.put("y_mm", part.yMm());
+          row.put("turn_deg", part.turned() ? 90 : 0);
+          parts.add(row);
+        }
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("plate", cut.material().key());
+        row.put("sheet", sheet.stock().id());
+        row.put("status", cut.plan().status().word());
+        row.put("parts", parts);
+        rows.add(row);
+      }
+    }
+    return rows;
   }
 
   private static List<Object> parts(Estimate estimate) {

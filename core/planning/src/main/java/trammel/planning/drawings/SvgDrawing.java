@@ -14,14 +14,22 @@ import trammel.planning.plates.Point2;
  * plate.
  *
  * @param outlines what is drawn
+ * @param notes text
  * @param marginMm white border about them
  * @param strokeMm width of the lines
  */
-public record SvgDrawing(List<Outline> outlines, double marginMm, double strokeMm) {
+public record SvgDrawing(
+    List<Outline> outlines, List<Note> notes, double marginMm, double strokeMm) {
   private static final int PLACES = 6;
+  private static final double MARGIN_MM = 5;
+  private static final double HAIRLINE_MM = 0.2;
+
+  /** Width of a letter over the height of a capital, on the generous side. */
+  private static final double CHARACTER_WIDTH = 0.9;
 
   public SvgDrawing {
     outlines = List.copyOf(outlines);
+    notes = List.copyOf(notes);
     if (outlines.isEmpty()) {
       throw Dimension.refuse(
           "list of outlines to draw", "empty", "one outline or more", "Add a plate.");
@@ -32,7 +40,12 @@ public record SvgDrawing(List<Outline> outlines, double marginMm, double strokeM
 
   /** One outline with a 5 mm border and hairlines. */
   public static SvgDrawing of(Outline outline) {
-    return new SvgDrawing(List.of(outline), 5.0, 0.2);
+    return new SvgDrawing(List.of(outline), List.of(), MARGIN_MM, HAIRLINE_MM);
+  }
+
+  /** Outlines with text among them, a 5 mm border and hairlines. */
+  public static SvgDrawing of(List<Outline> outlines, List<Note> notes) {
+    return new SvgDrawing(outlines, notes, MARGIN_MM, HAIRLINE_MM);
   }
 
   /** The whole file. */
@@ -40,6 +53,9 @@ public record SvgDrawing(List<Outline> outlines, double marginMm, double strokeM
     Bounds bounds = outlines.get(0).bounds();
     for (Outline outline : outlines) {
       bounds = bounds.with(outline.bounds());
+    }
+    for (Note note : notes) {
+      bounds = bounds.with(room(note));
     }
     double leftMm = bounds.minXMm() - marginMm;
     double topMm = bounds.maxYMm() + marginMm;
@@ -61,7 +77,42 @@ public record SvgDrawing(List<Outline> outlines, double marginMm, double strokeM
       }
       out.append("\"/>\n");
     }
+    out.append("</g>\n<g font-family=\"sans-serif\" fill=\"black\">\n");
+    for (Note note : notes) {
+      appendNote(out, note, leftMm, topMm);
+    }
     return out.append("</g>\n</svg>\n").toString();
+  }
+
+  /** About the room that a line of text takes. */
+  private static Bounds room(Note note) {
+    double endMm = note.at().xMm() + CHARACTER_WIDTH * note.heightMm() * note.text().length();
+    return new Bounds(
+        note.at().xMm(),
+        note.at().yMm() - note.heightMm() / 2,
+        endMm,
+        note.at().yMm() + note.heightMm());
+  }
+
+  private static void appendNote(StringBuilder out, Note note, double leftMm, double topMm) {
+    out.append("<text x=\"").append(number(note.at().xMm() - leftMm));
+    out.append("\" y=\"").append(number(topMm - note.at().yMm()));
+    // Capitals are about seven tenths of the size by which a font goes.
+    out.append("\" font-size=\"").append(number(note.heightMm() / 0.7)).append("\">");
+    appendEscaped(out, note.text());
+    out.append("</text>\n");
+  }
+
+  private static void appendEscaped(StringBuilder out, String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '&' -> out.append("&amp;");
+        default -> out.append(c < ' ' ? ' ' : c);
+      }
+    }
   }
 
   private static void appendLoop(StringBuilder out, Loop loop, double leftMm, double topMm) {

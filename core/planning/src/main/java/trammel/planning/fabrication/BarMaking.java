@@ -1,5 +1,6 @@
 package trammel.planning.fabrication;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.layout.Bar;
 import trammel.planning.bars.BarMakeUp;
@@ -62,6 +63,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp) {
             endWords("frame end", makeUp.frameEnd(), print)
                 + "; "
                 + endWords("axle end", makeUp.axleEnd(), print),
+            copes(cut),
             print.length(bar.lengthMm())
                 + " from joint to joint, less "
                 + print.length(cut.start().takeUpMm(tube()))
@@ -72,6 +74,16 @@ public record BarMaking(Bar bar, BarMakeUp makeUp) {
     addEnd(plan, "frame end", makeUp.frameEnd(), cut.start(), print);
     addEnd(plan, "axle end", makeUp.axleEnd(), cut.end(), print);
     return plan.build();
+  }
+
+  private List<Cope> copes(TubeCut cut) {
+    List<Cope> copes = new ArrayList<>(2);
+    for (TubeEnd end : List.of(cut.start(), cut.end())) {
+      if (end instanceof BushedEnd bushed) {
+        copes.add(bushed.cope(tube()));
+      }
+    }
+    return copes;
   }
 
   private static String endWords(String where, EndFitting end, QuantityPrinter print) {

@@ -1,0 +1,102 @@
+package trammel.app.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import trammel.app.commandline.CommandFailure;
+
+/** Files that belong together: all of them are written in full before the first takes its place. */
+public final class FileSet {
+  private static final int LONGEST_NAME = 60;
+
+  private final Map<String, byte[]> files = new LinkedHashMap<>();
+
+  /**
+   * Adds a text file.
+   *
+   * @param name its path within the folder, with forward slashes
+   * @throws IllegalArgumentException if the name is taken or leads out of the folder
+   */
+  public FileSet add(String name, String text) {
+    return add(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Adds a file.
+   *
+   * @param name its path within the folder, with forward slashes
+   * @throws IllegalArgumentException if the name is taken or leads out of the folder
+   */
+  public FileSet add(String name, byte[] content) {
+    Path path = Path.of(name).normalize();
+    if (path.isAbsolute() || path.startsWith("..") || files.put(name, content) != null) {
+      throw new IllegalArgumentException(
+          "file "
+              + name
+              + " is there already or leads out of the folder; give another name within it.");
+    }
+    return this;
+  }
+
+  /** The names, in the order in which they were added. */
+  public List<String> names() {
+    return List.copyOf(files.keySet());
+  }
+
+  /**
+   * Writes all of them into a folder, over files of the same names.
+   *
+   * @return the files written
+   * @throws CommandFailure if one cannot be written; none has then taken its place, unless the very
+   *     renaming failed
+   */
+  public List<Path> write(Path folder) {
+    List<Path> targets = new ArrayList<>(files.size());
+    Path current = folder;
+    try {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        current = folder.resolve(file.getKey());
+        Files.createDirectories(current.getParent());
+        SafeFile.force(SafeFile.part(current), file.getValue());
+        targets.add(current);
+      }
+      for (Path target : targets) {
+        current = target;
+        SafeFile.move(SafeFile.part(target), target);
+      }
+      return targets;
+    } catch (IOException refused) {
+      for (Path target : targets) {
+        SafeFile.forget(SafeFile.part(target));
+      }
+      SafeFile.forget(SafeFile.part(current));
+      throw CommandFailure.couldNotWrite(current, refused);
+    }
+  }
+
+  /**
+   * A name as a file name that every system takes: small letters, digits and hyphens, 60 at most.
+   */
+  public static String safeName(String name) {
+    StringBuilder safe = new StringBuilder(name.length());
+    String small = name.toLowerCase(Locale.ROOT);
+    for (int i = 0; i < small.length() && safe.length() < LONGEST_NAME; i++) {
+      char c = small.charAt(i);
+      if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
+        safe.append(c);
+      } else if (safe.length() > 0 && safe.charAt(safe.length() - 1) != '-') {
+        safe.append('-');
+      }
+    }
+    while (safe.length() > 0 && safe.charAt(safe.length() - 1) == '-') {
+      safe.setLength(safe.length() - 1);
+    }
+    return safe.length() == 0 ? "part" : safe.toString();
+  }
+}

@@ -1,0 +1,188 @@
+package trammel.app.handout;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import trammel.app.files.Csv;
+import trammel.app.files.FileSet;
+import trammel.app.json.EstimateJson;
+import trammel.app.json.Json;
+import trammel.planning.cutting.bars.CutBar;
+import trammel.planning.cutting.bars.PlacedPiece;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.PlacedPart;
+import trammel.planning.drawings.DxfDrawing;
+import trammel.planning.drawings.NestDrawing;
+import trammel.planning.drawings.SvgDrawing;
+import trammel.planning.drawings.WrapTemplate;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.PlateCut;
+import trammel.planning.estimate.SectionCut;
+import trammel.planning.plates.Outline;
+import trammel.planning.plates.Plate;
+import trammel.planning.quantity.DecimalText;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+
+/**
+ * What the saw and the cutting table need: a drawing of every plate and of every sheet, templates
+ * for coped tubes, and both cut lists.
+ */
+public final class CutFiles {
+  private static final int PLACES = 2;
+
+  private final Estimate estimate;
+  private final Set<String> taken = new HashSet<>();
+
+  /**
+   * @param estimate the job with its cutting plans
+   */
+  public CutFiles(Estimate estimate) {
+    this.estimate = estimate;
+  }
+
+  /** Adds all files to a set. */
+  public void addTo(FileSet files) {
+    addPlates(files);
+    addNests(files);
+    addTemplates(files);
+    files.add("tubes.csv", tubes());
+    files.add("plates.csv", plates());
+    files.add("cut-lists.json", Json.text(EstimateJson.cutLists(estimate)) + "\n");
+  }
+
+  private void addPlates(FileSet files) {
+    for (PlateCut cut : estimate.materials().plates()) {
+      for (PlateNeed need : cut.needs()) {
+        String name = free("plates/" + FileSet.safeName(need.plate().name()));
+        files.add(name + ".dxf", DxfDrawing.of(need.plate()).text());
+        files.add(name + ".svg", SvgDrawing.of(need.plate().outline()).text());
+      }
+    }
+  }
+
+  private void addNests(FileSet files) {
+    for (PlateCut cut : estimate.materials().plates()) {
+      Map<String, Plate> plates = new HashMap<>();
+      for (PlateNeed need : cut.needs()) {
+        plates.put(need.plate().name(), need.plate());
+      }
+      List<CutSheet> sheets = cut.plan().sheets();
+      for (int i = 0; i < sheets.size(); i++) {
+        String title =
+            cut.material().title()
+                + ", sheet "
+                + (i + 1)
+                + " of "
+                + sheets.size()
+                + ", "
+                + sheets.get(i).stock().id()
+                + ", lengths in mm";
+        NestDrawing nest = new NestDrawing(sheets.get(i), plates, title);
+        String name = free("sheets/" + FileSet.safeName(cut.material().key()) + "-" + (i + 1));
+        files.add(name + ".dxf", nest.dxf().text());
+        files.add(name + ".svg", nest.svg().text());
+      }
+    }
+  }
+
+  private void addTemplates(FileSet files) {
+    for (SectionCut section : estimate.materials().sections()) {
+      for (TubeNeed need : section.needs()) {
+        for (int i = 0; i < need.copes().size(); i++) {
+          String title = need.name() + ", cope " + (i + 1) + " of " + need.copes().size();
+          String name = free("templates/" + FileSet.safeName(need.name()) + "-cope-" + (i + 1));
+          files.add(name + ".svg", new WrapTemplate(title, need.copes().get(i)).svg().text());
+        }
+      }
+    }
+  }
+
+  /** Two parts may have names that come to the same file name. */
+  private String free(String name) {
+    String free = name;
+    for (int i = 2; !taken.add(free); i++) {
+      free = name + "-" + i;
+    }
+    return free;
+  }
+
+  private String tubes() {
+    Csv csv =
+        new Csv()
+            .row("section", "stick", "stick_mm", "piece", "at_mm", "cut_mm", "ends", "left_mm");
+    for (SectionCut section : estimate.materials().sections()) {
+      Map<String, String> ends = new HashMap<>();
+      for (TubeNeed need : section.needs()) {
+        ends.put(need.name(), need.ends());
+      }
+      int stick = 0;
+      for (CutBar bar : section.plan().bars()) {
+        stick++;
+        for (PlacedPiece piece : bar.pieces()) {
+          csv.row(
+              section.material().title(),
+              stick,
+              mm(bar.stock().lengthMm()),
+              piece.pieceId(),
+              mm(piece.atMm()),
+              mm(piece.lengthMm()),
+              ends.get(piece.pieceId()),
+              mm(bar.offcutMm()));
+        }
+      }
+    }
+    return csv.text();
+  }
+
+  private String plates() {
+    Csv csv =
+        new Csv()
+            .row(
+                "plate",
+                "sheet",
+                "sheet_mm",
+                "part",
+                "x_mm",
+                "y_mm",
+                "turned",
+                "width_mm",
+                "height_mm",
+                "area_mm2",
+                "cut_mm",
+                "holes");
+    for (PlateCut cut : estimate.materials().plates()) {
+      Map<String, Outline> outlines = new HashMap<>();
+      for (PlateNeed need : cut.needs()) {
+        outlines.put(need.plate().name(), need.plate().outline());
+      }
+      int number = 0;
+      for (CutSheet sheet : cut.plan().sheets()) {
+        number++;
+        for (PlacedPart part : sheet.parts()) {
+          Outline outline = outlines.get(part.partId());
+          csv.row(
+              cut.material().title(),
+              number,
+              sheet.stock().id(),
+              part.partId(),
+              mm(part.xMm()),
+              mm(part.yMm()),
+              part.turned() ? "90 deg" : "no",
+              mm(part.widthMm()),
+              mm(part.heightMm()),
+              mm(outline.areaMm2()),
+              mm(outline.cutLengthMm()),
+              outline.holes().size());
+        }
+      }
+    }
+    return csv.text();
+  }
+
+  private static String mm(double value) {
+    return DecimalText.fixed(value, PLACES);
+  }
+}

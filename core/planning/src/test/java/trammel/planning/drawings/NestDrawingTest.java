@@ -1,0 +1,77 @@
+package trammel.planning.drawings;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.PlacedPart;
+import trammel.planning.cutting.sheets.SheetStock;
+import trammel.planning.plates.Bounds;
+import trammel.planning.plates.Outline;
+import trammel.planning.plates.Plate;
+import trammel.planning.plates.TubeBracket;
+
+class NestDrawingTest {
+  private static final Plate TAB =
+      TubeBracket.at("axle tab", 6.35, 76.2, 90, Math.toRadians(100), 16).plate("A36");
+  private static final SheetStock SHEET =
+      SheetStock.bought("610 x 1219 mm", 1219.2, 609.6, BigDecimal.TEN);
+
+  private static NestDrawing nest() {
+    Bounds bounds = TAB.outline().bounds();
+    return new NestDrawing(
+        new CutSheet(
+            SHEET,
+            List.of(
+                new PlacedPart("axle tab", 10, 20, bounds.widthMm(), bounds.heightMm(), false),
+                new PlacedPart("axle tab", 300, 40, bounds.heightMm(), bounds.widthMm(), true))),
+        Map.of("axle tab", TAB),
+        "1/4 in plate, sheet 1 of 1");
+  }
+
+  @Test
+  void everyPlateLiesWhereThePlanPutsIt() {
+    List<Outline> placed = nest().placed();
+    for (int i = 0; i < placed.size(); i++) {
+      PlacedPart part = nest().sheet().parts().get(i);
+      Bounds bounds = placed.get(i).bounds();
+      assertEquals(part.xMm(), bounds.minXMm(), 1e-9);
+      assertEquals(part.yMm(), bounds.minYMm(), 1e-9);
+      assertEquals(part.widthMm(), bounds.widthMm(), 1e-9);
+      assertEquals(part.heightMm(), bounds.heightMm(), 1e-9);
+    }
+  }
+
+  @Test
+  void theDrawingReadBackHoldsTheAreaOfAllPlates() {
+    List<DxfReader.Entity> entities = DxfReader.entities(nest().dxf().text());
+    double cutMm2 =
+        DxfReader.closedArea(entities, DxfDrawing.CUT_OUTER, 1e-3)
+            - DxfReader.closedArea(entities, DxfDrawing.CUT_INNER, 1e-3);
+    assertEquals(2 * TAB.outline().areaMm2(), cutMm2, 1e-2);
+  }
+
+  @Test
+  void theSheetsEdgeIsOnlyMarked() {
+    long marked =
+        DxfReader.entities(nest().dxf().text()).stream()
+            .filter(entity -> entity.layer().equals(DxfDrawing.MARK))
+            .filter(entity -> entity.kind().equals("LINE"))
+            .count();
+    assertEquals(4, marked);
+  }
+
+  @Test
+  void aPartWithoutItsPlateIsRefusedByName() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> new NestDrawing(nest().sheet(), Map.of(), "sheet"));
+    assertTrue(refused.getMessage().contains("axle tab"), refused.getMessage());
+  }
+}

@@ -6,11 +6,13 @@ import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CompareCommand;
 import trammel.app.commands.CutCommand;
 import trammel.app.commands.FigureCommand;
+import trammel.app.commands.FitUpCommand;
 import trammel.app.commands.LayoutsCommand;
 import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
 import trammel.app.commands.QuoteCommand;
+import trammel.app.commands.TackedCommand;
 import trammel.app.commands.TravelCommand;
 
 /** The commands of Trammel: one line in the list and one in the switch for each. */
@@ -23,6 +25,8 @@ final class TrammelCommands implements CommandTable {
           new Entry("plan", "Parts, tubes, plates, welds and hours of a job."),
           new Entry("quote", "A job from its measurements to its price."),
           new Entry("order", "One material order a supplier over one or many jobs."),
+          new Entry("fitup", "Where each bracket goes from the marked datums."),
+          new Entry("tacked", "What was tacked, judged before it is welded for good."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           new Entry("motion", "The engine alone on a bare linkage file."),
           new Entry("cut", "A bare cut list from bars, sheets or a strip."),
@@ -44,6 +48,8 @@ final class TrammelCommands implements CommandTable {
       case "quote" -> new QuoteCommand();
       case "order" -> new OrderCommand();
       case "compare" -> new CompareCommand();
+      case "fitup" -> new FitUpCommand();
+      case "tacked" -> new TackedCommand();
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();

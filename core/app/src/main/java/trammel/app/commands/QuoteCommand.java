@@ -2,6 +2,7 @@ package trammel.app.commands;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
@@ -25,13 +26,18 @@ import trammel.planning.estimate.Estimate;
 
 /** Takes a job from its measurements to its price. */
 public final class QuoteCommand implements Command {
+  private static final String QUIET = "--quiet";
 
   @Override
   public Syntax syntax() {
-    return CommonOptions.addTo(
-        Syntax.of(
-                "Takes a job from its measurements to its price: layout, checks, plan, cost build-up.")
-            .argument("JOB", "The job file, JSON or YAML."));
+    return CommonOptions.addWithOutTo(
+            Syntax.of(
+                    "Takes a job from its measurements to its price: layout, checks, plan, cost"
+                        + " build-up. With --out it writes the folder to hand out: the customer's"
+                        + " quote, the cost sheet, the material order, the floor packet, cut lists,"
+                        + " drawings, templates at true scale and the files for the cutting table.")
+                .argument("JOB", "The job file, JSON or YAML."))
+        .flag(QUIET, "With --out: do not tell how far it is.");
   }
 
   @Override
@@ -43,6 +49,11 @@ public final class QuoteCommand implements Command {
         Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
+    Optional<String> folder = arguments.value("--out");
+    if (folder.isPresent()) {
+      new QuoteFolder(bench, screen, arguments.has(QUIET))
+          .write(Path.of(folder.get()), estimate, results);
+    }
     if (options.json()) {
       screen.out().println(Json.text(EstimateJson.quote(estimate, results)));
     } else {

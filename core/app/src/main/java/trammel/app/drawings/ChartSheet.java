@@ -1,7 +1,7 @@
 package trammel.app.drawings;
 
 import java.util.List;
-import trammel.app.drawings.SvgPage.Anchor;
+import trammel.app.drawings.Paper.Anchor;
 
 /**
  * Charts on an upright page of paper, two side by side, black on white with one accent.
@@ -11,7 +11,8 @@ import trammel.app.drawings.SvgPage.Anchor;
  * @param charts the charts, row by row
  * @param footing line at the foot of the page
  */
-public record ChartSheet(String title, String subtitle, List<Chart> charts, String footing) {
+public record ChartSheet(String title, String subtitle, List<Chart> charts, String footing)
+    implements Drawing {
   /** Upright A4; more than four rows make the page longer. */
   private static final double WIDTH_MM = 210;
 
@@ -37,11 +38,19 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
     charts = List.copyOf(charts);
   }
 
-  /** The page as an SVG file. */
-  public String svg() {
+  @Override
+  public double widthMm() {
+    return WIDTH_MM;
+  }
+
+  @Override
+  public double heightMm() {
     int rows = (charts.size() + COLUMNS - 1) / COLUMNS;
-    double heightMm = Math.max(HEIGHT_MM, MARGIN_MM + HEAD_MM + rows * ROW_MM + FOOT_MM);
-    SvgPage page = new SvgPage(WIDTH_MM, heightMm);
+    return Math.max(HEIGHT_MM, MARGIN_MM + HEAD_MM + rows * ROW_MM + FOOT_MM);
+  }
+
+  @Override
+  public void drawOn(Paper page) {
     page.text(MARGIN_MM, MARGIN_MM + LARGE_MM, fitting(title, LARGE_MM), Anchor.START, title);
     page.text(
         MARGIN_MM, MARGIN_MM + LARGE_MM + 6, fitting(subtitle, TEXT_MM), Anchor.START, subtitle);
@@ -51,8 +60,7 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
       double y = MARGIN_MM + HEAD_MM + i / COLUMNS * ROW_MM;
       draw(page, charts.get(i), x, y, columnMm);
     }
-    page.text(MARGIN_MM, heightMm - FOOT_MM / 2, SMALL_MM, Anchor.START, footing);
-    return page.svg();
+    page.text(MARGIN_MM, heightMm() - FOOT_MM / 2, SMALL_MM, Anchor.START, footing);
   }
 
   /** A size of letters at which the text fits across the page. */
@@ -61,7 +69,7 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
     return Math.min(sizeMm, roomMm / (LETTER * Math.max(1, text.length())));
   }
 
-  private static void draw(SvgPage page, Chart chart, double x, double y, double columnMm) {
+  private static void draw(Paper page, Chart chart, double x, double y, double columnMm) {
     Panel panel =
         new Panel(
             x + LEFT_MM,
@@ -86,7 +94,7 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
     page.upright(x + SMALL_MM, panel.top() + panel.height() / 2, SMALL_MM, chart.up());
   }
 
-  private static void legend(SvgPage page, Chart chart, double x, double y) {
+  private static void legend(Paper page, Chart chart, double x, double y) {
     double at = x;
     for (Curve curve : chart.curves()) {
       page.line(at, y - SMALL_MM / 3, at + 7, y - SMALL_MM / 3, curve.pen());
@@ -95,7 +103,7 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
     }
   }
 
-  private static void grid(SvgPage page, Panel panel) {
+  private static void grid(Paper page, Panel panel) {
     double bottom = panel.top() + panel.height();
     for (double tick : panel.across().ticks()) {
       double x = panel.x(tick);

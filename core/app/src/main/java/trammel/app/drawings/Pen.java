@@ -17,6 +17,21 @@ public record Pen(String colour, double widthMm, String dashes) {
   /** A third curve. */
   public static final Pen DOTTED = new Pen("black", 0.45, "0.5 1");
 
+  /** Edges of what is drawn. */
+  public static final Pen OUTLINE = new Pen("black", 0.35, "");
+
+  /** What is drawn lightly. */
+  public static final Pen LIGHT = new Pen("#9a9a9a", 0.2, "");
+
+  /** What is drawn lightly and moves. */
+  public static final Pen GHOST = new Pen("#9a9a9a", 0.22, "1.6 0.9");
+
+  /** Centre lines and datums. */
+  public static final Pen DATUM = new Pen("#b3261e", 0.25, "6 1.2 1.2 1.2");
+
+  /** Dimension lines. */
+  public static final Pen FINE = new Pen("black", 0.15, "");
+
   static final Pen FRAME = new Pen("black", 0.25, "");
   static final Pen GRID = new Pen("#c8c8c8", 0.12, "");
   static final Pen AXIS = new Pen("black", 0.18, "1 1");

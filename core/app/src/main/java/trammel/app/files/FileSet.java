@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +43,11 @@ public final class FileSet {
               + " is there already or leads out of the folder; give another name within it.");
     }
     return this;
+  }
+
+  /** The files by their names, in the order in which they were added. */
+  Map<String, byte[]> contents() {
+    return Collections.unmodifiableMap(files);
   }
 
   /** The names, in the order in which they were added. */

@@ -79,19 +79,20 @@ public final class Amounts {
     return value(measure, min) + " to " + value(measure, max);
   }
 
-  static String fixed(double value, int places) {
+  /** A number with a fixed count of decimals. */
+  public static String fixed(double value, int places) {
     return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
   }
 
   /** How good a cutting plan is known to be. */
-  static String proven(CuttingStatus status, BigDecimal lowerBound) {
+  public static String proven(CuttingStatus status, BigDecimal lowerBound) {
     return status == CuttingStatus.PROVEN_OPTIMAL
         ? "no cheaper one exists (proven)"
         : "a cheaper one may exist; none costs less than " + lowerBound.toPlainString();
   }
 
   /** A count or a quantity without needless zeros. */
-  static String plain(double quantity) {
+  public static String plain(double quantity) {
     return BigDecimal.valueOf(quantity)
         .setScale(2, RoundingMode.HALF_UP)
         .stripTrailingZeros()

@@ -52,6 +52,16 @@ public final class TravelPlot {
    * @param subtitle line below it
    */
   public String svg(String title, String subtitle) {
+    return sheet(title, subtitle).svg();
+  }
+
+  /**
+   * The page as a drawing.
+   *
+   * @param title heading of the page
+   * @param subtitle line below it
+   */
+  public ChartSheet sheet(String title, String subtitle) {
     List<Chart> charts = new ArrayList<>();
     charts.add(pinion());
     charts.add(joints());
@@ -62,12 +72,11 @@ public final class TravelPlot {
     charts.add(rollSteer());
     charts.add(springsInRoll());
     return new ChartSheet(
-            title,
-            subtitle,
-            charts,
-            "Both wheels together in heave; about ride height in roll, left wheel up positive."
-                + " Screening figures for comparison, not certification.")
-        .svg();
+        title,
+        subtitle,
+        charts,
+        "Both wheels together in heave; about ride height in roll, left wheel up positive."
+            + " Screening figures for comparison, not certification.");
   }
 
   private Chart pinion() {

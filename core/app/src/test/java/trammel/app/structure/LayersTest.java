@@ -71,6 +71,23 @@ class LayersTest {
       slices().matching("trammel.app.(**)").should().beFreeOfCycles();
 
   @ArchTest
+  static final ArchRule PAPER_IS_MADE_IN_TWO_PLACES =
+      noClasses()
+          .that()
+          .resideInAPackage("trammel..")
+          .and()
+          .resideOutsideOfPackages("trammel.app.paper..", "trammel.app.documents..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.apache.pdfbox..",
+              "org.apache.fontbox..",
+              "com.openhtmltopdf..",
+              "com.github.mustachejava..",
+              "com.ibm.icu..",
+              "java.awt..");
+
+  @ArchTest
   static final ArchRule PLUGINS_ARE_FOUND_IN_ONE_PLACE =
       noClasses()
           .that()

@@ -1,0 +1,118 @@
+package trammel.app.commands;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import trammel.app.commandline.Screen;
+import trammel.app.desk.Background;
+import trammel.app.desk.Workbench;
+import trammel.app.documents.JobPaper;
+import trammel.app.documents.QuoteOption;
+import trammel.app.files.FileSet;
+import trammel.app.files.WholeFolder;
+import trammel.app.handout.QuoteHandout;
+import trammel.app.text.Amounts;
+import trammel.engine.checks.CheckResult;
+import trammel.planning.document.BadInputException;
+import trammel.planning.draft.Draft;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.SpringMount;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldKind;
+import trammel.planning.job.JobDocument;
+import trammel.planning.order.Ordering;
+
+/** Writes the folder that a shop hands out with a quote. */
+final class QuoteFolder {
+  private static final int MOST_OPTIONS = 3;
+
+  private final Workbench bench;
+  private final Screen screen;
+  private final boolean quiet;
+
+  QuoteFolder(Workbench bench, Screen screen, boolean quiet) {
+    this.bench = bench;
+    this.screen = screen;
+    this.quiet = quiet;
+  }
+
+  void write(Path folder, Estimate estimate, List<CheckResult> results) {
+    WholeFolder whole = new WholeFolder(folder);
+    whole.refuseToLose();
+    Draft draft = estimate.draft();
+    tell("Working out other ways to do the job ...");
+    List<QuoteOption> options = options(draft);
+    tell("Drawing and setting the documents ...");
+    Amounts amounts = new Amounts(bench.shown(draft.job()));
+    JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop().name(), amounts);
+    FileSet files =
+        new QuoteHandout(
+                paper,
+                options,
+                new Ordering(bench.catalog(), amounts.printer()).order(List.of(estimate)))
+            .files();
+    whole.write(files);
+    tell("Wrote " + files.names().size() + " files to " + folder);
+  }
+
+  private void tell(String line) {
+    if (!quiet) {
+      screen.err().println(line);
+      screen.err().flush();
+    }
+  }
+
+  private record Way(String label, JobDocument document) {}
+
+  /** Other springs, then other choices of the linkage; what does not fit is left out. */
+  private List<QuoteOption> options(Draft draft) {
+    JobDocument document = draft.job().source();
+    List<Way> ways = new ArrayList<>();
+    for (SpringMount spring : bench.extensions().extensions().springs()) {
+      if (!spring.id().equals(draft.spring().id())) {
+        JobDocument other =
+            document
+                .withValue("chosen.spring", spring.id())
+                .withValue("chosen.spring_options", "{}");
+        ways.add(new Way(spring.title(), other));
+      }
+    }
+    addChoices(ways, draft, document);
+    List<Background<List<QuoteOption>>> tries = new ArrayList<>();
+    for (Way way : ways.subList(0, Math.min(MOST_OPTIONS, ways.size()))) {
+      tries.add(Background.start(() -> tried(way)));
+    }
+    List<QuoteOption> options = new ArrayList<>();
+    for (Background<List<QuoteOption>> one : tries) {
+      options.addAll(one.get());
+    }
+    return options;
+  }
+
+  private void addChoices(List<Way> ways, Draft draft, JobDocument document) {
+    AxleLinkage linkage = draft.linkage();
+    for (Field<?> field : linkage.options(bench.catalog())) {
+      if (field.kind() == FieldKind.CHOICE) {
+        String chosen = String.valueOf(draft.linkageSite().options().get(field));
+        for (String choice : field.choices()) {
+          if (!choice.equals(chosen)) {
+            String path = "chosen.linkage_options." + field.key();
+            ways.add(new Way(field.key() + " " + choice, document.withValue(path, choice)));
+          }
+        }
+      }
+    }
+  }
+
+  private List<QuoteOption> tried(Way way) {
+    try {
+      Draft draft = bench.draft(way.document());
+      Estimate estimate = bench.estimate(draft);
+      return List.of(new QuoteOption(way.label(), estimate, draft.judge().judge(draft.layout())));
+    } catch (UnworkableLayoutException | BadInputException unfit) {
+      return List.of();
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package trammel.app.documents;
+
+import trammel.app.text.Amounts;
+import trammel.planning.labour.OperationLine;
+import trammel.planning.money.ClassTotal;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.PriceLine;
+
+/** The cost sheet for the shop's own eyes. */
+public final class CostDocument {
+  private final JobPaper paper;
+
+  /**
+   * @param paper the job
+   */
+  public CostDocument(JobPaper paper) {
+    this.paper = paper;
+  }
+
+  /** The document. */
+  public PaperDocument document() {
+    CostBuildUp price = paper.estimate().price();
+    DocumentModel model = paper.model("Cost sheet, internal");
+    model.put("total", price.total().text());
+    model.put("hoursMean", Amounts.fixed(paper.estimate().hours().meanHours(), 1));
+    model.put("hoursHalf", Amounts.fixed(paper.estimate().hours().p50Hours(), 1));
+    model.put("hoursMost", Amounts.fixed(paper.estimate().hours().p80Hours(), 1));
+    model.put("summary", summary(price));
+    model.put("lines", lines(price));
+    model.put("hours", hours());
+    return paper.document("cost", model);
+  }
+
+  private static Grid summary(CostBuildUp price) {
+    Grid grid = new Grid("lrrr", new int[] {46, 18, 18, 18}, "", "cost", "price", "over cost");
+    for (ClassTotal total : price.classTotals()) {
+      grid.row(
+          total.costClass().title(),
+          total.cost().text(),
+          total.price().text(),
+          total.price().minus(total.cost()).text());
+    }
+    grid.total("subtotal", "", price.subtotal().text(), "");
+    grid.row("sales tax on " + price.taxable().text(), "", price.tax().text(), "");
+    grid.total("total", "", price.total().text(), "");
+    grid.row("deposit", "", price.deposit().text(), "");
+    grid.row("balance", "", price.balance().text(), "");
+    return grid;
+  }
+
+  private static Grid lines(CostBuildUp price) {
+    Grid grid =
+        new Grid(
+            "llrr",
+            new int[] {52, 24, 12, 12},
+            "what, and what asks for it",
+            "how",
+            "cost",
+            "price");
+    for (ClassTotal total : price.classTotals()) {
+      grid.group(total.costClass().title());
+      for (PriceLine line : total.lines()) {
+        grid.row(
+            line.line().title() + " - " + line.line().why(),
+            line.how(),
+            line.cost().text(),
+            line.price().text());
+      }
+      grid.total("together", "", total.cost().text(), total.price().text());
+    }
+    return grid;
+  }
+
+  private Grid hours() {
+    Grid grid =
+        new Grid(
+            "lrrrrl",
+            new int[] {36, 9, 9, 9, 9, 28},
+            "operation",
+            "low",
+            "likely",
+            "high",
+            "mean",
+            "for");
+    for (OperationLine line : paper.estimate().hours().lines()) {
+      grid.row(
+          line.operation().title(),
+          Amounts.fixed(line.hours().low(), 1),
+          Amounts.fixed(line.hours().likely(), 1),
+          Amounts.fixed(line.hours().high(), 1),
+          Amounts.fixed(line.hours().mean(), 1),
+          line.driverText());
+    }
+    return grid;
+  }
+}

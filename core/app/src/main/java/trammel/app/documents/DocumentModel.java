@@ -1,0 +1,59 @@
+package trammel.app.documents;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.app.drawings.Drawing;
+
+/** What a template is filled with: words, tables and drawings by name. */
+final class DocumentModel {
+  private final Map<String, Object> values = new LinkedHashMap<>();
+  private final Map<String, Drawing> drawings = new LinkedHashMap<>();
+
+  /** Puts a word, a list of words or a flag. */
+  DocumentModel put(String name, Object value) {
+    values.put(name, value);
+    return this;
+  }
+
+  /** Puts a table, nothing if it has no rows. */
+  DocumentModel put(String name, Grid grid) {
+    values.put(name, grid.isEmpty() ? null : grid.model());
+    return this;
+  }
+
+  /** Puts a drawing. */
+  DocumentModel put(String name, Drawing drawing) {
+    values.put(name, figure(drawing));
+    return this;
+  }
+
+  /** A drawing within a list of a model. */
+  Map<String, Object> figure(Drawing drawing) {
+    String id = "d" + drawings.size();
+    drawings.put(id, drawing);
+    Map<String, Object> figure = new LinkedHashMap<>();
+    figure.put("drawing", id);
+    figure.put("width", Double.toString(drawing.widthMm()));
+    figure.put("height", Double.toString(drawing.heightMm()));
+    return figure;
+  }
+
+  /** Texts, each in an entry of its own. */
+  static List<Map<String, Object>> texts(List<String> texts) {
+    List<Map<String, Object>> list = new ArrayList<>(texts.size());
+    for (String text : texts) {
+      list.add(Map.of("text", text));
+    }
+    return list;
+  }
+
+  Map<String, Object> values() {
+    return values;
+  }
+
+  Map<String, Drawing> drawings() {
+    return drawings;
+  }
+}

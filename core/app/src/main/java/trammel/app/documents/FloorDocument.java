@@ -1,0 +1,277 @@
+package trammel.app.documents;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.app.drawings.LayoutView;
+import trammel.app.drawings.Side;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.CheckResult.Judged;
+import trammel.engine.checks.Measure;
+import trammel.engine.checks.Verdict;
+import trammel.planning.estimate.BoltLine;
+import trammel.planning.fitup.FitUpSheet;
+import trammel.planning.fitup.Target;
+import trammel.planning.quantity.QuantityKind;
+import trammel.planning.welding.SeamEstimate;
+import trammel.planning.welding.WeldSeam;
+
+/** What the floor works from: drawings, fit-up sheet, welds, torques, order of work, cautions. */
+public final class FloorDocument {
+  private static final String BLANK = "";
+  private static final int ANGLE_PLACES = 1;
+
+  /** Gaps below this many times their good limit are called out. */
+  private static final double TIGHT = 2;
+
+  private final JobPaper paper;
+  private final FitUpSheet sheet;
+
+  /**
+   * @param paper the job
+   * @param sheet where its brackets go
+   */
+  public FloorDocument(JobPaper paper, FitUpSheet sheet) {
+    this.paper = paper;
+    this.sheet = sheet;
+  }
+
+  /** The document. */
+  public PaperDocument document() {
+    DocumentModel model = paper.model("Floor packet");
+    model.put("stops", paper.sentences(Verdict.STOP));
+    model.put("hasStops", !paper.judged(Verdict.STOP).isEmpty());
+    List<Map<String, Object>> views = new ArrayList<>();
+    for (LayoutView view : views(paper)) {
+      views.add(model.figure(view));
+    }
+    model.put("views", views);
+    model.put("key", key());
+    model.put("tight", tightTable());
+    model.put("order", DocumentModel.texts(order()));
+    model.put("struts", struts());
+    model.put("angles", angles());
+    model.put("targets", targets());
+    model.put("welds", welds());
+    model.put("bolts", bolts());
+    return paper.document("floor", model);
+  }
+
+  /** The three views of a job with its tight places marked. */
+  public static List<LayoutView> views(JobPaper paper) {
+    Map<String, String> marks = new LinkedHashMap<>();
+    char letter = 'A';
+    for (Judged judged : tight(paper)) {
+      marks.put(Character.toString(letter++), firstNamed(judged.where()));
+    }
+    List<LayoutView> views = new ArrayList<>();
+    for (Side side : Side.values()) {
+      views.add(new LayoutView(paper.draft().layout(), side, paper.printer(), marks));
+    }
+    return views;
+  }
+
+  /** A clearance says what it is between: one part runs into, or comes to, another. */
+  private static String firstNamed(String where) {
+    for (String between : List.of(" runs into ", " to ")) {
+      int at = where.indexOf(between);
+      if (at > 0) {
+        return where.substring(0, at);
+      }
+    }
+    return where;
+  }
+
+  private static List<Judged> tight(JobPaper paper) {
+    List<Judged> tight = new ArrayList<>();
+    for (CheckResult result : paper.results()) {
+      if (result instanceof Judged judged
+          && judged.measure() == Measure.LENGTH
+          && isClearance(judged.id())
+          && judged.value() < TIGHT * judged.limit().goodMin()) {
+        tight.add(judged);
+      }
+    }
+    return tight;
+  }
+
+  private static boolean isClearance(String id) {
+    return id.startsWith("clearance-") || id.equals("spring-to-tube") || id.equals("axle-to-rail");
+  }
+
+  private Grid key() {
+    Grid grid = new Grid("blr", new int[] {8, 62, 30}, "no.", "part", "joint to joint");
+    FitUpSheet of = sheet;
+    for (String name : paper.numbers().names()) {
+      String length = "";
+      for (Target target : of.targets()) {
+        if (target.id().equals(name + ".length")) {
+          length = value(target, target.plan());
+        }
+      }
+      for (FitUpSheet.Strut strut : of.struts()) {
+        if (strut.name().equals(name)) {
+          length = paper.printer().length(strut.lengthMm());
+        }
+      }
+      grid.row(paper.numbers().of(name), name, length);
+    }
+    return grid;
+  }
+
+  private Grid tightTable() {
+    Grid grid = new Grid("brl", new int[] {8, 18, 74}, "", "room", "where it is tight");
+    char letter = 'A';
+    for (Judged judged : tight(paper)) {
+      grid.row(
+          Character.toString(letter++),
+          paper.amounts().value(judged.measure(), judged.value()),
+          judged.title()
+              + ": "
+              + judged.where()
+              + "; good "
+              + paper.amounts().good(judged.measure(), judged.limit()));
+    }
+    return grid;
+  }
+
+  private List<String> order() {
+    List<String> order = new ArrayList<>();
+    order.add("Stand the vehicle on rated stands, level across; chock, disconnect, drain, shield.");
+    order.add(
+        "Mark the axle line on both rails and the centre line on the floor; check diagonals.");
+    if (paper.draft().layout().chassis().rails().notchDepthMm() > 0) {
+      order.add(
+          "Brace the frame, then notch one rail at a time: fit and weld its plates before the other"
+              + " rail is cut.");
+    }
+    order.add("Hold the axle at ride with the mock-up struts, square and centred to the marks.");
+    order.add("Set each bracket by its two datums, tack it, and write down what it is.");
+    order.add("Type the readings in: trammel tacked JOB fitup.csv. Weld only when it says weld.");
+    order.add("Take rubber, bushings and wires out of the heat; weld in steps from side to side.");
+    order.add("Fit the bars; draw the bolts tight at ride height, never hanging.");
+    order.add("Take the struts out, move the axle through its whole travel, look at every gap.");
+    order.add("Springs and shocks in, lines and hose checked at full droop, brakes bled.");
+    order.add(
+        "Torque again after the first drive; set the alignment; fill in the as-built record.");
+    return order;
+  }
+
+  private Grid struts() {
+    Grid grid = new Grid("lb", new int[] {70, 30}, "mock-up strut in place of", "hole to hole");
+    for (FitUpSheet.Strut strut : sheet.struts()) {
+      grid.row(strut.name(), paper.printer().length(strut.lengthMm()));
+    }
+    return grid;
+  }
+
+  private Grid angles() {
+    Grid grid =
+        new Grid(
+            "lbrr",
+            new int[] {46, 18, 18, 18},
+            "angle finder",
+            "on the stands now",
+            "from the rail",
+            "at ride");
+    for (FitUpSheet.FinderAngle angle : sheet.angles()) {
+      grid.row(
+          angle.what(),
+          paper.printer().angle(angle.onStandsRad(), ANGLE_PLACES),
+          paper.printer().angle(angle.fromFrameRad(), ANGLE_PLACES),
+          paper.printer().angle(angle.atRideRad(), ANGLE_PLACES));
+    }
+    return grid;
+  }
+
+  private Grid targets() {
+    Grid grid =
+        new Grid(
+            "brlll",
+            new int[] {15, 13, 44, 14, 14},
+            "set to",
+            "within",
+            "measured from where",
+            "tacked",
+            "again");
+    String group = "";
+    for (Target target : sheet.targets()) {
+      if (!target.group().equals(group)) {
+        group = target.group();
+        grid.group(titled(group));
+      }
+      grid.row(
+          value(target, target.plan()),
+          "± " + value(target, target.tolerance()),
+          target.what(),
+          BLANK,
+          BLANK);
+    }
+    return grid;
+  }
+
+  /** A group of targets with the number of its part. */
+  private String titled(String group) {
+    for (String name : paper.numbers().names()) {
+      if (group.equals(name) || group.endsWith(" of " + name)) {
+        return paper.numbers().of(name) + "  " + group;
+      }
+    }
+    return group;
+  }
+
+  private String value(Target target, double value) {
+    return target.kind() == QuantityKind.ANGLE
+        ? paper.printer().angle(value)
+        : paper.printer().length(value);
+  }
+
+  private Grid welds() {
+    Grid grid =
+        new Grid(
+            "blrrll",
+            new int[] {7, 17, 10, 13, 18, 35},
+            "no.",
+            "weld",
+            "size",
+            "length each",
+            "position",
+            "where");
+    for (SeamEstimate line : paper.estimate().welds().lines()) {
+      WeldSeam seam = line.seam();
+      grid.noted(
+          seam.starts() > 1 ? "in " + seam.starts() + " steps, never right through" : "",
+          Integer.toString(seam.count()),
+          seam.joint().title(),
+          paper.printer().length(seam.joint().sizeMm()),
+          seam.lengthMm() > 0 ? paper.printer().length(seam.lengthMm()) : "",
+          seam.position().title() + ", " + seam.place().title(),
+          seam.name());
+    }
+    return grid;
+  }
+
+  private Grid bolts() {
+    Grid grid =
+        new Grid(
+            "blbrll",
+            new int[] {7, 25, 16, 12, 32, 8},
+            "no.",
+            "bolt",
+            "torque, dry",
+            "grip",
+            "where",
+            "done");
+    for (BoltLine bolt : paper.estimate().materials().bolts()) {
+      grid.row(
+          Integer.toString(bolt.quantity()),
+          bolt.size().title() + " x " + paper.printer().length(bolt.choice().lengthMm()),
+          paper.printer().torque(bolt.torqueNmm()),
+          paper.printer().length(bolt.gripMm()),
+          bolt.where(),
+          BLANK);
+    }
+    return grid;
+  }
+}

@@ -1,0 +1,99 @@
+package trammel.app.documents;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A table of a document. A column is declared by a letter and its share of the width: {@code l} to
+ * the left, {@code r} to the right (numbers), {@code b} to the right and big.
+ */
+final class Grid {
+  private final List<Map<String, Object>> columns = new ArrayList<>();
+  private final List<Map<String, Object>> rows = new ArrayList<>();
+  private final String kinds;
+
+  /**
+   * @param kinds a letter a column
+   * @param shares width of each column, percent
+   * @param heads what stands over each column; may be empty
+   */
+  Grid(String kinds, int[] shares, String... heads) {
+    this.kinds = kinds;
+    for (int i = 0; i < shares.length; i++) {
+      Map<String, Object> column = new LinkedHashMap<>();
+      column.put("share", shares[i]);
+      column.put("head", i < heads.length ? heads[i] : "");
+      column.put("kind", kind(i));
+      columns.add(column);
+    }
+  }
+
+  private String kind(int column) {
+    return Character.toString(kinds.charAt(column));
+  }
+
+  /** Adds a row. */
+  Grid row(String... cells) {
+    rows.add(line("", "", cells));
+    return this;
+  }
+
+  /** Adds a row with a remark under its second half. */
+  Grid noted(String note, String... cells) {
+    rows.add(line("", note, cells));
+    return this;
+  }
+
+  /** Adds a row that sums up what is over it. */
+  Grid total(String... cells) {
+    rows.add(line("total", "", cells));
+    return this;
+  }
+
+  /** Adds a heading across the table. */
+  Grid group(String title) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("group", title);
+    row.put("line", false);
+    row.put("columns", columns.size());
+    rows.add(row);
+    return this;
+  }
+
+  private Map<String, Object> line(String style, String note, String... cells) {
+    List<Map<String, Object>> line = new ArrayList<>();
+    for (int i = 0; i < cells.length; i++) {
+      Map<String, Object> cell = new LinkedHashMap<>();
+      cell.put("text", cells[i]);
+      cell.put("kind", kind(i));
+      cell.put("remark", i == cells.length - 1 ? note : "");
+      line.add(cell);
+    }
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("group", "");
+    row.put("style", style);
+    row.put("line", true);
+    row.put("cells", line);
+    return row;
+  }
+
+  /** Whether it has no rows. */
+  boolean isEmpty() {
+    return rows.isEmpty();
+  }
+
+  /** The table as the template takes it. */
+  Map<String, Object> model() {
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("columns", columns);
+    model.put("rows", rows);
+    boolean headed = false;
+    for (Map<String, Object> column : columns) {
+      headed |= !column.get("head").equals("");
+    }
+    model.put("headed", headed);
+    return model;
+  }
+}

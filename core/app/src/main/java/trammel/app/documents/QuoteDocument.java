@@ -1,0 +1,213 @@
+package trammel.app.documents;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.app.text.Amounts;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.CheckResult.Judged;
+import trammel.engine.checks.Verdict;
+import trammel.engine.layout.Travel;
+import trammel.planning.catalog.BoughtAs;
+import trammel.planning.estimate.Counts;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.PartLine;
+import trammel.planning.estimate.PlateCut;
+import trammel.planning.estimate.SectionCut;
+import trammel.planning.money.ClassTotal;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.CostClass;
+import trammel.planning.money.Money;
+import trammel.planning.work.PlateNeed;
+import trammel.planning.work.TubeNeed;
+
+/** The quote as the customer gets it. */
+public final class QuoteDocument {
+  private final JobPaper paper;
+  private final List<QuoteOption> options;
+
+  /**
+   * @param paper the job
+   * @param options other ways to do it
+   */
+  public QuoteDocument(JobPaper paper, List<QuoteOption> options) {
+    this.paper = paper;
+    this.options = List.copyOf(options);
+  }
+
+  /** The document. */
+  public PaperDocument document() {
+    CostBuildUp price = paper.estimate().price();
+    DocumentModel model = paper.model("Quote");
+    model.put("total", price.total().text());
+    model.put("validUntil", price.terms().validUntil(paper.header().date()).toString());
+    model.put("scope", DocumentModel.texts(scope()));
+    model.put("parts", bought(BoughtAs.PART));
+    model.put("outside", bought(BoughtAs.OUTSIDE_WORK));
+    model.put("prices", prices(price));
+    model.put("options", options());
+    model.put("stops", paper.sentences(Verdict.STOP));
+    model.put("hasStops", !paper.judged(Verdict.STOP).isEmpty());
+    model.put("excluded", DocumentModel.texts(excluded()));
+    model.put("terms", DocumentModel.texts(terms(price)));
+    return paper.document("quote", model);
+  }
+
+  private List<String> scope() {
+    Travel travel = paper.draft().layout().chassis().travel();
+    List<String> scope = new ArrayList<>();
+    scope.add(
+        "Rear axle on "
+            + small(paper.draft().linkage().title())
+            + ", with "
+            + small(paper.draft().spring().title())
+            + ".");
+    scope.add(
+        "Set at a ride height of "
+            + length(paper.draft().layout().chassis().rails().undersideMm(0))
+            + " from the ground to the frame's underside at the axle, with "
+            + length(travel.bumpMm())
+            + " of travel up and "
+            + length(travel.droopMm())
+            + " down.");
+    double notchMm = paper.draft().layout().chassis().rails().notchDepthMm();
+    if (notchMm > 0) {
+      scope.add("Both frame rails notched " + length(notchMm) + " over the axle and plated.");
+    }
+    scope.add(made());
+    scope.add(
+        "Welded with "
+            + length(paper.estimate().welds().lengthMm())
+            + " of weld in all; every bracket tacked, measured and judged before it is welded.");
+    return scope;
+  }
+
+  private String made() {
+    int plates = 0;
+    for (PlateCut cut : paper.estimate().materials().plates()) {
+      for (PlateNeed need : cut.needs()) {
+        plates += need.quantity();
+      }
+    }
+    int tubes = 0;
+    for (SectionCut cut : paper.estimate().materials().sections()) {
+      for (TubeNeed need : cut.needs()) {
+        tubes += need.quantity();
+      }
+    }
+    return "Made for this vehicle: "
+        + Counts.of(tubes, "tube")
+        + " and "
+        + Counts.of(plates, "plate part")
+        + ", "
+        + paper.printer().mass(paper.estimate().materials().steelMassKg())
+        + " of new steel.";
+  }
+
+  private static String small(String title) {
+    return title.isEmpty() ? title : Character.toLowerCase(title.charAt(0)) + title.substring(1);
+  }
+
+  private String length(double lengthMm) {
+    return paper.printer().length(lengthMm);
+  }
+
+  private Grid bought(BoughtAs as) {
+    Grid grid = new Grid("rll", new int[] {10, 12, 78});
+    for (PartLine part : paper.estimate().materials().parts()) {
+      if (part.item().bought() == as) {
+        grid.row(Amounts.plain(part.quantity()), part.item().unit(), part.item().title());
+      }
+    }
+    return grid;
+  }
+
+  /** Overhead and contingency belong to the shop's work; the customer pays one sum for it. */
+  private Grid prices(CostBuildUp price) {
+    Grid grid = new Grid("lr", new int[] {70, 30});
+    grid.row("Steel", price(price, CostClass.STEEL).text());
+    grid.row("Parts", price(price, CostClass.PARTS).text());
+    grid.row("Work done outside the shop", price(price, CostClass.OUTSIDE).text());
+    Money shop =
+        price(price, CostClass.LABOUR)
+            .plus(price(price, CostClass.OVERHEAD))
+            .plus(price(price, CostClass.CONTINGENCY))
+            .plus(price(price, CostClass.SUPPLIES));
+    grid.row("Shop work and supplies", shop.text());
+    grid.total("Subtotal", price.subtotal().text());
+    grid.row("Sales tax on " + price.taxable().text(), price.tax().text());
+    grid.total("Total", price.total().text());
+    grid.row("Deposit with the order", price.deposit().text());
+    grid.row("Balance on delivery", price.balance().text());
+    return grid;
+  }
+
+  private static Money price(CostBuildUp price, CostClass costClass) {
+    ClassTotal total = price.total(costClass);
+    return total.price();
+  }
+
+  private Grid options() {
+    Grid grid =
+        new Grid(
+            "lrrl",
+            new int[] {40, 18, 18, 24},
+            "way to do it",
+            "price with tax",
+            "difference",
+            "what the checks say");
+    if (options.isEmpty()) {
+      return grid;
+    }
+    Money quoted = paper.estimate().price().total();
+    grid.total("as quoted", quoted.text(), "", verdict(paper.results()));
+    for (QuoteOption option : options) {
+      Estimate estimate = option.estimate();
+      Money total = estimate.price().total();
+      Money more = total.minus(quoted);
+      String sign = more.amount().signum() > 0 ? "+" : "";
+      grid.row(option.label(), total.text(), sign + more.text(), verdict(option.results()));
+    }
+    return grid;
+  }
+
+  private static String verdict(List<CheckResult> results) {
+    int stops = 0;
+    int looks = 0;
+    for (CheckResult result : results) {
+      if (result instanceof Judged judged) {
+        stops += judged.verdict() == Verdict.STOP ? 1 : 0;
+        looks += judged.verdict() == Verdict.LOOK_AGAIN ? 1 : 0;
+      }
+    }
+    if (stops > 0) {
+      return stops + " to solve first";
+    }
+    return looks == 0 ? "all good" : looks + " to look at again";
+  }
+
+  private static List<String> excluded() {
+    return List.of(
+        "Anything found rusted, cracked or bent once the vehicle is apart; it is quoted before it"
+            + " is done.",
+        "Bodywork, trim, upholstery and paint beyond what is named above.",
+        "Brakes, wheels, tyres, engine and transmission beyond what is named above.",
+        "Inspection, registration and approval of the changed vehicle, and what they cost.",
+        "Moving the vehicle to the shop and from it.");
+  }
+
+  private List<String> terms(CostBuildUp price) {
+    return List.of(
+        "Good until "
+            + price.terms().validUntil(paper.header().date())
+            + " ("
+            + price.terms().validDays()
+            + " days).",
+        "Deposit of "
+            + price.deposit().text()
+            + " with the order; steel and parts are ordered then.",
+        "Balance of " + price.balance().text() + " on delivery.",
+        "Changes to the work are quoted in writing before they are done.",
+        "The figures behind this quote are screening estimates for planning and comparison. They do"
+            + " not approve a design, a weld or a vehicle.");
+  }
+}

@@ -1,0 +1,109 @@
+package trammel.app.documents;
+
+import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
+import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
+import com.openhtmltopdf.extend.FSObjectDrawer;
+import com.openhtmltopdf.extend.FSObjectDrawerFactory;
+import com.openhtmltopdf.extend.OutputDevice;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.RenderingContext;
+import com.openhtmltopdf.util.XRLog;
+import java.awt.Shape;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import org.w3c.dom.Element;
+import trammel.app.drawings.Drawing;
+import trammel.app.paper.GraphicsPaper;
+import trammel.app.paper.Lettering;
+
+/** Sets a filled template as PDF, its drawings drawn into it as lines. */
+final class Typesetter {
+  private static final byte[] REGULAR = Lettering.regular();
+  private static final byte[] BOLD = Lettering.bold();
+  private static final int BOLD_WEIGHT = 700;
+  private static final int REGULAR_WEIGHT = 400;
+
+  private Typesetter() {}
+
+  /** The file. */
+  static byte[] pdf(String html, Map<String, Drawing> drawings) {
+    XRLog.setLoggingEnabled(false);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(65_536);
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.useFastMode();
+    builder.withProducer("Trammel");
+    builder.useFont(
+        () -> new ByteArrayInputStream(REGULAR),
+        Lettering.FAMILY,
+        REGULAR_WEIGHT,
+        FontStyle.NORMAL,
+        true);
+    builder.useFont(
+        () -> new ByteArrayInputStream(BOLD),
+        Lettering.FAMILY,
+        BOLD_WEIGHT,
+        FontStyle.NORMAL,
+        true);
+    builder.useObjectDrawerFactory(new Drawings(drawings));
+    builder.useExternalResourceAccessControl(
+        (address, kind) -> false,
+        com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority
+            .RUN_BEFORE_RESOLVING_URI);
+    if (Lettering.readsFromTheRight(html)) {
+      builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
+      builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
+    }
+    builder.withHtmlContent(html, null);
+    builder.toStream(bytes);
+    try {
+      builder.run();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** Draws a drawing into the place that a document keeps for it. */
+  private record Drawings(Map<String, Drawing> drawings)
+      implements FSObjectDrawerFactory, FSObjectDrawer {
+    @Override
+    public FSObjectDrawer createDrawer(Element element) {
+      return this;
+    }
+
+    @Override
+    public boolean isReplacedObject(Element element) {
+      return element.getAttribute("type").equals("trammel/drawing");
+    }
+
+    @Override
+    public Map<Shape, String> drawObject(
+        Element element,
+        double x,
+        double y,
+        double width,
+        double height,
+        OutputDevice device,
+        RenderingContext context,
+        int dotsPerPixel) {
+      Drawing drawing = drawings.get(element.getAttribute("data"));
+      float realWidth = (float) width / dotsPerPixel;
+      float realHeight = (float) height / dotsPerPixel;
+      device.drawWithGraphics(
+          (float) x,
+          (float) y,
+          realWidth,
+          realHeight,
+          graphics -> {
+            double scale = realWidth / drawing.widthMm();
+            graphics.scale(scale, scale);
+            drawing.drawOn(new GraphicsPaper(graphics));
+          });
+      return null;
+    }
+  }
+}

@@ -1,0 +1,425 @@
+package trammel.app.drawings;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.app.drawings.Paper.Anchor;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.PoseSolver;
+import trammel.planning.quantity.QuantityPrinter;
+
+/**
+ * A layout at ride seen from one side, with full bump and full droop drawn lightly, numbered parts
+ * and dimensions from the floor's datums.
+ *
+ * @param layout what is drawn
+ * @param side from where
+ * @param printer prints values in the reader's units
+ * @param tight what comes close, by the letter that marks it in the view and the part it is at
+ */
+public record LayoutView(
+    Layout layout, Side side, QuantityPrinter printer, Map<String, String> tight)
+    implements Drawing {
+  private static final double WIDTH_MM = 186;
+  private static final double TOP_MM = 9;
+  private static final double LEFT_MM = 3;
+  private static final double RIGHT_MM = 27;
+  private static final double BELOW_MM = 27;
+  private static final double TITLE_MM = 3.8;
+  private static final double NOTE_MM = 2.5;
+  private static final double BALLOON_MM = 2.5;
+
+  /** A view is no higher than this on the paper, so that two stand on one page. */
+  private static final double MOST_HEIGHT_MM = 112;
+
+  /** Room about what is drawn (mm of the vehicle). */
+  private static final double AIR_MM = 60;
+
+  /** Copies the map. */
+  public LayoutView {
+    tight = new LinkedHashMap<>(tight);
+  }
+
+  @Override
+  public double widthMm() {
+    return WIDTH_MM;
+  }
+
+  @Override
+  public double heightMm() {
+    Frame frame = frame();
+    return TOP_MM + (frame.top - frame.bottom) * frame.scale + BELOW_MM;
+  }
+
+  @Override
+  public void drawOn(Paper paper) {
+    new View(paper, frame()).draw();
+  }
+
+  /** What of the vehicle is shown, and how large. */
+  private record Frame(double left, double right, double bottom, double top, double scale) {}
+
+  private Frame frame() {
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double bottom = Double.POSITIVE_INFINITY;
+    double top = Double.NEGATIVE_INFINITY;
+    for (Point3 point : shown()) {
+      left = Math.min(left, side.x(point));
+      right = Math.max(right, side.x(point));
+      bottom = Math.min(bottom, side.y(point));
+      top = Math.max(top, side.y(point));
+    }
+    left -= AIR_MM;
+    right += AIR_MM;
+    top += AIR_MM;
+    bottom -= side == Side.PLAN ? AIR_MM : AIR_MM / 3;
+    double roomMm = WIDTH_MM - LEFT_MM - RIGHT_MM;
+    double scale =
+        Math.min(roomMm / (right - left), (MOST_HEIGHT_MM - TOP_MM - BELOW_MM) / (top - bottom));
+    double spareMm = (roomMm / scale - (right - left)) / 2;
+    return new Frame(left - spareMm, right + spareMm, bottom, top, scale);
+  }
+
+  private List<Point3> shown() {
+    List<Point3> shown = new ArrayList<>(pickUps());
+    double radiusMm = layout.chassis().tyre().loadedRadiusMm();
+    double halfMm = layout.chassis().axle().trackMm() / 2 + layout.chassis().tyre().widthMm() / 2;
+    if (side == Side.SIDE) {
+      shown.add(new Point3(-radiusMm, 0, 0));
+      shown.add(new Point3(radiusMm, 0, 2 * radiusMm));
+    } else {
+      shown.add(new Point3(0, halfMm, 0));
+      shown.add(new Point3(0, -halfMm, 2 * radiusMm));
+    }
+    shown.add(layout.chassis().driveline().pinionJoint());
+    shown.add(new Point3(0, 0, layout.chassis().rails().topMm(0)));
+    return shown;
+  }
+
+  private List<Point3> pickUps() {
+    List<Point3> points = new ArrayList<>();
+    for (Bar bar : layout.bars()) {
+      points.add(bar.frame());
+      points.add(bar.axle());
+    }
+    for (SpringUnit spring : layout.springs()) {
+      points.add(spring.frame());
+      points.add(spring.axle());
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      points.add(shock.frame());
+      points.add(shock.axle());
+    }
+    return points;
+  }
+
+  /** One drawing of the view on one paper. */
+  private final class View {
+    private final Paper paper;
+    private final Frame frame;
+    private final double leftX = LEFT_MM;
+    private final double rightX = WIDTH_MM - RIGHT_MM;
+    private final double topY = TOP_MM;
+    private final double bottomY;
+    private final PartNumbers numbers = new PartNumbers(layout);
+    private final Map<String, Balloon> balloons = new LinkedHashMap<>();
+
+    View(Paper paper, Frame frame) {
+      this.paper = paper;
+      this.frame = frame;
+      bottomY = TOP_MM + (frame.top - frame.bottom) * frame.scale;
+    }
+
+    private record Balloon(double x, double y, String text) {}
+
+    void draw() {
+      paper.text(leftX, 4.5, TITLE_MM, Anchor.START, side.title() + ", at ride");
+      String light = "light: full bump and full droop; " + scaleText();
+      paper.text(WIDTH_MM - 1, 4.5, NOTE_MM, Anchor.END, light);
+      tyres();
+      rails();
+      shaft();
+      ghosts();
+      axle(AxlePose.atRide(layout.chassis().tyre().loadedRadiusMm()), Pen.OUTLINE);
+      springs();
+      bars();
+      datums();
+      ordinates();
+      balloons.values().forEach(this::balloon);
+      flags();
+    }
+
+    private String scaleText() {
+      return "about 1 : " + Math.round(1 / frame.scale);
+    }
+
+    private double x(Point3 point) {
+      return leftX + (side.x(point) - frame.left) * frame.scale;
+    }
+
+    private double y(Point3 point) {
+      return topY + (frame.top - side.y(point)) * frame.scale;
+    }
+
+    private void line(Point3 from, Point3 to, Pen pen) {
+      paper.line(x(from), y(from), x(to), y(to), pen);
+    }
+
+    private void box(Point3 one, Point3 other, String fill, Pen pen) {
+      double[] xs = {x(one), x(other), x(other), x(one)};
+      double[] ys = {y(one), y(one), y(other), y(other)};
+      paper.area(xs, ys, fill, pen);
+    }
+
+    private void tyres() {
+      double radiusMm = layout.chassis().tyre().loadedRadiusMm();
+      double halfWidthMm = layout.chassis().tyre().widthMm() / 2;
+      double wheelMm = layout.chassis().axle().trackMm() / 2;
+      if (side == Side.SIDE) {
+        Point3 centre = layout.chassis().axleCentre();
+        paper.disc(x(centre), y(centre), radiusMm * frame.scale, "none", Pen.LIGHT);
+        return;
+      }
+      for (int sign = -1; sign <= 1; sign += 2) {
+        double lengthMm = side == Side.PLAN ? plannedTyreMm() : 0;
+        Point3 one = new Point3(lengthMm, sign * wheelMm - halfWidthMm, 0);
+        Point3 other = new Point3(-lengthMm, sign * wheelMm + halfWidthMm, 2 * radiusMm);
+        box(one, other, "none", Pen.LIGHT);
+      }
+    }
+
+    /** In plan a tyre may be longer than what is shown. */
+    private double plannedTyreMm() {
+      double radiusMm = layout.chassis().tyre().loadedRadiusMm();
+      return Math.min(radiusMm, Math.min(-frame.left, frame.right));
+    }
+
+    private void rails() {
+      Rails rails = layout.chassis().rails();
+      double frontMm = -frame.left;
+      double backMm = -frame.right;
+      if (side == Side.SIDE) {
+        double[] xs = new double[4];
+        double[] ys = new double[4];
+        corner(xs, ys, 0, new Point3(frontMm, 0, rails.undersideMm(frontMm)));
+        corner(xs, ys, 1, new Point3(backMm, 0, rails.undersideMm(backMm)));
+        corner(xs, ys, 2, new Point3(backMm, 0, rails.topMm(backMm)));
+        corner(xs, ys, 3, new Point3(frontMm, 0, rails.topMm(frontMm)));
+        paper.area(xs, ys, "#f1f1f1", Pen.LIGHT);
+        notch(rails);
+        return;
+      }
+      for (int sign = -1; sign <= 1; sign += 2) {
+        if (side == Side.REAR) {
+          box(
+              new Point3(0, sign * rails.outerFaceMm(0), rails.undersideMm(0)),
+              new Point3(0, sign * rails.innerFaceMm(0), rails.topMm(0)),
+              "#f1f1f1",
+              Pen.LIGHT);
+        } else {
+          double[] xs = new double[4];
+          double[] ys = new double[4];
+          corner(xs, ys, 0, new Point3(frontMm, sign * rails.outerFaceMm(frontMm), 0));
+          corner(xs, ys, 1, new Point3(backMm, sign * rails.outerFaceMm(backMm), 0));
+          corner(xs, ys, 2, new Point3(backMm, sign * rails.innerFaceMm(backMm), 0));
+          corner(xs, ys, 3, new Point3(frontMm, sign * rails.innerFaceMm(frontMm), 0));
+          paper.area(xs, ys, "#f1f1f1", Pen.LIGHT);
+        }
+      }
+    }
+
+    private void corner(double[] xs, double[] ys, int index, Point3 point) {
+      xs[index] = x(point);
+      ys[index] = y(point);
+    }
+
+    private void notch(Rails rails) {
+      if (rails.notchDepthMm() <= 0) {
+        return;
+      }
+      double upMm = rails.undersideMm(0) + rails.notchDepthMm();
+      double halfMm = layout.chassis().axle().tubeRadiusMm();
+      line(new Point3(halfMm, 0, upMm), new Point3(-halfMm, 0, upMm), Pen.ACCENT);
+      Point3 label = new Point3(-halfMm - 10, 0, upMm);
+      paper.text(
+          x(label),
+          y(label) + 0.9,
+          NOTE_MM,
+          Anchor.START,
+          "notch " + printer.length(rails.notchDepthMm()) + " deep in the clear");
+    }
+
+    private void shaft() {
+      Point3 rear = layout.chassis().driveline().pinionJoint();
+      Point3 front = layout.chassis().driveline().transmissionJoint();
+      double share = Math.min(1, (-frame.left - rear.xMm()) / (front.xMm() - rear.xMm()));
+      Point3 end = side == Side.REAR ? rear : rear.plus(rear.to(front).scaled(Math.max(0, share)));
+      line(rear, end, Pen.LIGHT);
+      line(layout.chassis().axleCentre(), rear, Pen.LIGHT);
+      paper.disc(x(rear), y(rear), 1, "white", Pen.LIGHT);
+    }
+
+    private void ghosts() {
+      PoseSolver solver = new PoseSolver(layout.linkage());
+      double[] heaves = {layout.chassis().travel().bumpMm(), -layout.chassis().travel().droopMm()};
+      for (double heaveMm : heaves) {
+        solver.solve(heaveMm, 0).found().ifPresent(this::ghost);
+      }
+    }
+
+    private void ghost(AxlePose pose) {
+      if (side == Side.PLAN) {
+        return;
+      }
+      axle(pose, Pen.GHOST);
+      for (Bar bar : layout.bars()) {
+        line(bar.frame(), pose.move(bar.axle()), Pen.GHOST);
+      }
+    }
+
+    private void axle(AxlePose pose, Pen pen) {
+      double radiusMm = layout.chassis().axle().tubeRadiusMm();
+      double halfMm = layout.chassis().axle().flangeToFlangeMm() / 2;
+      Point3 centre = layout.chassis().axleCentre();
+      if (side == Side.SIDE) {
+        Point3 at = pose.move(centre);
+        paper.disc(x(at), y(at), radiusMm * frame.scale, "none", pen);
+        return;
+      }
+      double downMm = side == Side.REAR ? radiusMm : 0;
+      double forwardMm = side == Side.PLAN ? radiusMm : 0;
+      Point3 one = new Point3(forwardMm, halfMm, centre.zMm() - downMm);
+      Point3 other = new Point3(-forwardMm, -halfMm, centre.zMm() + downMm);
+      box(pose.move(one), pose.move(other), "none", pen);
+    }
+
+    private void springs() {
+      for (SpringUnit spring : layout.springs()) {
+        tube(spring.frame(), spring.axle(), spring.radiusMm());
+        mark(spring.name(), spring.frame(), spring.axle(), 0.5);
+      }
+      for (ShockUnit shock : layout.shocks()) {
+        tube(shock.frame(), shock.axle(), shock.bodyRadiusMm());
+        mark(shock.name(), shock.frame(), shock.axle(), 0.3);
+      }
+    }
+
+    /** A round body seen from the side; seen along its axis it is a circle. */
+    private void tube(Point3 from, Point3 to, double radiusMm) {
+      double dx = x(to) - x(from);
+      double dy = y(to) - y(from);
+      double length = Math.hypot(dx, dy);
+      double radius = radiusMm * frame.scale;
+      if (length < 1) {
+        paper.disc(x(from), y(from), radius, "none", Pen.OUTLINE);
+        return;
+      }
+      double nx = -dy / length * radius;
+      double ny = dx / length * radius;
+      double[] xs = {x(from) + nx, x(to) + nx, x(to) - nx, x(from) - nx};
+      double[] ys = {y(from) + ny, y(to) + ny, y(to) - ny, y(from) - ny};
+      paper.area(xs, ys, "none", Pen.OUTLINE);
+      joint(from);
+      joint(to);
+    }
+
+    private void bars() {
+      for (Bar bar : layout.bars()) {
+        line(bar.frame(), bar.axle(), new Pen("black", 1.1, ""));
+        joint(bar.point(End.FRAME));
+        joint(bar.point(End.AXLE));
+        mark(bar.name(), bar.frame(), bar.axle(), 0.5);
+      }
+    }
+
+    private void joint(Point3 point) {
+      paper.disc(x(point), y(point), 1.1, "white", Pen.OUTLINE);
+    }
+
+    /** Parts that lie behind each other share a balloon. */
+    private void mark(String name, Point3 from, Point3 to, double share) {
+      Point3 at = from.plus(from.to(to).scaled(share));
+      String place = Math.round(x(at) / 3) + " " + Math.round(y(at) / 3);
+      Balloon before = balloons.get(place);
+      String text = (before == null ? "" : before.text() + ", ") + numbers.of(name);
+      balloons.put(place, new Balloon(x(at), y(at), text));
+    }
+
+    private void balloon(Balloon balloon) {
+      double halfMm = Math.max(BALLOON_MM, Paper.widthMm(balloon.text(), NOTE_MM) / 2 + 0.6);
+      double[] xs = {balloon.x() - halfMm, balloon.x() + halfMm};
+      double[] ys = {balloon.y() - BALLOON_MM + 0.4, balloon.y() + BALLOON_MM - 0.4};
+      paper.area(
+          new double[] {xs[0], xs[1], xs[1], xs[0]},
+          new double[] {ys[0], ys[0], ys[1], ys[1]},
+          "white",
+          Pen.OUTLINE);
+      paper.text(balloon.x(), balloon.y() + NOTE_MM / 2.8, NOTE_MM, Anchor.MIDDLE, balloon.text());
+    }
+
+    private void datums() {
+      Point3 origin = new Point3(0, 0, 0);
+      paper.line(x(origin), topY, x(origin), bottomY, Pen.DATUM);
+      double y = side == Side.PLAN ? y(origin) : y(new Point3(0, 0, 0));
+      paper.line(leftX, y, rightX, y, Pen.DATUM);
+    }
+
+    private void ordinates() {
+      Ordinates across = new Ordinates();
+      Ordinates up = new Ordinates();
+      Point3 origin = new Point3(0, 0, 0);
+      across.add(x(origin), bottomY, "0");
+      up.add(y(origin), rightX, "0");
+      for (Point3 point : pickUps()) {
+        across.add(x(point), y(point), printer.length(side.acrossMm(point)));
+        up.add(y(point), x(point), printer.length(side.upMm(point)));
+      }
+      across.below(paper, bottomY, leftX + 2, rightX - 2);
+      up.beside(paper, rightX, topY + 4, bottomY);
+      paper.text(leftX, heightMm() - 1.5, NOTE_MM, Anchor.START, side.acrossFrom());
+      paper.text(WIDTH_MM - 1, topY, NOTE_MM, Anchor.END, side.upFrom());
+    }
+
+    /** Letters at the parts that come close to something. */
+    private void flags() {
+      int count = 0;
+      for (Map.Entry<String, String> entry : tight.entrySet()) {
+        Point3 at = placeOf(entry.getValue());
+        double x = x(at) + 4 + 4 * (count % 3);
+        double y = y(at) - 5;
+        count++;
+        paper.line(x(at), y(at), x, y, Pen.ACCENT);
+        paper.disc(x, y, 2.1, "white", Pen.ACCENT);
+        paper.text(x, y + 0.9, NOTE_MM, Anchor.MIDDLE, entry.getKey());
+      }
+    }
+
+    private Point3 placeOf(String name) {
+      for (Bar bar : layout.bars()) {
+        if (bar.name().equals(name)) {
+          return bar.frame().plus(bar.frame().to(bar.axle()).scaled(0.3));
+        }
+      }
+      for (SpringUnit spring : layout.springs()) {
+        if (spring.name().equals(name)) {
+          return spring.frame().midpoint(spring.axle());
+        }
+      }
+      for (ShockUnit shock : layout.shocks()) {
+        if (shock.name().equals(name)) {
+          return shock.frame().midpoint(shock.axle());
+        }
+      }
+      return layout.chassis().axleCentre();
+    }
+  }
+}

@@ -1,0 +1,53 @@
+package trammel.app.drawings;
+
+/**
+ * A page in millimetres that takes a drawing, whatever file it ends in. x runs to the right and y
+ * down from the upper left corner.
+ */
+public interface Paper {
+  /** Where a text stands against its point. */
+  enum Anchor {
+    /** The text begins there. */
+    START("start"),
+    /** The text's middle is there. */
+    MIDDLE("middle"),
+    /** The text ends there. */
+    END("end");
+
+    private final String word;
+
+    Anchor(String word) {
+      this.word = word;
+    }
+
+    String word() {
+      return word;
+    }
+  }
+
+  /** A straight line. */
+  Paper line(double x1, double y1, double x2, double y2, Pen pen);
+
+  /** A rectangle, not filled. */
+  Paper frame(double x, double y, double width, double height, Pen pen);
+
+  /** A line through points. */
+  Paper path(double[] xs, double[] ys, Pen pen);
+
+  /** A filled area with a line round it. */
+  Paper area(double[] xs, double[] ys, String fill, Pen pen);
+
+  /** A circle, filled. */
+  Paper disc(double x, double y, double radius, String fill, Pen pen);
+
+  /** A text; its base line runs through y. */
+  Paper text(double x, double y, double sizeMm, Anchor anchor, String text);
+
+  /** A text that is read from the right-hand side of the paper. */
+  Paper upright(double x, double y, double sizeMm, String text);
+
+  /** About how wide a text is (mm), a little more rather than less. */
+  static double widthMm(String text, double sizeMm) {
+    return 0.62 * sizeMm * text.codePointCount(0, text.length());
+  }
+}

@@ -22,6 +22,7 @@ import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldKind;
 import trammel.planning.job.JobDocument;
+import trammel.planning.money.Money;
 import trammel.planning.order.Ordering;
 
 /** Writes the folder that a shop hands out with a quote. */
@@ -43,7 +44,7 @@ final class QuoteFolder {
     whole.refuseToLose();
     Draft draft = estimate.draft();
     tell("Working out other ways to do the job ...");
-    List<QuoteOption> options = options(draft);
+    List<QuoteOption> options = options(draft, estimate.price().total());
     tell("Drawing and setting the documents ...");
     Amounts amounts = new Amounts(bench.shown(draft.job()));
     JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop().name(), amounts);
@@ -67,7 +68,7 @@ final class QuoteFolder {
   private record Way(String label, JobDocument document) {}
 
   /** Other springs, then other choices of the linkage; what does not fit is left out. */
-  private List<QuoteOption> options(Draft draft) {
+  private List<QuoteOption> options(Draft draft, Money quoted) {
     JobDocument document = draft.job().source();
     List<Way> ways = new ArrayList<>();
     for (SpringMount spring : bench.extensions().extensions().springs()) {
@@ -86,7 +87,12 @@ final class QuoteFolder {
     }
     List<QuoteOption> options = new ArrayList<>();
     for (Background<List<QuoteOption>> one : tries) {
-      options.addAll(one.get());
+      for (QuoteOption option : one.get()) {
+        // What costs the customer the same is the shop's own choice.
+        if (!option.estimate().price().total().equals(quoted)) {
+          options.add(option);
+        }
+      }
     }
     return options;
   }
@@ -99,7 +105,10 @@ final class QuoteFolder {
         for (String choice : field.choices()) {
           if (!choice.equals(chosen)) {
             String path = "chosen.linkage_options." + field.key();
-            ways.add(new Way(field.key() + " " + choice, document.withValue(path, choice)));
+            ways.add(
+                new Way(
+                    field.key().replace('_', ' ') + ": " + choice,
+                    document.withValue(path, choice)));
           }
         }
       }

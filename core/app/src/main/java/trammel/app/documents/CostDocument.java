@@ -60,8 +60,10 @@ public final class CostDocument {
     for (ClassTotal total : price.classTotals()) {
       grid.group(total.costClass().title());
       for (PriceLine line : total.lines()) {
-        grid.row(
-            line.line().title() + " - " + line.line().why(),
+        grid.noted(
+            0,
+            line.line().why(),
+            line.line().title(),
             line.how(),
             line.cost().text(),
             line.price().text());

@@ -63,7 +63,7 @@ public final class FloorDocument {
     Map<String, String> marks = new LinkedHashMap<>();
     char letter = 'A';
     for (Judged judged : tight(paper)) {
-      marks.put(Character.toString(letter++), firstNamed(judged.where()));
+      marks.put(Character.toString(letter++), firstNamed(paper, judged.where()));
     }
     List<LayoutView> views = new ArrayList<>();
     for (Side side : Side.values()) {
@@ -72,15 +72,18 @@ public final class FloorDocument {
     return views;
   }
 
-  /** A clearance says what it is between: one part runs into, or comes to, another. */
-  private static String firstNamed(String where) {
-    for (String between : List.of(" runs into ", " to ")) {
-      int at = where.indexOf(between);
-      if (at > 0) {
-        return where.substring(0, at);
+  /** The part of the layout that a check names first; empty if it names none. */
+  private static String firstNamed(JobPaper paper, String where) {
+    String first = "";
+    int least = where.length();
+    for (String name : paper.numbers().names()) {
+      int at = where.indexOf(name);
+      if (at >= 0 && at < least) {
+        least = at;
+        first = name;
       }
     }
-    return where;
+    return first;
   }
 
   private static List<Judged> tight(JobPaper paper) {
@@ -241,6 +244,7 @@ public final class FloorDocument {
     for (SeamEstimate line : paper.estimate().welds().lines()) {
       WeldSeam seam = line.seam();
       grid.noted(
+          5,
           seam.starts() > 1 ? "in " + seam.starts() + " steps, never right through" : "",
           Integer.toString(seam.count()),
           seam.joint().title(),
@@ -256,7 +260,7 @@ public final class FloorDocument {
     Grid grid =
         new Grid(
             "blbrll",
-            new int[] {7, 25, 16, 12, 32, 8},
+            new int[] {6, 24, 15, 10, 37, 8},
             "no.",
             "bolt",
             "torque, dry",

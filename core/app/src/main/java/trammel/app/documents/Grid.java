@@ -11,8 +11,13 @@ import java.util.Map;
  */
 final class Grid {
   private final List<Map<String, Object>> columns = new ArrayList<>();
-  private final List<Map<String, Object>> rows = new ArrayList<>();
+  private final List<Body> bodies = new ArrayList<>();
   private final String kinds;
+
+  /** A group of at most this many rows stays on one page. */
+  private static final int KEPT = 14;
+
+  private record Body(boolean titled, List<Map<String, Object>> rows) {}
 
   /**
    * @param kinds a letter a column
@@ -36,19 +41,26 @@ final class Grid {
 
   /** Adds a row. */
   Grid row(String... cells) {
-    rows.add(line("", "", cells));
+    add(line("", 0, "", cells));
     return this;
   }
 
-  /** Adds a row with a remark under its second half. */
-  Grid noted(String note, String... cells) {
-    rows.add(line("", note, cells));
+  /** Adds a row with a remark in small letters under one of its cells; none if it is empty. */
+  Grid noted(int column, String note, String... cells) {
+    add(line("", column, note, cells));
     return this;
+  }
+
+  private void add(Map<String, Object> row) {
+    if (bodies.isEmpty()) {
+      bodies.add(new Body(false, new ArrayList<>()));
+    }
+    bodies.get(bodies.size() - 1).rows().add(row);
   }
 
   /** Adds a row that sums up what is over it. */
   Grid total(String... cells) {
-    rows.add(line("total", "", cells));
+    add(line("total", 0, "", cells));
     return this;
   }
 
@@ -58,17 +70,19 @@ final class Grid {
     row.put("group", title);
     row.put("line", false);
     row.put("columns", columns.size());
+    List<Map<String, Object>> rows = new ArrayList<>();
     rows.add(row);
+    bodies.add(new Body(true, rows));
     return this;
   }
 
-  private Map<String, Object> line(String style, String note, String... cells) {
+  private Map<String, Object> line(String style, int noted, String note, String... cells) {
     List<Map<String, Object>> line = new ArrayList<>();
     for (int i = 0; i < cells.length; i++) {
       Map<String, Object> cell = new LinkedHashMap<>();
       cell.put("text", cells[i]);
       cell.put("kind", kind(i));
-      cell.put("remark", i == cells.length - 1 ? note : "");
+      cell.put("remark", i == noted ? note : "");
       line.add(cell);
     }
     Map<String, Object> row = new LinkedHashMap<>();
@@ -81,14 +95,19 @@ final class Grid {
 
   /** Whether it has no rows. */
   boolean isEmpty() {
-    return rows.isEmpty();
+    return bodies.isEmpty();
   }
 
   /** The table as the template takes it. */
   Map<String, Object> model() {
     Map<String, Object> model = new LinkedHashMap<>();
     model.put("columns", columns);
-    model.put("rows", rows);
+    List<Map<String, Object>> parts = new ArrayList<>();
+    for (Body body : bodies) {
+      String style = body.titled() && body.rows().size() <= KEPT ? "keep" : "";
+      parts.add(Map.of("style", style, "rows", body.rows()));
+    }
+    model.put("bodies", parts);
     boolean headed = false;
     for (Map<String, Object> column : columns) {
       headed |= !column.get("head").equals("");

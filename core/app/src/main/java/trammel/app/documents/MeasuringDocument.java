@@ -15,6 +15,7 @@ public final class MeasuringDocument {
 
   private final UnitSystem units;
   private final Map<String, String> numbers = new LinkedHashMap<>();
+  private int counted;
   private final Grid grid =
       new Grid(
           "blrlll",
@@ -58,13 +59,20 @@ public final class MeasuringDocument {
       return;
     }
     grid.group(field.help());
+    int before = counted;
     for (Field<?> child : field.children()) {
       add(child, path);
+    }
+    // The picture shows a point once, with the numbers of all that is measured of it.
+    String last = Integer.toString(counted);
+    if (counted > before) {
+      numbers.put(path, before + 1 == counted ? last : before + 1 + "-" + last);
     }
   }
 
   private void line(Field<?> field, String path) {
-    String number = Integer.toString(numbers.size() + 1);
+    counted++;
+    String number = Integer.toString(counted);
     numbers.put(path, number);
     StringBuilder what = new StringBuilder(field.help());
     field.datum().ifPresent(datum -> what.append("; ").append(datum));

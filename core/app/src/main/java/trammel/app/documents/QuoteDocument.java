@@ -17,6 +17,7 @@ import trammel.planning.money.ClassTotal;
 import trammel.planning.money.CostBuildUp;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.Money;
+import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 
@@ -76,7 +77,7 @@ public final class QuoteDocument {
     scope.add(made());
     scope.add(
         "Welded with "
-            + length(paper.estimate().welds().lengthMm())
+            + weldLength()
             + " of weld in all; every bracket tacked, measured and judged before it is welded.");
     return scope;
   }
@@ -101,6 +102,13 @@ public final class QuoteDocument {
         + ", "
         + paper.printer().mass(paper.estimate().materials().steelMassKg())
         + " of new steel.";
+  }
+
+  private String weldLength() {
+    double lengthMm = paper.estimate().welds().lengthMm();
+    return paper.printer().system() == UnitSystem.US
+        ? Math.round(lengthMm / 304.8) + " ft"
+        : Amounts.fixed(lengthMm / 1000, 1) + " m";
   }
 
   private static String small(String title) {

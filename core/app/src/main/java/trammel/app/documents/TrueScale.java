@@ -1,7 +1,10 @@
 package trammel.app.documents;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import trammel.app.drawings.Drawing;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
@@ -10,11 +13,12 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
 import trammel.planning.plates.Bounds;
+import trammel.planning.plates.Outline;
 import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 
-/** Plates and cope wraps of a job at true scale, row by row on sheets of Letter or A4. */
+/** Shaped plates and cope wraps of a job at true scale, row by row on sheets of Letter or A4. */
 public final class TrueScale {
   private static final double LETTER_WIDTH_MM = 215.9;
   private static final double LETTER_HEIGHT_MM = 279.4;
@@ -31,9 +35,19 @@ public final class TrueScale {
   private double y;
   private double rowMm;
 
+  /** Width of the paper that is read in these units (mm). */
+  public static double paperWidthMm(UnitSystem units) {
+    return units == UnitSystem.US ? LETTER_WIDTH_MM : A4_WIDTH_MM;
+  }
+
+  /** Height of the paper that is read in these units (mm). */
+  public static double paperHeightMm(UnitSystem units) {
+    return units == UnitSystem.US ? LETTER_HEIGHT_MM : A4_HEIGHT_MM;
+  }
+
   private TrueScale(UnitSystem units, String job) {
-    widthMm = units == UnitSystem.US ? LETTER_WIDTH_MM : A4_WIDTH_MM;
-    heightMm = units == UnitSystem.US ? LETTER_HEIGHT_MM : A4_HEIGHT_MM;
+    widthMm = paperWidthMm(units);
+    heightMm = paperHeightMm(units);
     this.job = job;
   }
 
@@ -50,12 +64,17 @@ public final class TrueScale {
 
   private static List<TrueScaleTemplate> templates(Estimate estimate) {
     List<TrueScaleTemplate> templates = new ArrayList<>();
+    Map<Outline, String> shapes = new LinkedHashMap<>();
     for (PlateCut cut : estimate.materials().plates()) {
       for (PlateNeed need : cut.needs()) {
-        String name = need.quantity() + " x " + need.plate().name();
-        templates.add(TrueScaleTemplate.of(name, need.plate().outline()));
+        if (!isRectangle(need.plate().outline())) {
+          String name = need.quantity() + " x " + need.plate().name();
+          shapes.merge(need.plate().outline(), name, (one, other) -> one + ", " + other);
+        }
       }
     }
+    shapes.forEach((outline, name) -> templates.add(TrueScaleTemplate.of(name, outline)));
+    templates.sort(Comparator.comparingDouble(one -> one.bounds().heightMm()));
     for (SectionCut cut : estimate.materials().sections()) {
       for (TubeNeed need : cut.needs()) {
         for (int i = 0; i < need.copes().size(); i++) {
@@ -65,6 +84,13 @@ public final class TrueScale {
       }
     }
     return templates;
+  }
+
+  /** A rectangle without holes is marked out from the sizes in the cut list. */
+  private static boolean isRectangle(Outline outline) {
+    Bounds bounds = outline.bounds();
+    double aroundMm = bounds.widthMm() * bounds.heightMm();
+    return outline.holes().isEmpty() && outline.areaMm2() > aroundMm * (1 - 1e-9);
   }
 
   private double acrossMm() {

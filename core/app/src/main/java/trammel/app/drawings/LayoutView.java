@@ -92,7 +92,8 @@ public record LayoutView(
   private List<Point3> shown() {
     List<Point3> shown = new ArrayList<>(pickUps());
     double radiusMm = layout.chassis().tyre().loadedRadiusMm();
-    double halfMm = layout.chassis().axle().trackMm() / 2 + layout.chassis().tyre().widthMm() / 2;
+    double tyreMm = layout.chassis().axle().trackMm() / 2 + layout.chassis().tyre().widthMm() / 2;
+    double halfMm = side == Side.PLAN ? layout.chassis().rails().outerFaceMm(0) : tyreMm;
     if (side == Side.SIDE) {
       shown.add(new Point3(-radiusMm, 0, 0));
       shown.add(new Point3(radiusMm, 0, 2 * radiusMm));
@@ -143,8 +144,8 @@ public record LayoutView(
 
     void draw() {
       paper.text(leftX, 4.5, TITLE_MM, Anchor.START, side.title() + ", at ride");
-      String light = "light: full bump and full droop; " + scaleText();
-      paper.text(WIDTH_MM - 1, 4.5, NOTE_MM, Anchor.END, light);
+      String light = side == Side.PLAN ? "" : "light: full bump and full droop; ";
+      paper.text(WIDTH_MM - 1, 4.5, NOTE_MM, Anchor.END, light + scaleText());
       tyres();
       rails();
       shaft();
@@ -180,7 +181,11 @@ public record LayoutView(
       paper.area(xs, ys, fill, pen);
     }
 
+    /** In plan the tyres would make all else small; there they are left out. */
     private void tyres() {
+      if (side == Side.PLAN) {
+        return;
+      }
       double radiusMm = layout.chassis().tyre().loadedRadiusMm();
       double halfWidthMm = layout.chassis().tyre().widthMm() / 2;
       double wheelMm = layout.chassis().axle().trackMm() / 2;
@@ -190,17 +195,10 @@ public record LayoutView(
         return;
       }
       for (int sign = -1; sign <= 1; sign += 2) {
-        double lengthMm = side == Side.PLAN ? plannedTyreMm() : 0;
-        Point3 one = new Point3(lengthMm, sign * wheelMm - halfWidthMm, 0);
-        Point3 other = new Point3(-lengthMm, sign * wheelMm + halfWidthMm, 2 * radiusMm);
+        Point3 one = new Point3(0, sign * wheelMm - halfWidthMm, 0);
+        Point3 other = new Point3(0, sign * wheelMm + halfWidthMm, 2 * radiusMm);
         box(one, other, "none", Pen.LIGHT);
       }
-    }
-
-    /** In plan a tyre may be longer than what is shown. */
-    private double plannedTyreMm() {
-      double radiusMm = layout.chassis().tyre().loadedRadiusMm();
-      return Math.min(radiusMm, Math.min(-frame.left, frame.right));
     }
 
     private void rails() {
@@ -288,7 +286,8 @@ public record LayoutView(
 
     private void axle(AxlePose pose, Pen pen) {
       double radiusMm = layout.chassis().axle().tubeRadiusMm();
-      double halfMm = layout.chassis().axle().flangeToFlangeMm() / 2;
+      double flangesMm = layout.chassis().axle().flangeToFlangeMm() / 2;
+      double halfMm = side == Side.PLAN ? Math.min(flangesMm, frame.top) : flangesMm;
       Point3 centre = layout.chassis().axleCentre();
       if (side == Side.SIDE) {
         Point3 at = pose.move(centre);
@@ -379,9 +378,10 @@ public record LayoutView(
       Point3 origin = new Point3(0, 0, 0);
       across.add(x(origin), bottomY, "0");
       up.add(y(origin), rightX, "0");
+      String zero = printer.length(0);
       for (Point3 point : pickUps()) {
-        across.add(x(point), y(point), printer.length(side.acrossMm(point)));
-        up.add(y(point), x(point), printer.length(side.upMm(point)));
+        addTo(across, x(point), y(point), printer.length(side.acrossMm(point)), zero);
+        addTo(up, y(point), x(point), printer.length(side.upMm(point)), zero);
       }
       across.below(paper, bottomY, leftX + 2, rightX - 2);
       up.beside(paper, rightX, topY + 4, bottomY);
@@ -389,13 +389,20 @@ public record LayoutView(
       paper.text(WIDTH_MM - 1, topY, NOTE_MM, Anchor.END, side.upFrom());
     }
 
+    /** What lies on a datum is not measured from it. */
+    private void addTo(Ordinates edge, double at, double from, String text, String zero) {
+      if (!text.equals(zero)) {
+        edge.add(at, from, text);
+      }
+    }
+
     /** Letters at the parts that come close to something. */
     private void flags() {
       int count = 0;
       for (Map.Entry<String, String> entry : tight.entrySet()) {
         Point3 at = placeOf(entry.getValue());
-        double x = x(at) + 4 + 4 * (count % 3);
-        double y = y(at) - 5;
+        double x = x(at) + 7 + 4.6 * count;
+        double y = y(at) + 7 + 2 * count;
         count++;
         paper.line(x(at), y(at), x, y, Pen.ACCENT);
         paper.disc(x, y, 2.1, "white", Pen.ACCENT);

@@ -48,6 +48,20 @@ public interface Paper {
 
   /** About how wide a text is (mm), a little more rather than less. */
   static double widthMm(String text, double sizeMm) {
-    return 0.62 * sizeMm * text.codePointCount(0, text.length());
+    double letters = 0;
+    for (int i = 0; i < text.length(); i++) {
+      letters += wideness(text.charAt(i));
+    }
+    return letters * sizeMm;
+  }
+
+  private static double wideness(char letter) {
+    if (letter == 'W' || letter == 'M' || letter == '@' || letter == '%' || letter > 0x24ff) {
+      return 1;
+    }
+    if (letter == ' ' || letter == '.' || letter == ',' || letter == '\'') {
+      return 0.34;
+    }
+    return Character.isUpperCase(letter) ? 0.78 : 0.64;
   }
 }

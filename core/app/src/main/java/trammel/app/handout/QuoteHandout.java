@@ -99,7 +99,9 @@ public final class QuoteHandout {
       files.add(name + ".svg", view.svg());
       files.add(name + ".png", Png.of(view));
     }
-    files.add("drawings/views.pdf", PdfSheets.of(views));
+    files.add(
+        "drawings/views.pdf",
+        PdfSheets.onPaper(views, TrueScale.paperWidthMm(units), TrueScale.paperHeightMm(units)));
     Estimate estimate = paper.estimate();
     TravelStudy study = TravelStudy.of(estimate.draft().layout(), units);
     ChartSheet curves =

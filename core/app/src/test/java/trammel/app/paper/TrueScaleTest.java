@@ -1,0 +1,113 @@
+package trammel.app.paper;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import trammel.app.drawings.TrueScalePage;
+import trammel.app.drawings.TrueScaleTemplate;
+import trammel.planning.plates.Loop;
+import trammel.planning.plates.Outline;
+import trammel.planning.plates.Point2;
+import trammel.planning.plates.RoundHole;
+import trammel.planning.tubes.Cope;
+
+/** What a printer at 100 % puts on the paper, read from the PDF's own lines (1 pt is 1/72 in). */
+class TrueScaleTest {
+  private static final double LETTER_WIDTH_MM = 215.9;
+  private static final double LETTER_HEIGHT_MM = 279.4;
+  private static final double TRUE_MM = 0.2;
+
+  private static List<PdfLines.Line> printed(TrueScaleTemplate template) throws Exception {
+    TrueScalePage page =
+        new TrueScalePage(
+            LETTER_WIDTH_MM,
+            LETTER_HEIGHT_MM,
+            "test",
+            List.of(new TrueScalePage.Piece(template, template.bounds(), 0, 0)));
+    try (PDDocument document = Loader.loadPDF(PdfSheets.of(List.of(page)))) {
+      assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.01, "8 1/2 in");
+      assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.01, "11 in");
+      return PdfLines.of(document.getPage(0));
+    }
+  }
+
+  private static Rectangle2D black(List<PdfLines.Line> lines) {
+    Rectangle2D all = new Rectangle2D.Double();
+    boolean first = true;
+    for (PdfLines.Line line : lines) {
+      if (!line.red()) {
+        for (Point2D point : List.of(line.from(), line.to())) {
+          if (first) {
+            all.setRect(point.getX(), point.getY(), 0, 0);
+            first = false;
+          }
+          all.add(point);
+        }
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void aBracketMeasuresTrueOnPaper() throws Exception {
+    Outline bracket =
+        new Outline(
+            Loop.through(
+                List.of(
+                    new Point2(0, 0), new Point2(120, 0), new Point2(120, 90), new Point2(0, 90))),
+            List.of(
+                new RoundHole(new Point2(20, 20), 6.5), new RoundHole(new Point2(95, 70), 6.5)));
+    List<PdfLines.Line> lines = printed(TrueScaleTemplate.of("bracket", bracket));
+    Rectangle2D outside = black(lines);
+    assertEquals(120, outside.getWidth(), TRUE_MM);
+    assertEquals(90, outside.getHeight(), TRUE_MM);
+    // The crosses to punch are 5 mm long and stand in the middle of the holes.
+    double[] xs = crossXs(lines, outside);
+    assertEquals(20, xs[0], TRUE_MM);
+    assertEquals(95, xs[1], TRUE_MM);
+  }
+
+  private static double[] crossXs(List<PdfLines.Line> lines, Rectangle2D outside) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (PdfLines.Line line : lines) {
+      boolean level = Math.abs(line.from().getY() - line.to().getY()) < 1e-3;
+      if (level && Math.abs(line.lengthMm() - 5) < 0.05) {
+        double x = (line.from().getX() + line.to().getX()) / 2 - outside.getX();
+        least = Math.min(least, x);
+        most = Math.max(most, x);
+      }
+    }
+    return new double[] {least, most};
+  }
+
+  @Test
+  void theCheckSquareIsTwoInches() throws Exception {
+    Outline any =
+        Outline.solid(
+            Loop.through(List.of(new Point2(0, 0), new Point2(30, 0), new Point2(0, 30))));
+    int sides = 0;
+    for (PdfLines.Line line : printed(TrueScaleTemplate.of("any", any))) {
+      if (line.red()) {
+        assertEquals(50.8, line.lengthMm(), 0.02);
+        sides++;
+      }
+    }
+    assertEquals(4, sides);
+  }
+
+  /** A wrap is as long as the tube is round: pi times its diameter. */
+  @Test
+  void aWrapGoesOnceRoundTheTube() throws Exception {
+    Cope cope = new Cope(19.05, 25.4, Math.PI / 2, 0);
+    Rectangle2D outside = black(printed(TrueScaleTemplate.of("wrap", cope)));
+    assertEquals(Math.PI * 38.1, outside.getWidth(), TRUE_MM);
+    assertTrue(outside.getHeight() > cope.depthMm());
+  }
+}

@@ -1,0 +1,134 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The folder that a shop hands out, through an installed copy. */
+class HandoutIT {
+  private static final int STOP = 1;
+  private static final int BAD_INPUT = 2;
+
+  /** Least pages of each document; more where a job is larger. */
+  private static final Map<String, Integer> DOCUMENTS =
+      Map.of(
+          "customer/quote", 2,
+          "floor/floor-packet", 6,
+          "floor/cut-lists", 3,
+          "floor/as-built-record", 3,
+          "floor/measuring-sheet", 3,
+          "office/cost-sheet", 3,
+          "office/material-order", 4);
+
+  @TempDir static Path shop;
+  private static InstalledCopy copy;
+
+  @BeforeAll
+  static void unpack() throws Exception {
+    copy = InstalledCopy.unpackedInto(shop);
+  }
+
+  private static Launch.Ended quote(Path job, Path folder) throws Exception {
+    return copy.run("quote", job.toString(), "--quiet", "--out", folder.toString());
+  }
+
+  private static List<Path> files(Path folder, String end) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(file -> file.toString().endsWith(end)).toList();
+    }
+  }
+
+  private static List<String> troubles(Path folder) throws IOException {
+    List<String> troubles = new ArrayList<>();
+    for (Path pdf : files(folder, ".pdf")) {
+      troubles.addAll(PdfPages.troubles(pdf));
+    }
+    return troubles;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pickup", "sedan"})
+  void everyPageOfADemoJobCanBePrinted(String job) throws Exception {
+    Path folder = shop.resolve("out-" + job);
+    Launch.Ended ended = quote(copy.demoJob(job), folder);
+    assertTrue(ended.exitCode() <= STOP, ended.err());
+    assertEquals("", ended.err(), "--quiet tells nothing");
+    assertEquals(List.of(), troubles(folder));
+    for (Map.Entry<String, Integer> document : DOCUMENTS.entrySet()) {
+      int pages = PdfPages.count(folder.resolve(document.getKey() + ".pdf"));
+      assertTrue(pages >= document.getValue(), document.getKey() + " has " + pages + " pages");
+      assertTrue(Files.size(folder.resolve(document.getKey() + ".html")) > 1000);
+    }
+    assertTrue(PdfPages.count(folder.resolve("floor/true-scale.pdf")) > 3);
+    assertFalse(files(folder, ".dxf").isEmpty());
+  }
+
+  @Test
+  void theQuoteSaysThePriceThatTheCommandSays() throws Exception {
+    Path folder = shop.resolve("price");
+    Launch.Ended ended = quote(copy.demoJob("pickup"), folder);
+    String line = ended.out().substring(ended.out().indexOf("  TOTAL"));
+    String total = line.substring(line.indexOf('$'), line.indexOf('\n')).strip();
+    assertTrue(PdfPages.text(folder.resolve("customer/quote.pdf")).contains(total), total);
+    assertTrue(PdfPages.text(folder.resolve("office/cost-sheet.pdf")).contains(total), total);
+  }
+
+  @Test
+  void nastyNamesHarmNoDocument() throws Exception {
+    String customer = "=cmd|' /C calc'!A0 \"O'Nasty\" <script>alert(1)</script> & {{#x}} ]]>";
+    String vehicle = "שלום עולם مرحبا " + "W".repeat(100);
+    Tree job =
+        copy.demoTree("pickup")
+            .with("job.customer", customer)
+            .with("job.vehicle", vehicle)
+            .with("job.note", "note " + "very long ".repeat(20) + "<b>&amp;");
+    Path file = InstalledCopy.write(shop.resolve("nasty.json"), job);
+    Path folder = shop.resolve("nasty");
+    Launch.Ended ended = quote(file, folder);
+    assertEquals(STOP, ended.exitCode(), ended.err());
+    assertEquals(List.of(), troubles(folder));
+    for (Path html : files(folder, ".html")) {
+      assertFalse(Files.readString(html).contains("<script>"), html.toString());
+    }
+    String quote = PdfPages.text(folder.resolve("customer/quote.pdf"));
+    assertTrue(quote.contains("<script>alert(1)</script>"), quote);
+    assertTrue(Files.readString(folder.resolve("customer/quote.html")).contains("&lt;script&gt;"));
+    for (Path svg : files(folder, ".svg")) {
+      DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(svg.toFile());
+    }
+    for (Path csv : files(folder, ".csv")) {
+      for (String row : Files.readAllLines(csv)) {
+        for (String cell : row.split(",")) {
+          String bare = cell.startsWith("\"") ? cell.substring(1) : cell;
+          assertFalse(bare.startsWith("=") || bare.startsWith("@"), csv + ": " + row);
+        }
+      }
+    }
+  }
+
+  @Test
+  void aSheetThatWasFilledInStopsTheNextQuote() throws Exception {
+    Path folder = shop.resolve("again");
+    assertEquals(STOP, quote(copy.demoJob("pickup"), folder).exitCode());
+    assertEquals(STOP, quote(copy.demoJob("pickup"), folder).exitCode(), "unchanged: replaced");
+    Files.writeString(folder.resolve("floor/fitup.csv"), "filled in");
+    Launch.Ended ended = quote(copy.demoJob("pickup"), folder);
+    assertEquals(BAD_INPUT, ended.exitCode());
+    assertTrue(ended.err().contains("floor/fitup.csv"), ended.err());
+    assertEquals("filled in", Files.readString(folder.resolve("floor/fitup.csv")));
+  }
+}

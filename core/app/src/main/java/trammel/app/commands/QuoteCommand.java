@@ -2,6 +2,7 @@ package trammel.app.commands;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
@@ -28,9 +29,12 @@ public final class QuoteCommand implements Command {
 
   @Override
   public Syntax syntax() {
-    return CommonOptions.addTo(
+    return CommonOptions.addWithOutTo(
         Syntax.of(
-                "Takes a job from its measurements to its price: layout, checks, plan, cost build-up.")
+                "Takes a job from its measurements to its price: layout, checks, plan, cost build-up."
+                    + " With --out it writes the folder to hand out: the customer's quote, the"
+                    + " shop's cost sheet, the material order and the floor packet, as HTML and"
+                    + " PDF, and what saw and cutting table need.")
             .argument("JOB", "The job file, JSON or YAML."));
   }
 
@@ -43,6 +47,10 @@ public final class QuoteCommand implements Command {
         Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
+    Optional<Path> folder = CommonOptions.outFolder(arguments);
+    if (folder.isPresent()) {
+      HandOut.write(folder.get(), bench, estimate, screen);
+    }
     if (options.json()) {
       screen.out().println(Json.text(EstimateJson.quote(estimate, results)));
     } else {

@@ -3,6 +3,7 @@ package trammel.app;
 import java.util.List;
 import trammel.app.commandline.Command;
 import trammel.app.commands.CheckCommand;
+import trammel.app.commands.CloseCommand;
 import trammel.app.commands.CompareCommand;
 import trammel.app.commands.CutCommand;
 import trammel.app.commands.FigureCommand;
@@ -27,6 +28,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("order", "One material order a supplier over one or many jobs."),
           new Entry("fitup", "Where each bracket goes from the marked datums."),
           new Entry("tacked", "What was tacked, judged before it is welded for good."),
+          new Entry("close", "Hours and material really used; teaches the shop's hours."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           new Entry("motion", "The engine alone on a bare linkage file."),
           new Entry("cut", "A bare cut list from bars, sheets or a strip."),
@@ -50,6 +52,7 @@ final class TrammelCommands implements CommandTable {
       case "compare" -> new CompareCommand();
       case "fitup" -> new FitUpCommand();
       case "tacked" -> new TackedCommand();
+      case "close" -> new CloseCommand();
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();

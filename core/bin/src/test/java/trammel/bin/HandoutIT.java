@@ -87,6 +87,16 @@ class HandoutIT {
     assertTrue(PdfPages.text(folder.resolve("office/cost-sheet.pdf")).contains(total), total);
   }
 
+  /** What the customer gets says nothing of the shop's overhead and contingency. */
+  @Test
+  void theCustomersQuoteKeepsTheShopsOwnFiguresBack() throws Exception {
+    Path folder = shop.resolve("back");
+    quote(copy.demoJob("sedan"), folder);
+    String quote = Files.readString(folder.resolve("customer/quote.html"));
+    assertFalse(quote.contains("overhead") || quote.contains("contingency"));
+    assertTrue(quote.contains("customer: name, date, signature"));
+  }
+
   @Test
   void nastyNamesHarmNoDocument() throws Exception {
     String customer = "=cmd|' /C calc'!A0 \"O'Nasty\" <script>alert(1)</script> & {{#x}} ]]>";

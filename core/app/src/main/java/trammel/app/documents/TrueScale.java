@@ -108,7 +108,7 @@ public final class TrueScale {
       tile(template);
       return;
     }
-    double cellMm = Math.max(30, bounds.widthMm());
+    double cellMm = TrueScalePage.acrossMm(template);
     if (x + cellMm > acrossMm()) {
       x = 0;
       y += rowMm + GAP_MM;
@@ -150,6 +150,10 @@ public final class TrueScale {
                 Math.max(whole.minYMm(), top - stepY - overlapMm),
                 Math.min(whole.maxXMm(), left + stepX + overlapMm),
                 top);
+        TrueScalePage.Piece piece = new TrueScalePage.Piece(marked, shown, 0, 0);
+        if (piece.isEmpty()) {
+          continue;
+        }
         String heading =
             job
                 + ", "
@@ -158,9 +162,7 @@ public final class TrueScale {
                 + (row * columns + column + 1)
                 + " of "
                 + rows * columns;
-        pages.add(
-            new TrueScalePage(
-                widthMm, heightMm, heading, List.of(new TrueScalePage.Piece(marked, shown, 0, 0))));
+        pages.add(new TrueScalePage(widthMm, heightMm, heading, List.of(piece)));
       }
     }
   }

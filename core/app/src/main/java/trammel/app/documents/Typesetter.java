@@ -1,7 +1,5 @@
 package trammel.app.documents;
 
-import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
-import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
 import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
@@ -19,6 +17,7 @@ import org.w3c.dom.Element;
 import trammel.app.drawings.Drawing;
 import trammel.app.paper.GraphicsPaper;
 import trammel.app.paper.Lettering;
+import trammel.app.paper.ReadingOrder;
 
 /** Sets a filled template as PDF, its drawings drawn into it as lines. */
 final class Typesetter {
@@ -54,8 +53,8 @@ final class Typesetter {
         com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority
             .RUN_BEFORE_RESOLVING_URI);
     if (Lettering.readsFromTheRight(html)) {
-      builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
-      builder.useUnicodeBidiReorderer(new ICUBidiReorderer());
+      builder.useUnicodeBidiSplitter(ReadingOrder::new);
+      builder.useUnicodeBidiReorderer(new ReadingOrder());
     }
     builder.withHtmlContent(html, null);
     builder.toStream(bytes);

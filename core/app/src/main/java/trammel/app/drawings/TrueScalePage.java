@@ -25,6 +25,7 @@ public record TrueScalePage(double widthMm, double heightMm, String heading, Lis
   private static final double HEAD_MM = 10;
   private static final double LETTERS_MM = 3;
   private static final double SMALL_MM = 2.5;
+  private static final double NAME_MM = 1.8;
   private static final double CROSS_MM = 4;
 
   /** Copies the list. */
@@ -42,6 +43,12 @@ public record TrueScalePage(double widthMm, double heightMm, String heading, Lis
     return heightMm - 2 * MARGIN_MM - HEAD_MM - SQUARE_MM - 6;
   }
 
+  /** Room that a template takes across a sheet, with its name in letters that can be read. */
+  public static double acrossMm(TrueScaleTemplate template) {
+    return Math.max(
+        template.bounds().widthMm(), Math.min(90, Paper.widthMm(template.name(), NAME_MM)));
+  }
+
   /**
    * A template, or the part of it that this sheet shows.
    *
@@ -51,6 +58,20 @@ public record TrueScalePage(double widthMm, double heightMm, String heading, Lis
    * @param topMm where its upper edge comes to lie within the room
    */
   public record Piece(TrueScaleTemplate template, Bounds shown, double leftMm, double topMm) {
+    /** Whether no line of the template comes to lie in what is shown. */
+    public boolean isEmpty() {
+      Clip clip = new Clip(shown);
+      for (TrueScaleTemplate.Line line : template.lines()) {
+        for (int i = 1; i < line.xs().length; i++) {
+          if (clip.keep(line.xs()[i - 1], line.ys()[i - 1], line.xs()[i], line.ys()[i]).length
+              > 0) {
+            return false;
+          }
+        }
+      }
+      return true;
+    }
+
     boolean isTile() {
       return shown.widthMm() < template.bounds().widthMm() - 1e-6
           || shown.heightMm() < template.bounds().heightMm() - 1e-6;
@@ -99,10 +120,12 @@ public record TrueScalePage(double widthMm, double heightMm, String heading, Lis
     if (piece.isTile()) {
       crosses(paper, piece, left, top);
     }
-    String name = piece.template().name();
-    double room = Math.max(30, piece.shown().widthMm());
-    double letters = Math.min(SMALL_MM, SMALL_MM * room / Paper.widthMm(name, SMALL_MM));
-    paper.text(left, top + piece.shown().heightMm() + SMALL_MM + 1, letters, Anchor.START, name);
+    if (!piece.isTile()) {
+      String name = piece.template().name();
+      double room = acrossMm(piece.template());
+      double letters = Math.min(SMALL_MM, SMALL_MM * room / Paper.widthMm(name, SMALL_MM));
+      paper.text(left, top + piece.shown().heightMm() + SMALL_MM + 1, letters, Anchor.START, name);
+    }
   }
 
   /** Crosses stand in the middle of each overlap, named by the corner of the tiling. */

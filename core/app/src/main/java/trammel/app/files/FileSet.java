@@ -45,6 +45,16 @@ public final class FileSet {
     return this;
   }
 
+  /**
+   * Adds all files of another set in a folder of their own.
+   *
+   * @throws IllegalArgumentException if a name is taken
+   */
+  public FileSet add(String folder, FileSet others) {
+    others.files.forEach((name, content) -> add(folder + "/" + name, content));
+    return this;
+  }
+
   /** The files by their names, in the order in which they were added. */
   Map<String, byte[]> contents() {
     return Collections.unmodifiableMap(files);

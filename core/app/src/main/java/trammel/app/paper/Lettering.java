@@ -1,13 +1,11 @@
 package trammel.app.paper;
 
-import com.ibm.icu.text.ArabicShaping;
-import com.ibm.icu.text.ArabicShapingException;
-import com.ibm.icu.text.Bidi;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.text.Bidi;
 import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
@@ -116,21 +114,11 @@ public final class Lettering {
 
   /** Letters that are read from right to left, in the order in which they stand on the paper. */
   private static String inSightOrder(String text) {
-    if (!readsFromTheRight(text)) {
-      return text;
-    }
-    try {
-      int shaping = ArabicShaping.LETTERS_SHAPE | ArabicShaping.TEXT_DIRECTION_LOGICAL;
-      String shaped = new ArabicShaping(shaping).shape(text);
-      return new Bidi(shaped, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT)
-          .writeReordered(Bidi.DO_MIRRORING | Bidi.REMOVE_BIDI_CONTROLS);
-    } catch (ArabicShapingException unshaped) {
-      return text;
-    }
+    return readsFromTheRight(text) ? ReadingOrder.inSight(text) : text;
   }
 
   /** Whether a text has letters that are read from right to left. */
   public static boolean readsFromTheRight(String text) {
-    return java.text.Bidi.requiresBidi(text.toCharArray(), 0, text.length());
+    return Bidi.requiresBidi(text.toCharArray(), 0, text.length());
   }
 }

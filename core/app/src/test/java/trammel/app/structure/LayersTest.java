@@ -84,7 +84,6 @@ class LayersTest {
               "org.apache.fontbox..",
               "com.openhtmltopdf..",
               "com.github.mustachejava..",
-              "com.ibm.icu..",
               "java.awt..");
 
   @ArchTest

@@ -85,7 +85,8 @@ public final class PluginFolder {
     }
   }
 
-  private void collect(PluginManager manager, PluginWrapper plugin, String name) {
+  private void collect(PluginManager manager, PluginWrapper plugin, String name)
+      throws IOException, ClassNotFoundException {
     if (plugin.getPluginState() == PluginState.DISABLED) {
       troubles.add(
           "plugin "
@@ -103,7 +104,7 @@ public final class PluginFolder {
       return;
     }
     int before = linkages.size() + springs.size() + troubles.size();
-    for (Object extension : manager.getExtensions(plugin.getPluginId())) {
+    for (Object extension : new ExtensionIndex(plugin, manager.getExtensionFactory()).create()) {
       if (extension instanceof AxleLinkage linkage && isOwn(linkage.id(), name)) {
         linkages.add(linkage);
       }

@@ -33,7 +33,7 @@ class LayersTest {
           .resideInAPackage("trammel.planning..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("trammel.app..", "trammel.plugins..", "org.pf4j..", "picocli..");
+          .resideInAnyPackage("trammel.app..", "trammel.plugins..", "org.pf4j..");
 
   @ArchTest
   static final ArchRule CORE_HAS_NO_WORD_OF_ANY_PLUGIN =
@@ -78,15 +78,6 @@ class LayersTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.pf4j..");
-
-  @ArchTest
-  static final ArchRule THE_COMMAND_LINE_IS_READ_IN_ONE_PLACE =
-      noClasses()
-          .that()
-          .resideOutsideOfPackage("trammel.app.commandline..")
-          .should()
-          .dependOnClassesThat()
-          .resideInAPackage("picocli..");
 
   @ArchTest
   static final ArchRule PACKAGES_OF_THE_ENGINE_FORM_NO_CYCLES =

@@ -2,6 +2,7 @@ package trammel.app.commands;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.Callable;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
@@ -40,7 +41,13 @@ public final class QuoteCommand implements Command {
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
     Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
     Background<List<CheckResult>> judging =
-        Background.start(() -> draft.judge().judge(draft.layout()));
+        Background.start(
+            new Callable<List<CheckResult>>() {
+              @Override
+              public List<CheckResult> call() {
+                return draft.judge().judge(draft.layout());
+              }
+            });
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
     if (options.json()) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
@@ -77,9 +78,23 @@ public final class Workbench {
       if (jobFolder != null && Files.isDirectory(jobFolder.resolve(SHOP_CATALOG))) {
         folders.add(jobFolder.resolve(SHOP_CATALOG));
       }
-      catalog = Background.start(() -> CatalogReader.read(folders));
+      catalog =
+          Background.start(
+              new Callable<Catalog>() {
+                @Override
+                public Catalog call() {
+                  return CatalogReader.read(folders);
+                }
+              });
       PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
-      extensions = Background.start(folder::load);
+      extensions =
+          Background.start(
+              new Callable<InstalledExtensions>() {
+                @Override
+                public InstalledExtensions call() {
+                  return folder.load();
+                }
+              });
     }
   }
 

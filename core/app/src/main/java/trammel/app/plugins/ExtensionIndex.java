@@ -52,7 +52,7 @@ final class ExtensionIndex {
         for (String line = lines.readLine(); line != null; line = lines.readLine()) {
           int comment = line.indexOf(COMMENT);
           String name = (comment < 0 ? line : line.substring(0, comment)).strip();
-          if (!name.isEmpty()) {
+          if (!name.isEmpty() && !names.contains(name)) {
             names.add(name);
           }
         }

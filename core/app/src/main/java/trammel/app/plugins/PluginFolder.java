@@ -47,8 +47,20 @@ public final class PluginFolder {
     for (Path jar : jars) {
       load(manager, jar);
     }
-    linkages.sort(Comparator.comparing(AxleLinkage::id));
-    springs.sort(Comparator.comparing(SpringMount::id));
+    linkages.sort(
+        new Comparator<AxleLinkage>() {
+          @Override
+          public int compare(AxleLinkage a, AxleLinkage b) {
+            return a.id().compareTo(b.id());
+          }
+        });
+    springs.sort(
+        new Comparator<SpringMount>() {
+          @Override
+          public int compare(SpringMount a, SpringMount b) {
+            return a.id().compareTo(b.id());
+          }
+        });
     return new InstalledExtensions(new Extensions(linkages, springs), troubles);
   }
 

@@ -63,9 +63,10 @@ final class Clearances {
       tightest.add(pairs.get(next));
       apartMm[next] = DONE;
     }
-    return tightest
-        .found()
-        .map(found -> group == ClearanceGroup.MOVED_AWAY ? found : refined(found));
+    Optional<LeastGap> found = tightest.found();
+    return found.isEmpty() || group == ClearanceGroup.MOVED_AWAY
+        ? found
+        : Optional.of(refined(found.get()));
   }
 
   /** How far apart the two bodies of each pair are kept by the room that each takes. */
@@ -130,13 +131,20 @@ final class Clearances {
     List<ClearancePair> pairs = new ArrayList<>();
     for (Body moving : bodies.moving()) {
       if (moving.carrier() == Carrier.LINK) {
-        ClearancePair.of(moving, housing, bodies.joints()).ifPresent(pairs::add);
+        add(pairs, moving, housing);
       }
     }
     for (Body fixed : bodies.fixed()) {
-      ClearancePair.of(housing, fixed, bodies.joints()).ifPresent(pairs::add);
+      add(pairs, housing, fixed);
     }
     return pairs;
+  }
+
+  private void add(List<ClearancePair> pairs, Body first, Body second) {
+    Optional<ClearancePair> pair = ClearancePair.of(first, second, bodies.joints());
+    if (pair.isPresent()) {
+      pairs.add(pair.get());
+    }
   }
 
   private List<Joint> between() {
@@ -162,7 +170,7 @@ final class Clearances {
     List<ClearancePair> pairs = new ArrayList<>(bodies.moving().size() * standing.size());
     for (Body body : bodies.moving()) {
       for (Body other : standing) {
-        ClearancePair.of(body, other, bodies.joints()).ifPresent(pairs::add);
+        add(pairs, body, other);
       }
     }
     return pairs;
@@ -180,12 +188,10 @@ final class Clearances {
 
   /** Which two parts, and when. */
   String where(LeastGap least) {
+    Optional<AxlePose> pose = analysis.poseAt(least.heaveMm(), least.rollRad());
     return least.pair().first().name()
         + (least.gap().isOverlap() ? " runs into " : " to ")
         + least.pair().second().name()
-        + analysis
-            .poseAt(least.heaveMm(), least.rollRad())
-            .map(pose -> ", " + analysis.describe(pose))
-            .orElse("");
+        + (pose.isPresent() ? ", " + analysis.describe(pose.get()) : "");
   }
 }

@@ -62,7 +62,8 @@ public final class Estimating {
 
   private static void add(
       List<LabourFactor> factors, String group, String title, Optional<Double> multiplier) {
-    multiplier.ifPresent(
-        value -> factors.add(new LabourFactor(group, title, value, "terms.hours." + group)));
+    if (multiplier.isPresent()) {
+      factors.add(new LabourFactor(group, title, multiplier.get(), "terms.hours." + group));
+    }
   }
 }

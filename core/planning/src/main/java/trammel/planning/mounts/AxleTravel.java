@@ -2,6 +2,7 @@ package trammel.planning.mounts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
@@ -54,16 +55,13 @@ public final class AxleTravel {
     double sin = (leftMm - rightMm) / chassis.axle().trackMm();
     double rollRad = Math.asin(Math.max(-1, Math.min(1, sin)));
     boolean corner = left % (STATIONS - 1) == 0 && right % (STATIONS - 1) == 0;
-    solver
-        .solve((leftMm + rightMm) / 2, rollRad)
-        .found()
-        .ifPresent(
-            pose -> {
-              placements.add(pose.placement());
-              if (corner) {
-                corners.add(pose);
-              }
-            });
+    Optional<AxlePose> pose = solver.solve((leftMm + rightMm) / 2, rollRad).found();
+    if (pose.isPresent()) {
+      placements.add(pose.get().placement());
+      if (corner) {
+        corners.add(pose.get());
+      }
+    }
   }
 
   private double wheelMm(int station) {

@@ -28,7 +28,13 @@ final class ShockChoice {
    */
   ShockChoice(List<Shock> shocks, double leanRad, AxleTravel travel, QuantityPrinter print) {
     List<Shock> sorted = new ArrayList<>(shocks);
-    sorted.sort(Comparator.comparingDouble(Shock::closedMm));
+    sorted.sort(
+        new Comparator<Shock>() {
+          @Override
+          public int compare(Shock a, Shock b) {
+            return Double.compare(a.closedMm(), b.closedMm());
+          }
+        });
     this.shocks = sorted;
     this.upward = new Vector3(0, -Math.sin(leanRad), Math.cos(leanRad));
     this.travel = travel;

@@ -42,8 +42,7 @@ final class RememberedFill implements SheetFill {
     }
     int[] asked = remaining.clone();
     long area = fill.fill(sheetWidth, sheetHeight, given, remaining, layout);
-    answers.add(
-        new Answer(sheetWidth, sheetHeight, asked, remaining.clone(), layout.copy(), area));
+    answers.add(new Answer(sheetWidth, sheetHeight, asked, remaining.clone(), layout.copy(), area));
     return area;
   }
 }

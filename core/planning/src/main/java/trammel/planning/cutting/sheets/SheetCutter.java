@@ -49,7 +49,13 @@ public final class SheetCutter {
    * @param looks how often the search asks whether to stop; some hundreds do for a shop's job
    */
   public static SheetCutter withEffort(long looks) {
-    return new SheetCutter(() -> Deadline.afterLooks(looks));
+    return new SheetCutter(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.afterLooks(looks);
+          }
+        });
   }
 
   /**
@@ -419,7 +425,13 @@ public final class SheetCutter {
         sets.addAll(SheetTrials.setsAt(model, price, needed, MOST_SETS - sets.size()));
         price = ladder.below(price);
       }
-      sets.sort(Comparator.comparingLong(this::area).reversed());
+      sets.sort(
+          new Comparator<int[]>() {
+            @Override
+            public int compare(int[] a, int[] b) {
+              return Long.compare(area(b), area(a));
+            }
+          });
       List<SheetTrials> trials = new ArrayList<>();
       for (int[] set : sets) {
         trials.add(new SheetTrials(model, fills, random, set));

@@ -8,7 +8,6 @@ import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Background;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
@@ -21,6 +20,7 @@ import trammel.app.text.PlanText;
 import trammel.app.text.PriceText;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.planning.background.Background;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 

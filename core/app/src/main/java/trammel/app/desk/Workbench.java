@@ -10,6 +10,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.plugins.PluginFolder;
+import trammel.planning.background.Background;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.document.Problem;

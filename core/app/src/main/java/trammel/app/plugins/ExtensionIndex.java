@@ -1,9 +1,7 @@
 package trammel.app.plugins;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,18 +44,24 @@ final class ExtensionIndex {
       if (entry == null) {
         return names;
       }
-      try (InputStream in = jar.getInputStream(entry);
-          BufferedReader lines =
-              new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-          int comment = line.indexOf(COMMENT);
-          String name = (comment < 0 ? line : line.substring(0, comment)).strip();
-          if (!name.isEmpty() && !names.contains(name)) {
-            names.add(name);
-          }
-        }
+      try (InputStream in = jar.getInputStream(entry)) {
+        addNames(new String(in.readAllBytes(), StandardCharsets.UTF_8), names);
       }
     }
     return names;
+  }
+
+  private static void addNames(String text, List<String> names) {
+    int start = 0;
+    while (start < text.length()) {
+      int end = text.indexOf('\n', start);
+      String line = text.substring(start, end < 0 ? text.length() : end);
+      start = end < 0 ? text.length() : end + 1;
+      int comment = line.indexOf(COMMENT);
+      String name = (comment < 0 ? line : line.substring(0, comment)).strip();
+      if (!name.isEmpty() && !names.contains(name)) {
+        names.add(name);
+      }
+    }
   }
 }

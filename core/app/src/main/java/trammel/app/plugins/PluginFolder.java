@@ -22,6 +22,8 @@ import trammel.planning.extension.SpringMount;
  * fails.
  */
 public final class PluginFolder {
+  private static final String JAR = ".jar";
+
   private final Path folder;
   private final String version;
   private final List<AxleLinkage> linkages = new ArrayList<>();
@@ -66,9 +68,11 @@ public final class PluginFolder {
 
   private List<Path> jars() {
     List<Path> jars = new ArrayList<>();
-    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.jar")) {
-      for (Path jar : found) {
-        jars.add(jar);
+    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder)) {
+      for (Path file : found) {
+        if (file.getFileName().toString().endsWith(JAR)) {
+          jars.add(file);
+        }
       }
     } catch (IOException unreadable) {
       troubles.add("the plugins folder " + folder + " cannot be read; no linkage is installed.");

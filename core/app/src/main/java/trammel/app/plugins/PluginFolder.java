@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.pf4j.JarPluginManager;
 import org.pf4j.PluginManager;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
@@ -42,7 +41,7 @@ public final class PluginFolder {
   /** Loads the folder's plugins. */
   public InstalledExtensions load() {
     List<Path> jars = jars();
-    JarPluginManager manager = new JarPluginManager(folder);
+    FolderManager manager = new FolderManager(folder);
     if (Character.isDigit(version.charAt(0))) {
       manager.setSystemVersion(release(version));
     }

@@ -219,8 +219,7 @@ final class MountRoom {
   private boolean isTight(Body blocker, Body left, Body right, double airMm) {
     for (AxlePose pose : travel.corners()) {
       trammel.engine.clearance.Shape other = blocker.at(pose);
-      if (Gap.between(left.at(pose), other).gapMm() < airMm
-          || Gap.between(right.at(pose), other).gapMm() < airMm) {
+      if (Gap.isCloser(left.at(pose), other, airMm) || Gap.isCloser(right.at(pose), other, airMm)) {
         return true;
       }
     }

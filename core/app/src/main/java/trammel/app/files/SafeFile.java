@@ -5,7 +5,9 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -37,6 +39,7 @@ public final class SafeFile {
    */
   public static void write(Path file, byte[] content) {
     Path part = part(file);
+    forgetDead(file);
     try {
       force(part, content);
       move(part, file);
@@ -72,6 +75,31 @@ public final class SafeFile {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException unsupported) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** Parts that a killed command left beside the file. */
+  private static void forgetDead(Path file) {
+    String start = "." + file.getFileName() + ".";
+    try (DirectoryStream<Path> parts =
+        Files.newDirectoryStream(file.toAbsolutePath().getParent(), start + "*" + PART)) {
+      for (Path part : parts) {
+        String name = part.getFileName().toString();
+        if (!isAlive(name.substring(start.length(), name.length() - PART.length()))) {
+          forget(part);
+        }
+      }
+    } catch (IOException | InvalidPathException unread) {
+      // They harm nothing; writing the file itself will say what is wrong with the folder.
+      return;
+    }
+  }
+
+  private static boolean isAlive(String pid) {
+    try {
+      return ProcessHandle.of(Long.parseLong(pid)).map(ProcessHandle::isAlive).orElse(false);
+    } catch (NumberFormatException other) {
+      return true;
     }
   }
 

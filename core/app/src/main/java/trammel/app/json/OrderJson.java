@@ -32,6 +32,8 @@ public final class OrderJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("jobs", numbers);
     json.put("suppliers", suppliers);
+    json.put("from_rack", order.rack().taken());
+    json.put("back_to_rack", order.rack().back());
     return json;
   }
 

@@ -40,7 +40,19 @@ public final class OrderText {
     if (total != null) {
       text.append("\nTOTAL at catalog prices, before tax: ").append(total.text()).append('\n');
     }
-    return text.append("Catalog prices are invented examples unless the shop's own are set.\n")
+    append(text, "FROM THE RACK", order.rack().taken());
+    append(text, "BACK TO THE RACK, paint the name on", order.rack().back());
+    return text.append("\nCatalog prices are invented examples unless the shop's own are set.\n")
         .toString();
+  }
+
+  private static void append(StringBuilder text, String title, List<String> lines) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    text.append('\n').append(title).append('\n');
+    for (String line : lines) {
+      text.append("  ").append(line).append('\n');
+    }
   }
 }

@@ -37,6 +37,9 @@ public record PlateCut(PlateMaterial material, List<PlateNeed> needs, SheetCutti
     Map<String, Bought> bySize = new LinkedHashMap<>();
     for (CutSheet sheet : plan.sheets()) {
       SheetStock stock = sheet.stock();
+      if (stock.remnant()) {
+        continue;
+      }
       Bought before = bySize.get(stock.id());
       int count = before == null ? 1 : before.count() + 1;
       bySize.put(stock.id(), new Bought(stock.heightMm(), stock.widthMm(), stock.price(), count));

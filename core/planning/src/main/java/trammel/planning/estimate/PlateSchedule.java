@@ -13,6 +13,7 @@ import trammel.planning.cutting.sheets.SheetCuttingProblem;
 import trammel.planning.cutting.sheets.SheetPart;
 import trammel.planning.cutting.sheets.SheetStock;
 import trammel.planning.plates.Bounds;
+import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
 
 /** Plans the cutting of every plate that a job needs, each as the rectangle round its outline. */
@@ -21,9 +22,11 @@ final class PlateSchedule {
   private static final long EFFORT = 30;
 
   private final Catalog catalog;
+  private final Rack rack;
 
-  PlateSchedule(Catalog catalog) {
+  PlateSchedule(Catalog catalog, Rack rack) {
     this.catalog = catalog;
+    this.rack = rack;
   }
 
   List<PlateCut> cuts(List<PlateNeed> needs) {
@@ -48,6 +51,9 @@ final class PlateSchedule {
     for (PlateMaterial.Sheet sheet : material.sheets()) {
       String id = Math.round(sheet.widthMm()) + " x " + Math.round(sheet.lengthMm()) + " mm";
       stock.add(SheetStock.bought(id, sheet.lengthMm(), sheet.widthMm(), sheet.price()));
+    }
+    for (Rack.Drop drop : rack.drops(material.key())) {
+      stock.add(SheetStock.remnant(drop.name(), drop.widthMm(), drop.lengthMm(), 1));
     }
     List<SheetPart> parts = new ArrayList<>(needs.size());
     for (PlateNeed need : needs) {

@@ -12,14 +12,17 @@ import trammel.planning.cutting.bars.BarCutter;
 import trammel.planning.cutting.bars.BarCuttingProblem;
 import trammel.planning.cutting.bars.BarPiece;
 import trammel.planning.cutting.bars.BarStock;
+import trammel.planning.rack.Rack;
 import trammel.planning.work.TubeNeed;
 
 /** Plans the sawing of every section that a job needs. */
 final class SawSchedule {
   private final Catalog catalog;
+  private final Rack rack;
 
-  SawSchedule(Catalog catalog) {
+  SawSchedule(Catalog catalog, Rack rack) {
     this.catalog = catalog;
+    this.rack = rack;
   }
 
   List<SectionCut> cuts(List<TubeNeed> needs) {
@@ -44,6 +47,9 @@ final class SawSchedule {
     for (BarMaterial.Stick stick : material.sticks()) {
       String id = material.key() + " x " + Math.round(stick.lengthMm()) + " mm";
       stock.add(new BarStock(id, stick.lengthMm(), stick.price(), OptionalInt.empty(), false));
+    }
+    for (Rack.Stick stick : rack.sticks(material.key())) {
+      stock.add(BarStock.remnant(stick.name(), stick.lengthMm(), 1));
     }
     List<BarPiece> pieces = new ArrayList<>(needs.size());
     for (TubeNeed need : needs) {

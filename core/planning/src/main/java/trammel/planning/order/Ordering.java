@@ -19,6 +19,7 @@ import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
 import trammel.planning.money.Money;
 import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
@@ -33,6 +34,7 @@ public final class Ordering {
   private final Catalog catalog;
   private final QuantityPrinter printer;
   private final Map<String, List<OrderLine>> bySupplier = new LinkedHashMap<>();
+  private RackUse rack;
 
   /**
    * @param catalog what can be bought
@@ -43,13 +45,20 @@ public final class Ordering {
     this.printer = printer;
   }
 
-  /** The order over all the jobs. */
+  /** The order over all the jobs, with nothing on the rack. */
   public MaterialOrder order(List<Estimate> jobs) {
+    return order(jobs, Rack.EMPTY);
+  }
+
+  /** The order over all the jobs; what is on the rack is used first. */
+  public MaterialOrder order(List<Estimate> jobs, Rack onHand) {
     WorkPlan.Builder together = new WorkPlan.Builder();
     for (Estimate job : jobs) {
       together.add(jobs.size() == 1 ? job.plan() : marked(job));
     }
-    Materials materials = Materials.of(together.build(), catalog);
+    Materials materials = Materials.of(together.build(), catalog, onHand);
+    rack = new RackUse(onHand, printer);
+    rack.cut(materials);
     bySupplier.clear();
     materials.sections().forEach(this::addSticks);
     materials.plates().forEach(this::addSheets);
@@ -57,7 +66,7 @@ public final class Ordering {
     materials.bolts().forEach(this::addBolts);
     List<SupplierOrder> suppliers = new ArrayList<>(bySupplier.size());
     bySupplier.forEach((supplier, lines) -> suppliers.add(new SupplierOrder(supplier, lines)));
-    return new MaterialOrder(materials, suppliers);
+    return new MaterialOrder(materials, suppliers, rack);
   }
 
   /** A job's plan with its number before the name of every piece, so that cut pieces find home. */
@@ -75,6 +84,7 @@ public final class Ordering {
               tube.cutLengthMm(),
               tube.quantity(),
               tube.ends(),
+              tube.copes(),
               tube.why()));
     }
     for (PlateNeed plate : plan.plates()) {
@@ -92,6 +102,9 @@ public final class Ordering {
     Map<String, Integer> count = new LinkedHashMap<>();
     Map<String, BarStock> stock = new LinkedHashMap<>();
     for (CutBar bar : section.plan().bars()) {
+      if (bar.stock().remnant()) {
+        continue;
+      }
       count.merge(bar.stock().id(), 1, Integer::sum);
       stock.put(bar.stock().id(), bar.stock());
     }
@@ -129,11 +142,13 @@ public final class Ordering {
 
   private void addPart(PartLine part) {
     Item item = part.item();
+    BigDecimal wanted =
+        BigDecimal.valueOf(part.quantity()).setScale(QUANTITY_PLACES, RoundingMode.HALF_UP);
     add(
         item.supplier(),
         item.key(),
         item.title(),
-        BigDecimal.valueOf(part.quantity()).setScale(QUANTITY_PLACES, RoundingMode.HALF_UP),
+        rack.stillToBuy(item.key(), 0, item.title(), wanted),
         item.unit(),
         item.price(),
         item.leadDays(),
@@ -141,14 +156,15 @@ public final class Ordering {
   }
 
   private void addBolts(BoltLine bolt) {
+    double lengthMm = bolt.choice().lengthMm();
+    String title =
+        bolt.size().title() + " x " + printer.length(lengthMm) + ", lock nut, two washers";
+    BigDecimal wanted = BigDecimal.valueOf(bolt.quantity());
     add(
         bolt.size().supplier(),
         bolt.size().key(),
-        bolt.size().title()
-            + " x "
-            + printer.length(bolt.choice().lengthMm())
-            + ", lock nut, two washers",
-        BigDecimal.valueOf(bolt.quantity()),
+        title,
+        rack.stillToBuy(bolt.size().key(), lengthMm, title, wanted),
         "set",
         bolt.setPrice(),
         0,
@@ -164,6 +180,9 @@ public final class Ordering {
       BigDecimal price,
       int leadDays,
       String use) {
+    if (quantity.signum() == 0) {
+      return;
+    }
     Money amount = new Money(quantity.multiply(price), catalog.currency());
     bySupplier
         .computeIfAbsent(supplier, name -> new ArrayList<>())

@@ -1,0 +1,83 @@
+package trammel.planning.fitup;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+
+/**
+ * A bracket on the floor: one end of a bar, spring or shock.
+ *
+ * @param part name of the part that it holds
+ * @param end which end
+ */
+public record Mount(String part, End end) {
+
+  /** Every bracket of a layout: bars, springs and shocks, frame end before axle end. */
+  static List<Mount> of(Layout layout) {
+    List<Mount> mounts = new ArrayList<>();
+    for (Bar bar : layout.bars()) {
+      add(mounts, bar.name());
+    }
+    for (SpringUnit spring : layout.springs()) {
+      add(mounts, spring.name());
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      add(mounts, shock.name());
+    }
+    return mounts;
+  }
+
+  private static void add(List<Mount> mounts, String part) {
+    for (End end : End.values()) {
+      mounts.add(new Mount(part, end));
+    }
+  }
+
+  /** Short name for readings, such as {@code lower-left.frame}. */
+  public String key() {
+    return part + (end == End.FRAME ? ".frame" : ".axle");
+  }
+
+  /** In words. */
+  public String words() {
+    return (end == End.FRAME ? "frame" : "axle") + " bracket of " + part;
+  }
+
+  /** Where it is in a layout (mm). */
+  Point3 point(Layout layout) {
+    for (Bar bar : layout.bars()) {
+      if (bar.name().equals(part)) {
+        return bar.point(end);
+      }
+    }
+    for (SpringUnit spring : layout.springs()) {
+      if (spring.name().equals(part)) {
+        return spring.point(end);
+      }
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      if (shock.name().equals(part)) {
+        return shock.point(end);
+      }
+    }
+    throw new IllegalArgumentException(
+        "part " + part + " is not in the layout; name a bar, spring or shock of it.");
+  }
+
+  /** The layout with this bracket elsewhere. */
+  Layout moved(Layout layout, Point3 point) {
+    List<Bar> bars = new ArrayList<>(layout.bars());
+    bars.replaceAll(bar -> bar.name().equals(part) ? bar.withPoint(end, point) : bar);
+    List<SpringUnit> springs = new ArrayList<>(layout.springs());
+    springs.replaceAll(
+        spring -> spring.name().equals(part) ? spring.withPoint(end, point) : spring);
+    List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
+    shocks.replaceAll(shock -> shock.name().equals(part) ? shock.withPoint(end, point) : shock);
+    return new Layout(layout.chassis(), bars, springs, shocks);
+  }
+}

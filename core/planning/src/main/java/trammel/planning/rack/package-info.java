@@ -1,0 +1,2 @@
+/** What the shop has on its rack and in its bins. */
+package trammel.planning.rack;

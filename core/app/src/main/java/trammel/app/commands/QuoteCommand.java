@@ -3,12 +3,12 @@ package trammel.app.commands;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Background;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
@@ -21,6 +21,7 @@ import trammel.app.text.PlanText;
 import trammel.app.text.PriceText;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.planning.background.Background;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 
@@ -46,7 +47,13 @@ public final class QuoteCommand implements Command {
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
     Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
     Background<List<CheckResult>> judging =
-        Background.start(() -> draft.judge().judge(draft.layout()));
+        Background.start(
+            new Callable<List<CheckResult>>() {
+              @Override
+              public List<CheckResult> call() {
+                return draft.judge().judge(draft.layout());
+              }
+            });
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
     Optional<String> folder = arguments.value("--out");

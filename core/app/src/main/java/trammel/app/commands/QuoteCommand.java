@@ -1,7 +1,7 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
@@ -11,7 +11,6 @@ import trammel.app.desk.Background;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
-import trammel.app.json.Json;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.CheckText;
@@ -22,6 +21,9 @@ import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.Money;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** Takes a job from its measurements to its price. */
 public final class QuoteCommand implements Command {
@@ -29,32 +31,65 @@ public final class QuoteCommand implements Command {
   @Override
   public Syntax syntax() {
     return CommonOptions.addTo(
-        Syntax.of(
-                "Takes a job from its measurements to its price: layout, checks, plan, cost build-up.")
-            .argument("JOB", "The job file, JSON or YAML."));
+        JobRun.addTo(
+            Syntax.of(
+                "Takes a job from its measurements to its price: layout, checks, plan, cost"
+                    + " build-up.")));
   }
 
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
+    return JobRun.run(
+        arguments,
+        screen,
+        bench,
+        options.json(),
+        (draft, folder) -> result(draft, bench, options.json()));
+  }
+
+  private static JobResult result(Draft draft, Workbench bench, boolean asJson) {
     Background<List<CheckResult>> judging =
         Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
-    if (options.json()) {
-      screen.out().println(Json.text(EstimateJson.quote(estimate, results)));
-    } else {
-      Amounts amounts = new Amounts(bench.shown(draft.job()));
-      LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
-      screen.out().print(JobHeading.text(draft));
-      screen.out().println(new LayoutText(analysis, amounts).text());
-      screen.out().println(new CheckText(draft, amounts).text(results));
-      screen.out().println(new PlanText(estimate, amounts).text());
-      screen.out().println(new PriceText(estimate, amounts).text());
-      screen.out().print(Cautions.text());
-    }
-    return Verdicts.exitCode(results);
+    String text = asJson ? "" : text(draft, estimate, results, bench);
+    return new JobResult(
+        text,
+        asJson ? EstimateJson.quote(estimate, results) : Map.of(),
+        Verdicts.exitCode(results),
+        figures(estimate, new Amounts(bench.shown(draft.job())).printer()));
+  }
+
+  private static String text(
+      Draft draft, Estimate estimate, List<CheckResult> results, Workbench bench) {
+    Amounts amounts = new Amounts(bench.shown(draft.job()));
+    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
+    return JobHeading.text(draft)
+        + new LayoutText(analysis, amounts).text()
+        + "\n"
+        + new CheckText(draft, amounts).text(results)
+        + "\n"
+        + new PlanText(estimate, amounts).text()
+        + "\n"
+        + new PriceText(estimate, amounts).text()
+        + "\n"
+        + Cautions.text();
+  }
+
+  private static List<JobFigure> figures(Estimate estimate, QuantityPrinter printer) {
+    CostBuildUp price = estimate.price();
+    return List.of(
+        JobFigure.sum("hours", "mean_h", estimate.hours().meanHours(), printer::hours),
+        money("before tax", "subtotal", price.subtotal()),
+        money("tax", "tax", price.tax()),
+        money("TOTAL", "total", price.total()),
+        money("deposit", "deposit", price.deposit()));
+  }
+
+  private static JobFigure money(String title, String key, Money amount) {
+    return new JobFigure(
+        title, key, amount.amount(), true, sum -> new Money(sum, amount.currency()).text());
   }
 }

@@ -107,8 +107,8 @@ class KeptFileTest {
   }
 
   @Test
-  void aRewriterKilledHundredsOfTimesLeavesAWholeFile() throws Exception {
-    killOften(250);
+  void aRewriterKilledAtAnyMomentLeavesAWholeFile() throws Exception {
+    killOften(150);
   }
 
   /**

@@ -24,6 +24,7 @@ import trammel.planning.welding.WeldPractice;
  * @param airSprings air springs
  * @param shocks shocks
  * @param operations standard operations
+ * @param suppliers what suppliers ask for an order beside their prices; not all need be there
  * @param welding how the shop welds
  * @param cutting how the shop cuts
  * @param limits the limit of each check
@@ -42,6 +43,7 @@ public record Catalog(
     Map<String, AirSpring> airSprings,
     Map<String, Shock> shocks,
     Map<String, Operation> operations,
+    Map<String, SupplierTerms> suppliers,
     WeldPractice welding,
     CuttingPractice cutting,
     Map<String, Limit> limits,
@@ -59,6 +61,7 @@ public record Catalog(
     airSprings = ordered(airSprings);
     shocks = ordered(shocks);
     operations = ordered(operations);
+    suppliers = ordered(suppliers);
     limits = ordered(limits);
     Given.present(welding, "Welding practice", "Give the shop's.");
     Given.present(cutting, "Cutting practice", "Give the shop's.");
@@ -114,6 +117,12 @@ public record Catalog(
   /** A standard operation. */
   public Operation operation(String key) {
     return find(operations, key, "operation");
+  }
+
+  /** What a supplier asks for an order; nothing if the catalog does not say. */
+  public SupplierTerms supplier(String name) {
+    SupplierTerms terms = suppliers.get(name);
+    return terms == null ? SupplierTerms.none(name) : terms;
   }
 
   private static <T> T find(Map<String, T> entries, String key, String kind) {

@@ -31,6 +31,11 @@ final class CatalogAssembly {
   final Map<String, AirSpring> airSprings = new LinkedHashMap<>();
   final Map<String, Shock> shocks = new LinkedHashMap<>();
   final Map<String, Operation> operations = new LinkedHashMap<>();
+  final Map<String, SupplierTerms> suppliers = new LinkedHashMap<>();
+
+  /** Items named in place of others, with where that is written. */
+  final Map<String, Location> alternates = new LinkedHashMap<>();
+
   final Map<String, Limit> limits = new LinkedHashMap<>();
 
   /** Entries that have been refused, by section and name: who refers to them is not to blame. */
@@ -127,6 +132,7 @@ final class CatalogAssembly {
         airSprings,
         shocks,
         operations,
+        suppliers,
         welding.orElseThrow(),
         cutting.orElseThrow(),
         limits,

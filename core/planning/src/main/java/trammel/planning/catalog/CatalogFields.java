@@ -71,6 +71,7 @@ public final class CatalogFields {
         new AirSpringSection(),
         new ShockSection(),
         new OperationSection(),
+        new SupplierSection(),
         new LimitSection(),
         new AnalysisSection(),
         new WeldingSection(),

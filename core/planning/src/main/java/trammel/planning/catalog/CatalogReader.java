@@ -92,6 +92,7 @@ public final class CatalogReader {
     for (int i = 0; i < sections.size(); i++) {
       assemble(sections.get(i), entries.get(i), whole, assembly);
     }
+    assembly.alternates.forEach(assembly::requireItem);
     problems.throwIfErrors();
     return assembly.catalog(priceSources);
   }
@@ -236,7 +237,7 @@ public final class CatalogReader {
     }
     if (section instanceof LimitSection limits) {
       limits.requireAll(written, whole, assembly);
-    } else if (empty) {
+    } else if (empty && section.isNeeded()) {
       problems.error(
           whole.inside(section.key()),
           "nothing",

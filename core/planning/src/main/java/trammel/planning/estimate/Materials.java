@@ -2,6 +2,8 @@ package trammel.planning.estimate;
 
 import java.util.List;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.rack.Rack;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -27,11 +29,21 @@ public record Materials(
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */
   public static Materials of(WorkPlan plan, Catalog catalog) {
+    return of(plan, catalog, Rack.empty(UnitSystem.US));
+  }
+
+  /**
+   * The materials of a plan, tubes and plates cut from the rack first. Parts and bolts are what the
+   * plan needs; what of them lies on the rack is taken off when they are ordered.
+   *
+   * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
+   */
+  public static Materials of(WorkPlan plan, Catalog catalog, Rack rack) {
     return new Materials(
         new PartSchedule(catalog).lines(plan.parts()),
         new BoltSchedule(catalog).lines(plan.bolts()),
-        new SawSchedule(catalog).cuts(plan.tubes()),
-        new PlateSchedule(catalog).cuts(plan.plates()));
+        new SawSchedule(catalog, rack).cuts(plan.tubes()),
+        new PlateSchedule(catalog, rack).cuts(plan.plates()));
   }
 
   /** Finished mass of all tubes, sections and plates (kg). */

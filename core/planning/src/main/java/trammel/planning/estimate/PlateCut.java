@@ -32,11 +32,14 @@ public record PlateCut(PlateMaterial material, List<PlateNeed> needs, SheetCutti
    */
   public record Bought(double widthMm, double lengthMm, BigDecimal price, int count) {}
 
-  /** The sheets to buy, by size. */
+  /** The sheets to buy, by size; what comes from the rack is not among them. */
   public List<Bought> bought() {
     Map<String, Bought> bySize = new LinkedHashMap<>();
     for (CutSheet sheet : plan.sheets()) {
       SheetStock stock = sheet.stock();
+      if (stock.remnant()) {
+        continue;
+      }
       Bought before = bySize.get(stock.id());
       int count = before == null ? 1 : before.count() + 1;
       bySize.put(stock.id(), new Bought(stock.heightMm(), stock.widthMm(), stock.price(), count));

@@ -13,6 +13,7 @@ import trammel.planning.cutting.sheets.SheetCuttingProblem;
 import trammel.planning.cutting.sheets.SheetPart;
 import trammel.planning.cutting.sheets.SheetStock;
 import trammel.planning.plates.Bounds;
+import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
 
 /** Plans the cutting of every plate that a job needs, each as the rectangle round its outline. */
@@ -21,9 +22,12 @@ final class PlateSchedule {
   private static final long EFFORT = 30;
 
   private final Catalog catalog;
+  private final Rack rack;
 
-  PlateSchedule(Catalog catalog) {
+  /** Cuts from the rack first: what lies there is paid for. */
+  PlateSchedule(Catalog catalog, Rack rack) {
     this.catalog = catalog;
+    this.rack = rack;
   }
 
   List<PlateCut> cuts(List<PlateNeed> needs) {
@@ -40,7 +44,17 @@ final class PlateSchedule {
 
   private PlateCut cut(PlateMaterial material, List<PlateNeed> needs) {
     List<SheetStock> stock = new ArrayList<>(material.sheets().size());
+    for (Map.Entry<String, Rack.Sheet> entry : rack.sheets().entrySet()) {
+      Rack.Sheet sheet = entry.getValue();
+      if (sheet.plateKey().equals(material.key())) {
+        stock.add(
+            SheetStock.remnant(entry.getKey(), sheet.lengthMm(), sheet.widthMm(), sheet.count()));
+      }
+    }
     for (PlateMaterial.Sheet sheet : material.sheets()) {
+      if (!sheet.inStock()) {
+        continue;
+      }
       String id = Math.round(sheet.widthMm()) + " x " + Math.round(sheet.lengthMm()) + " mm";
       stock.add(SheetStock.bought(id, sheet.lengthMm(), sheet.widthMm(), sheet.price()));
     }

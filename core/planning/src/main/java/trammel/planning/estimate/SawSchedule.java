@@ -12,14 +12,18 @@ import trammel.planning.cutting.bars.BarCutter;
 import trammel.planning.cutting.bars.BarCuttingProblem;
 import trammel.planning.cutting.bars.BarPiece;
 import trammel.planning.cutting.bars.BarStock;
+import trammel.planning.rack.Rack;
 import trammel.planning.work.TubeNeed;
 
 /** Plans the sawing of every section that a job needs. */
 final class SawSchedule {
   private final Catalog catalog;
+  private final Rack rack;
 
-  SawSchedule(Catalog catalog) {
+  /** Saws from the rack first: what lies there is paid for. */
+  SawSchedule(Catalog catalog, Rack rack) {
     this.catalog = catalog;
+    this.rack = rack;
   }
 
   List<SectionCut> cuts(List<TubeNeed> needs) {
@@ -36,7 +40,16 @@ final class SawSchedule {
 
   private SectionCut cut(BarMaterial material, List<TubeNeed> needs) {
     List<BarStock> stock = new ArrayList<>(material.sticks().size());
+    for (Map.Entry<String, Rack.Stick> entry : rack.sticks().entrySet()) {
+      Rack.Stick stick = entry.getValue();
+      if (stick.barKey().equals(material.key())) {
+        stock.add(BarStock.remnant(entry.getKey(), stick.lengthMm(), stick.count()));
+      }
+    }
     for (BarMaterial.Stick stick : material.sticks()) {
+      if (!stick.inStock()) {
+        continue;
+      }
       String id = material.key() + " x " + Math.round(stick.lengthMm()) + " mm";
       stock.add(new BarStock(id, stick.lengthMm(), stick.price(), OptionalInt.empty(), false));
     }

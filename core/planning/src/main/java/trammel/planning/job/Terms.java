@@ -1,6 +1,7 @@
 package trammel.planning.job;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param tax tax
  * @param deposit deposit in proportion to the price, ratio
  * @param validDays how many days the quote is good for
+ * @param start day on which the work is to start
  * @param currency currency of all money
  * @param rustFactor factor on hours for rust
  * @param accessFactor factor on hours for access
@@ -36,6 +38,7 @@ public record Terms(
     Optional<Tax> tax,
     Optional<BigDecimal> deposit,
     Optional<Integer> validDays,
+    Optional<LocalDate> start,
     Optional<Currency> currency,
     Optional<Double> rustFactor,
     Optional<Double> accessFactor,

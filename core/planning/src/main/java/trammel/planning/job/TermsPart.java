@@ -1,6 +1,7 @@
 package trammel.planning.job;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -46,6 +47,9 @@ final class TermsPart {
       Field.exactPercent("deposit", "deposit in proportion to the price", 0, 1).optional();
   private static final Field<Integer> VALID_DAYS =
       Field.count("valid_days", "how many days the quote is good for", 1, 365).optional();
+  private static final Field<LocalDate> START =
+      Field.date("start", "day on which the work is to start; orders are held against it")
+          .optional();
   private static final Field<Currency> CURRENCY =
       Field.currency("currency", "currency of all money").optional();
 
@@ -79,6 +83,7 @@ final class TermsPart {
               TAX,
               DEPOSIT,
               VALID_DAYS,
+              START,
               CURRENCY,
               HOURS,
               LIMITS));
@@ -104,6 +109,7 @@ final class TermsPart {
         tax.isPresent() ? Optional.of(tax(tax.get())) : Optional.empty(),
         values.find(DEPOSIT),
         values.find(VALID_DAYS),
+        values.find(START),
         values.find(CURRENCY),
         hours.find(RUST),
         hours.find(ACCESS),

@@ -1,16 +1,41 @@
 package trammel.planning.order;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import trammel.planning.estimate.Materials;
+import trammel.planning.money.Money;
+import trammel.planning.rack.Rack;
 
 /**
  * What to order for one or many jobs.
  *
  * @param materials the materials with their cutting plans, over all jobs together
  * @param suppliers one order a supplier
+ * @param taken what comes off the rack
+ * @param putBack what goes back on it
+ * @param rack the rack as it is then
+ * @param start the first day on which one of the jobs is to start
  */
-public record MaterialOrder(Materials materials, List<SupplierOrder> suppliers) {
+public record MaterialOrder(
+    Materials materials,
+    List<SupplierOrder> suppliers,
+    List<StockUse> taken,
+    List<StockUse> putBack,
+    Rack rack,
+    Optional<LocalDate> start) {
   public MaterialOrder {
     suppliers = List.copyOf(suppliers);
+    taken = List.copyOf(taken);
+    putBack = List.copyOf(putBack);
+  }
+
+  /** Sum over all suppliers, charges included; empty if there is nothing to buy. */
+  public Optional<Money> total() {
+    Optional<Money> total = Optional.empty();
+    for (SupplierOrder supplier : suppliers) {
+      total = Optional.of(total.isEmpty() ? supplier.total() : total.get().plus(supplier.total()));
+    }
+    return total;
   }
 }

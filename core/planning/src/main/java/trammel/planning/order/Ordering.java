@@ -2,30 +2,38 @@ package trammel.planning.order;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.planning.catalog.BarMaterial;
+import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
+import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.cutting.bars.BarOffcut;
 import trammel.planning.cutting.bars.BarStock;
 import trammel.planning.cutting.bars.CutBar;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.SheetOffcut;
 import trammel.planning.estimate.BoltLine;
-import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Materials;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
 import trammel.planning.money.Money;
 import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.rack.Rack;
+import trammel.planning.rack.RackEdit;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 
 /**
- * Puts the materials of one or many jobs into one order a supplier. Sticks and sheets are whole,
- * and several jobs are cut from them together.
+ * Puts the materials of one or many jobs into one order a supplier. Sticks, sheets and packs are
+ * whole, several jobs are cut from them together, and what lies on the rack is used first.
  */
 public final class Ordering {
   private static final int QUANTITY_PLACES = 3;
@@ -33,6 +41,11 @@ public final class Ordering {
   private final Catalog catalog;
   private final QuantityPrinter printer;
   private final Map<String, List<OrderLine>> bySupplier = new LinkedHashMap<>();
+  private final Map<String, List<String>> remarks = new LinkedHashMap<>();
+  private final Map<String, Double> longestMm = new LinkedHashMap<>();
+  private final List<StockUse> taken = new ArrayList<>();
+  private final List<StockUse> putBack = new ArrayList<>();
+  private RackEdit rack;
 
   /**
    * @param catalog what can be bought
@@ -43,26 +56,63 @@ public final class Ordering {
     this.printer = printer;
   }
 
-  /** The order over all the jobs. */
-  public MaterialOrder order(List<Estimate> jobs) {
+  /** The order over all the jobs, everything bought. */
+  public MaterialOrder order(List<OrderedJob> jobs) {
+    return order(jobs, Rack.empty(printer.system()));
+  }
+
+  /**
+   * The order over all the jobs, from the rack first.
+   *
+   * @throws IllegalArgumentException if no stock in the catalog can hold a piece
+   */
+  public MaterialOrder order(List<OrderedJob> jobs, Rack stock) {
+    bySupplier.clear();
+    remarks.clear();
+    longestMm.clear();
+    taken.clear();
+    putBack.clear();
+    rack = new RackEdit(stock);
     WorkPlan.Builder together = new WorkPlan.Builder();
-    for (Estimate job : jobs) {
+    for (OrderedJob job : jobs) {
       together.add(jobs.size() == 1 ? job.plan() : marked(job));
     }
-    Materials materials = Materials.of(together.build(), catalog);
-    bySupplier.clear();
+    Materials materials = Materials.of(together.build(), catalog, stock);
     materials.sections().forEach(this::addSticks);
     materials.plates().forEach(this::addSheets);
     materials.parts().forEach(this::addPart);
     materials.bolts().forEach(this::addBolts);
+    return new MaterialOrder(materials, suppliers(), taken, putBack, rack.rack(), start(jobs));
+  }
+
+  private List<SupplierOrder> suppliers() {
     List<SupplierOrder> suppliers = new ArrayList<>(bySupplier.size());
-    bySupplier.forEach((supplier, lines) -> suppliers.add(new SupplierOrder(supplier, lines)));
-    return new MaterialOrder(materials, suppliers);
+    for (Map.Entry<String, List<OrderLine>> entry : bySupplier.entrySet()) {
+      SupplierCharges charges =
+          new SupplierCharges(
+              catalog.supplier(entry.getKey()),
+              SupplierOrder.goods(entry.getValue()),
+              longestMm.getOrDefault(entry.getKey(), 0.0));
+      List<String> notes = new ArrayList<>(remarks.getOrDefault(entry.getKey(), List.of()));
+      notes.addAll(charges.remarks());
+      suppliers.add(new SupplierOrder(entry.getKey(), entry.getValue(), charges.charges(), notes));
+    }
+    return suppliers;
+  }
+
+  private static Optional<LocalDate> start(List<OrderedJob> jobs) {
+    Optional<LocalDate> first = Optional.empty();
+    for (OrderedJob job : jobs) {
+      if (job.start().isPresent() && (first.isEmpty() || job.start().get().isBefore(first.get()))) {
+        first = job.start();
+      }
+    }
+    return first;
   }
 
   /** A job's plan with its number before the name of every piece, so that cut pieces find home. */
-  private static WorkPlan marked(Estimate job) {
-    String number = job.draft().job().header().number() + " ";
+  private static WorkPlan marked(OrderedJob job) {
+    String number = job.number() + " ";
     WorkPlan plan = job.plan();
     WorkPlan.Builder marked = new WorkPlan.Builder();
     plan.parts().forEach(marked::add);
@@ -75,6 +125,7 @@ public final class Ordering {
               tube.cutLengthMm(),
               tube.quantity(),
               tube.ends(),
+              tube.copes(),
               tube.why()));
     }
     for (PlateNeed plate : plan.plates()) {
@@ -89,70 +140,170 @@ public final class Ordering {
   }
 
   private void addSticks(SectionCut section) {
+    BarMaterial material = section.material();
     Map<String, Integer> count = new LinkedHashMap<>();
     Map<String, BarStock> stock = new LinkedHashMap<>();
     for (CutBar bar : section.plan().bars()) {
-      count.merge(bar.stock().id(), 1, Integer::sum);
-      stock.put(bar.stock().id(), bar.stock());
+      if (bar.stock().remnant()) {
+        rack.takeStick(bar.stock().id());
+        taken.add(
+            new StockUse(
+                bar.stock().id(), material.title(), printer.length(bar.stock().lengthMm())));
+      } else {
+        count.merge(bar.stock().id(), 1, Integer::sum);
+        stock.put(bar.stock().id(), bar.stock());
+      }
     }
-    BarMaterial material = section.material();
-    stock.forEach(
-        (id, stick) ->
-            add(
-                material.supplier(),
-                material.key(),
-                material.title() + ", " + printer.length(stick.lengthMm()),
-                BigDecimal.valueOf(count.get(id)),
-                "stick",
-                stick.price(),
-                material.leadDays(),
-                section.needs().size() + " cut lengths"));
+    for (Map.Entry<String, BarStock> entry : stock.entrySet()) {
+      BarStock stick = entry.getValue();
+      longestMm.merge(material.supplier(), stick.lengthMm(), Math::max);
+      add(
+          material.supplier(),
+          material.key(),
+          material.title() + ", " + printer.length(stick.lengthMm()),
+          BigDecimal.valueOf(count.get(entry.getKey())),
+          "stick",
+          stick.price(),
+          material.leadDays(),
+          section.needs().size() + " cut lengths");
+    }
+    for (BarOffcut offcut : section.plan().offcuts()) {
+      String name = rack.putStick(material.key(), offcut.lengthMm());
+      putBack.add(new StockUse(name, material.title(), printer.length(offcut.lengthMm())));
+    }
   }
 
   private void addSheets(PlateCut cut) {
+    PlateMaterial material = cut.material();
+    for (CutSheet sheet : cut.plan().sheets()) {
+      if (sheet.stock().remnant()) {
+        rack.takeSheet(sheet.stock().id());
+        taken.add(
+            new StockUse(
+                sheet.stock().id(),
+                material.title(),
+                size(sheet.stock().heightMm(), sheet.stock().widthMm())));
+      }
+    }
     for (PlateCut.Bought sheet : cut.bought()) {
       add(
-          cut.material().supplier(),
-          cut.material().key(),
-          cut.material().title()
-              + ", "
-              + printer.length(sheet.widthMm())
-              + " x "
-              + printer.length(sheet.lengthMm()),
+          material.supplier(),
+          material.key(),
+          material.title() + ", " + size(sheet.widthMm(), sheet.lengthMm()),
           BigDecimal.valueOf(sheet.count()),
           "sheet",
           sheet.price(),
-          cut.material().leadDays(),
-          cut.names());
+          material.leadDays(),
+          count(cut) + " plates to cut");
+    }
+    for (SheetOffcut offcut : cut.plan().offcuts()) {
+      String name = rack.putSheet(material.key(), offcut.heightMm(), offcut.widthMm());
+      putBack.add(new StockUse(name, material.title(), size(offcut.heightMm(), offcut.widthMm())));
     }
   }
 
+  private static int count(PlateCut cut) {
+    int count = 0;
+    for (PlateNeed need : cut.needs()) {
+      count += need.quantity();
+    }
+    return count;
+  }
+
+  private String size(double widthMm, double lengthMm) {
+    return printer.length(widthMm) + " x " + printer.length(lengthMm);
+  }
+
   private void addPart(PartLine part) {
-    Item item = part.item();
+    Item asked = part.item();
+    BigDecimal need =
+        BigDecimal.valueOf(part.quantity()).setScale(QUANTITY_PLACES, RoundingMode.HALF_UP);
+    if (asked.bought() != BoughtAs.OUTSIDE_WORK) {
+      need = need.subtract(fromRack(asked, need));
+    }
+    if (need.signum() == 0) {
+      return;
+    }
+    Item item = inStock(asked);
+    PackCount count = PackCount.of(item, need);
     add(
         item.supplier(),
         item.key(),
         item.title(),
-        BigDecimal.valueOf(part.quantity()).setScale(QUANTITY_PLACES, RoundingMode.HALF_UP),
-        item.unit(),
-        item.price(),
+        count.quantity(),
+        count.unit(),
+        count.price(),
         item.leadDays(),
         part.why());
+    BigDecimal left = count.units().subtract(need);
+    if (left.signum() > 0) {
+      rack.putItem(item.key(), left);
+      putBack.add(new StockUse(item.key(), item.title(), plain(left) + " " + item.unit()));
+    }
+  }
+
+  private BigDecimal fromRack(Item item, BigDecimal need) {
+    BigDecimal found = rack.takeItem(item.key(), need);
+    if (found.signum() > 0) {
+      taken.add(new StockUse(item.key(), item.title(), plain(found) + " " + item.unit()));
+    }
+    return found;
+  }
+
+  /** The item itself, or its alternate while it is out of stock. */
+  private Item inStock(Item asked) {
+    if (!asked.selling().outOfStock()) {
+      return asked;
+    }
+    Optional<Item> other = asked.selling().alternate().map(catalog::item);
+    if (other.isEmpty() || other.get().selling().outOfStock()) {
+      remark(
+          asked.supplier(),
+          asked.title()
+              + " is out of stock and the catalog has no alternate in stock. Ask for"
+              + " the day of delivery.");
+      return asked;
+    }
+    remark(
+        other.get().supplier(),
+        other.get().title()
+            + " in place of "
+            + asked.title()
+            + ", which is out of stock: check"
+            + " that it fits.");
+    return other.get();
+  }
+
+  private void remark(String supplier, String text) {
+    remarks.computeIfAbsent(supplier, name -> new ArrayList<>()).add(text);
   }
 
   private void addBolts(BoltLine bolt) {
-    add(
-        bolt.size().supplier(),
-        bolt.size().key(),
+    String title =
         bolt.size().title()
             + " x "
             + printer.length(bolt.choice().lengthMm())
-            + ", lock nut, two washers",
-        BigDecimal.valueOf(bolt.quantity()),
-        "set",
-        bolt.setPrice(),
-        0,
-        bolt.where());
+            + ", lock nut, two washers";
+    int found = rack.takeBolts(bolt.size().key(), bolt.choice().lengthMm(), bolt.quantity());
+    if (found > 0) {
+      taken.add(new StockUse(bolt.size().key(), title, found + " sets"));
+    }
+    if (found < bolt.quantity()) {
+      add(
+          bolt.size().supplier(),
+          bolt.size().key(),
+          title,
+          BigDecimal.valueOf(bolt.quantity() - found),
+          "set",
+          bolt.setPrice(),
+          0,
+          bolt.where());
+    }
+  }
+
+  private static String plain(BigDecimal quantity) {
+    BigDecimal stripped = quantity.stripTrailingZeros();
+    return stripped.toPlainString();
   }
 
   private void add(
@@ -167,6 +318,6 @@ public final class Ordering {
     Money amount = new Money(quantity.multiply(price), catalog.currency());
     bySupplier
         .computeIfAbsent(supplier, name -> new ArrayList<>())
-        .add(new OrderLine(key, title, quantity, unit, amount, leadDays, use));
+        .add(new OrderLine(key, title, quantity, unit, price, amount, leadDays, use));
   }
 }

@@ -2,8 +2,10 @@ package trammel.app.commands;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
@@ -11,42 +13,73 @@ import trammel.app.desk.Background;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
+import trammel.app.json.WhyJson;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.CheckText;
 import trammel.app.text.LayoutText;
 import trammel.app.text.PlanText;
 import trammel.app.text.PriceText;
+import trammel.app.text.WhyText;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.Explanation;
+import trammel.planning.estimate.PriceTrail;
 import trammel.planning.money.CostBuildUp;
 import trammel.planning.money.Money;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Takes a job from its measurements to its price. */
 public final class QuoteCommand implements Command {
+  private static final String WHY = "--why";
 
   @Override
   public Syntax syntax() {
     return CommonOptions.addTo(
-        JobRun.addTo(
-            Syntax.of(
-                "Takes a job from its measurements to its price: layout, checks, plan, cost"
-                    + " build-up.")));
+            JobRun.addTo(
+                Syntax.of(
+                    "Takes a job from its measurements to its price: layout, checks, plan, cost"
+                        + " build-up.")))
+        .option(
+            WHY,
+            "LINE",
+            "Only how this figure came about: tax, labour, deposit, or a line by its name.");
   }
 
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Optional<String> why = arguments.value(WHY);
     return JobRun.run(
         arguments,
         screen,
         bench,
         options.json(),
-        (draft, folder) -> result(draft, bench, options.json()));
+        (draft, folder) ->
+            why.isPresent() ? why(why.get(), draft, bench) : result(draft, bench, options.json()));
+  }
+
+  private static JobResult why(String asked, Draft draft, Workbench bench) {
+    Estimate estimate = bench.estimate(draft);
+    PriceTrail trail = new PriceTrail(estimate);
+    List<Explanation> found = trail.find(asked);
+    if (found.isEmpty()) {
+      throw CommandFailure.badInput(
+          WHY
+              + " was given '"
+              + asked
+              + "'; this quote has the lines "
+              + String.join(", ", trail.names())
+              + ". Give one of them, or some words of its title.");
+    }
+    return new JobResult(
+        WhyText.text(found),
+        WhyJson.of(draft.job().header().number(), found),
+        ExitCode.DONE,
+        figures(estimate, new Amounts(bench.shown(draft.job())).printer()));
   }
 
   private static JobResult result(Draft draft, Workbench bench, boolean asJson) {

@@ -247,7 +247,20 @@ public final class EstimateJson {
     json.put("tax", price.tax().amount());
     json.put("total", price.total().amount());
     json.put("deposit", price.deposit().amount());
+    json.put("progress", progress(price));
     json.put("balance", price.balance().amount());
+    json.put("valid_days", price.terms().validDays());
     return json;
+  }
+
+  private static List<Object> progress(CostBuildUp price) {
+    List<Object> rows = new ArrayList<>();
+    for (int i = 0; i < price.terms().progress().size(); i++) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("at", price.terms().progress().get(i).when());
+      row.put("amount", price.progress().get(i).amount());
+      rows.add(row);
+    }
+    return rows;
   }
 }

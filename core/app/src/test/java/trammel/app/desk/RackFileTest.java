@@ -29,7 +29,9 @@ import trammel.planning.work.WorkPlan;
 
 /** Orders against a rack, by processes that are killed and by several at once. */
 class RackFileTest {
-  private static final int KILLS = 200;
+  /** More with -Dtrammel.kills=1000; every kill costs a start of Java. */
+  private static final int KILLS = Integer.getInteger("trammel.kills", 100);
+
   private static final int WIRE = 100_000;
   private static final Path STANDARD = Path.of("..", "..", "catalogs", "standard");
 

@@ -1,5 +1,6 @@
 package trammel.planning.catalog;
 
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -30,6 +31,7 @@ import trammel.planning.welding.WeldPractice;
  * @param limits the limit of each check
  * @param analysis what the checks assume
  * @param shop whose catalog it is, with the shop's usual terms
+ * @param priceDates the day of the prices of each file that says it
  * @param priceSources where the prices come from, in the words of the files
  */
 public record Catalog(
@@ -49,6 +51,7 @@ public record Catalog(
     Map<String, Limit> limits,
     AnalysisSettings analysis,
     Shop shop,
+    Map<String, LocalDate> priceDates,
     List<String> priceSources) {
   public Catalog {
     Given.present(currency, "Currency of the catalog", "Give its ISO 4217 code.");
@@ -67,7 +70,22 @@ public record Catalog(
     Given.present(cutting, "Cutting practice", "Give the shop's.");
     Given.present(analysis, "Analysis settings", "Give the design speed and load cases.");
     Given.present(shop, "Shop of the catalog", "Give its name and terms.");
+    priceDates = ordered(priceDates);
     priceSources = List.copyOf(priceSources);
+  }
+
+  /**
+   * The files whose prices are old on a day, as the shop counts it, each with the day of its
+   * prices.
+   */
+  public Map<String, LocalDate> oldPrices(LocalDate day) {
+    Map<String, LocalDate> old = new LinkedHashMap<>();
+    for (Map.Entry<String, LocalDate> file : priceDates.entrySet()) {
+      if (file.getValue().plusDays(shop.priceDays()).isBefore(day)) {
+        old.put(file.getKey(), file.getValue());
+      }
+    }
+    return old;
   }
 
   private static <T> Map<String, T> ordered(Map<String, T> entries) {

@@ -1,5 +1,6 @@
 package trammel.planning.catalog;
 
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -120,7 +121,7 @@ final class CatalogAssembly {
         "Add bolts of this diameter to bolts, or correct it.");
   }
 
-  Catalog catalog(List<String> priceSources) {
+  Catalog catalog(Map<String, LocalDate> priceDates, List<String> priceSources) {
     return new Catalog(
         currency,
         items,
@@ -138,6 +139,7 @@ final class CatalogAssembly {
         limits,
         analysis.orElseThrow(),
         shop.orElseThrow(),
+        priceDates,
         priceSources);
   }
 }

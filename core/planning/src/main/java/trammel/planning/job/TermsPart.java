@@ -9,6 +9,7 @@ import java.util.Optional;
 import trammel.planning.document.Problems;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldValues;
+import trammel.planning.money.ProgressPayment;
 
 /** The part {@code terms} of a job file; what it leaves out is the shop's usual term. */
 final class TermsPart {
@@ -45,6 +46,16 @@ final class TermsPart {
 
   private static final Field<BigDecimal> DEPOSIT =
       Field.exactPercent("deposit", "deposit in proportion to the price", 0, 1).optional();
+  private static final Field<String> PROGRESS_AT =
+      Field.text("at", "what the payment is due at, such as bars and brackets tacked", 90);
+  private static final Field<BigDecimal> PROGRESS_SHARE =
+      Field.exactPercent("share", "its share of the price", 0, 1);
+  private static final Field<List<FieldValues>> PROGRESS =
+      Field.sections(
+              "progress",
+              "payments between deposit and balance, in order",
+              List.of(PROGRESS_AT, PROGRESS_SHARE))
+          .optional();
   private static final Field<Integer> VALID_DAYS =
       Field.count("valid_days", "how many days the quote is good for", 1, 365).optional();
   private static final Field<LocalDate> START =
@@ -82,6 +93,7 @@ final class TermsPart {
               CONTINGENCY,
               TAX,
               DEPOSIT,
+              PROGRESS,
               VALID_DAYS,
               START,
               CURRENCY,
@@ -108,6 +120,7 @@ final class TermsPart {
         values.find(CONTINGENCY),
         tax.isPresent() ? Optional.of(tax(tax.get())) : Optional.empty(),
         values.find(DEPOSIT),
+        progress(values),
         values.find(VALID_DAYS),
         values.find(START),
         values.find(CURRENCY),
@@ -115,6 +128,17 @@ final class TermsPart {
         hours.find(ACCESS),
         hours.find(FINISH),
         limits(values.find(LIMITS).orElse(List.of())));
+  }
+
+  private static Optional<List<ProgressPayment>> progress(FieldValues values) {
+    if (values.find(PROGRESS).isEmpty()) {
+      return Optional.empty();
+    }
+    List<ProgressPayment> payments = new ArrayList<>();
+    for (FieldValues payment : values.get(PROGRESS)) {
+      payments.add(new ProgressPayment(payment.get(PROGRESS_AT), payment.get(PROGRESS_SHARE)));
+    }
+    return Optional.of(payments);
   }
 
   private static Tax tax(FieldValues values) {

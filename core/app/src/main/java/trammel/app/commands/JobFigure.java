@@ -2,6 +2,7 @@ package trammel.app.commands;
 
 import java.math.BigDecimal;
 import java.util.function.Function;
+import trammel.planning.money.Money;
 
 /**
  * A figure of one job in the table over several.
@@ -31,5 +32,11 @@ record JobFigure(
   static JobFigure alone(String title, String key, double value, Function<Double, String> print) {
     return new JobFigure(
         title, key, BigDecimal.valueOf(value), false, v -> print.apply(v.doubleValue()));
+  }
+
+  /** An amount of money, of which several jobs make a sum. */
+  static JobFigure money(String title, String key, Money amount) {
+    return new JobFigure(
+        title, key, amount.amount(), true, sum -> new Money(sum, amount.currency()).text());
   }
 }

@@ -28,7 +28,6 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Explanation;
 import trammel.planning.estimate.PriceTrail;
 import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.Money;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Takes a job from its measurements to its price. */
@@ -115,14 +114,9 @@ public final class QuoteCommand implements Command {
     CostBuildUp price = estimate.price();
     return List.of(
         JobFigure.sum("hours", "mean_h", estimate.hours().meanHours(), printer::hours),
-        money("before tax", "subtotal", price.subtotal()),
-        money("tax", "tax", price.tax()),
-        money("TOTAL", "total", price.total()),
-        money("deposit", "deposit", price.deposit()));
-  }
-
-  private static JobFigure money(String title, String key, Money amount) {
-    return new JobFigure(
-        title, key, amount.amount(), true, sum -> new Money(sum, amount.currency()).text());
+        JobFigure.money("before tax", "subtotal", price.subtotal()),
+        JobFigure.money("tax", "tax", price.tax()),
+        JobFigure.money("TOTAL", "total", price.total()),
+        JobFigure.money("deposit", "deposit", price.deposit()));
   }
 }

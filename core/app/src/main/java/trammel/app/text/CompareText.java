@@ -34,13 +34,26 @@ public final class CompareText {
     row(table, "hours, eight of ten", variants, v -> hours(v.estimate().hours().p80Hours()));
     row(table, "weld length", variants, v -> printer.length(v.estimate().welds().lengthMm()));
     row(table, "steel added", variants, v -> printer.mass(v.estimate().materials().steelMassKg()));
+    row(table, "weight added", variants, v -> printer.mass(weightKg(v)));
     row(table, "checks: stop", variants, v -> Integer.toString(v.count(Verdict.STOP)));
     row(table, "checks: look again", variants, v -> Integer.toString(v.count(Verdict.LOOK_AGAIN)));
     StringBuilder text = new StringBuilder("SIDE BY SIDE\n").append(table.text("  "));
+    for (Variant variant : variants) {
+      if (variant.count(Verdict.STOP) > 0) {
+        text.append(
+            Paragraph.wrap(
+                variant.label() + ": STOP by " + String.join(", ", variant.stops()), "  ", "    "));
+      }
+    }
     for (Variant other : variants.subList(1, variants.size())) {
       text.append('\n').append(explained(variants.get(0), other));
     }
     return text.toString();
+  }
+
+  private static double weightKg(Variant variant) {
+    return variant.estimate().materials().steelMassKg()
+        + variant.estimate().materials().partsMassKg();
   }
 
   private static void row(

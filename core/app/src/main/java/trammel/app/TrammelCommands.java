@@ -3,14 +3,17 @@ package trammel.app;
 import java.util.List;
 import trammel.app.commandline.Command;
 import trammel.app.commands.CheckCommand;
+import trammel.app.commands.CloseCommand;
 import trammel.app.commands.CompareCommand;
 import trammel.app.commands.CutCommand;
 import trammel.app.commands.FigureCommand;
+import trammel.app.commands.FitUpCommand;
 import trammel.app.commands.LayoutsCommand;
 import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
 import trammel.app.commands.QuoteCommand;
+import trammel.app.commands.TackedCommand;
 import trammel.app.commands.TravelCommand;
 
 /** The commands of Trammel: one line in the list and one in the switch for each. */
@@ -23,6 +26,9 @@ final class TrammelCommands implements CommandTable {
           new Entry("plan", "Parts, tubes, plates, welds and hours of a job."),
           new Entry("quote", "A job from its measurements to its price."),
           new Entry("order", "One material order a supplier over one or many jobs."),
+          new Entry("fitup", "Where each bracket goes from the marked datums."),
+          new Entry("tacked", "What was tacked, judged before it is welded for good."),
+          new Entry("close", "Hours and material really used; teaches the shop's hours."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           new Entry("motion", "The engine alone on a bare linkage file."),
           new Entry("cut", "A bare cut list from bars, sheets or a strip."),
@@ -44,6 +50,9 @@ final class TrammelCommands implements CommandTable {
       case "quote" -> new QuoteCommand();
       case "order" -> new OrderCommand();
       case "compare" -> new CompareCommand();
+      case "fitup" -> new FitUpCommand();
+      case "tacked" -> new TackedCommand();
+      case "close" -> new CloseCommand();
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();

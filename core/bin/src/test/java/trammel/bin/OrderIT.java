@@ -34,38 +34,6 @@ class OrderIT {
   // --- The rack ---------------------------------------------------------------------------------
 
   @Test
-  void aJobOrderedWithAFullRackBuysNothing() throws Exception {
-    Path rack = fullRack(copy.demoJob("pickup"));
-    Tree order = copy.json(STOP, "order", copy.demoJob("pickup"), "--rack", rack.toString());
-    for (Tree supplier : order.list("suppliers")) {
-      for (Tree line : supplier.list("lines")) {
-        // Work done elsewhere cannot lie on a rack.
-        assertTrue(
-            List.of("alignment-check", "driveshaft-rework", "exhaust-rework")
-                .contains(line.text("item")),
-            line.toString());
-      }
-    }
-    assertFalse(order.list("from_rack").isEmpty());
-    Tree second = copy.json(STOP, "order", copy.demoJob("sedan"), "--rack", rack.toString());
-    assertFalse(second.list("from_rack").isEmpty());
-  }
-
-  @Test
-  void whatWasTakenIsNotThereForTheNextOrder() throws Exception {
-    Path rack = copyOfDemoRack();
-    Tree first = copy.json(STOP, "order", copy.demoJob("pickup"), "--rack", rack.toString());
-    assertTrue(Files.readString(rack).contains("An invented rack"));
-    Tree again = copy.json(STOP, "order", copy.demoJob("pickup"), "--rack", rack.toString());
-    Tree fresh =
-        copy.json(STOP, "order", copy.demoJob("pickup"), "--rack", copyOfDemoRack().toString());
-    assertEquals(first.toString(), fresh.toString());
-    // The four bolts and the one drop of quarter plate on the rack went into the first.
-    assertTrue(first.list("from_rack").toString().contains("bolt-0.500-20"), first.toString());
-    assertFalse(again.list("from_rack").toString().contains("bolt-0.500-20"), again.toString());
-  }
-
-  @Test
   void aDryRunAndAJobThatCannotBeReadLeaveTheRackAlone() throws Exception {
     Path rack = copyOfDemoRack();
     String before = Files.readString(rack);
@@ -79,17 +47,6 @@ class OrderIT {
     assertTrue(half.err().contains("no-such.yaml"), half.err());
     assertFalse(Files.exists(out));
     assertEquals(before, Files.readString(rack));
-  }
-
-  @Test
-  void aSpoiltRackIsRefusedWithItsLine() throws Exception {
-    Path rack =
-        Files.writeString(
-            folder.resolve("rack.yaml"), "format: trammel-rack/1\nitems:\n  gold: {quantity: 1}\n");
-    Launch.Ended ended =
-        copy.run("order", "--rack", rack.toString(), copy.demoJob("pickup").toString());
-    assertEquals(BAD_INPUT, ended.exitCode());
-    assertTrue(ended.err().contains("line 3, items.gold"), ended.err());
   }
 
   /** The command itself is killed at random moments; a start of it takes about half a second. */
@@ -122,49 +79,8 @@ class OrderIT {
   }
 
   private Path copyOfDemoRack() throws IOException {
-    Path rack = folder.resolve("rack.yaml");
-    return Files.writeString(
-        rack, Files.readString(copy.home().resolve("catalogs/demo/rack.yaml")));
-  }
-
-  /** Long sticks, whole sheets and more than enough of everything else that the job orders. */
-  private Path fullRack(Path job) throws Exception {
-    StringBuilder rack = new StringBuilder("format: trammel-rack/1\nsticks:\n");
-    Tree order = copy.json(STOP, "order", job);
-    Tree plan = copy.json(STOP, "plan", job);
-    for (Tree section : plan.list("tubes")) {
-      String key = section.text("section");
-      rack.append("  " + key + ": {bar: " + key + ", length: 240 in, count: 9}\n");
-    }
-    rack.append("sheets:\n");
-    for (String key : List.of("plate-0.188", "plate-0.250", "plate-0.375")) {
-      rack.append("  " + key + ": {plate: " + key + ", width: 48 in, length: 96 in, count: 9}\n");
-    }
-    rack.append("items:\n");
-    StringBuilder bolts = new StringBuilder("bolts:\n");
-    for (Tree supplier : order.list("suppliers")) {
-      for (Tree line : supplier.list("lines")) {
-        String key = line.text("item");
-        if (key.startsWith("bolt-")) {
-          for (Tree bolt : plan.list("bolts")) {
-            if (line.text("title").startsWith(bolt.text("size") + " ")) {
-              bolts.append(
-                  "  - {bolt: "
-                      + key
-                      + ", length: "
-                      + bolt.number("length_mm")
-                      + " mm, count: 90}\n");
-            }
-          }
-        } else if (!key.startsWith("dom-")
-            && !key.startsWith("box-")
-            && !key.startsWith("plate-")
-            && !List.of("alignment-check", "driveshaft-rework", "exhaust-rework").contains(key)) {
-          rack.append("  " + key + ": {quantity: 900}\n");
-        }
-      }
-    }
-    return Files.writeString(folder.resolve("full.yaml"), rack.toString() + bolts);
+    Path rack = folder.resolve("rack.csv");
+    return Files.writeString(rack, Files.readString(copy.home().resolve("catalogs/demo/rack.csv")));
   }
 
   // --- Files ------------------------------------------------------------------------------------

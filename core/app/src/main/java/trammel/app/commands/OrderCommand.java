@@ -13,13 +13,14 @@ import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
-import trammel.app.desk.RackFile;
 import trammel.app.desk.Refusal;
 import trammel.app.desk.Workbench;
+import trammel.app.files.FileLock;
 import trammel.app.files.FileSet;
 import trammel.app.handout.OrderFiles;
 import trammel.app.json.Json;
 import trammel.app.json.OrderJson;
+import trammel.app.rack.RackFile;
 import trammel.app.text.Amounts;
 import trammel.app.text.OrderText;
 import trammel.engine.checks.CheckResult;
@@ -28,7 +29,6 @@ import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.rack.Rack;
 
 /** Makes one material order a supplier over one or many jobs. */
 public final class OrderCommand implements Command {
@@ -73,16 +73,18 @@ public final class OrderCommand implements Command {
     Optional<Path> out = jobs.leftOut ? Optional.empty() : CommonOptions.outFolder(arguments);
     MaterialOrder order;
     if (arguments.value(RACK).isPresent()) {
-      try (RackFile rack = RackFile.open(Path.of(arguments.value(RACK).get()), bench.catalog())) {
-        order = ordering.order(jobs.ordered, rack.rack());
+      Path path = Path.of(arguments.value(RACK).get());
+      try (FileLock lock = FileLock.of(path)) {
+        RackFile rack = new RackFile(path, bench.catalog(), printer.system());
+        order = ordering.order(jobs.ordered, rack.read());
         write(jobs, order, placed, out, screen);
         if (writes) {
-          rack.replace(order.rack());
-          screen.err().println("Rewrote " + arguments.value(RACK).get());
+          rack.write(order.rack().rack());
+          screen.err().println("Rewrote " + path);
         }
       }
     } else {
-      order = ordering.order(jobs.ordered, Rack.empty(printer.system()));
+      order = ordering.order(jobs.ordered);
       write(jobs, order, placed, out, screen);
     }
     if (options.json()) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
@@ -23,6 +24,8 @@ import trammel.planning.estimate.Estimating;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
+import trammel.planning.learning.ClosedJob;
+import trammel.planning.learning.LearnedHours;
 import trammel.planning.quantity.UnitSystem;
 import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
@@ -116,15 +119,42 @@ public final class Workbench {
     return new Drafting(extensions().extensions(), catalog()).draft(job, shown(job));
   }
 
-  /** The estimate of a job, its vehicle's own work included. */
+  /** The shop's closed jobs, beside the first job file. */
+  public HistoryFile history() {
+    return HistoryFile.in(jobFolder);
+  }
+
+  /** The estimate of a job by the shop's own hours, as far as its closed jobs say. */
   public Estimate estimate(Draft draft) {
+    return estimate(draft, learned());
+  }
+
+  /** The estimate of a job by the catalog's hours. */
+  public Estimate standardEstimate(Draft draft) {
+    return estimate(draft, Optional.empty());
+  }
+
+  private Optional<LearnedHours> learned() {
+    HistoryFile history = history();
+    if (!history.exists()) {
+      return Optional.empty();
+    }
+    List<ClosedJob> jobs = history.read().jobs();
+    return jobs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(LearnedHours.from(jobs, catalog().shop().hoursCorrelation()));
+  }
+
+  /** The vehicle's own work is in it. */
+  private Estimate estimate(Draft draft, Optional<LearnedHours> learned) {
     tellOldPrices(draft.job());
     WorkPlan mounts = draft.pluginWork();
     WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
     return new Estimating(
             catalog(),
             catalog().shop().termsFor(draft.job().terms()),
-            catalog().shop().hoursCorrelation())
+            catalog().shop().hoursCorrelation(),
+            learned)
         .estimate(draft, plan);
   }
 

@@ -5,7 +5,9 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -37,6 +39,7 @@ public final class SafeFile {
    */
   public static void write(Path file, byte[] content) {
     Path part = part(file);
+    forgetDead(file);
     try {
       force(part, content);
       keepPermissions(file, part);
@@ -91,6 +94,31 @@ public final class SafeFile {
     } catch (IOException notOnThisSystem) {
       // The content is on the disk all the same; a power cut may bring back the old file, whole.
       return;
+    }
+  }
+
+  /** Parts that a killed command left beside the file. */
+  private static void forgetDead(Path file) {
+    String start = "." + file.getFileName() + ".";
+    try (DirectoryStream<Path> parts =
+        Files.newDirectoryStream(file.toAbsolutePath().getParent(), start + "*" + PART)) {
+      for (Path part : parts) {
+        String name = part.getFileName().toString();
+        if (!isAlive(name.substring(start.length(), name.length() - PART.length()))) {
+          forget(part);
+        }
+      }
+    } catch (IOException | InvalidPathException unread) {
+      // They harm nothing; writing the file itself will say what is wrong with the folder.
+      return;
+    }
+  }
+
+  private static boolean isAlive(String pid) {
+    try {
+      return ProcessHandle.of(Long.parseLong(pid)).map(ProcessHandle::isAlive).orElse(false);
+    } catch (NumberFormatException other) {
+      return true;
     }
   }
 

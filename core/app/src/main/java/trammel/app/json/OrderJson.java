@@ -8,7 +8,6 @@ import java.util.Map;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
-import trammel.planning.order.StockUse;
 import trammel.planning.order.SupplierOrder;
 import trammel.planning.order.WorkingDays;
 
@@ -28,8 +27,8 @@ public final class OrderJson {
     order.start().ifPresent(start -> json.put("start", start.toString()));
     json.put("suppliers", suppliers);
     order.total().ifPresent(total -> json.put("total", total.amount()));
-    json.put("from_rack", stock(order.taken()));
-    json.put("to_rack", stock(order.putBack()));
+    json.put("from_rack", order.rack().taken());
+    json.put("back_to_rack", order.rack().back());
     return json;
   }
 
@@ -72,18 +71,6 @@ public final class OrderJson {
       charges.add(entry);
     }
     return charges;
-  }
-
-  private static List<Object> stock(List<StockUse> uses) {
-    List<Object> stock = new ArrayList<>();
-    for (StockUse use : uses) {
-      Map<String, Object> entry = new LinkedHashMap<>();
-      entry.put("name", use.name());
-      entry.put("title", use.title());
-      entry.put("amount", use.amount());
-      stock.add(entry);
-    }
-    return stock;
   }
 
   private static List<Object> lines(SupplierOrder supplier) {

@@ -6,7 +6,6 @@ import trammel.planning.estimate.Counts;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
-import trammel.planning.order.StockUse;
 import trammel.planning.order.SupplierOrder;
 import trammel.planning.order.WorkingDays;
 
@@ -26,8 +25,8 @@ public final class OrderText {
     if (order.suppliers().isEmpty()) {
       text.append("\nNothing to buy: all of it is on the rack.\n");
     }
-    text.append(stock("OFF THE RACK", order.taken()));
-    text.append(stock("BACK ON THE RACK, once it is cut; paint the name on it", order.putBack()));
+    append(text, "FROM THE RACK", order.rack().taken());
+    append(text, "BACK TO THE RACK, paint the name on", order.rack().back());
     order
         .total()
         .ifPresent(
@@ -102,14 +101,13 @@ public final class OrderText {
         + ". Start after that, or find it elsewhere.\n";
   }
 
-  private static String stock(String heading, List<StockUse> uses) {
-    if (uses.isEmpty()) {
-      return "";
+  private static void append(StringBuilder text, String title, List<String> lines) {
+    if (lines.isEmpty()) {
+      return;
     }
-    Table table = new Table("lrl");
-    for (StockUse use : uses) {
-      table.row(use.name(), use.amount(), use.title());
+    text.append('\n').append(title).append('\n');
+    for (String line : lines) {
+      text.append(INDENT).append(line).append('\n');
     }
-    return "\n" + heading + "\n" + table.text(INDENT);
   }
 }

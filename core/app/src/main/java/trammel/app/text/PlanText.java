@@ -186,7 +186,15 @@ public final class PlanText {
         + hours(estimate.hours().p50Hours())
         + " h, eight of ten within "
         + hours(estimate.hours().p80Hours())
-        + " h\n";
+        + " h\n"
+        + learned();
+  }
+
+  private String learned() {
+    int jobs = estimate.closedJobs();
+    return jobs == 0
+        ? ""
+        : "  the shop's own hours, learned from " + Counts.of(jobs, "closed job") + "\n";
   }
 
   private static String hours(double hours) {

@@ -15,6 +15,7 @@ import trammel.planning.work.WorkPlan;
  * @param welds weld metal, wire, gas and time
  * @param hours hours low, likely and high by operation
  * @param price the cost build-up and the price
+ * @param closedJobs jobs from which the hours were learned; 0 where they are the catalog's
  */
 public record Estimate(
     Draft draft,
@@ -22,4 +23,5 @@ public record Estimate(
     Materials materials,
     WeldEstimate welds,
     HoursEstimate hours,
-    CostBuildUp price) {}
+    CostBuildUp price,
+    int closedJobs) {}

@@ -8,6 +8,7 @@ import trammel.planning.draft.Draft;
 import trammel.planning.job.Terms;
 import trammel.planning.labour.HoursEstimate;
 import trammel.planning.labour.LabourFactor;
+import trammel.planning.learning.LearnedHours;
 import trammel.planning.money.CostLine;
 import trammel.planning.money.PriceTerms;
 import trammel.planning.money.Pricing;
@@ -20,6 +21,7 @@ public final class Estimating {
   private final Catalog catalog;
   private final PriceTerms terms;
   private final double correlation;
+  private final Optional<LearnedHours> learned;
 
   /**
    * @param catalog what can be bought and done
@@ -27,9 +29,21 @@ public final class Estimating {
    * @param correlation how much the hours of different operations run over together, 0..1
    */
   public Estimating(Catalog catalog, PriceTerms terms, double correlation) {
+    this(catalog, terms, correlation, Optional.empty());
+  }
+
+  /**
+   * @param catalog what can be bought and done
+   * @param terms the terms of this job
+   * @param correlation how much the hours of different operations run over together, 0..1
+   * @param learned what the shop's closed jobs say of its hours; empty for the catalog's
+   */
+  public Estimating(
+      Catalog catalog, PriceTerms terms, double correlation, Optional<LearnedHours> learned) {
     this.catalog = catalog;
     this.terms = terms;
     this.correlation = correlation;
+    this.learned = learned;
   }
 
   /**
@@ -45,11 +59,17 @@ public final class Estimating {
     WorkPlan whole = plan.plus(WeldingSupplies.of(welds));
     Materials materials = Materials.of(whole, catalog);
     HoursEstimate hours =
-        new WorkHours(catalog, factors(draft.job().terms()), correlation)
+        new WorkHours(catalog, factors(draft.job().terms()), correlation, learned)
             .hours(whole.operations(), welds);
     List<CostLine> bought = new CostSheet(terms.currency(), printer).add(materials).lines();
     return new Estimate(
-        draft, whole, materials, welds, hours, new Pricing(terms).price(bought, hours));
+        draft,
+        whole,
+        materials,
+        welds,
+        hours,
+        new Pricing(terms).price(bought, hours),
+        learned.isPresent() ? learned.get().jobs() : 0);
   }
 
   private static List<LabourFactor> factors(Terms terms) {

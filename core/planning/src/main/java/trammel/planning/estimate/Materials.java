@@ -2,7 +2,6 @@ package trammel.planning.estimate;
 
 import java.util.List;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.WorkPlan;
 
@@ -29,12 +28,11 @@ public record Materials(
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */
   public static Materials of(WorkPlan plan, Catalog catalog) {
-    return of(plan, catalog, Rack.empty(UnitSystem.US));
+    return of(plan, catalog, Rack.EMPTY);
   }
 
   /**
-   * The materials of a plan, tubes and plates cut from the rack first. Parts and bolts are what the
-   * plan needs; what of them lies on the rack is taken off when they are ordered.
+   * The materials of a plan, cut from what is on the rack as far as it goes.
    *
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */

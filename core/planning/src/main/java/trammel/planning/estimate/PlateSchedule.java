@@ -24,7 +24,6 @@ final class PlateSchedule {
   private final Catalog catalog;
   private final Rack rack;
 
-  /** Cuts from the rack first: what lies there is paid for. */
   PlateSchedule(Catalog catalog, Rack rack) {
     this.catalog = catalog;
     this.rack = rack;
@@ -44,19 +43,15 @@ final class PlateSchedule {
 
   private PlateCut cut(PlateMaterial material, List<PlateNeed> needs) {
     List<SheetStock> stock = new ArrayList<>(material.sheets().size());
-    for (Map.Entry<String, Rack.Sheet> entry : rack.sheets().entrySet()) {
-      Rack.Sheet sheet = entry.getValue();
-      if (sheet.plateKey().equals(material.key())) {
-        stock.add(
-            SheetStock.remnant(entry.getKey(), sheet.lengthMm(), sheet.widthMm(), sheet.count()));
-      }
-    }
     for (PlateMaterial.Sheet sheet : material.sheets()) {
       if (!sheet.inStock()) {
         continue;
       }
       String id = Math.round(sheet.widthMm()) + " x " + Math.round(sheet.lengthMm()) + " mm";
       stock.add(SheetStock.bought(id, sheet.lengthMm(), sheet.widthMm(), sheet.price()));
+    }
+    for (Rack.Drop drop : rack.drops(material.key())) {
+      stock.add(SheetStock.remnant(drop.name(), drop.widthMm(), drop.lengthMm(), 1));
     }
     List<SheetPart> parts = new ArrayList<>(needs.size());
     for (PlateNeed need : needs) {

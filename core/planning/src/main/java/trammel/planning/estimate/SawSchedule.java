@@ -20,7 +20,6 @@ final class SawSchedule {
   private final Catalog catalog;
   private final Rack rack;
 
-  /** Saws from the rack first: what lies there is paid for. */
   SawSchedule(Catalog catalog, Rack rack) {
     this.catalog = catalog;
     this.rack = rack;
@@ -40,18 +39,15 @@ final class SawSchedule {
 
   private SectionCut cut(BarMaterial material, List<TubeNeed> needs) {
     List<BarStock> stock = new ArrayList<>(material.sticks().size());
-    for (Map.Entry<String, Rack.Stick> entry : rack.sticks().entrySet()) {
-      Rack.Stick stick = entry.getValue();
-      if (stick.barKey().equals(material.key())) {
-        stock.add(BarStock.remnant(entry.getKey(), stick.lengthMm(), stick.count()));
-      }
-    }
     for (BarMaterial.Stick stick : material.sticks()) {
       if (!stick.inStock()) {
         continue;
       }
       String id = material.key() + " x " + Math.round(stick.lengthMm()) + " mm";
       stock.add(new BarStock(id, stick.lengthMm(), stick.price(), OptionalInt.empty(), false));
+    }
+    for (Rack.Stick stick : rack.sticks(material.key())) {
+      stock.add(BarStock.remnant(stick.name(), stick.lengthMm(), 1));
     }
     List<BarPiece> pieces = new ArrayList<>(needs.size());
     for (TubeNeed need : needs) {

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.labour.HoursEstimate;
 import trammel.planning.labour.LabourFactor;
 import trammel.planning.labour.Operation;
 import trammel.planning.labour.OperationLine;
+import trammel.planning.learning.LearnedHours;
 import trammel.planning.welding.WeldEstimate;
 import trammel.planning.work.OperationNeed;
 
@@ -20,11 +22,17 @@ final class WorkHours {
   private final Catalog catalog;
   private final List<LabourFactor> factors;
   private final double correlation;
+  private final Optional<LearnedHours> learned;
 
-  WorkHours(Catalog catalog, List<LabourFactor> factors, double correlation) {
+  WorkHours(
+      Catalog catalog,
+      List<LabourFactor> factors,
+      double correlation,
+      Optional<LearnedHours> learned) {
     this.catalog = catalog;
     this.factors = List.copyOf(factors);
-    this.correlation = correlation;
+    this.correlation = learned.isPresent() ? learned.get().correlation() : correlation;
+    this.learned = learned;
   }
 
   HoursEstimate hours(List<OperationNeed> needs, WeldEstimate welds) {
@@ -51,7 +59,8 @@ final class WorkHours {
   }
 
   private OperationLine line(OperationNeed need) {
-    Operation operation = catalog.operation(need.operationKey());
+    Operation standard = catalog.operation(need.operationKey());
+    Operation operation = learned.isPresent() ? learned.get().of(standard) : standard;
     List<LabourFactor> applied = new ArrayList<>(factors.size());
     for (LabourFactor factor : factors) {
       if (operation.factorGroups().contains(factor.group())) {

@@ -100,12 +100,12 @@ public record FitUpSheet(List<Target> targets, List<FinderAngle> angles, List<St
     boolean frame = mount.end() == End.FRAME;
     String[] what = {
       frame
-          ? "ahead of the axle mark, along the rail"
-          : "ahead of the axle tube's centre, along the rail",
-      "left of the centre line",
+          ? "ahead of the axle mark, along the rail; behind is minus"
+          : "ahead of the axle tube's centre, along the rail; behind is minus",
+      "left of the centre line; right is minus",
       frame
-          ? "above the rail's underside at the axle mark, square to the rail"
-          : "above the axle tube's centre, square to the rail"
+          ? "above the line of the rail's underside, square to it; below is minus"
+          : "above the axle tube's centre, square to the rail; below is minus"
     };
     for (Axis axis : Axis.values()) {
       targets.add(

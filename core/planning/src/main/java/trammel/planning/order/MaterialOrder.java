@@ -5,29 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import trammel.planning.estimate.Materials;
 import trammel.planning.money.Money;
-import trammel.planning.rack.Rack;
 
 /**
  * What to order for one or many jobs.
  *
  * @param materials the materials with their cutting plans, over all jobs together
  * @param suppliers one order a supplier
- * @param taken what comes off the rack
- * @param putBack what goes back on it
- * @param rack the rack as it is then
+ * @param rack what comes off the rack and goes back on it
  * @param start the first day on which one of the jobs is to start
  */
 public record MaterialOrder(
-    Materials materials,
-    List<SupplierOrder> suppliers,
-    List<StockUse> taken,
-    List<StockUse> putBack,
-    Rack rack,
-    Optional<LocalDate> start) {
+    Materials materials, List<SupplierOrder> suppliers, RackUse rack, Optional<LocalDate> start) {
   public MaterialOrder {
     suppliers = List.copyOf(suppliers);
-    taken = List.copyOf(taken);
-    putBack = List.copyOf(putBack);
   }
 
   /** Sum over all suppliers, charges included; empty if there is nothing to buy. */

@@ -9,15 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.planning.catalog.BarMaterial;
-import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.cutting.bars.BarOffcut;
 import trammel.planning.cutting.bars.BarStock;
 import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.SheetOffcut;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Materials;
 import trammel.planning.estimate.PartLine;
@@ -26,7 +22,6 @@ import trammel.planning.estimate.SectionCut;
 import trammel.planning.money.Money;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.rack.Rack;
-import trammel.planning.rack.RackEdit;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
@@ -43,9 +38,7 @@ public final class Ordering {
   private final Map<String, List<OrderLine>> bySupplier = new LinkedHashMap<>();
   private final Map<String, List<String>> remarks = new LinkedHashMap<>();
   private final Map<String, Double> longestMm = new LinkedHashMap<>();
-  private final List<StockUse> taken = new ArrayList<>();
-  private final List<StockUse> putBack = new ArrayList<>();
-  private RackEdit rack;
+  private RackUse rack;
 
   /**
    * @param catalog what can be bought
@@ -58,7 +51,7 @@ public final class Ordering {
 
   /** The order over all the jobs, everything bought. */
   public MaterialOrder order(List<OrderedJob> jobs) {
-    return order(jobs, Rack.empty(printer.system()));
+    return order(jobs, Rack.EMPTY);
   }
 
   /**
@@ -70,19 +63,18 @@ public final class Ordering {
     bySupplier.clear();
     remarks.clear();
     longestMm.clear();
-    taken.clear();
-    putBack.clear();
-    rack = new RackEdit(stock);
     WorkPlan.Builder together = new WorkPlan.Builder();
     for (OrderedJob job : jobs) {
       together.add(jobs.size() == 1 ? job.plan() : marked(job));
     }
     Materials materials = Materials.of(together.build(), catalog, stock);
+    rack = new RackUse(stock, printer);
+    rack.cut(materials);
     materials.sections().forEach(this::addSticks);
     materials.plates().forEach(this::addSheets);
     materials.parts().forEach(this::addPart);
     materials.bolts().forEach(this::addBolts);
-    return new MaterialOrder(materials, suppliers(), taken, putBack, rack.rack(), start(jobs));
+    return new MaterialOrder(materials, suppliers(), rack, start(jobs));
   }
 
   private List<SupplierOrder> suppliers() {
@@ -144,12 +136,7 @@ public final class Ordering {
     Map<String, Integer> count = new LinkedHashMap<>();
     Map<String, BarStock> stock = new LinkedHashMap<>();
     for (CutBar bar : section.plan().bars()) {
-      if (bar.stock().remnant()) {
-        rack.takeStick(bar.stock().id());
-        taken.add(
-            new StockUse(
-                bar.stock().id(), material.title(), printer.length(bar.stock().lengthMm())));
-      } else {
+      if (!bar.stock().remnant()) {
         count.merge(bar.stock().id(), 1, Integer::sum);
         stock.put(bar.stock().id(), bar.stock());
       }
@@ -167,24 +154,10 @@ public final class Ordering {
           material.leadDays(),
           section.needs().size() + " cut lengths");
     }
-    for (BarOffcut offcut : section.plan().offcuts()) {
-      String name = rack.putStick(material.key(), offcut.lengthMm());
-      putBack.add(new StockUse(name, material.title(), printer.length(offcut.lengthMm())));
-    }
   }
 
   private void addSheets(PlateCut cut) {
     PlateMaterial material = cut.material();
-    for (CutSheet sheet : cut.plan().sheets()) {
-      if (sheet.stock().remnant()) {
-        rack.takeSheet(sheet.stock().id());
-        taken.add(
-            new StockUse(
-                sheet.stock().id(),
-                material.title(),
-                size(sheet.stock().heightMm(), sheet.stock().widthMm())));
-      }
-    }
     for (PlateCut.Bought sheet : cut.bought()) {
       add(
           material.supplier(),
@@ -195,10 +168,6 @@ public final class Ordering {
           sheet.price(),
           material.leadDays(),
           count(cut) + " plates to cut");
-    }
-    for (SheetOffcut offcut : cut.plan().offcuts()) {
-      String name = rack.putSheet(material.key(), offcut.heightMm(), offcut.widthMm());
-      putBack.add(new StockUse(name, material.title(), size(offcut.heightMm(), offcut.widthMm())));
     }
   }
 
@@ -218,9 +187,7 @@ public final class Ordering {
     Item asked = part.item();
     BigDecimal need =
         BigDecimal.valueOf(part.quantity()).setScale(QUANTITY_PLACES, RoundingMode.HALF_UP);
-    if (asked.bought() != BoughtAs.OUTSIDE_WORK) {
-      need = need.subtract(fromRack(asked, need));
-    }
+    need = rack.stillToBuy(asked.key(), 0, asked.title(), need);
     if (need.signum() == 0) {
       return;
     }
@@ -237,17 +204,8 @@ public final class Ordering {
         part.why());
     BigDecimal left = count.units().subtract(need);
     if (left.signum() > 0) {
-      rack.putItem(item.key(), left);
-      putBack.add(new StockUse(item.key(), item.title(), plain(left) + " " + item.unit()));
+      rack.putBin(item.key(), item.title(), left);
     }
-  }
-
-  private BigDecimal fromRack(Item item, BigDecimal need) {
-    BigDecimal found = rack.takeItem(item.key(), need);
-    if (found.signum() > 0) {
-      taken.add(new StockUse(item.key(), item.title(), plain(found) + " " + item.unit()));
-    }
-    return found;
   }
 
   /** The item itself, or its alternate while it is out of stock. */
@@ -284,26 +242,23 @@ public final class Ordering {
             + " x "
             + printer.length(bolt.choice().lengthMm())
             + ", lock nut, two washers";
-    int found = rack.takeBolts(bolt.size().key(), bolt.choice().lengthMm(), bolt.quantity());
-    if (found > 0) {
-      taken.add(new StockUse(bolt.size().key(), title, found + " sets"));
-    }
-    if (found < bolt.quantity()) {
+    BigDecimal need =
+        rack.stillToBuy(
+            bolt.size().key(),
+            bolt.choice().lengthMm(),
+            title,
+            BigDecimal.valueOf(bolt.quantity()));
+    if (need.signum() > 0) {
       add(
           bolt.size().supplier(),
           bolt.size().key(),
           title,
-          BigDecimal.valueOf(bolt.quantity() - found),
+          need,
           "set",
           bolt.setPrice(),
           0,
           bolt.where());
     }
-  }
-
-  private static String plain(BigDecimal quantity) {
-    BigDecimal stripped = quantity.stripTrailingZeros();
-    return stripped.toPlainString();
   }
 
   private void add(

@@ -1,100 +1,221 @@
 package trammel.planning.rack;
 
 import java.math.BigDecimal;
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import trammel.planning.given.Given;
-import trammel.planning.quantity.UnitSystem;
 
 /**
- * Stock on hand that is paid for.
+ * Stock on hand: sticks and drops, each with the name that is painted on it, and what lies in bins.
  *
- * @param units the units in which its file is written
- * @param note anything that the shop says about it
- * @param next number of the next piece that is put on it, 1 or more: no number is used again
- * @param sticks lengths of tube by the name painted on them
- * @param sheets sheets and drops of plate by name
- * @param items bought items by their key, in the unit of the catalog
- * @param bolts bolts with a nut and two washers each
+ * @param sticks lengths of tube and section
+ * @param drops rectangles of plate
+ * @param bins bolts and other bought parts, by the piece
  */
-public record Rack(
-    UnitSystem units,
-    Optional<String> note,
-    int next,
-    Map<String, Stick> sticks,
-    Map<String, Sheet> sheets,
-    Map<String, BigDecimal> items,
-    List<Bolts> bolts) {
-  private static final int MOST = 100_000;
-  private static final long MOST_OF_AN_ITEM = 1_000_000;
+public record Rack(List<Stick> sticks, List<Drop> drops, List<Bin> bins) {
+  /** Nothing on hand. */
+  public static final Rack EMPTY = new Rack(List.of(), List.of(), List.of());
+
+  /**
+   * A length of a section.
+   *
+   * @param name painted on it; no other stick or drop has it
+   * @param barKey key of the section in the catalog
+   * @param lengthMm its length (mm), above 0
+   */
+  public record Stick(String name, String barKey, double lengthMm) {
+    public Stick {
+      Given.text(name, "Name of a stick", "Paint a name on it and write it down.");
+      Given.text(barKey, "Section of stick '" + name + "'", "Give its catalog key.");
+      Given.positive(lengthMm, 20_000, "Length of stick '" + name + "' in mm", "Measure it.");
+    }
+  }
+
+  /**
+   * A rectangle of plate.
+   *
+   * @param name painted on it; no other stick or drop has it
+   * @param plateKey key of the plate in the catalog
+   * @param widthMm one side (mm), above 0
+   * @param lengthMm the other side (mm), above 0
+   */
+  public record Drop(String name, String plateKey, double widthMm, double lengthMm) {
+    public Drop {
+      Given.text(name, "Name of a drop", "Paint a name on it and write it down.");
+      Given.text(plateKey, "Plate of drop '" + name + "'", "Give its catalog key.");
+      Given.positive(widthMm, 20_000, "Width of drop '" + name + "' in mm", "Measure it.");
+      Given.positive(lengthMm, 20_000, "Length of drop '" + name + "' in mm", "Measure it.");
+    }
+  }
+
+  /**
+   * So many of one bought thing.
+   *
+   * @param key key of the item or bolt in the catalog
+   * @param lengthMm length of a bolt (mm); 0 for anything else
+   * @param quantity how many of its unit, 0 or more
+   */
+  public record Bin(String key, double lengthMm, BigDecimal quantity) {
+    private static final long MOST = 1_000_000;
+
+    /** How far two lengths of the same bolt may differ by rounding (mm). */
+    private static final double SAME_MM = 0.5;
+
+    public Bin {
+      Given.text(key, "Key of a bin", "Give the item's catalog key.");
+      Given.between(lengthMm, 0, 2000, "Length of bolt '" + key + "' in mm", "Measure it.");
+      Given.decimal(quantity, 0, MOST, "Quantity of '" + key + "'", "Count it.");
+    }
+
+    boolean holds(String otherKey, double otherMm) {
+      return key.equals(otherKey) && Math.abs(lengthMm - otherMm) < SAME_MM;
+    }
+  }
 
   public Rack {
-    Given.present(units, "Units of the rack", "Give us or metric.");
-    Given.count(next, 1, 1_000_000_000, "Number of the next piece on the rack", "Start with 1.");
-    sticks = Collections.unmodifiableMap(new LinkedHashMap<>(sticks));
-    sheets = Collections.unmodifiableMap(new LinkedHashMap<>(sheets));
-    items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
-    for (Map.Entry<String, BigDecimal> item : items.entrySet()) {
-      Given.decimal(
-          item.getValue(), 0, MOST_OF_AN_ITEM, "Stock of '" + item.getKey() + "'", "Count it.");
+    sticks = List.copyOf(sticks);
+    drops = List.copyOf(drops);
+    bins = List.copyOf(bins);
+    Set<String> names = new HashSet<>();
+    for (Stick stick : sticks) {
+      requireOwnName(names, stick.name());
     }
-    bolts = List.copyOf(bolts);
+    for (Drop drop : drops) {
+      requireOwnName(names, drop.name());
+    }
   }
 
-  /** A rack with nothing on it. */
-  public static Rack empty(UnitSystem units) {
-    return new Rack(units, Optional.empty(), 1, Map.of(), Map.of(), Map.of(), List.of());
+  private static void requireOwnName(Set<String> names, String name) {
+    if (!names.add(name)) {
+      throw new IllegalArgumentException(
+          "two pieces on the rack are called '" + name + "'; each needs its own. Rename one.");
+    }
+  }
+
+  /** True when there is nothing on it. */
+  public boolean isEmpty() {
+    return sticks.isEmpty() && drops.isEmpty() && bins.isEmpty();
+  }
+
+  /** The sticks of one section. */
+  public List<Stick> sticks(String barKey) {
+    List<Stick> found = new ArrayList<>();
+    for (Stick stick : sticks) {
+      if (stick.barKey().equals(barKey)) {
+        found.add(stick);
+      }
+    }
+    return found;
+  }
+
+  /** The drops of one plate. */
+  public List<Drop> drops(String plateKey) {
+    List<Drop> found = new ArrayList<>();
+    for (Drop drop : drops) {
+      if (drop.plateKey().equals(plateKey)) {
+        found.add(drop);
+      }
+    }
+    return found;
+  }
+
+  /** How many of something lie in its bins. */
+  public BigDecimal held(String key, double lengthMm) {
+    BigDecimal held = BigDecimal.ZERO;
+    for (Bin bin : bins) {
+      if (bin.holds(key, lengthMm)) {
+        held = held.add(bin.quantity());
+      }
+    }
+    return held;
+  }
+
+  /** The rack without a stick or drop. */
+  public Rack without(String name) {
+    List<Stick> fewerSticks = new ArrayList<>(sticks);
+    fewerSticks.removeIf(stick -> stick.name().equals(name));
+    List<Drop> fewerDrops = new ArrayList<>(drops);
+    fewerDrops.removeIf(drop -> drop.name().equals(name));
+    return new Rack(fewerSticks, fewerDrops, bins);
+  }
+
+  /** The rack with a stick put on it. */
+  public Rack with(Stick stick) {
+    List<Stick> more = new ArrayList<>(sticks);
+    more.add(stick);
+    return new Rack(more, drops, bins);
+  }
+
+  /** The rack with a drop put on it. */
+  public Rack with(Drop drop) {
+    List<Drop> more = new ArrayList<>(drops);
+    more.add(drop);
+    return new Rack(sticks, more, bins);
   }
 
   /**
-   * Alike lengths of one section.
+   * The rack with some of a bought thing taken.
    *
-   * @param barKey the section's key in the catalog
-   * @param lengthMm length of each (mm), above 0
-   * @param count how many
+   * @throws IllegalArgumentException if there are fewer
    */
-  public record Stick(String barKey, double lengthMm, int count) {
-    public Stick {
-      Given.text(barKey, "Section of a length on the rack", "Give its key in the catalog.");
-      Given.positive(lengthMm, 20_000, "Length on the rack in mm", "Measure it.");
-      Given.count(
-          count, 1, MOST, "How many of a length", "Take it off the rack when none is left.");
+  public Rack taking(String key, double lengthMm, BigDecimal quantity) {
+    BigDecimal open = quantity;
+    List<Bin> left = new ArrayList<>(bins.size());
+    for (Bin bin : bins) {
+      if (!bin.holds(key, lengthMm)) {
+        left.add(bin);
+        continue;
+      }
+      BigDecimal taken = bin.quantity().min(open);
+      open = open.subtract(taken);
+      if (bin.quantity().compareTo(taken) > 0) {
+        left.add(new Bin(bin.key(), bin.lengthMm(), bin.quantity().subtract(taken)));
+      }
     }
+    if (open.signum() > 0) {
+      throw new IllegalArgumentException(
+          quantity + " of '" + key + "' were to be taken; there are " + held(key, lengthMm) + ".");
+    }
+    return new Rack(sticks, drops, left);
   }
 
-  /**
-   * Alike sheets of one plate.
-   *
-   * @param plateKey the plate's key in the catalog
-   * @param widthMm width (mm), above 0
-   * @param lengthMm length (mm), above 0
-   * @param count how many
-   */
-  public record Sheet(String plateKey, double widthMm, double lengthMm, int count) {
-    public Sheet {
-      Given.text(plateKey, "Plate of a sheet on the rack", "Give its key in the catalog.");
-      Given.positive(widthMm, 20_000, "Width of a sheet on the rack in mm", "Measure it.");
-      Given.positive(lengthMm, 20_000, "Length of a sheet on the rack in mm", "Measure it.");
-      Given.count(count, 1, MOST, "How many of a sheet", "Take it off the rack when none is left.");
+  /** The rack with some more of a bought thing. */
+  public Rack putting(String key, BigDecimal quantity) {
+    List<Bin> more = new ArrayList<>(bins);
+    for (int i = 0; i < more.size(); i++) {
+      if (more.get(i).holds(key, 0)) {
+        more.set(i, new Bin(key, 0, more.get(i).quantity().add(quantity)));
+        return new Rack(sticks, drops, more);
+      }
     }
+    more.add(new Bin(key, 0, quantity));
+    return new Rack(sticks, drops, more);
   }
 
-  /**
-   * Bolts of one size and length, each with a lock nut and two washers.
-   *
-   * @param boltKey the size's key in the catalog
-   * @param lengthMm length under the head (mm), above 0
-   * @param count how many
-   */
-  public record Bolts(String boltKey, double lengthMm, int count) {
-    public Bolts {
-      Given.text(boltKey, "Size of bolts on the rack", "Give its key in the catalog.");
-      Given.positive(
-          lengthMm, 1000, "Length of bolts on the rack in mm", "Measure under the head.");
-      Given.count(count, 1, MOST, "How many bolts", "Take them off the rack when none is left.");
+  /** The highest number of a name such as R12 on the rack; 0 where there is none. */
+  public int highestNumber(String letter) {
+    int highest = 0;
+    for (Stick stick : sticks) {
+      highest = Math.max(highest, number(letter, stick.name()));
     }
+    for (Drop drop : drops) {
+      highest = Math.max(highest, number(letter, drop.name()));
+    }
+    return highest;
+  }
+
+  /** The number of a name such as R12; 0 for any other name. */
+  private static int number(String letter, String name) {
+    if (!name.startsWith(letter) || name.length() < 2 || name.length() > 9) {
+      return 0;
+    }
+    for (int i = 1; i < name.length(); i++) {
+      if (name.charAt(i) < '0' || name.charAt(i) > '9') {
+        return 0;
+      }
+    }
+    return Integer.parseInt(name.substring(1));
   }
 }

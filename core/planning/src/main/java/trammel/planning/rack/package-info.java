@@ -1,4 +1,2 @@
-/**
- * Stock on hand: what is on the rack, how it is written in a file, and what is taken and put back.
- */
+/** What the shop has on its rack and in its bins. */
 package trammel.planning.rack;

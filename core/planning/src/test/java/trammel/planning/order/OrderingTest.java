@@ -10,8 +10,8 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,7 +52,7 @@ class OrderingTest {
   }
 
   private static MaterialOrder order(Catalog catalog, Rack rack, WorkPlan... plans) {
-    List<OrderedJob> jobs = new java.util.ArrayList<>();
+    List<OrderedJob> jobs = new ArrayList<>();
     for (WorkPlan plan : plans) {
       jobs.add(new OrderedJob("J" + jobs.size(), plan, Optional.empty()));
     }
@@ -60,7 +60,7 @@ class OrderingTest {
   }
 
   private static Rack none() {
-    return Rack.empty(UnitSystem.US);
+    return Rack.EMPTY;
   }
 
   private static WorkPlan tubes(double lengthIn, int count) {
@@ -92,19 +92,16 @@ class OrderingTest {
     double boltMm = bought.materials().bolts().get(0).choice().lengthMm();
     Rack full =
         new Rack(
-            UnitSystem.US,
-            Optional.empty(),
-            9,
-            Map.of("A", new Rack.Stick(TUBE, 240 * INCH_MM, 1)),
-            Map.of(),
-            Map.of("wire-035", new BigDecimal("4.25")),
-            List.of(new Rack.Bolts("bolt-0.500-20", boltMm, bolts.quantity().intValue())));
+            List.of(new Rack.Stick("A", TUBE, 240 * INCH_MM)),
+            List.of(),
+            List.of(
+                new Rack.Bin("wire-035", 0, new BigDecimal("4.25")),
+                new Rack.Bin("bolt-0.500-20", boltMm, bolts.quantity())));
     MaterialOrder order = order(catalog, full, plan);
     assertEquals(List.of(), order.suppliers());
     assertEquals(Optional.empty(), order.total());
-    assertEquals(3, order.taken().size());
-    assertEquals(Map.of(), order.rack().items());
-    assertEquals(List.of(), order.rack().bolts());
+    assertEquals(3, order.rack().taken().size());
+    assertEquals(List.of(), order.rack().rack().bins());
   }
 
   /** 240 in of stock less trim and four pieces and cuts; the rest is long enough to keep. */
@@ -113,20 +110,17 @@ class OrderingTest {
     Catalog catalog = CatalogReader.read(STANDARD);
     Rack rack =
         new Rack(
-            UnitSystem.US,
-            Optional.empty(),
-            7,
-            Map.of("A", new Rack.Stick(TUBE, 240 * INCH_MM, 2)),
-            Map.of(),
-            Map.of(),
+            List.of(
+                new Rack.Stick("R6", TUBE, 240 * INCH_MM),
+                new Rack.Stick("A", TUBE, 240 * INCH_MM)),
+            List.of(),
             List.of());
-    Rack after = order(catalog, rack, tubes(30, 4)).rack();
-    assertEquals(new Rack.Stick(TUBE, 240 * INCH_MM, 1), after.sticks().get("A"));
-    double kerfIn = 0.062;
-    double trimIn = 0.25;
-    assertEquals(
-        240 - trimIn - 4 * (30 + kerfIn), after.sticks().get("R7").lengthMm() / INCH_MM, 1e-9);
-    assertEquals(8, after.next());
+    Rack after = order(catalog, rack, tubes(30, 4)).rack().rack();
+    assertEquals(2, after.sticks().size());
+    Rack.Stick rest = after.sticks().get(1);
+    double leftIn = 240 - 0.25 - 4 * (30 + 0.062);
+    assertEquals("R7", rest.name());
+    assertEquals(Math.floor(leftIn * 32) / 32, rest.lengthMm() / INCH_MM, 1e-9);
   }
 
   @Test
@@ -146,7 +140,7 @@ class OrderingTest {
     assertEquals(new BigDecimal("2"), wire.quantity());
     assertEquals("11 lb spool", wire.unit());
     assertEquals("77.00", wire.amount().amount().toPlainString());
-    assertEquals(0, new BigDecimal("9.5").compareTo(order.rack().items().get("wire-035")));
+    assertEquals(0, new BigDecimal("9.5").compareTo(order.rack().rack().held("wire-035", 0)));
   }
 
   /** 8 at 10.00 are 80.00; 10 at 7.50 are 75.00, and two go on the rack. */

@@ -1,0 +1,58 @@
+package trammel.app.commands;
+
+import java.nio.file.Path;
+import java.util.List;
+import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Command;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
+import trammel.app.commandline.Syntax;
+import trammel.app.desk.Installation;
+import trammel.app.desk.Workbench;
+import trammel.app.fitup.ReadingsFile;
+import trammel.app.json.FitUpJson;
+import trammel.app.json.Json;
+import trammel.app.text.Amounts;
+import trammel.app.text.Cautions;
+import trammel.app.text.TackedText;
+import trammel.planning.draft.Draft;
+import trammel.planning.fitup.TackJudge;
+import trammel.planning.fitup.TackReading;
+import trammel.planning.fitup.TackReport;
+
+/** Judges what was tacked, before it is welded for good. */
+public final class TackedCommand implements Command {
+
+  @Override
+  public Syntax syntax() {
+    return CommonOptions.addTo(
+        Syntax.of(
+                "Judges what was tacked by the readings taken after tacking: weld, measure again,"
+                    + " or re-set which bracket by how much.")
+            .argument("JOB", "The job file, JSON or YAML.")
+            .argument("READINGS", "The filled form, fitup.csv as trammel fitup --out writes it."));
+  }
+
+  @Override
+  public ExitCode run(Arguments arguments, Screen screen) {
+    CommonOptions options = CommonOptions.of(arguments);
+    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
+    TackJudge judge = new TackJudge(draft);
+    List<TackReading> readings =
+        new ReadingsFile(
+                Path.of(arguments.argument("READINGS")),
+                judge.sheet(),
+                draft.job().header().units())
+            .read();
+    TackReport report = judge.judge(readings);
+    if (options.json()) {
+      screen.out().println(Json.text(FitUpJson.of(draft, report)));
+    } else {
+      screen.out().print(JobHeading.text(draft));
+      screen.out().println(new TackedText(new Amounts(bench.shown(draft.job()))).text(report));
+      screen.out().print(Cautions.text());
+    }
+    return Verdicts.exitCode(report.asTacked());
+  }
+}

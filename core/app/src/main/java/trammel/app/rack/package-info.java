@@ -1,0 +1,2 @@
+/** The shop's stock on hand as a file that is read and written safely. */
+package trammel.app.rack;

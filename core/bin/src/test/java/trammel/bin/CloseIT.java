@@ -1,0 +1,105 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Closing jobs and what later quotes make of it, through an installed copy. */
+class CloseIT {
+  private static final int DONE = 0;
+  private static final int STOP = 1;
+  private static final int BAD_INPUT = 2;
+
+  @TempDir static Path shop;
+  private static InstalledCopy copy;
+
+  @TempDir Path jobs;
+  private Path pickup;
+  private Path form;
+
+  @BeforeAll
+  static void unpack() throws IOException {
+    copy = InstalledCopy.unpackedInto(shop);
+  }
+
+  @BeforeEach
+  void writeForm() throws Exception {
+    pickup = Files.copy(copy.demoJob("pickup"), jobs.resolve("pickup.yaml"));
+    Files.copy(copy.demoJob("sedan"), jobs.resolve("sedan.yaml"));
+    Launch.Ended ended = copy.run("close", pickup.toString(), "--out", jobs.toString());
+    assertEquals(DONE, ended.exitCode(), ended.err());
+    form = jobs.resolve("actuals.csv");
+  }
+
+  private void fill(String start, String used) throws IOException {
+    StringBuilder filled = new StringBuilder();
+    for (String line : Files.readAllLines(form)) {
+      filled.append(line.startsWith(start) ? line + used : line).append('\n');
+    }
+    Files.writeString(form, filled.toString());
+  }
+
+  private double hours(String job) throws Exception {
+    return copy.json(STOP, "plan", jobs.resolve(job)).number("hours.mean_h");
+  }
+
+  @Test
+  void aJobThatTookLongerMakesLaterQuotesLonger() throws Exception {
+    double before = hours("sedan.yaml");
+    fill("hours,whole job", "150");
+    Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(DONE, closed.exitCode(), closed.err());
+    assertTrue(closed.out().contains("150.0 h used"), closed.out());
+    double after = hours("sedan.yaml");
+    assertTrue(after > 1.1 * before && after < 1.33 * before, before + " to " + after);
+    assertTrue(
+        copy.run("plan", jobs.resolve("sedan.yaml").toString())
+            .out()
+            .contains("learned from 1 closed job"));
+  }
+
+  @Test
+  void aJobIsClosedOnceUnlessSaidOtherwise() throws Exception {
+    fill("hours,whole job", "113");
+    assertEquals(DONE, copy.run("close", pickup.toString(), form.toString()).exitCode());
+    Launch.Ended twice = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, twice.exitCode());
+    assertTrue(twice.err().contains("--again"), twice.err());
+    assertEquals(DONE, copy.run("close", "--again", pickup.toString(), form.toString()).exitCode());
+    assertEquals(2, Files.readAllLines(jobs.resolve("history.csv")).size());
+  }
+
+  @Test
+  void everyWrongLineIsNamedAndNothingIsKept() throws Exception {
+    fill("hours,make-bar", "-3");
+    fill("hours,whole job", "lots");
+    Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, closed.exitCode());
+    assertTrue(closed.err().contains("make-bar") && closed.err().contains("lots"), closed.err());
+    assertFalse(Files.exists(jobs.resolve("history.csv")));
+  }
+
+  @Test
+  void moreInTheOperationsThanInTheWholeIsRefused() throws Exception {
+    fill("hours,make-bar", "90");
+    fill("hours,whole job", "80");
+    Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, closed.exitCode());
+    assertTrue(closed.err().contains("leave something"), closed.err());
+  }
+
+  @Test
+  void anEmptyFormTeachesNothing() throws Exception {
+    Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, closed.exitCode());
+    assertTrue(closed.err().contains("no hours are filled in"), closed.err());
+  }
+}

@@ -1,0 +1,2 @@
+/** What a shop's closed jobs say about its standard hours. */
+package trammel.planning.learning;

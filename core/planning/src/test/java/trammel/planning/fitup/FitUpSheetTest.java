@@ -1,0 +1,93 @@
+package trammel.planning.fitup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Layout;
+import trammel.planning.extension.kit.SampleVehicle;
+
+class FitUpSheetTest {
+  private static final Chassis CHASSIS = SampleVehicle.pickup();
+  private static final Layout LAYOUT =
+      new Layout(CHASSIS, SampleVehicle.bars(CHASSIS), SampleVehicle.springs(CHASSIS), List.of());
+
+  private static FitUpSheet sheet(double noseUpDeg) {
+    return FitUpSheet.of(LAYOUT, Math.toRadians(noseUpDeg), Math.toRadians(0.2));
+  }
+
+  private static Map<String, Double> plan(FitUpSheet sheet) {
+    Map<String, Double> plan = new HashMap<>();
+    for (Target target : sheet.targets()) {
+      plan.put(target.id(), target.plan());
+    }
+    return plan;
+  }
+
+  /** Three distances square to each other make up the straight distance: Pythagoras. */
+  @Test
+  void theThreeDistancesOfABracketMakeUpItsStraightDistanceFromTheDatum() {
+    Map<String, Double> plan = plan(sheet(0));
+    for (Mount mount : Mount.of(LAYOUT)) {
+      double forward = plan.get(mount.key() + ".forward");
+      double left = plan.get(mount.key() + ".left");
+      double up = plan.get(mount.key() + ".up");
+      Point3 origin = FitUpSheet.origin(mount.end(), CHASSIS);
+      assertEquals(
+          origin.distanceMm(mount.point(LAYOUT)),
+          Math.sqrt(forward * forward + left * left + up * up),
+          1e-9,
+          mount.key());
+    }
+  }
+
+  /** However the frame sits on its stands, places along and square to the rail stay the same. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-3, 0.5, 2})
+  void placesDoNotDependOnHowTheFrameSits(double noseUpDeg) {
+    Map<String, Double> level = plan(sheet(0));
+    Map<String, Double> tipped = plan(sheet(noseUpDeg));
+    for (Map.Entry<String, Double> target : level.entrySet()) {
+      double changed = tipped.get(target.getKey()) - target.getValue();
+      double expected = target.getKey().equals("pinion.angle") ? Math.toRadians(noseUpDeg) : 0;
+      assertEquals(expected, changed, 1e-12, target.getKey());
+    }
+  }
+
+  @Test
+  void theFinderReadsMoreByHowMuchTheNoseIsUpAndTheSameFromTheRail() {
+    List<FitUpSheet.FinderAngle> level = sheet(0).angles();
+    List<FitUpSheet.FinderAngle> tipped = sheet(2).angles();
+    for (int i = 0; i < level.size(); i++) {
+      assertEquals(
+          level.get(i).onStandsRad() + Math.toRadians(2), tipped.get(i).onStandsRad(), 1e-12);
+      assertEquals(level.get(i).fromFrameRad(), tipped.get(i).fromFrameRad(), 1e-12);
+      assertEquals(level.get(i).onStandsRad(), level.get(i).atRideRad(), 1e-12);
+    }
+  }
+
+  /** Square brackets have equal diagonals. */
+  @Test
+  void theDiagonalsOfASquareLayoutAreEqual() {
+    Map<String, Double> plan = plan(sheet(0));
+    assertEquals(plan.get("diagonal.left-to-right"), plan.get("diagonal.right-to-left"), 1e-9);
+  }
+
+  @Test
+  void everyTargetHasANameOfItsOwn() {
+    Set<String> names = new HashSet<>();
+    for (Target target : sheet(0).targets()) {
+      assertTrue(names.add(target.id()), target.id());
+    }
+    assertEquals(7 * 6 + 5 + 2 + 7, names.size());
+  }
+}

@@ -1,5 +1,6 @@
 package trammel.app.commands;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -64,6 +65,7 @@ public final class OrderCommand implements Command {
     if (dryRun && arguments.value(RACK).isEmpty()) {
       throw CommandFailure.badInput(DRY_RUN + " goes with " + RACK + "; give both or neither.");
     }
+    arguments.value(RACK).ifPresent(OrderCommand::requireRack);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
     Jobs jobs = read(JobRun.files(arguments), bench, screen);
     QuantityPrinter printer = new Amounts(bench.shown(jobs.drafts.get(0).job())).printer();
@@ -97,6 +99,18 @@ public final class OrderCommand implements Command {
       return ExitCode.BAD_INPUT;
     }
     return Verdicts.exitCode(jobs.checks);
+  }
+
+  /** Told before any job is worked out, and before a lock is put beside nothing. */
+  private static void requireRack(String file) {
+    if (!Files.isRegularFile(Path.of(file))) {
+      throw CommandFailure.badInput(
+          RACK
+              + " was given "
+              + file
+              + ", which is no file; give the shop's rack file, or start one that holds only the"
+              + " line kind,item,name,length,width,quantity.");
+    }
   }
 
   private static final class Jobs {

@@ -188,6 +188,7 @@ public final class EstimateJson {
       row.put("size_mm", line.seam().joint().sizeMm());
       row.put("length_mm", line.seam().lengthMm());
       row.put("count", line.seam().count());
+      row.put("starts", line.seam().starts());
       row.put("position", line.seam().position().title());
       row.put("place", line.seam().place().title());
       row.put("why", line.seam().why());

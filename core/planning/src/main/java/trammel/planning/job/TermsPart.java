@@ -160,6 +160,7 @@ final class TermsPart {
   }
 
   static void check(FieldValues values, Problems problems) {
+    checkPayments(values, problems);
     for (FieldValues limit : values.find(LIMITS).orElse(List.of())) {
       if (!limit.isWritten(GOOD) && !limit.isWritten(STOP)) {
         problems.error(
@@ -168,6 +169,22 @@ final class TermsPart {
             "at least one of good and stop",
             "Add the limit that this job moves, such as good: 3 deg.");
       }
+    }
+  }
+
+  private static void checkPayments(FieldValues values, Problems problems) {
+    BigDecimal sum = values.find(DEPOSIT).orElse(BigDecimal.ZERO);
+    for (FieldValues payment : values.find(PROGRESS).orElse(List.of())) {
+      sum = sum.add(payment.find(PROGRESS_SHARE).orElse(BigDecimal.ZERO));
+    }
+    if (sum.compareTo(BigDecimal.ONE) > 0) {
+      problems.error(
+          values.locationOf(PROGRESS),
+          "deposit and payments of "
+              + sum.movePointRight(2).stripTrailingZeros().toPlainString()
+              + " % together",
+          "100 % of the price at most",
+          "Make one of them smaller; what is left is the balance.");
     }
   }
 }

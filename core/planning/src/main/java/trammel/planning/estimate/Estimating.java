@@ -56,7 +56,7 @@ public final class Estimating {
   public Estimate estimate(Draft draft, WorkPlan plan) {
     QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
-    WorkPlan whole = plan.plus(WeldingSupplies.of(welds));
+    WorkPlan whole = plan.plus(WeldingSupplies.of(welds, catalog));
     Materials materials = Materials.of(whole, catalog);
     HoursEstimate hours =
         new WorkHours(catalog, factors(draft.job().terms()), correlation, learned)

@@ -89,6 +89,25 @@ class ShopCatalogTest {
   }
 
   @Test
+  void shopWeldsWithAWireOfItsOwn() {
+    String wire =
+        """
+        {"format": "trammel-catalog/1", "prices": "own list", "currency": "USD",
+         "supplier": "own", "lead_days": 1,
+         "items": {"wire-1.0": {"title": "wire 1 mm", "unit": "kg", "price": 6.10,
+                                "bought": "supply"}},
+         "welding": {"wire_item": "wire-1.0"}}
+        """;
+    assertEquals("wire-1.0", with("wire.json", wire).welding().fillerItem());
+    assertEquals("wire-035", STANDARD.welding().fillerItem());
+    BadInputException refused =
+        assertThrows(
+            BadInputException.class,
+            () -> with("wire.json", wire.replace("\"wire-1.0\"}}", "\"wire-2\"}}")));
+    assertEquals("welding.wire_item", refused.problems().get(0).field());
+  }
+
+  @Test
   void shopAddsAMetricTubeInYaml() {
     Catalog catalog =
         with(

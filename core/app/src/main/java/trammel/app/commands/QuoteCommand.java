@@ -1,5 +1,6 @@
 package trammel.app.commands;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,11 +37,13 @@ public final class QuoteCommand implements Command {
 
   @Override
   public Syntax syntax() {
-    return CommonOptions.addTo(
+    return CommonOptions.addWithOutTo(
             JobRun.addTo(
                 Syntax.of(
                     "Takes a job from its measurements to its price: layout, checks, plan, cost"
-                        + " build-up.")))
+                        + " build-up. With --out it writes the folder to hand out: the customer's"
+                        + " quote, the shop's cost sheet, the material order and the floor packet,"
+                        + " as HTML and PDF, and what saw and cutting table need.")))
         .option(
             WHY,
             "LINE",
@@ -52,13 +55,20 @@ public final class QuoteCommand implements Command {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
     Optional<String> why = arguments.value(WHY);
+    if (why.isPresent() && CommonOptions.asksForFiles(arguments)) {
+      throw CommandFailure.badInput(
+          WHY + " shows one figure and writes no files; give it without --out.");
+    }
     return JobRun.run(
         arguments,
         screen,
         bench,
         options.json(),
+        CommonOptions.outFolder(arguments),
         (draft, folder) ->
-            why.isPresent() ? why(why.get(), draft, bench) : result(draft, bench, options.json()));
+            why.isPresent()
+                ? why(why.get(), draft, bench)
+                : result(draft, bench, folder, screen, options.json()));
   }
 
   private static JobResult why(String asked, Draft draft, Workbench bench) {
@@ -81,11 +91,15 @@ public final class QuoteCommand implements Command {
         figures(estimate, new Amounts(bench.shown(draft.job())).printer()));
   }
 
-  private static JobResult result(Draft draft, Workbench bench, boolean asJson) {
+  private static JobResult result(
+      Draft draft, Workbench bench, Optional<Path> folder, Screen screen, boolean asJson) {
     Background<List<CheckResult>> judging =
         Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
+    if (folder.isPresent()) {
+      HandOut.write(folder.get(), bench, estimate, screen);
+    }
     String text = asJson ? "" : text(draft, estimate, results, bench);
     return new JobResult(
         text,

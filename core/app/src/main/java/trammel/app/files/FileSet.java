@@ -44,6 +44,16 @@ public final class FileSet {
     return this;
   }
 
+  /**
+   * Adds all files of another set in a folder of their own.
+   *
+   * @throws IllegalArgumentException if a name is taken
+   */
+  public FileSet add(String folder, FileSet others) {
+    others.files.forEach((name, content) -> add(folder + "/" + name, content));
+    return this;
+  }
+
   /** The names, in the order in which they were added. */
   public List<String> names() {
     return List.copyOf(files.keySet());

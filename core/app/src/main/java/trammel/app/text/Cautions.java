@@ -1,5 +1,7 @@
 package trammel.app.text;
 
+import java.util.List;
+
 /** The cautions that stand under every result. Sources: see docs/cautions.md. */
 public final class Cautions {
   /** What a check result is, and what it is not. */
@@ -20,6 +22,11 @@ public final class Cautions {
   };
 
   private Cautions() {}
+
+  /** The cautions, one by one. */
+  public static List<String> lines() {
+    return List.of(LINES);
+  }
 
   /** The cautions as they are printed. */
   public static String text() {

@@ -152,7 +152,7 @@ class LearnedHoursTest {
     }
     double share = (double) within / (shops * jobs);
     System.out.printf(
-        "simulated shops: %d, within P80 %.3f, error of factors %.3f after 1 job, %.3f after 5, %.3f"
+        "%nsimulated shops: %d, within P80 %.3f, error of factors %.3f after 1 job, %.3f after 5, %.3f"
             + " after 30%n",
         shops, share, Math.sqrt(squares[1]), Math.sqrt(squares[5]), Math.sqrt(squares[jobs]));
     assertTrue(share >= 0.75 && share <= 0.85, "within P80: " + share);

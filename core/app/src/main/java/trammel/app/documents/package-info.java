@@ -1,0 +1,2 @@
+/** Documents for customer and floor: one template each, as HTML and as PDF. */
+package trammel.app.documents;

@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Background;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
@@ -24,6 +24,7 @@ import trammel.app.text.PriceText;
 import trammel.app.text.WhyText;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.planning.background.Background;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Explanation;
@@ -94,7 +95,13 @@ public final class QuoteCommand implements Command {
   private static JobResult result(
       Draft draft, Workbench bench, Optional<Path> folder, Screen screen, boolean asJson) {
     Background<List<CheckResult>> judging =
-        Background.start(() -> draft.judge().judge(draft.layout()));
+        Background.start(
+            new Callable<List<CheckResult>>() {
+              @Override
+              public List<CheckResult> call() {
+                return draft.judge().judge(draft.layout());
+              }
+            });
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
     if (folder.isPresent()) {

@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.plugins.PluginFolder;
+import trammel.planning.background.Background;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.document.Problem;
@@ -85,9 +87,23 @@ public final class Workbench {
       if (jobFolder != null && Files.isDirectory(jobFolder.resolve(SHOP_CATALOG))) {
         folders.add(jobFolder.resolve(SHOP_CATALOG));
       }
-      catalog = Background.start(() -> CatalogReader.read(folders));
+      catalog =
+          Background.start(
+              new Callable<Catalog>() {
+                @Override
+                public Catalog call() {
+                  return CatalogReader.read(folders);
+                }
+              });
       PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
-      extensions = Background.start(folder::load);
+      extensions =
+          Background.start(
+              new Callable<InstalledExtensions>() {
+                @Override
+                public InstalledExtensions call() {
+                  return folder.load();
+                }
+              });
     }
   }
 

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.pf4j.JarPluginManager;
 import org.pf4j.PluginManager;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
@@ -22,6 +21,8 @@ import trammel.planning.extension.SpringMount;
  * fails.
  */
 public final class PluginFolder {
+  private static final String JAR = ".jar";
+
   private final Path folder;
   private final String version;
   private final List<AxleLinkage> linkages = new ArrayList<>();
@@ -40,23 +41,37 @@ public final class PluginFolder {
   /** Loads the folder's plugins. */
   public InstalledExtensions load() {
     List<Path> jars = jars();
-    JarPluginManager manager = new JarPluginManager(folder);
+    FolderManager manager = new FolderManager(folder);
     if (Character.isDigit(version.charAt(0))) {
       manager.setSystemVersion(release(version));
     }
     for (Path jar : jars) {
       load(manager, jar);
     }
-    linkages.sort(Comparator.comparing(AxleLinkage::id));
-    springs.sort(Comparator.comparing(SpringMount::id));
+    linkages.sort(
+        new Comparator<AxleLinkage>() {
+          @Override
+          public int compare(AxleLinkage a, AxleLinkage b) {
+            return a.id().compareTo(b.id());
+          }
+        });
+    springs.sort(
+        new Comparator<SpringMount>() {
+          @Override
+          public int compare(SpringMount a, SpringMount b) {
+            return a.id().compareTo(b.id());
+          }
+        });
     return new InstalledExtensions(new Extensions(linkages, springs), troubles);
   }
 
   private List<Path> jars() {
     List<Path> jars = new ArrayList<>();
-    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.jar")) {
-      for (Path jar : found) {
-        jars.add(jar);
+    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder)) {
+      for (Path file : found) {
+        if (file.getFileName().toString().endsWith(JAR)) {
+          jars.add(file);
+        }
       }
     } catch (IOException unreadable) {
       troubles.add("the plugins folder " + folder + " cannot be read; no linkage is installed.");
@@ -85,7 +100,8 @@ public final class PluginFolder {
     }
   }
 
-  private void collect(PluginManager manager, PluginWrapper plugin, String name) {
+  private void collect(PluginManager manager, PluginWrapper plugin, String name)
+      throws IOException, ClassNotFoundException {
     if (plugin.getPluginState() == PluginState.DISABLED) {
       troubles.add(
           "plugin "
@@ -103,7 +119,7 @@ public final class PluginFolder {
       return;
     }
     int before = linkages.size() + springs.size() + troubles.size();
-    for (Object extension : manager.getExtensions(plugin.getPluginId())) {
+    for (Object extension : new ExtensionIndex(plugin, manager.getExtensionFactory()).create()) {
       if (extension instanceof AxleLinkage linkage && isOwn(linkage.id(), name)) {
         linkages.add(linkage);
       }

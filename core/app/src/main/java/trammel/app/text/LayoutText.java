@@ -82,8 +82,8 @@ public final class LayoutText {
     Optional<Point3> centre = ride.figures().instantCentreFromMotion();
     table.row(
         "instant centre",
-        centre.map(point -> printer.length(point.xMm())).orElse("at infinity"),
-        centre.map(point -> "ahead, " + printer.length(point.zMm()) + " up").orElse(""));
+        centre.isPresent() ? printer.length(centre.get().xMm()) : "at infinity",
+        centre.isPresent() ? "ahead, " + printer.length(centre.get().zMm()) + " up" : "");
     table.row("anti-squat", printer.percent(ride.antiSquatShare()), "");
     table.row("anti-lift braking", printer.percent(ride.antiLiftShare()), "");
     table.row("roll centre", printer.length(ride.figures().rollCentreHeightMm()), "up");

@@ -53,24 +53,27 @@ public sealed interface Adjustment {
 
     @Override
     public Layout apply(Layout layout, double amount) {
-      List<Bar> bars = new ArrayList<>(layout.bars());
-      bars.replaceAll(
-          bar ->
-              names.contains(bar.name())
-                  ? bar.withPoint(end, direction.move(bar.point(end), amount))
-                  : bar);
-      List<SpringUnit> springs = new ArrayList<>(layout.springs());
-      springs.replaceAll(
-          spring ->
-              names.contains(spring.name())
-                  ? spring.withPoint(end, direction.move(spring.point(end), amount))
-                  : spring);
-      List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
-      shocks.replaceAll(
-          shock ->
-              names.contains(shock.name())
-                  ? shock.withPoint(end, direction.move(shock.point(end), amount))
-                  : shock);
+      List<Bar> bars = new ArrayList<>(layout.bars().size());
+      for (Bar bar : layout.bars()) {
+        bars.add(
+            names.contains(bar.name())
+                ? bar.withPoint(end, direction.move(bar.point(end), amount))
+                : bar);
+      }
+      List<SpringUnit> springs = new ArrayList<>(layout.springs().size());
+      for (SpringUnit spring : layout.springs()) {
+        springs.add(
+            names.contains(spring.name())
+                ? spring.withPoint(end, direction.move(spring.point(end), amount))
+                : spring);
+      }
+      List<ShockUnit> shocks = new ArrayList<>(layout.shocks().size());
+      for (ShockUnit shock : layout.shocks()) {
+        shocks.add(
+            names.contains(shock.name())
+                ? shock.withPoint(end, direction.move(shock.point(end), amount))
+                : shock);
+      }
       return new Layout(layout.chassis(), bars, springs, shocks);
     }
   }
@@ -183,8 +186,10 @@ public sealed interface Adjustment {
 
     @Override
     public Layout apply(Layout layout, double amount) {
-      List<SpringUnit> springs = new ArrayList<>(layout.springs());
-      springs.replaceAll(spring -> spring.withRate(spring.rateNPerMm() + amount));
+      List<SpringUnit> springs = new ArrayList<>(layout.springs().size());
+      for (SpringUnit spring : layout.springs()) {
+        springs.add(spring.withRate(spring.rateNPerMm() + amount));
+      }
       return layout.withSprings(springs);
     }
 
@@ -208,12 +213,13 @@ public sealed interface Adjustment {
   record ThickenBrackets() implements Adjustment {
     @Override
     public Layout apply(Layout layout, double amount) {
-      List<Bar> bars = new ArrayList<>(layout.bars());
-      bars.replaceAll(
-          bar ->
-              bar.bracket().isPresent()
-                  ? bar.withBracket(bar.bracket().get().thickerBy(amount))
-                  : bar);
+      List<Bar> bars = new ArrayList<>(layout.bars().size());
+      for (Bar bar : layout.bars()) {
+        bars.add(
+            bar.bracket().isPresent()
+                ? bar.withBracket(bar.bracket().get().thickerBy(amount))
+                : bar);
+      }
       return new Layout(layout.chassis(), bars, layout.springs(), layout.shocks());
     }
 

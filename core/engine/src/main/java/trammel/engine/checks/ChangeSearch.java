@@ -12,11 +12,20 @@ import trammel.engine.layout.Layout;
 final class ChangeSearch {
   private final Judge judge;
   private final LayoutAnalysis before;
+  private final List<Judge.Finding> found;
   private final Judge.Finding finding;
 
-  ChangeSearch(Judge judge, LayoutAnalysis before, Judge.Finding finding) {
+  /**
+   * @param judge makes the checks again
+   * @param before the layout as it is
+   * @param found what all checks found on it, in their order
+   * @param finding the one to make good
+   */
+  ChangeSearch(
+      Judge judge, LayoutAnalysis before, List<Judge.Finding> found, Judge.Finding finding) {
     this.judge = judge;
     this.before = before;
+    this.found = found;
     this.finding = finding;
   }
 
@@ -130,7 +139,8 @@ final class ChangeSearch {
   }
 
   private Optional<Judge.Finding> tried(Adjustment adjustment, double amount) {
-    return changed(adjustment, amount).flatMap(after -> judge.find(finding.check(), after));
+    Optional<LayoutAnalysis> after = changed(adjustment, amount);
+    return after.isEmpty() ? Optional.empty() : judge.find(finding.check(), after.get());
   }
 
   private Optional<LayoutAnalysis> changed(Adjustment adjustment, double amount) {
@@ -146,13 +156,13 @@ final class ChangeSearch {
   private String upsets(Adjustment adjustment, double amount) {
     LayoutAnalysis after = changed(adjustment, amount).orElseThrow();
     List<String> titles = new ArrayList<>();
-    for (Check other : judge.checks()) {
-      Optional<Judge.Finding> was = judge.find(other, before);
-      Optional<Judge.Finding> is = judge.find(other, after);
-      if (was.isPresent()
-          && is.isPresent()
-          && is.get().verdict().compareTo(was.get().verdict()) > 0) {
-        titles.add(other.title());
+    for (Judge.Finding was : found) {
+      if (was.verdict() == Verdict.STOP) {
+        continue;
+      }
+      Optional<Judge.Finding> is = judge.find(was.check(), after);
+      if (is.isPresent() && is.get().verdict().compareTo(was.verdict()) > 0) {
+        titles.add(was.check().title());
       }
     }
     return String.join(", ", titles);

@@ -12,6 +12,7 @@ import trammel.engine.clearance.ClearancePair;
 import trammel.engine.clearance.ClearanceSweep;
 import trammel.engine.clearance.Joint;
 import trammel.engine.clearance.LeastGap;
+import trammel.engine.clearance.PoseSource;
 import trammel.engine.clearance.TightestPair;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
@@ -63,9 +64,10 @@ final class Clearances {
       tightest.add(pairs.get(next));
       apartMm[next] = DONE;
     }
-    return tightest
-        .found()
-        .map(found -> group == ClearanceGroup.MOVED_AWAY ? found : refined(found));
+    Optional<LeastGap> found = tightest.found();
+    return found.isEmpty() || group == ClearanceGroup.MOVED_AWAY
+        ? found
+        : Optional.of(refined(found.get()));
   }
 
   /** How far apart the two bodies of each pair are kept by the room that each takes. */
@@ -95,7 +97,14 @@ final class Clearances {
     }
     List<ClearancePair> pair = List.of(found.pair());
     return new ClearanceSweep(pair, Double.POSITIVE_INFINITY, 1)
-        .over(analysis.envelope(), this::poseInTravel)
+        .over(
+            analysis.envelope(),
+            new PoseSource() {
+              @Override
+              public Optional<AxlePose> at(double heaveMm, double rollRad) {
+                return poseInTravel(heaveMm, rollRad);
+              }
+            })
         .get(0);
   }
 
@@ -130,13 +139,20 @@ final class Clearances {
     List<ClearancePair> pairs = new ArrayList<>();
     for (Body moving : bodies.moving()) {
       if (moving.carrier() == Carrier.LINK) {
-        ClearancePair.of(moving, housing, bodies.joints()).ifPresent(pairs::add);
+        add(pairs, moving, housing);
       }
     }
     for (Body fixed : bodies.fixed()) {
-      ClearancePair.of(housing, fixed, bodies.joints()).ifPresent(pairs::add);
+      add(pairs, housing, fixed);
     }
     return pairs;
+  }
+
+  private void add(List<ClearancePair> pairs, Body first, Body second) {
+    Optional<ClearancePair> pair = ClearancePair.of(first, second, bodies.joints());
+    if (pair.isPresent()) {
+      pairs.add(pair.get());
+    }
   }
 
   private List<Joint> between() {
@@ -162,7 +178,7 @@ final class Clearances {
     List<ClearancePair> pairs = new ArrayList<>(bodies.moving().size() * standing.size());
     for (Body body : bodies.moving()) {
       for (Body other : standing) {
-        ClearancePair.of(body, other, bodies.joints()).ifPresent(pairs::add);
+        add(pairs, body, other);
       }
     }
     return pairs;
@@ -180,12 +196,10 @@ final class Clearances {
 
   /** Which two parts, and when. */
   String where(LeastGap least) {
+    Optional<AxlePose> pose = analysis.poseAt(least.heaveMm(), least.rollRad());
     return least.pair().first().name()
         + (least.gap().isOverlap() ? " runs into " : " to ")
         + least.pair().second().name()
-        + analysis
-            .poseAt(least.heaveMm(), least.rollRad())
-            .map(pose -> ", " + analysis.describe(pose))
-            .orElse("");
+        + (pose.isPresent() ? ", " + analysis.describe(pose.get()) : "");
   }
 }

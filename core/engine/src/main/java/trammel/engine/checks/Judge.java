@@ -35,30 +35,43 @@ public final class Judge {
   /** Every check's result on a layout, worst first, with a tried change where one is needed. */
   public List<CheckResult> judge(Layout layout) {
     LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
-    List<CheckResult> results = new ArrayList<>(checks.size());
+    List<Reading> readings = new ArrayList<>(checks.size());
+    List<Finding> found = new ArrayList<>(checks.size());
     for (Check check : checks) {
-      result(check, analysis).ifPresent(results::add);
+      Reading reading = check.read(analysis);
+      readings.add(reading);
+      if (reading instanceof Reading.Value value) {
+        found.add(finding(check, value, analysis));
+      }
     }
-    results.sort(Judge::worstFirst);
+    List<List<CheckResult>> byRank = List.of(room(), room(), room(), room());
+    int next = 0;
+    for (int i = 0; i < checks.size(); i++) {
+      if (readings.get(i) instanceof Reading.Value) {
+        CheckResult result = judged(found.get(next++), found, analysis);
+        byRank.get(rank(result)).add(result);
+      } else if (readings.get(i) instanceof Reading.Unknown unknown) {
+        Check check = checks.get(i);
+        CheckResult result = new CheckResult.NotJudged(check.id(), check.title(), unknown.reason());
+        byRank.get(rank(result)).add(result);
+      }
+    }
+    List<CheckResult> results = new ArrayList<>(checks.size());
+    for (List<CheckResult> alike : byRank) {
+      results.addAll(alike);
+    }
     return results;
   }
 
-  private Optional<CheckResult> result(Check check, LayoutAnalysis analysis) {
-    Reading reading = check.read(analysis);
-    if (reading instanceof Reading.Value value) {
-      return Optional.of(judged(finding(check, value, analysis), analysis));
-    }
-    if (reading instanceof Reading.Unknown unknown) {
-      return Optional.of(new CheckResult.NotJudged(check.id(), check.title(), unknown.reason()));
-    }
-    return Optional.empty();
+  private List<CheckResult> room() {
+    return new ArrayList<>(checks.size());
   }
 
-  private CheckResult judged(Finding finding, LayoutAnalysis analysis) {
+  private CheckResult judged(Finding finding, List<Finding> found, LayoutAnalysis analysis) {
     Optional<Change> change =
         finding.verdict() == Verdict.GOOD
             ? Optional.empty()
-            : new ChangeSearch(this, analysis, finding).search();
+            : new ChangeSearch(this, analysis, found, finding).search();
     return new CheckResult.Judged(
         finding.check().id(),
         finding.check().title(),
@@ -90,10 +103,6 @@ public final class Judge {
   /** What the analysis assumes. */
   public AnalysisSettings settings() {
     return settings;
-  }
-
-  private static int worstFirst(CheckResult a, CheckResult b) {
-    return Integer.compare(rank(a), rank(b));
   }
 
   private static int rank(CheckResult result) {

@@ -97,7 +97,10 @@ public final class LayoutAnalysis {
       for (int i = 0; i < HEAVE_STATIONS; i++) {
         double share = i / (HEAVE_STATIONS - 1.0);
         double heaveMm = -travel.droopMm() + share * (travel.bumpMm() + travel.droopMm());
-        poseAt(heaveMm, 0).ifPresent(poses::add);
+        Optional<AxlePose> pose = poseAt(heaveMm, 0);
+        if (pose.isPresent()) {
+          poses.add(pose.get());
+        }
       }
       heaveSweep = List.copyOf(poses);
     }

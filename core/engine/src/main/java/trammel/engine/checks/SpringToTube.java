@@ -2,6 +2,7 @@ package trammel.engine.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
@@ -18,6 +19,7 @@ import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.motion.AxlePose;
 
 /** Least gap between the outside of a spring or shock and the axle tube over the travel. */
 record SpringToTube(String id, String title) implements Check {
@@ -38,8 +40,8 @@ record SpringToTube(String id, String title) implements Check {
       tightest.add(ClearancePair.of(unit, tube));
     }
     LeastGap least = tightest.found().orElseThrow();
-    String pose =
-        analysis.poseAt(least.heaveMm(), least.rollRad()).map(analysis::describe).orElse("");
+    Optional<AxlePose> at = analysis.poseAt(least.heaveMm(), least.rollRad());
+    String pose = at.isPresent() ? analysis.describe(at.get()) : "";
     return new Reading.Value(least.gap().gapMm(), least.pair().first().name() + " " + pose);
   }
 

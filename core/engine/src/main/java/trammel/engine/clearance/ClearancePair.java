@@ -54,7 +54,10 @@ public record ClearancePair(Body first, Body second, EndCut firstCut, EndCut sec
   private static void addPair(
       Body first, Body second, List<Joint> joints, List<ClearancePair> pairs) {
     if (first.carrier() != second.carrier() || first.carrier() == Carrier.LINK) {
-      of(first, second, joints).ifPresent(pairs::add);
+      Optional<ClearancePair> pair = of(first, second, joints);
+      if (pair.isPresent()) {
+        pairs.add(pair.get());
+      }
     }
   }
 

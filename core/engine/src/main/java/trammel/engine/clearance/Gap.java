@@ -11,6 +11,8 @@ import trammel.engine.geometry.Point3;
  * @param onSecond its counterpart on the second shape, as far away as the gap is wide or deep
  */
 public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
+  /** Beyond this over a limit the error of a gap does not matter (mm). */
+  private static final double FAR_ENOUGH_MM = 0.01;
 
   /**
    * The gap between two shapes, with an error of about 1e-6 mm for bodies the size of a vehicle. In
@@ -20,6 +22,17 @@ public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
     GapFinder finder = new GapFinder();
     finder.find(Placed.of(first), Placed.of(second));
     return of(finder.near);
+  }
+
+  /**
+   * Whether two shapes are closer than a limit: the same as asking for their gap, and sooner known
+   * where they are far apart.
+   *
+   * @param limitMm the limit, mm, above 0
+   */
+  public static boolean isCloser(Shape first, Shape second, double limitMm) {
+    return Extent.of(first).apartMm(Extent.of(second)) < limitMm + FAR_ENOUGH_MM
+        && between(first, second).gapMm() < limitMm;
   }
 
   static Gap of(NearestPoints near) {

@@ -32,10 +32,18 @@ public record Driveline(
     pinionAxis = pinionAxis.normalized();
     Objects.requireNonNull(transmissionJoint, "transmissionJoint");
     transmissionAxis = transmissionAxis.normalized();
-    shaftDiameterMm.ifPresent(value -> Given.positive("shaft tube diameter (mm)", value));
-    shaftWallMm.ifPresent(value -> Given.positive("shaft tube wall (mm)", value));
-    slipEngagementMm.ifPresent(value -> Given.notNegative("slip engagement (mm)", value));
-    slipRoomMm.ifPresent(value -> Given.notNegative("slip room (mm)", value));
+    if (shaftDiameterMm.isPresent()) {
+      Given.positive("shaft tube diameter (mm)", shaftDiameterMm.getAsDouble());
+    }
+    if (shaftWallMm.isPresent()) {
+      Given.positive("shaft tube wall (mm)", shaftWallMm.getAsDouble());
+    }
+    if (slipEngagementMm.isPresent()) {
+      Given.notNegative("slip engagement (mm)", slipEngagementMm.getAsDouble());
+    }
+    if (slipRoomMm.isPresent()) {
+      Given.notNegative("slip room (mm)", slipRoomMm.getAsDouble());
+    }
     if (!(transmissionJoint.xMm() > pinionJoint.xMm())) {
       throw new IllegalArgumentException(
           "the transmission's joint is "

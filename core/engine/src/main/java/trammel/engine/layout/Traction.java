@@ -19,10 +19,18 @@ public record Traction(
     OptionalDouble tyreGrip,
     double frontBrakeShare) {
   public Traction {
-    engineTorqueNmm.ifPresent(value -> Given.positive("engine torque (Nmm)", value));
-    firstGear.ifPresent(value -> Given.positive("first gear ratio", value));
-    finalDrive.ifPresent(value -> Given.positive("final drive ratio", value));
-    tyreGrip.ifPresent(value -> Given.positive("tyre grip", value));
+    if (engineTorqueNmm.isPresent()) {
+      Given.positive("engine torque (Nmm)", engineTorqueNmm.getAsDouble());
+    }
+    if (firstGear.isPresent()) {
+      Given.positive("first gear ratio", firstGear.getAsDouble());
+    }
+    if (finalDrive.isPresent()) {
+      Given.positive("final drive ratio", finalDrive.getAsDouble());
+    }
+    if (tyreGrip.isPresent()) {
+      Given.positive("tyre grip", tyreGrip.getAsDouble());
+    }
     Given.within("front brake share", frontBrakeShare, 0, 1);
   }
 

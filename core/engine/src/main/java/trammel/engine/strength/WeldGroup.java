@@ -118,11 +118,15 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return position, mm
    */
   public double centroidXMm() {
+    return centroidXMm(lengthMm());
+  }
+
+  private double centroidXMm(double lengthMm) {
     double sum = 0;
     for (WeldLine line : lines) {
       sum += line.lengthMm() * line.middleXMm();
     }
-    return sum / lengthMm();
+    return sum / lengthMm;
   }
 
   /**
@@ -131,11 +135,15 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return position, mm
    */
   public double centroidYMm() {
+    return centroidYMm(lengthMm());
+  }
+
+  private double centroidYMm(double lengthMm) {
     double sum = 0;
     for (WeldLine line : lines) {
       sum += line.lengthMm() * line.middleYMm();
     }
-    return sum / lengthMm();
+    return sum / lengthMm;
   }
 
   /**
@@ -144,7 +152,10 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return second moment, mm³
    */
   public double secondMomentXMm3() {
-    double centre = centroidYMm();
+    return secondMomentXMm3(centroidYMm());
+  }
+
+  private double secondMomentXMm3(double centre) {
     double sum = 0;
     for (WeldLine line : lines) {
       double rise = line.endYMm() - line.startYMm();
@@ -160,7 +171,10 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return second moment, mm³
    */
   public double secondMomentYMm3() {
-    double centre = centroidXMm();
+    return secondMomentYMm3(centroidXMm());
+  }
+
+  private double secondMomentYMm3(double centre) {
     double sum = 0;
     for (WeldLine line : lines) {
       double run = line.endXMm() - line.startXMm();
@@ -179,9 +193,7 @@ public record WeldGroup(List<WeldLine> lines) {
     return secondMomentXMm3() + secondMomentYMm3();
   }
 
-  private double productMomentMm3() {
-    double centreX = centroidXMm();
-    double centreY = centroidYMm();
+  private double productMomentMm3(double centreX, double centreY) {
     double sum = 0;
     for (WeldLine line : lines) {
       double run = line.endXMm() - line.startXMm();
@@ -249,8 +261,8 @@ public record WeldGroup(List<WeldLine> lines) {
 
     Flow(WeldLoad load) {
       double length = lengthMm();
-      centreX = centroidXMm();
-      centreY = centroidYMm();
+      centreX = centroidXMm(length);
+      centreY = centroidYMm(length);
       evenX = load.forceXN() / length;
       evenY = load.forceYN() / length;
       evenZ = load.forceZN() / length;
@@ -260,14 +272,17 @@ public record WeldGroup(List<WeldLine> lines) {
       double momentX = load.momentXNmm() + armY * load.forceZN() - armZ * load.forceYN();
       double momentY = load.momentYNmm() + armZ * load.forceXN() - armX * load.forceZN();
       double momentZ = load.momentZNmm() + armX * load.forceYN() - armY * load.forceXN();
-      twist = momentZ / polarMomentMm3();
+      double secondX = secondMomentXMm3(centreY);
+      double secondY = secondMomentYMm3(centreX);
+      double product = productMomentMm3(centreX, centreY);
+      twist = momentZ / (secondX + secondY);
       // Principal axes of the lines: a moment about each is borne by that axis alone.
-      double momentDifference = secondMomentYMm3() - secondMomentXMm3();
-      double turn = 0.5 * Math.atan2(2.0 * productMomentMm3(), momentDifference);
+      double momentDifference = secondY - secondX;
+      double turn = 0.5 * Math.atan2(2.0 * product, momentDifference);
       double cosine = Math.cos(turn);
       double sine = Math.sin(turn);
-      double mean = 0.5 * polarMomentMm3();
-      double spread = Math.hypot(0.5 * momentDifference, productMomentMm3());
+      double mean = 0.5 * (secondX + secondY);
+      double spread = Math.hypot(0.5 * momentDifference, product);
       double alongFirst = momentX * cosine + momentY * sine;
       double alongSecond = momentY * cosine - momentX * sine;
       double acrossSlope = slope(alongFirst, mean - spread, mean);

@@ -10,6 +10,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.motion.AxlePose;
@@ -144,6 +145,16 @@ class GapPropertyTest {
    */
   private static double wayOutMm(Shape first, Shape second, Vector3 direction) {
     return Solids.reachMm(second, direction) + Solids.reachMm(first, direction.scaled(-1));
+  }
+
+  /** The quick answer for what is far apart must be the answer of the gap itself. */
+  @Property
+  void closerThanALimitIsWhatTheGapSays(
+      @ForAll("nearCentre") Shape first,
+      @ForAll("shapes") Shape second,
+      @ForAll @DoubleRange(min = 1, max = 300) double limitMm) {
+    assertEquals(
+        Gap.between(first, second).gapMm() < limitMm, Gap.isCloser(first, second, limitMm));
   }
 
   @Provide

@@ -48,20 +48,21 @@ public record RailFace(boolean hangs, double baseUpMm, double flatMm) {
    */
   public static RailFace of(
       String bar, Point3 joint, JointSeat seat, Rails rails, QuantityPrinter print) {
-    return find(joint, seat, rails)
-        .orElseThrow(
-            () ->
-                new UnworkableLayoutException(
-                    "the frame joint of "
-                        + bar
-                        + " lies "
-                        + print.length(joint.zMm() - rails.undersideMm(joint.xMm()))
-                        + " above the underside of a rail that is "
-                        + print.length(rails.depthMm())
-                        + " deep; above or below the joint that leaves "
-                        + print.length(Math.max(0, widest(joint, seat, rails).flatMm))
-                        + " of flat face for its bracket, which needs "
-                        + print.length(LEAST_MM)
-                        + ". Move the joint up or down, or choose a joint with a smaller barrel."));
+    Optional<RailFace> found = find(joint, seat, rails);
+    if (found.isEmpty()) {
+      throw new UnworkableLayoutException(
+          "the frame joint of "
+              + bar
+              + " lies "
+              + print.length(joint.zMm() - rails.undersideMm(joint.xMm()))
+              + " above the underside of a rail that is "
+              + print.length(rails.depthMm())
+              + " deep; above or below the joint that leaves "
+              + print.length(Math.max(0, widest(joint, seat, rails).flatMm))
+              + " of flat face for its bracket, which needs "
+              + print.length(LEAST_MM)
+              + ". Move the joint up or down, or choose a joint with a smaller barrel.");
+    }
+    return found.get();
   }
 }

@@ -1,5 +1,6 @@
 package trammel.planning.document;
 
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -95,7 +96,8 @@ public final class DocumentReader {
           "a file that exists",
           "Check the name and the folder you are in.");
     }
-    try (InputStream in = Files.newInputStream(file)) {
+    // Not a channel's stream: that loads a good part of NIO for a few kilobytes.
+    try (InputStream in = new FileInputStream(file.toFile())) {
       byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
       if (bytes.length > LARGEST_BYTES) {
         throw tooLarge(name, Files.size(file));

@@ -92,8 +92,12 @@ public final class Drafting {
     List<Check> checks = new ArrayList<>(StandardChecks.all());
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
-    linkage.checks().forEach(limited -> checks.add(limited.check()));
-    spring.checks().forEach(limited -> checks.add(limited.check()));
+    for (LimitedCheck limited : linkage.checks()) {
+      checks.add(limited.check());
+    }
+    for (LimitedCheck limited : spring.checks()) {
+      checks.add(limited.check());
+    }
     return checks;
   }
 

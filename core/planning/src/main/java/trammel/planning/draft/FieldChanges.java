@@ -2,6 +2,7 @@ package trammel.planning.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.Change;
 import trammel.engine.geometry.Point3;
@@ -72,18 +73,15 @@ public final class FieldChanges {
 
   private List<FieldChange> shaft(Chassis chassis) {
     List<FieldChange> changes = new ArrayList<>(2);
-    chassis
-        .driveline()
-        .slipRoomMm()
-        .ifPresent(
-            room -> changes.add(new FieldChange("measured.driveshaft.slip_room", length(room))));
-    chassis
-        .driveline()
-        .slipEngagementMm()
-        .ifPresent(
-            spline ->
-                changes.add(
-                    new FieldChange("measured.driveshaft.slip_engagement", length(spline))));
+    OptionalDouble room = chassis.driveline().slipRoomMm();
+    if (room.isPresent()) {
+      changes.add(new FieldChange("measured.driveshaft.slip_room", length(room.getAsDouble())));
+    }
+    OptionalDouble spline = chassis.driveline().slipEngagementMm();
+    if (spline.isPresent()) {
+      changes.add(
+          new FieldChange("measured.driveshaft.slip_engagement", length(spline.getAsDouble())));
+    }
     return changes;
   }
 

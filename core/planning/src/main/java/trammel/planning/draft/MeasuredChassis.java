@@ -2,8 +2,8 @@ package trammel.planning.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Shape;
@@ -76,7 +76,9 @@ final class MeasuredChassis {
 
   private Traction traction() {
     OptionalDouble grip =
-        measured.tyreGrip().map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        measured.tyreGrip().isPresent()
+            ? OptionalDouble.of(measured.tyreGrip().get())
+            : OptionalDouble.empty();
     if (measured.engine().isEmpty()) {
       OptionalDouble unknown = OptionalDouble.empty();
       return new Traction(unknown, unknown, unknown, grip, measured.frontBrakeShare());
@@ -138,29 +140,31 @@ final class MeasuredChassis {
     Point3 axleCentre = new Point3(0, 0, measured.tyre().loadedRadius().meanMm());
     Point3 asRead =
         axleCentre.plus(new Vector3(pinion.forwardMm(), pinion.leftMm(), pinion.upMm()));
+    Optional<Driveshaft> shaft = measured.driveshaft();
     Driveline attitudeAsRead =
         new Driveline(
             asRead,
             inSideView(readRad),
             datum.toRide(point(measured.transmission().joint().mean())),
             inSideView(transmissionRad),
-            shaft(Driveshaft::tubeDiameterMm),
-            shaft(Driveshaft::tubeWallMm),
-            shaft(Driveshaft::slipEngagementMm),
-            shaft(Driveshaft::slipRoomMm));
+            shaft.isPresent()
+                ? OptionalDouble.of(shaft.get().tubeDiameterMm())
+                : OptionalDouble.empty(),
+            shaft.isPresent()
+                ? OptionalDouble.of(shaft.get().tubeWallMm())
+                : OptionalDouble.empty(),
+            shaft.isPresent()
+                ? OptionalDouble.of(shaft.get().slipEngagementMm())
+                : OptionalDouble.empty(),
+            shaft.isPresent()
+                ? OptionalDouble.of(shaft.get().slipRoomMm())
+                : OptionalDouble.empty());
     double wantedRad = chosen.pinionAngleRad().orElse(transmissionRad);
     return attitudeAsRead.withPinionTurned(axleCentre, wantedRad - readRad);
   }
 
   private double fromLevelOnStands(MeasuredAngle angle) {
     return angle.from() == Datum.FRAME ? datum.fromFrameRad(angle.meanRad()) : angle.meanRad();
-  }
-
-  private OptionalDouble shaft(ToDoubleFunction<Driveshaft> figure) {
-    return measured
-        .driveshaft()
-        .map(shaft -> OptionalDouble.of(figure.applyAsDouble(shaft)))
-        .orElse(OptionalDouble.empty());
   }
 
   private List<Obstacle> obstacles() {

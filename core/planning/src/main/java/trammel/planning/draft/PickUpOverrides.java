@@ -3,7 +3,6 @@ package trammel.planning.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
@@ -24,62 +23,65 @@ final class PickUpOverrides {
   }
 
   List<Bar> over(List<Bar> proposed) {
-    List<Bar> bars = new ArrayList<>(proposed);
-    bars.replaceAll(
-        bar ->
-            override(bar.name())
-                .map(
-                    o ->
-                        bar.withPoint(End.FRAME, over(o.frame(), bar.frame()))
-                            .withPoint(End.AXLE, over(o.axle(), bar.axle())))
-                .orElse(bar));
+    List<Bar> bars = new ArrayList<>(proposed.size());
+    for (Bar bar : proposed) {
+      PickupOverride given = overrides.get(bar.name());
+      bars.add(
+          given == null
+              ? bar
+              : bar.withPoint(End.FRAME, over(given.frame(), bar.frame()))
+                  .withPoint(End.AXLE, over(given.axle(), bar.axle())));
+    }
     return bars;
   }
 
   SpringSet over(SpringSet proposed) {
-    List<SpringUnit> springs = new ArrayList<>(proposed.springs());
-    springs.replaceAll(
-        spring ->
-            override(spring.name())
-                .map(
-                    o ->
-                        spring
-                            .withPoint(End.FRAME, over(o.frame(), spring.frame()))
-                            .withPoint(End.AXLE, over(o.axle(), spring.axle())))
-                .orElse(spring));
-    List<ShockUnit> shocks = new ArrayList<>(proposed.shocks());
-    shocks.replaceAll(
-        shock ->
-            override(shock.name())
-                .map(
-                    o ->
-                        shock
-                            .withPoint(End.FRAME, over(o.frame(), shock.frame()))
-                            .withPoint(End.AXLE, over(o.axle(), shock.axle())))
-                .orElse(shock));
+    List<SpringUnit> springs = new ArrayList<>(proposed.springs().size());
+    for (SpringUnit spring : proposed.springs()) {
+      PickupOverride given = overrides.get(spring.name());
+      springs.add(
+          given == null
+              ? spring
+              : spring
+                  .withPoint(End.FRAME, over(given.frame(), spring.frame()))
+                  .withPoint(End.AXLE, over(given.axle(), spring.axle())));
+    }
+    List<ShockUnit> shocks = new ArrayList<>(proposed.shocks().size());
+    for (ShockUnit shock : proposed.shocks()) {
+      PickupOverride given = overrides.get(shock.name());
+      shocks.add(
+          given == null
+              ? shock
+              : shock
+                  .withPoint(End.FRAME, over(given.frame(), shock.frame()))
+                  .withPoint(End.AXLE, over(given.axle(), shock.axle())));
+    }
     return new SpringSet(springs, shocks);
   }
 
   /** Reports overrides that name no part of the layout. */
   void refuseUnknown(List<Bar> bars, SpringSet springs, Problems problems) {
     List<String> names = new ArrayList<>();
-    bars.forEach(bar -> names.add(bar.name()));
-    springs.springs().forEach(spring -> names.add(spring.name()));
-    springs.shocks().forEach(shock -> names.add(shock.name()));
-    overrides.forEach(
-        (name, override) -> {
-          if (!names.contains(name)) {
-            problems.error(
-                override.location(),
-                name,
-                "a part of this layout: " + String.join(", ", names),
-                "Name one of these parts.");
-          }
-        });
-  }
-
-  private Optional<PickupOverride> override(String name) {
-    return Optional.ofNullable(overrides.get(name));
+    for (Bar bar : bars) {
+      names.add(bar.name());
+    }
+    for (SpringUnit spring : springs.springs()) {
+      names.add(spring.name());
+    }
+    for (ShockUnit shock : springs.shocks()) {
+      names.add(shock.name());
+    }
+    for (Map.Entry<String, PickupOverride> entry : overrides.entrySet()) {
+      String name = entry.getKey();
+      PickupOverride override = entry.getValue();
+      if (!names.contains(name)) {
+        problems.error(
+            override.location(),
+            name,
+            "a part of this layout: " + String.join(", ", names),
+            "Name one of these parts.");
+      }
+    }
   }
 
   private static Point3 over(PartialPosition given, Point3 proposed) {

@@ -13,6 +13,7 @@ import trammel.planning.cutting.bars.CutBar;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.CostLine;
 import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.work.TubeNeed;
 
 /** Writes the cost lines of everything that is bought for a job. */
 final class CostSheet {
@@ -44,7 +45,8 @@ final class CostSheet {
       Map<String, Integer> count = new LinkedHashMap<>();
       Map<String, CutBar> one = new LinkedHashMap<>();
       for (CutBar bar : section.plan().bars()) {
-        count.merge(bar.stock().id(), 1, Integer::sum);
+        Integer before = count.get(bar.stock().id());
+        count.put(bar.stock().id(), before == null ? 1 : before + 1);
         one.put(bar.stock().id(), bar);
       }
       for (Map.Entry<String, CutBar> stick : one.entrySet()) {
@@ -64,15 +66,13 @@ final class CostSheet {
 
   private static String names(SectionCut section) {
     StringBuilder names = new StringBuilder();
-    section
-        .needs()
-        .forEach(
-            need ->
-                names
-                    .append(names.length() == 0 ? "" : ", ")
-                    .append(need.quantity())
-                    .append(" x ")
-                    .append(need.name()));
+    for (TubeNeed need : section.needs()) {
+      names
+          .append(names.length() == 0 ? "" : ", ")
+          .append(need.quantity())
+          .append(" x ")
+          .append(need.name());
+    }
     return names.toString();
   }
 

@@ -3,6 +3,8 @@ package trammel.planning.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import trammel.planning.background.Background;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.Terms;
@@ -57,10 +59,20 @@ public final class Estimating {
     QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
     WorkPlan whole = plan.plus(WeldingSupplies.of(welds, catalog));
-    Materials materials = Materials.of(whole, catalog);
+    Background<Materials> cutting =
+        Background.start(
+            new Callable<Materials>() {
+              @Override
+              public Materials call() {
+                return Materials.of(whole, catalog);
+              }
+            });
     HoursEstimate hours =
         new WorkHours(catalog, factors(draft.job().terms()), correlation, learned)
             .hours(whole.operations(), welds);
+    Pricing pricing = new Pricing(terms);
+    double extraHours = pricing.extraHours(hours);
+    Materials materials = cutting.get();
     List<CostLine> bought = new CostSheet(terms.currency(), printer).add(materials).lines();
     return new Estimate(
         draft,
@@ -68,7 +80,7 @@ public final class Estimating {
         materials,
         welds,
         hours,
-        new Pricing(terms).price(bought, hours),
+        pricing.price(bought, hours, extraHours),
         learned.isPresent() ? learned.get().jobs() : 0);
   }
 
@@ -82,7 +94,8 @@ public final class Estimating {
 
   private static void add(
       List<LabourFactor> factors, String group, String title, Optional<Double> multiplier) {
-    multiplier.ifPresent(
-        value -> factors.add(new LabourFactor(group, title, value, "terms.hours." + group)));
+    if (multiplier.isPresent()) {
+      factors.add(new LabourFactor(group, title, multiplier.get(), "terms.hours." + group));
+    }
   }
 }

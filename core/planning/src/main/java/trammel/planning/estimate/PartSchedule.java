@@ -19,7 +19,8 @@ final class PartSchedule {
     Map<String, PartLine> byItem = new LinkedHashMap<>();
     for (PartNeed need : needs) {
       PartLine line = new PartLine(catalog.item(need.itemKey()), need.quantity(), need.why());
-      byItem.merge(need.itemKey(), line, PartSchedule::together);
+      PartLine before = byItem.get(need.itemKey());
+      byItem.put(need.itemKey(), before == null ? line : together(before, line));
     }
     return new ArrayList<>(byItem.values());
   }

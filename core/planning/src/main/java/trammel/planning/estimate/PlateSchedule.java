@@ -32,7 +32,12 @@ final class PlateSchedule {
   List<PlateCut> cuts(List<PlateNeed> needs) {
     Map<String, List<PlateNeed>> byMaterial = new LinkedHashMap<>();
     for (PlateNeed need : needs) {
-      byMaterial.computeIfAbsent(need.plateKey(), key -> new ArrayList<>()).add(need);
+      List<PlateNeed> alike = byMaterial.get(need.plateKey());
+      if (alike == null) {
+        alike = new ArrayList<>();
+        byMaterial.put(need.plateKey(), alike);
+      }
+      alike.add(need);
     }
     List<PlateCut> cuts = new ArrayList<>(byMaterial.size());
     for (Map.Entry<String, List<PlateNeed>> material : byMaterial.entrySet()) {

@@ -28,7 +28,12 @@ final class SawSchedule {
   List<SectionCut> cuts(List<TubeNeed> needs) {
     Map<String, List<TubeNeed>> bySection = new LinkedHashMap<>();
     for (TubeNeed need : needs) {
-      bySection.computeIfAbsent(need.barKey(), key -> new ArrayList<>()).add(need);
+      List<TubeNeed> alike = bySection.get(need.barKey());
+      if (alike == null) {
+        alike = new ArrayList<>();
+        bySection.put(need.barKey(), alike);
+      }
+      alike.add(need);
     }
     List<SectionCut> cuts = new ArrayList<>(bySection.size());
     for (Map.Entry<String, List<TubeNeed>> section : bySection.entrySet()) {

@@ -38,7 +38,8 @@ final class WorkHours {
   HoursEstimate hours(List<OperationNeed> needs, WeldEstimate welds) {
     Map<String, OperationNeed> byKey = new LinkedHashMap<>();
     for (OperationNeed need : needs) {
-      byKey.merge(need.operationKey(), need, WorkHours::together);
+      OperationNeed before = byKey.get(need.operationKey());
+      byKey.put(need.operationKey(), before == null ? need : together(before, need));
     }
     List<OperationLine> lines = new ArrayList<>(byKey.size() + 1);
     for (OperationNeed need : byKey.values()) {

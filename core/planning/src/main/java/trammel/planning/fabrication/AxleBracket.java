@@ -1,6 +1,7 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
+import java.util.function.Supplier;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
@@ -8,6 +9,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.PlateShape;
 import trammel.planning.plates.TubeBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
@@ -40,7 +42,12 @@ final class AxleBracket {
         stock.cut(
             name,
             2,
-            () -> shape(name, aheadMm, aboveMm),
+            new Supplier<PlateShape>() {
+              @Override
+              public PlateShape get() {
+                return shape(name, aheadMm, aboveMm);
+              }
+            },
             "axle joint of "
                 + bar.name()
                 + " "

@@ -2,6 +2,7 @@ package trammel.planning.fabrication;
 
 import java.util.List;
 import trammel.engine.checks.Adjustment;
+import trammel.engine.checks.BarForces;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
@@ -53,7 +54,14 @@ public final class BracketTabs implements Check {
     }
     return analysis
         .barForces()
-        .greatest(bars, (bar, tensionN) -> Math.abs(tensionN) / allowedN[bar]);
+        .greatest(
+            bars,
+            new BarForces.Rating() {
+              @Override
+              public double of(int bar, double tensionN) {
+                return Math.abs(tensionN) / allowedN[bar];
+              }
+            });
   }
 
   /** Load that AISC 360 allows on both plates of a bracket at the bolt (N). */

@@ -1,6 +1,8 @@
 package trammel.planning.fabrication;
 
+import java.util.function.Supplier;
 import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.PlateShape;
 import trammel.planning.plates.RailBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
@@ -33,14 +35,18 @@ final class FrameBracketPlates {
         stock.cut(
             name,
             2,
-            () ->
-                new RailBracket(
+            new Supplier<PlateShape>() {
+              @Override
+              public PlateShape get() {
+                return new RailBracket(
                     name,
                     stock.thicknessMm(),
                     seat.baseLengthMm(),
                     lapMm,
                     seat.seat().hole(0, -seat.dropMm()),
-                    HoleRules.SHOP),
+                    HoleRules.SHOP);
+              }
+            },
             seat.place(print) + "; " + seat.baseReason(print)));
     addWeb(plan);
     plan.add(

@@ -1,6 +1,7 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
+import java.util.function.Supplier;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
@@ -12,6 +13,7 @@ import trammel.planning.bars.RailFace;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.plates.HoleRules;
 import trammel.planning.plates.LateralBarRailBracket;
+import trammel.planning.plates.PlateShape;
 import trammel.planning.plates.RailBracket;
 import trammel.planning.plates.SaddleArm;
 import trammel.planning.plates.TubeBracket;
@@ -82,8 +84,10 @@ final class LateralBarBrackets {
         stock.cut(
             name,
             2,
-            () ->
-                new LateralBarRailBracket(
+            new Supplier<PlateShape>() {
+              @Override
+              public PlateShape get() {
+                return new LateralBarRailBracket(
                     name,
                     stock.thicknessMm(),
                     footMm,
@@ -91,7 +95,9 @@ final class LateralBarBrackets {
                     legWidthMm,
                     CORNER_RELIEF_MM,
                     frameSeat.hole(inboardMm, upMm),
-                    HoleRules.SHOP),
+                    HoleRules.SHOP);
+              }
+            },
             "frame joint of "
                 + bar.name()
                 + " "
@@ -212,14 +218,18 @@ final class LateralBarBrackets {
         stock.cut(
             name,
             2,
-            () ->
-                new RailBracket(
+            new Supplier<PlateShape>() {
+              @Override
+              public PlateShape get() {
+                return new RailBracket(
                     name,
                     stock.thicknessMm(),
                     baseMm,
                     lapMm,
                     axleSeat.hole(0, -axleSeat.reachMm()),
-                    HoleRules.SHOP),
+                    HoleRules.SHOP);
+              }
+            },
             "hold the axle joint of "
                 + bar.name()
                 + " fore and aft, "
@@ -234,15 +244,19 @@ final class LateralBarBrackets {
         stock.cut(
             name,
             2,
-            () ->
-                new SaddleArm(
+            new Supplier<PlateShape>() {
+              @Override
+              public PlateShape get() {
+                return new SaddleArm(
                     name,
                     stock.thicknessMm(),
                     tubeMm,
                     TubeBracket.USUAL_WRAP_RAD,
                     reachMm,
                     topMm - depthMm,
-                    topMm),
+                    topMm);
+              }
+            },
             "carry the face plates "
                 + print.length(reachMm)
                 + " from the centre of the axle tube of "

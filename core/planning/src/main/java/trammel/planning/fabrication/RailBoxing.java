@@ -2,8 +2,10 @@ package trammel.planning.fabrication;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import trammel.engine.layout.Rails;
 import trammel.planning.plates.BoxingPlate;
+import trammel.planning.plates.PlateShape;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.welding.FilletWeld;
 import trammel.planning.welding.SkipSequence;
@@ -114,7 +116,12 @@ final class RailBoxing {
         stock.cut(
             name,
             1,
-            () -> BoxingPlate.even(name, stock.thicknessMm(), runMm, insideMm, WELD_GAP_MM),
+            new Supplier<PlateShape>() {
+              @Override
+              public PlateShape get() {
+                return BoxingPlate.even(name, stock.thicknessMm(), runMm, insideMm, WELD_GAP_MM);
+              }
+            },
             why));
     FilletWeld fillet = FilletWeld.ofLeg(Seam.legMm(stock.thicknessMm(), rails.wallMm()));
     plan.add(

@@ -28,6 +28,25 @@ public record Pricing(PriceTerms terms) {
    * @throws IllegalArgumentException when a cost is in another currency
    */
   public CostBuildUp price(List<CostLine> bought, HoursEstimate hours) {
+    return price(bought, hours, extraHours(hours));
+  }
+
+  /**
+   * Hours from the mean up to those that the terms want to be sure of; 0 if the terms cover what
+   * takes longer otherwise.
+   */
+  public double extraHours(HoursEstimate hours) {
+    return terms.contingency() instanceof Contingency.HoursToChance target
+        ? hours.contingencyHours(target.chance())
+        : 0;
+  }
+
+  /**
+   * The price of a job whose {@link #extraHours} are known already.
+   *
+   * @throws IllegalArgumentException when a cost is in another currency
+   */
+  public CostBuildUp price(List<CostLine> bought, HoursEstimate hours, double extraHours) {
     List<PriceLine> lines = new ArrayList<>();
     for (CostLine line : bought) {
       lines.add(marked(line));
@@ -42,7 +61,7 @@ public record Pricing(PriceTerms terms) {
     }
     addSupplies(lines, labour);
     addOverhead(lines, workHours);
-    addContingency(lines, labour, hours);
+    addContingency(lines, labour, extraHours);
     return new CostBuildUp(terms, lines);
   }
 
@@ -105,7 +124,7 @@ public record Pricing(PriceTerms terms) {
     }
   }
 
-  private void addContingency(List<PriceLine> lines, Money labour, HoursEstimate hours) {
+  private void addContingency(List<PriceLine> lines, Money labour, double extraHours) {
     if (terms.contingency() instanceof Contingency.PartOfLabour part) {
       lines.add(
           plain(
@@ -115,7 +134,7 @@ public record Pricing(PriceTerms terms) {
                   part.fraction(),
                   "a fixed part of labour for work that takes longer")));
     } else if (terms.contingency() instanceof Contingency.HoursToChance target) {
-      BigDecimal extra = billed(hours.contingencyHours(target.chance()));
+      BigDecimal extra = billed(extraHours);
       lines.add(
           plain(
               contingency(

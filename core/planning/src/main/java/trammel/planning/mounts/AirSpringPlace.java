@@ -58,7 +58,13 @@ public record AirSpringPlace(
    */
   public AirSpringFit smallest(List<AirSpring> springs) {
     List<AirSpring> sorted = new ArrayList<>(springs);
-    sorted.sort(Comparator.comparingDouble(AirSpring::outsideRadiusMm));
+    sorted.sort(
+        new Comparator<AirSpring>() {
+          @Override
+          public int compare(AirSpring a, AirSpring b) {
+            return Double.compare(a.outsideRadiusMm(), b.outsideRadiusMm());
+          }
+        });
     if (sorted.isEmpty()) {
       throw new UnworkableLayoutException(
           "the catalog has no air spring to choose from. Add one to the catalog.");
@@ -111,11 +117,12 @@ public record AirSpringPlace(
     Upright upright = new Upright(spring, seats);
     MountSearch<Upright.Seated> search =
         new MountSearch<>("air spring " + spring.key(), side, room, print);
-    Upright.Seated seated =
-        search
-            .find(closestMm, OptionalDouble.empty(), places, upright)
-            .orElseThrow(search::refusal);
-    return carrying(spring, seated);
+    Optional<Upright.Seated> seated =
+        search.find(closestMm, OptionalDouble.empty(), places, upright);
+    if (seated.isEmpty()) {
+      throw search.refusal();
+    }
+    return carrying(spring, seated.get());
   }
 
   private boolean isOnItsSide(double leftMm) {

@@ -2,6 +2,7 @@ package trammel.planning.mounts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
@@ -54,16 +55,13 @@ public final class AxleTravel {
     double sin = (leftMm - rightMm) / chassis.axle().trackMm();
     double rollRad = Math.asin(Math.max(-1, Math.min(1, sin)));
     boolean corner = left % (STATIONS - 1) == 0 && right % (STATIONS - 1) == 0;
-    solver
-        .solve((leftMm + rightMm) / 2, rollRad)
-        .found()
-        .ifPresent(
-            pose -> {
-              placements.add(pose.placement());
-              if (corner) {
-                corners.add(pose);
-              }
-            });
+    Optional<AxlePose> pose = solver.solve((leftMm + rightMm) / 2, rollRad).found();
+    if (pose.isPresent()) {
+      placements.add(pose.get().placement());
+      if (corner) {
+        corners.add(pose.get());
+      }
+    }
   }
 
   private double wheelMm(int station) {
@@ -71,31 +69,29 @@ public final class AxleTravel {
     return -droopMm + station / (STATIONS - 1.0) * (chassis.travel().bumpMm() + droopMm);
   }
 
+  /** Where a point of the axle, given at ride, and its twin on the other side go. */
+  public AxlePath path(Point3 axle) {
+    List<Point3> places = new ArrayList<>(2 * placements.size());
+    Point3 twin = axle.mirrored();
+    for (Placement placement : placements) {
+      places.add(placement.move(axle));
+      // Mirrored back, so that both are held against one point of the frame.
+      places.add(placement.move(twin).mirrored());
+    }
+    return new AxlePath(places);
+  }
+
   /**
    * The least distance of a point of the frame from a point of the axle, given at ride, and of
    * their twins on the other side (mm).
    */
   public double shortestMm(Point3 frame, Point3 axle) {
-    double least = Double.POSITIVE_INFINITY;
-    Point3 otherFrame = frame.mirrored();
-    Point3 otherAxle = axle.mirrored();
-    for (Placement placement : placements) {
-      least = Math.min(least, frame.distanceMm(placement.move(axle)));
-      least = Math.min(least, otherFrame.distanceMm(placement.move(otherAxle)));
-    }
-    return least;
+    return path(axle).shortestMm(frame);
   }
 
   /** The greatest distance of the same (mm). */
   public double longestMm(Point3 frame, Point3 axle) {
-    double most = 0;
-    Point3 otherFrame = frame.mirrored();
-    Point3 otherAxle = axle.mirrored();
-    for (Placement placement : placements) {
-      most = Math.max(most, frame.distanceMm(placement.move(axle)));
-      most = Math.max(most, otherFrame.distanceMm(placement.move(otherAxle)));
-    }
-    return most;
+    return path(axle).longestMm(frame);
   }
 
   /** Compression of a spring between two points per travel of the wheels in heave, at ride. */

@@ -3,6 +3,7 @@ package trammel.planning.mounts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
@@ -169,7 +170,12 @@ final class MountRoom {
         return Optional.of(
             new TightSpot(
                 blocker.body().name(),
-                () -> leastMm(blocker.body(), leftBody, rightBody),
+                new DoubleSupplier() {
+                  @Override
+                  public double getAsDouble() {
+                    return leastMm(blocker.body(), leftBody, rightBody);
+                  }
+                },
                 blocker.airMm()));
       }
     }
@@ -191,7 +197,12 @@ final class MountRoom {
         return Optional.of(
             new TightSpot(
                 blocker.body().name() + " with its bracket on the axle",
-                () -> leastMm(blocker.body(), leftBody, rightBody),
+                new DoubleSupplier() {
+                  @Override
+                  public double getAsDouble() {
+                    return leastMm(blocker.body(), leftBody, rightBody);
+                  }
+                },
                 MountPractice.WELD_ROOM_MM));
       }
     }
@@ -208,8 +219,7 @@ final class MountRoom {
   private boolean isTight(Body blocker, Body left, Body right, double airMm) {
     for (AxlePose pose : travel.corners()) {
       trammel.engine.clearance.Shape other = blocker.at(pose);
-      if (Gap.between(left.at(pose), other).gapMm() < airMm
-          || Gap.between(right.at(pose), other).gapMm() < airMm) {
+      if (Gap.isCloser(left.at(pose), other, airMm) || Gap.isCloser(right.at(pose), other, airMm)) {
         return true;
       }
     }

@@ -28,7 +28,13 @@ final class ShockChoice {
    */
   ShockChoice(List<Shock> shocks, double leanRad, AxleTravel travel, QuantityPrinter print) {
     List<Shock> sorted = new ArrayList<>(shocks);
-    sorted.sort(Comparator.comparingDouble(Shock::closedMm));
+    sorted.sort(
+        new Comparator<Shock>() {
+          @Override
+          public int compare(Shock a, Shock b) {
+            return Double.compare(a.closedMm(), b.closedMm());
+          }
+        });
     this.shocks = sorted;
     this.upward = new Vector3(0, -Math.sin(leanRad), Math.cos(leanRad));
     this.travel = travel;
@@ -41,22 +47,23 @@ final class ShockChoice {
    * @throws UnworkableLayoutException if none has travel enough
    */
   ShockFit at(Point3 axle) {
+    AxlePath path = travel.path(axle);
     for (Shock shock : shocks) {
-      ShockFit fit = fit(shock, axle);
+      ShockFit fit = fit(shock, axle, path);
       if (Math.min(fit.leftInBumpMm(), fit.leftInDroopMm())
           >= MountPractice.SHOCK_RESERVE_MM - ROUNDING_MM) {
         return fit;
       }
     }
-    throw tooShort(axle);
+    throw tooShort(axle, path);
   }
 
-  private ShockFit fit(Shock shock, Point3 axle) {
+  private ShockFit fit(Shock shock, Point3 axle, AxlePath path) {
     double lengthMm = (shock.closedMm() + shock.openMm()) / 2;
     for (int i = 0; i < ROUNDS; i++) {
       Point3 frame = axle.plus(upward.scaled(lengthMm));
-      double shortestMm = travel.shortestMm(frame, axle);
-      double longestMm = travel.longestMm(frame, axle);
+      double shortestMm = path.shortestMm(frame);
+      double longestMm = path.longestMm(frame);
       lengthMm += (shock.closedMm() + shock.openMm() - shortestMm - longestMm) / 2;
     }
     Point3 frame = axle.plus(upward.scaled(lengthMm));
@@ -64,20 +71,20 @@ final class ShockChoice {
         shock,
         frame,
         axle,
-        travel.shortestMm(frame, axle) - shock.closedMm(),
-        shock.openMm() - travel.longestMm(frame, axle));
+        path.shortestMm(frame) - shock.closedMm(),
+        shock.openMm() - path.longestMm(frame));
   }
 
-  private UnworkableLayoutException tooShort(Point3 axle) {
+  private UnworkableLayoutException tooShort(Point3 axle, AxlePath path) {
     Shock longest = shocks.get(0);
     for (Shock shock : shocks) {
       if (shock.openMm() - shock.closedMm() > longest.openMm() - longest.closedMm()) {
         longest = shock;
       }
     }
-    ShockFit fit = fit(longest, axle);
-    double shortestMm = travel.shortestMm(fit.frame(), axle);
-    double longestMm = travel.longestMm(fit.frame(), axle);
+    ShockFit fit = fit(longest, axle, path);
+    double shortestMm = path.shortestMm(fit.frame());
+    double longestMm = path.longestMm(fit.frame());
     double neededMm = longestMm - shortestMm + 2 * MountPractice.SHOCK_RESERVE_MM;
     return new UnworkableLayoutException(
         (shocks.size() == 1 ? "shock " : "the shock with the longest stroke, ")

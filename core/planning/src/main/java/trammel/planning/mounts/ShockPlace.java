@@ -75,9 +75,12 @@ public record ShockPlace(
             ALONG_STEP_MM);
     ShockChoice choice = new ShockChoice(shocks, leanRad, travel, print);
     MountSearch<ShockFit> search = new MountSearch<>(what, side, room, print);
-    return search
-        .find(closestMm(), distanceMm, places, new Leaning(choice, halfMm))
-        .orElseThrow(search::refusal);
+    Optional<ShockFit> found =
+        search.find(closestMm(), distanceMm, places, new Leaning(choice, halfMm));
+    if (found.isEmpty()) {
+      throw search.refusal();
+    }
+    return found.get();
   }
 
   /** Where the outside just keeps its air to the axle tube. */

@@ -12,6 +12,14 @@ import java.util.function.DoubleSupplier;
 record TightSpot(String what, DoubleSupplier leastMm, double neededMm) {
 
   TightSpot(String what, double foundMm, double neededMm) {
-    this(what, () -> foundMm, neededMm);
+    this(
+        what,
+        new DoubleSupplier() {
+          @Override
+          public double getAsDouble() {
+            return foundMm;
+          }
+        },
+        neededMm);
   }
 }

@@ -72,9 +72,12 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
   /** Least of sign times the edge, by a fine scan and a golden-section search about its best. */
   private double extremeMm(double sign) {
     int best = 0;
+    double scannedMm = edgeMm(stepRad(0));
     for (int i = 1; i < STEPS; i++) {
-      if (sign * edgeMm(stepRad(i)) < sign * edgeMm(stepRad(best))) {
+      double hereMm = edgeMm(stepRad(i));
+      if (sign * hereMm < sign * scannedMm) {
         best = i;
+        scannedMm = hereMm;
       }
     }
     double golden = (Math.sqrt(5.0) - 1.0) / 2.0;
@@ -90,7 +93,6 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
       }
     }
     double foundMm = edgeMm((low + high) / 2.0);
-    double scannedMm = edgeMm(stepRad(best));
     return sign * foundMm < sign * scannedMm ? foundMm : scannedMm;
   }
 

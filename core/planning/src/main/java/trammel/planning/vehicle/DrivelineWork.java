@@ -39,7 +39,9 @@ final class DrivelineWork {
 
   void addTo(WorkPlan.Builder plan, Optional<Driveline> asFound) {
     StringBuilder why = new StringBuilder();
-    asFound.ifPresent(found -> appendLength(why, found));
+    if (asFound.isPresent()) {
+      appendLength(why, asFound.get());
+    }
     appendSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
     appendSlip(
         why, driveline.slipEngagementMm(), least("slip-engagement", USUAL_ENGAGEMENT_MM), false);

@@ -182,10 +182,8 @@ final class ObstacleWork {
     if (atRideMm - least.gap().gapMm() < SAME_GAP_MM) {
       return " at ride already";
     }
-    return analysis
-        .poseAt(least.heaveMm(), least.rollRad())
-        .map(pose -> ", " + analysis.describe(pose))
-        .orElse("");
+    Optional<AxlePose> pose = analysis.poseAt(least.heaveMm(), least.rollRad());
+    return pose.isPresent() ? ", " + analysis.describe(pose.get()) : "";
   }
 
   private String tankNearWeld() {

@@ -2,6 +2,7 @@ package trammel.planning.cutting.bars;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import trammel.planning.cutting.Deadline;
 
@@ -41,10 +42,14 @@ final class PatternEnumeration {
     }
     Arrays.sort(
         order,
-        (a, b) ->
-            Double.compare(
+        new Comparator<Integer>() {
+          @Override
+          public int compare(Integer a, Integer b) {
+            return Double.compare(
                 (double) relaxation.worth[b] / model.size[b],
-                (double) relaxation.worth[a] / model.size[a]));
+                (double) relaxation.worth[a] / model.size[a]);
+          }
+        });
     kind = new int[n];
     worth = new long[n];
     size = new long[n];

@@ -1,6 +1,7 @@
 package trammel.planning.cutting.sheets;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Random;
 
 /** What a search varies: the order in which parts are tried, and small choices for each. */
@@ -55,7 +56,14 @@ final class Arrangement {
       key[t] = Math.max(0, worth[t]) / Math.pow(model.area(t), power) * chance;
       order[t] = t;
     }
-    Arrays.sort(order, (a, b) -> Double.compare(key[b], key[a]));
+    Arrays.sort(
+        order,
+        new Comparator<Integer>() {
+          @Override
+          public int compare(Integer a, Integer b) {
+            return Double.compare(key[b], key[a]);
+          }
+        });
     Arrangement arrangement = new Arrangement(new int[n], new boolean[n], new boolean[n]);
     for (int i = 0; i < n; i++) {
       arrangement.order[i] = order[i];

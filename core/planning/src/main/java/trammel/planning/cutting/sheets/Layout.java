@@ -49,6 +49,14 @@ final class Layout {
     return copy;
   }
 
+  void takeFrom(Layout other) {
+    type = Arrays.copyOf(other.type, other.type.length);
+    x = Arrays.copyOf(other.x, other.x.length);
+    y = Arrays.copyOf(other.y, other.y.length);
+    turned = Arrays.copyOf(other.turned, other.turned.length);
+    parts = other.parts;
+  }
+
   /** Upper edge of the highest part. */
   int top(SheetModel model) {
     int top = 0;

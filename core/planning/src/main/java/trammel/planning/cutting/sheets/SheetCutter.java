@@ -3,6 +3,7 @@ package trammel.planning.cutting.sheets;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,13 @@ public final class SheetCutter {
    * @param looks how often the search asks whether to stop; some hundreds do for a shop's job
    */
   public static SheetCutter withEffort(long looks) {
-    return new SheetCutter(() -> Deadline.afterLooks(looks));
+    return new SheetCutter(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.afterLooks(looks);
+          }
+        });
   }
 
   /**
@@ -174,9 +181,17 @@ public final class SheetCutter {
     /** Quick plans from every order of the parts, until one meets the bound. */
     private void firstPlans() {
       for (int measure = 0; measure < Arrangement.MEASURES; measure++) {
+        Arrangement arrangement = Arrangement.sorted(model, measure);
+        if (isAlike(arrangement, measure)) {
+          continue;
+        }
+        SheetFill[] known = new SheetFill[fills.length];
+        for (int f = 0; f < fills.length; f++) {
+          known[f] = new RememberedFill(fills[f], arrangement);
+        }
         for (double weight : WEIGHTS) {
-          for (SheetFill fill : fills) {
-            offer(quick(fill, Arrangement.sorted(model, measure), weight));
+          for (SheetFill fill : known) {
+            offer(quick(fill, arrangement, weight));
             if (best != null && ladder == null) {
               bound();
             }
@@ -186,6 +201,16 @@ public final class SheetCutter {
           }
         }
       }
+    }
+
+    /** Whether a measure before this one brought the parts into the same order. */
+    private boolean isAlike(Arrangement arrangement, int measure) {
+      for (int earlier = 0; earlier < measure; earlier++) {
+        if (Arrays.equals(Arrangement.sorted(model, earlier).order, arrangement.order)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private boolean remember(int sheet, Layout layout, int most) {
@@ -400,7 +425,13 @@ public final class SheetCutter {
         sets.addAll(SheetTrials.setsAt(model, price, needed, MOST_SETS - sets.size()));
         price = ladder.below(price);
       }
-      sets.sort(Comparator.comparingLong(this::area).reversed());
+      sets.sort(
+          new Comparator<int[]>() {
+            @Override
+            public int compare(int[] a, int[] b) {
+              return Long.compare(area(b), area(a));
+            }
+          });
       List<SheetTrials> trials = new ArrayList<>();
       for (int[] set : sets) {
         trials.add(new SheetTrials(model, fills, random, set));

@@ -5,6 +5,10 @@ import java.util.Random;
 /** Pushes the parts of one sheet together at its foot, so that the rest is one rectangle. */
 final class SheetTidier {
   private static final int TRIALS = 250;
+
+  /** Trials in a row without a lower top after which none is looked for. */
+  private static final int PATIENCE = 100;
+
   private static final long SEED = 20_260_103L;
 
   private final SheetModel model;
@@ -27,7 +31,9 @@ final class SheetTidier {
     int bestTop = layout.top(model);
     int currentTop = Integer.MAX_VALUE;
     Layout result = new Layout();
-    for (int i = 0; i < TRIALS; i++) {
+    int since = 0;
+    for (int i = 0; i < TRIALS && since < PATIENCE; i++) {
+      since++;
       int[] remaining = counts.clone();
       fill.fill(model.sheetWidth[sheet], model.sheetHeight[sheet], trial, remaining, result);
       if (result.parts == layout.parts) {
@@ -39,6 +45,7 @@ final class SheetTidier {
         if (top < bestTop) {
           bestTop = top;
           best = result.copy();
+          since = 0;
         }
       }
       trial.takeFrom(current);

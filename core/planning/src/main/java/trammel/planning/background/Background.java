@@ -1,12 +1,12 @@
-package trammel.app.desk;
+package trammel.planning.background;
 
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
 /**
- * Work done on the other core while the command goes on. A short command waits for nothing else, so
- * what does not depend on each other runs side by side.
+ * Work done on another core while the caller goes on. Whoever asks for a quote waits for nothing
+ * else, so what does not depend on each other runs side by side.
  *
  * @param <T> what it yields
  */

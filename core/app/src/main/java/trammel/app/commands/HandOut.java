@@ -18,6 +18,7 @@ import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.job.JobDocument;
 import trammel.planning.order.MaterialOrder;
+import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
@@ -32,7 +33,8 @@ final class HandOut {
     Draft draft = estimate.draft();
     UnitSystem units = bench.shown(draft.job());
     QuantityPrinter printer = new QuantityPrinter(units);
-    MaterialOrder order = new Ordering(bench.catalog(), printer).order(List.of(estimate));
+    MaterialOrder order =
+        new Ordering(bench.catalog(), printer).order(List.of(OrderedJob.of(estimate)));
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
     FileSet files = new FileSet();
     new JobDocuments(estimate, analysis, bench.catalog().shop().name(), units)

@@ -21,6 +21,7 @@ import trammel.planning.money.CostBuildUp;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.Money;
 import trammel.planning.money.PriceLine;
+import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;
@@ -92,6 +93,7 @@ public final class JobDocuments {
     putTotals(page);
     page.put("classes", groups());
     page.put("deposit", price.deposit().text());
+    page.put("progress", progress(price));
     page.put("balance", price.balance().text());
     int days = price.terms().validDays();
     page.put("validDays", days);
@@ -217,6 +219,17 @@ public final class JobDocuments {
     return DecimalText.fixed(hours, 1);
   }
 
+  private static List<Object> progress(CostBuildUp price) {
+    List<Object> rows = new ArrayList<>();
+    for (int i = 0; i < price.terms().progress().size(); i++) {
+      rows.add(
+          Map.of(
+              "when", price.terms().progress().get(i).when(),
+              "amount", price.progress().get(i).text()));
+    }
+    return rows;
+  }
+
   Page order(MaterialOrder order) {
     Page page = page("order", "Material order", "for");
     List<Object> suppliers = new ArrayList<>();
@@ -230,9 +243,22 @@ public final class JobDocuments {
                 "title", line.title(),
                 "amount", line.amount().text()));
       }
+      for (Charge charge : supplier.charges()) {
+        lines.add(
+            Map.of(
+                "quantity",
+                "",
+                "unit",
+                "",
+                "title",
+                charge.title(),
+                "amount",
+                charge.amount().text()));
+      }
       suppliers.add(
           Map.of(
               "supplier", supplier.supplier(),
+              "remarks", supplier.remarks(),
               "lead", Counts.of(supplier.leadDays(), "working day"),
               "lines", lines,
               "total", supplier.total().text()));

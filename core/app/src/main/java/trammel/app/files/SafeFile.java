@@ -42,6 +42,7 @@ public final class SafeFile {
     forgetDead(file);
     try {
       force(part, content);
+      keepPermissions(file, part);
       move(part, file);
     } catch (IOException refused) {
       forget(part);
@@ -70,11 +71,29 @@ public final class SafeFile {
     }
   }
 
+  private static void keepPermissions(Path file, Path part) throws IOException {
+    if (Files.exists(file)
+        && file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(file));
+    }
+  }
+
   static void move(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException unsupported) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+    forceFolder(to.toAbsolutePath().getParent());
+  }
+
+  /** A moved file's name is on the disk when its folder is; some systems refuse to force that. */
+  private static void forceFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException notOnThisSystem) {
+      // The content is on the disk all the same; a power cut may bring back the old file, whole.
+      return;
     }
   }
 

@@ -15,13 +15,10 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
 import trammel.app.commandline.Version;
-import trammel.planning.document.BadInputException;
-import trammel.planning.extension.UnworkableLayoutException;
+import trammel.app.desk.Refusal;
 
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */
 final class Invocation {
-  private static final String OWN_PACKAGES = "trammel.";
-
   private final CommandTable commands;
   private final Screen screen;
 
@@ -133,26 +130,14 @@ final class Invocation {
   }
 
   private ExitCode judge(Throwable thrown, List<String> arguments) {
-    if (thrown instanceof BadInputException
-        || thrown instanceof UnworkableLayoutException
-        || thrown instanceof IllegalArgumentException && isRefusal(thrown)) {
-      return tell(ExitCode.BAD_INPUT, thrown.getMessage());
+    Optional<String> refusal = Refusal.message(thrown);
+    if (refusal.isPresent()) {
+      return tell(ExitCode.BAD_INPUT, refusal.get());
     }
     if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
       return tell(ExitCode.FAULT, "Cannot read or write a file: " + thrown.getMessage());
     }
     return fault(thrown, arguments);
-  }
-
-  /**
-   * Trammel's own types refuse impossible values with a message written for the user. The same
-   * exception out of a library or the JDK is a fault: its message was written for a programmer.
-   */
-  private static boolean isRefusal(Throwable thrown) {
-    StackTraceElement[] frames = thrown.getStackTrace();
-    return thrown.getMessage() != null
-        && frames.length > 0
-        && frames[0].getClassName().startsWith(OWN_PACKAGES);
   }
 
   private ExitCode fault(Throwable fault, List<String> arguments) {

@@ -13,6 +13,7 @@ import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
 import trammel.app.commands.QuoteCommand;
+import trammel.app.commands.StartCommand;
 import trammel.app.commands.TackedCommand;
 import trammel.app.commands.TravelCommand;
 
@@ -20,6 +21,7 @@ import trammel.app.commands.TravelCommand;
 final class TrammelCommands implements CommandTable {
   private static final List<Entry> ENTRIES =
       List.of(
+          new Entry("start", "Asks for the measurements of a job and writes its file."),
           new Entry("layouts", "The linkages and springs that are installed, with their options."),
           new Entry("check", "The layout of a job and every check, worst first."),
           new Entry("travel", "The curves of a job through heave and roll."),
@@ -43,6 +45,7 @@ final class TrammelCommands implements CommandTable {
   public Command create(String name) {
     // A switch, not a map of constructors: it loads no class before its branch is taken.
     return switch (name) {
+      case "start" -> new StartCommand();
       case "layouts" -> new LayoutsCommand();
       case "check" -> new CheckCommand();
       case "travel" -> new TravelCommand();

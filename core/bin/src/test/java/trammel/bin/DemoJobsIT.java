@@ -134,6 +134,10 @@ class DemoJobsIT {
           sheets = sheets.add(whole(line.amount("quantity")));
         }
       }
+      assertEquals(0, sum.compareTo(supplier.amount("goods")), supplier.text("supplier"));
+      for (Tree charge : supplier.list("charges")) {
+        sum = sum.add(charge.amount("amount"));
+      }
       assertEquals(0, sum.compareTo(supplier.amount("total")), supplier.text("supplier"));
     }
     int planned = 0;
@@ -204,7 +208,11 @@ class DemoJobsIT {
     Tree compared = copy.json(STOP, "compare", copy.demoJob("pickup"));
     List<Tree> variants = compared.list("variants");
     assertEquals(
-        List.of("mounting inboard", "mounting outboard"),
+        List.of(
+            "spring air-spring, mounting inboard",
+            "spring air-spring, mounting outboard",
+            "spring coil-spring, mounting inboard",
+            "spring coil-spring, mounting outboard"),
         variants.stream().map(variant -> variant.text("variant")).toList());
     Tree inboard = variants.get(0);
     Tree outboard = variants.get(1);

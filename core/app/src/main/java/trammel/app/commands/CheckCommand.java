@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +11,6 @@ import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.CheckJson;
-import trammel.app.json.Json;
 import trammel.app.json.LayoutJson;
 import trammel.app.json.UncertaintyJson;
 import trammel.app.text.Amounts;
@@ -31,8 +29,7 @@ public final class CheckCommand implements Command {
   public Syntax syntax() {
     return UncertaintyOptions.addTo(
         CommonOptions.addTo(
-            Syntax.of("Shows the layout of a job and every check, worst first.")
-                .argument("JOB", "The job file, JSON or YAML.")));
+            JobRun.addTo(Syntax.of("Shows the layout of a job and every check, worst first."))));
   }
 
   @Override
@@ -40,11 +37,21 @@ public final class CheckCommand implements Command {
     CommonOptions options = CommonOptions.of(arguments);
     UncertaintyOptions uncertainty = UncertaintyOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
+    return JobRun.run(
+        arguments,
+        screen,
+        bench,
+        options.json(),
+        (draft, folder) -> result(draft, bench, uncertainty, options.json()));
+  }
+
+  private static JobResult result(
+      Draft draft, Workbench bench, UncertaintyOptions uncertainty, boolean asJson) {
     List<CheckResult> results = draft.judge().judge(draft.layout());
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
-    if (options.json()) {
-      Map<String, Object> json = new LinkedHashMap<>();
+    Map<String, Object> json = new LinkedHashMap<>();
+    StringBuilder text = new StringBuilder();
+    if (asJson) {
       json.put("job", draft.job().header().number());
       json.put("layout", LayoutJson.of(analysis));
       json.put("checks", CheckJson.of(draft, results));
@@ -52,17 +59,17 @@ public final class CheckCommand implements Command {
           .study(draft)
           .ifPresent(result -> json.put("uncertainty", UncertaintyJson.of(result)));
       json.put("caution", Cautions.SCREENING);
-      screen.out().println(Json.text(json));
     } else {
       Amounts amounts = new Amounts(bench.shown(draft.job()));
-      screen.out().print(JobHeading.text(draft));
-      screen.out().println(new LayoutText(analysis, amounts).text());
-      screen.out().println(new CheckText(draft, amounts).text(results));
+      text.append(JobHeading.text(draft));
+      text.append(new LayoutText(analysis, amounts).text()).append('\n');
+      text.append(new CheckText(draft, amounts).text(results)).append('\n');
       uncertainty
           .study(draft)
-          .ifPresent(result -> screen.out().println(new UncertaintyText(amounts).text(result)));
-      screen.out().print(Cautions.text());
+          .ifPresent(result -> text.append(new UncertaintyText(amounts).text(result)).append('\n'));
+      text.append(Cautions.text());
     }
-    return Verdicts.exitCode(results);
+    return new JobResult(
+        text.toString(), json, Verdicts.exitCode(results), Verdicts.figures(results));
   }
 }

@@ -24,6 +24,7 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.LearnedHours;
 import trammel.planning.learning.QuoteRecord;
+import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.planning.quantity.QuantityPrinter;
 
@@ -56,7 +57,7 @@ public final class CloseCommand implements Command {
         new ActualsFile(
             standard.hours().lines(),
             quoted.hours().lines(),
-            new Ordering(bench.catalog(), printer).order(List.of(quoted)));
+            new Ordering(bench.catalog(), printer).order(List.of(OrderedJob.of(quoted))));
     Optional<String> filled = arguments.optionalArgument("ACTUALS");
     if (filled.isEmpty()) {
       writeForm(arguments, screen, actuals);

@@ -57,6 +57,11 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
     throw CommandFailure.badInput(UNITS + " was given '" + word.get() + "'; give us or metric.");
   }
 
+  /** Whether {@code --out} was given. */
+  static boolean asksForFiles(Arguments arguments) {
+    return arguments.value(OUT).isPresent();
+  }
+
   /**
    * The folder that {@code --out} names, made if it was not there; empty if no files are wanted.
    *

@@ -1,8 +1,8 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
@@ -12,27 +12,26 @@ import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.CompareJson;
-import trammel.app.json.Json;
 import trammel.app.text.Amounts;
 import trammel.app.text.CompareText;
 import trammel.planning.compare.Variant;
 import trammel.planning.draft.Draft;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.job.JobDocument;
+import trammel.planning.job.Job;
+import trammel.planning.money.Money;
 
 /** Sets variants of a job side by side and explains the difference. */
 public final class CompareCommand implements Command {
   private static final String VARY = "--vary";
-  private static final String USUAL = "chosen.linkage_options.mounting=inboard,outboard";
-  private static final int MOST_VARIANTS = 64;
 
   @Override
   public Syntax syntax() {
     return CommonOptions.addTo(
-        Syntax.of(
-                "Sets variants of a job side by side, with the lines that make the difference."
-                    + " Without --vary, inboard against outboard mounting.")
-            .argument("JOB", "The job file, JSON or YAML.")
+        JobRun.addTo(
+                Syntax.of(
+                    "Sets variants of a job side by side, with the lines that make the difference."
+                        + " Without --vary, every installed spring by every mounting of the"
+                        + " linkage."))
             .repeatableOption(
                 VARY,
                 "FIELD=A,B",
@@ -43,14 +42,37 @@ public final class CompareCommand implements Command {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    JobDocument document = bench.load(Path.of(arguments.argument("JOB")));
     List<String> vary = arguments.values(VARY);
-    List<Varied> varied = List.of(new Varied("", document));
-    for (String field : vary.isEmpty() ? List.of(USUAL) : vary) {
-      varied = each(varied, field);
-    }
-    List<Variant> variants = new ArrayList<>(varied.size());
-    for (Varied one : varied) {
+    return JobRun.run(
+        arguments,
+        screen,
+        bench,
+        options.json(),
+        (draft, folder) -> result(draft, vary, bench, screen, options.json()));
+  }
+
+  private static JobResult result(
+      Draft own, List<String> vary, Workbench bench, Screen screen, boolean asJson) {
+    List<Variant> variants = variants(own.job(), vary, bench, screen);
+    Amounts amounts = new Amounts(bench.shown(own.job()));
+    String text =
+        asJson
+            ? ""
+            : JobHeading.text(variants.get(0).estimate().draft())
+                + new CompareText(amounts).text(variants);
+    return new JobResult(
+        text, asJson ? CompareJson.of(variants) : Map.of(), exitCode(variants), figures(variants));
+  }
+
+  private static List<Variant> variants(
+      Job job, List<String> vary, Workbench bench, Screen screen) {
+    List<Variation> variations =
+        vary.isEmpty()
+            ? Variation.usual(
+                job.source(), job.chosen(), bench.extensions().extensions(), bench.catalog())
+            : Variation.of(job.source(), vary);
+    List<Variant> variants = new ArrayList<>(variations.size());
+    for (Variation one : variations) {
       try {
         Draft draft = bench.draft(one.document());
         variants.add(
@@ -63,48 +85,21 @@ public final class CompareCommand implements Command {
       throw CommandFailure.badInput(
           "None of the variants fits the vehicle; the reasons are above. Vary something else.");
     }
-    if (options.json()) {
-      screen.out().println(Json.text(CompareJson.of(variants)));
-    } else {
-      Amounts amounts = new Amounts(bench.shown(variants.get(0).estimate().draft().job()));
-      screen.out().print(JobHeading.text(variants.get(0).estimate().draft()));
-      screen.out().print(new CompareText(amounts).text(variants));
-    }
-    return exitCode(variants);
+    return variants;
   }
 
-  private record Varied(String label, JobDocument document) {}
-
-  private static List<Varied> each(List<Varied> before, String field) {
-    int equals = field.indexOf('=');
-    if (equals <= 0 || equals == field.length() - 1) {
-      throw CommandFailure.badInput(
-          VARY
-              + " was given '"
-              + field
-              + "'; it takes a field and its values, such as "
-              + USUAL
-              + ".");
+  private static List<JobFigure> figures(List<Variant> variants) {
+    Money least = variants.get(0).estimate().price().total();
+    Money most = least;
+    for (Variant variant : variants) {
+      Money total = variant.estimate().price().total();
+      least = total.compareTo(least) < 0 ? total : least;
+      most = total.compareTo(most) > 0 ? total : most;
     }
-    String path = field.substring(0, equals);
-    String name = path.substring(path.lastIndexOf('.') + 1);
-    List<Varied> after = new ArrayList<>();
-    for (Varied one : before) {
-      for (String value : field.substring(equals + 1).split(",")) {
-        String label = (one.label().isEmpty() ? "" : one.label() + ", ") + name + " " + value;
-        after.add(new Varied(label, one.document().withValue(path, value.strip())));
-      }
-    }
-    if (after.size() > MOST_VARIANTS) {
-      throw CommandFailure.badInput(
-          VARY
-              + " asks for "
-              + after.size()
-              + " variants; at most "
-              + MOST_VARIANTS
-              + " can be compared at once. Vary fewer fields.");
-    }
-    return after;
+    return List.of(
+        JobFigure.count("variants", "variants", variants.size()),
+        JobFigure.money("cheapest", "least_total", least),
+        JobFigure.money("dearest", "most_total", most));
   }
 
   private static ExitCode exitCode(List<Variant> variants) {

@@ -1,17 +1,24 @@
 package trammel.app.commands;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
+import trammel.app.desk.Refusal;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileLock;
+import trammel.app.files.FileSet;
+import trammel.app.handout.OrderFiles;
 import trammel.app.json.Json;
 import trammel.app.json.OrderJson;
 import trammel.app.rack.RackFile;
@@ -19,60 +26,171 @@ import trammel.app.text.Amounts;
 import trammel.app.text.OrderText;
 import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
-import trammel.planning.estimate.Estimate;
 import trammel.planning.order.MaterialOrder;
+import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** Makes one material order a supplier over one or many jobs. */
 public final class OrderCommand implements Command {
-  private static final int MOST_JOBS = 500;
   private static final String RACK = "--rack";
+  private static final String DRY_RUN = "--dry-run";
+  private static final String DATE = "--date";
 
   @Override
   public Syntax syntax() {
-    return CommonOptions.addTo(
-        Syntax.of(
-                "Makes one material order a supplier; several jobs are cut and bought together."
-                    + " With --rack, what is on hand is used first, and the file is written anew:"
-                    + " what was taken is gone, useful offcuts are on it.")
-            .arguments("JOB", 1, MOST_JOBS, "The job files, JSON or YAML.")
-            .option(RACK, "FILE", "Stock on hand, comma-separated values."));
+    return CommonOptions.addWithOutTo(
+        JobRun.addTo(
+                Syntax.of(
+                    "Makes one material order a supplier; several jobs are cut and bought together."
+                        + " With --out it writes a CSV, a JSON and a sheet to print a supplier."))
+            .option(
+                RACK,
+                "FILE",
+                "Use the stock on hand of this file first, and rewrite it: what is used is taken"
+                    + " off, useful offcuts are put on.")
+            .flag(DRY_RUN, "Show what would be taken off and put on the rack; leave its file.")
+            .option(
+                DATE,
+                "DAY",
+                "Day on which the order is placed, such as 2026-12-01; without it, the date of the"
+                    + " latest job."));
   }
 
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
+    Optional<LocalDate> date = date(arguments);
+    boolean dryRun = arguments.has(DRY_RUN);
+    if (dryRun && arguments.value(RACK).isEmpty()) {
+      throw CommandFailure.badInput(DRY_RUN + " goes with " + RACK + "; give both or neither.");
+    }
+    arguments.value(RACK).ifPresent(OrderCommand::requireRack);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    List<Estimate> estimates = new ArrayList<>();
-    List<CheckResult> results = new ArrayList<>();
-    for (String file : arguments.arguments("JOB")) {
-      Draft draft = bench.draft(Path.of(file));
-      results.addAll(draft.judge().judge(draft.layout()));
-      estimates.add(bench.estimate(draft));
-    }
-    Amounts amounts = new Amounts(bench.shown(estimates.get(0).draft().job()));
-    MaterialOrder order = order(arguments, bench, estimates, amounts);
-    if (options.json()) {
-      screen.out().println(Json.text(OrderJson.of(estimates, order)));
+    Jobs jobs = read(JobRun.files(arguments), bench, screen);
+    QuantityPrinter printer = new Amounts(bench.shown(jobs.drafts.get(0).job())).printer();
+    Ordering ordering = new Ordering(bench.catalog(), printer);
+    LocalDate placed = date.orElse(jobs.latest());
+    boolean writes = !dryRun && !jobs.leftOut;
+    Optional<Path> out = jobs.leftOut ? Optional.empty() : CommonOptions.outFolder(arguments);
+    MaterialOrder order;
+    if (arguments.value(RACK).isPresent()) {
+      Path path = Path.of(arguments.value(RACK).get());
+      try (FileLock lock = FileLock.of(path)) {
+        RackFile rack = new RackFile(path, bench.catalog(), printer.system());
+        order = ordering.order(jobs.ordered, rack.read());
+        write(jobs, order, placed, out, screen);
+        if (writes) {
+          rack.write(order.rack().rack());
+          screen.err().println("Rewrote " + path);
+        }
+      }
     } else {
-      screen.out().print(OrderText.text(estimates, order));
+      order = ordering.order(jobs.ordered);
+      write(jobs, order, placed, out, screen);
     }
-    return Verdicts.exitCode(results);
+    if (options.json()) {
+      screen.out().println(Json.text(OrderJson.of(jobs.numbers(), order, placed)));
+    } else {
+      screen.out().print(OrderText.text(jobs.numbers(), order, placed));
+    }
+    if (jobs.leftOut) {
+      screen.err().println("A job was left out, so no file was written and no rack changed.");
+      return ExitCode.BAD_INPUT;
+    }
+    return Verdicts.exitCode(jobs.checks);
   }
 
-  private static MaterialOrder order(
-      Arguments arguments, Workbench bench, List<Estimate> estimates, Amounts amounts) {
-    Ordering ordering = new Ordering(bench.catalog(), amounts.printer());
-    Optional<String> rack = arguments.value(RACK);
-    if (rack.isEmpty()) {
-      return ordering.order(estimates);
+  /** Told before any job is worked out, and before a lock is put beside nothing. */
+  private static void requireRack(String file) {
+    if (!Files.isRegularFile(Path.of(file))) {
+      throw CommandFailure.badInput(
+          RACK
+              + " was given "
+              + file
+              + ", which is no file; give the shop's rack file, or start one that holds only the"
+              + " line kind,item,name,length,width,quantity.");
     }
-    Path path = Path.of(rack.get());
-    try (FileLock lock = FileLock.of(path)) {
-      RackFile file = new RackFile(path, bench.catalog(), amounts.printer().system());
-      MaterialOrder order = ordering.order(estimates, file.read());
-      file.write(order.rack().rack());
-      return order;
+  }
+
+  private static final class Jobs {
+    final List<Draft> drafts = new ArrayList<>();
+    final List<OrderedJob> ordered = new ArrayList<>();
+    final List<CheckResult> checks = new ArrayList<>();
+    boolean leftOut;
+
+    List<String> numbers() {
+      List<String> numbers = new ArrayList<>();
+      for (OrderedJob job : ordered) {
+        numbers.add(job.number());
+      }
+      return numbers;
+    }
+
+    LocalDate latest() {
+      LocalDate latest = drafts.get(0).job().header().date();
+      for (Draft draft : drafts) {
+        LocalDate date = draft.job().header().date();
+        latest = date.isAfter(latest) ? date : latest;
+      }
+      return latest;
+    }
+  }
+
+  /** A job that cannot be used is reported; the order over the others is shown, not carried out. */
+  private static Jobs read(List<String> files, Workbench bench, Screen screen) {
+    Jobs jobs = new Jobs();
+    for (String file : files) {
+      try {
+        add(jobs, bench.draft(Path.of(file)), bench);
+      } catch (RuntimeException thrown) {
+        if (files.size() == 1) {
+          throw thrown;
+        }
+        String message = Refusal.message(thrown).orElseThrow(() -> thrown);
+        screen.err().println(message.startsWith(file) ? message : file + ": " + message);
+        jobs.leftOut = true;
+      }
+    }
+    if (jobs.ordered.isEmpty()) {
+      throw CommandFailure.badInput("None of the jobs can be ordered for; the reasons are above.");
+    }
+    return jobs;
+  }
+
+  private static void add(Jobs jobs, Draft draft, Workbench bench) {
+    OrderedJob job = OrderedJob.of(bench.estimate(draft));
+    if (jobs.numbers().contains(job.number())) {
+      throw CommandFailure.badInput(
+          "job number "
+              + job.number()
+              + " was given by an earlier file of this run too. Give every job its own number.");
+    }
+    jobs.drafts.add(draft);
+    jobs.ordered.add(job);
+    jobs.checks.addAll(draft.judge().judge(draft.layout()));
+  }
+
+  private static void write(
+      Jobs jobs, MaterialOrder order, LocalDate placed, Optional<Path> out, Screen screen) {
+    if (out.isPresent()) {
+      FileSet files = new FileSet();
+      new OrderFiles(jobs.numbers(), order, placed).addTo(files);
+      List<Path> written = files.write(out.get());
+      screen.err().println("Wrote " + written.size() + " files to " + out.get());
+    }
+  }
+
+  private static Optional<LocalDate> date(Arguments arguments) {
+    Optional<String> word = arguments.value(DATE);
+    if (word.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(LocalDate.parse(word.get()));
+    } catch (DateTimeParseException noDay) {
+      throw CommandFailure.badInput(
+          DATE + " was given '" + word.get() + "'; give a day as year-month-day: 2026-12-01.");
     }
   }
 }

@@ -1,7 +1,9 @@
 package trammel.app.commands;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
@@ -13,12 +15,14 @@ import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.handout.CutFiles;
 import trammel.app.json.EstimateJson;
-import trammel.app.json.Json;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
+import trammel.app.text.LabourPlanText;
 import trammel.app.text.PlanText;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
+import trammel.planning.labour.LabourPlan;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** Lists the parts, tubes, plates, welds and hours of a job. */
 public final class PlanCommand implements Command {
@@ -26,33 +30,92 @@ public final class PlanCommand implements Command {
   @Override
   public Syntax syntax() {
     return CommonOptions.addWithOutTo(
-        Syntax.of(
+        JobRun.addTo(
+            Syntax.of(
                 "Lists the parts, tubes, plates, welds and hours of a job, with their reasons. With"
                     + " --out it writes what saw and cutting table need: a DXF and an SVG of every"
-                    + " plate and every sheet, templates of coped tubes, and both cut lists.")
-            .argument("JOB", "The job file, JSON or YAML."));
+                    + " plate and every sheet, templates of coped tubes, and both cut lists.")));
   }
 
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
+    Map<String, Double> meanHours = new LinkedHashMap<>();
+    ExitCode exitCode =
+        JobRun.run(
+            arguments,
+            screen,
+            bench,
+            options.json(),
+            CommonOptions.outFolder(arguments),
+            (draft, folder) -> result(draft, bench, folder, screen, options.json(), meanHours));
+    if (meanHours.size() > 1 && !options.json()) {
+      screen.out().println();
+      screen
+          .out()
+          .print(
+              new LabourPlanText(bench.catalog().shop().labour())
+                  .queue(List.copyOf(meanHours.keySet()), List.copyOf(meanHours.values())));
+    }
+    return exitCode;
+  }
+
+  private static JobResult result(
+      Draft draft,
+      Workbench bench,
+      Optional<Path> folder,
+      Screen screen,
+      boolean asJson,
+      Map<String, Double> meanHours) {
     Estimate estimate = bench.estimate(draft);
-    Optional<Path> folder = CommonOptions.outFolder(arguments);
+    LabourPlan labour = bench.catalog().shop().labour();
+    meanHours.put(draft.job().header().number(), estimate.hours().meanHours());
     if (folder.isPresent()) {
       FileSet files = new FileSet();
       new CutFiles(estimate).addTo(files);
       List<Path> written = files.write(folder.get());
       screen.err().println("Wrote " + written.size() + " files to " + folder.get());
     }
-    if (options.json()) {
-      screen.out().println(Json.text(EstimateJson.plan(estimate)));
-    } else {
-      screen.out().print(JobHeading.text(draft));
-      screen.out().println(new PlanText(estimate, new Amounts(bench.shown(draft.job()))).text());
-      screen.out().print(Cautions.text());
-    }
-    return Verdicts.exitCode(draft.judge().judge(draft.layout()));
+    Amounts amounts = new Amounts(bench.shown(draft.job()));
+    String text =
+        asJson
+            ? ""
+            : JobHeading.text(draft)
+                + new PlanText(estimate, amounts).text()
+                + "\n"
+                + new LabourPlanText(labour).alone(estimate.hours())
+                + "\n"
+                + Cautions.text();
+    return new JobResult(
+        text,
+        asJson ? json(estimate, labour) : Map.of(),
+        Verdicts.exitCode(draft.judge().judge(draft.layout())),
+        figures(estimate, labour, amounts.printer()));
+  }
+
+  private static Map<String, Object> json(Estimate estimate, LabourPlan labour) {
+    Map<String, Object> json = EstimateJson.plan(estimate);
+    Map<String, Object> days = new LinkedHashMap<>();
+    days.put("hands", labour.hands());
+    days.put("bays", labour.bays());
+    days.put("mean_days", labour.days(estimate.hours().meanHours()));
+    days.put("p80_days", labour.days(estimate.hours().p80Hours()));
+    json.put("labour_plan", days);
+    return json;
+  }
+
+  private static List<JobFigure> figures(
+      Estimate estimate, LabourPlan labour, QuantityPrinter printer) {
+    return List.of(
+        JobFigure.sum("hours", "mean_h", estimate.hours().meanHours(), printer::hours),
+        JobFigure.alone(
+            "days alone",
+            "mean_days",
+            labour.days(estimate.hours().meanHours()),
+            days -> Long.toString((long) Math.ceil(days))),
+        JobFigure.sum("weld", "weld_mm", estimate.welds().lengthMm(), printer::length),
+        JobFigure.sum(
+            "steel added", "steel_kg", estimate.materials().steelMassKg(), printer::mass));
   }
 }

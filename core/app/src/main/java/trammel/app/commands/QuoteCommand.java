@@ -2,50 +2,106 @@ package trammel.app.commands;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
-import trammel.app.json.Json;
+import trammel.app.json.WhyJson;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.CheckText;
 import trammel.app.text.LayoutText;
 import trammel.app.text.PlanText;
 import trammel.app.text.PriceText;
+import trammel.app.text.WhyText;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.planning.background.Background;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.Explanation;
+import trammel.planning.estimate.PriceTrail;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** Takes a job from its measurements to its price. */
 public final class QuoteCommand implements Command {
   private static final String QUIET = "--quiet";
+  private static final String WHY = "--why";
 
   @Override
   public Syntax syntax() {
     return CommonOptions.addWithOutTo(
-            Syntax.of(
+            JobRun.addTo(
+                Syntax.of(
                     "Takes a job from its measurements to its price: layout, checks, plan, cost"
                         + " build-up. With --out it writes the folder to hand out: the customer's"
-                        + " quote, the cost sheet, the material order, the floor packet, cut lists,"
-                        + " drawings, templates at true scale and the files for the cutting table.")
-                .argument("JOB", "The job file, JSON or YAML."))
-        .flag(QUIET, "With --out: do not tell how far it is.");
+                        + " quote, the shop's cost sheet, the material order and the floor packet,"
+                        + " as HTML and PDF, and what saw and cutting table need.")))
+        .flag(QUIET, "With --out: do not tell how far it is.")
+        .option(
+            WHY,
+            "LINE",
+            "Only how this figure came about: tax, labour, deposit, or a line by its name.");
   }
 
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
+    boolean quiet = arguments.has(QUIET);
+    Optional<String> why = arguments.value(WHY);
+    if (why.isPresent() && CommonOptions.asksForFiles(arguments)) {
+      throw CommandFailure.badInput(
+          WHY + " shows one figure and writes no files; give it without --out.");
+    }
+    return JobRun.run(
+        arguments,
+        screen,
+        bench,
+        options.json(),
+        CommonOptions.outFolder(arguments),
+        (draft, folder) ->
+            why.isPresent()
+                ? why(why.get(), draft, bench)
+                : result(draft, bench, folder, screen, options.json(), quiet));
+  }
+
+  private static JobResult why(String asked, Draft draft, Workbench bench) {
+    Estimate estimate = bench.estimate(draft);
+    PriceTrail trail = new PriceTrail(estimate);
+    List<Explanation> found = trail.find(asked);
+    if (found.isEmpty()) {
+      throw CommandFailure.badInput(
+          WHY
+              + " was given '"
+              + asked
+              + "'; this quote has the lines "
+              + String.join(", ", trail.names())
+              + ". Give one of them, or some words of its title.");
+    }
+    return new JobResult(
+        WhyText.text(found),
+        WhyJson.of(draft.job().header().number(), found),
+        ExitCode.DONE,
+        figures(estimate, new Amounts(bench.shown(draft.job())).printer()));
+  }
+
+  private static JobResult result(
+      Draft draft,
+      Workbench bench,
+      Optional<Path> folder,
+      Screen screen,
+      boolean asJson,
+      boolean quiet) {
     Background<List<CheckResult>> judging =
         Background.start(
             new Callable<List<CheckResult>>() {
@@ -56,23 +112,40 @@ public final class QuoteCommand implements Command {
             });
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
-    Optional<String> folder = arguments.value("--out");
     if (folder.isPresent()) {
-      new QuoteFolder(bench, screen, arguments.has(QUIET))
-          .write(Path.of(folder.get()), estimate, results);
+      new QuoteFolder(bench, screen, quiet).write(folder.get(), estimate, results);
     }
-    if (options.json()) {
-      screen.out().println(Json.text(EstimateJson.quote(estimate, results)));
-    } else {
-      Amounts amounts = new Amounts(bench.shown(draft.job()));
-      LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
-      screen.out().print(JobHeading.text(draft));
-      screen.out().println(new LayoutText(analysis, amounts).text());
-      screen.out().println(new CheckText(draft, amounts).text(results));
-      screen.out().println(new PlanText(estimate, amounts).text());
-      screen.out().println(new PriceText(estimate, amounts).text());
-      screen.out().print(Cautions.text());
-    }
-    return Verdicts.exitCode(results);
+    String text = asJson ? "" : text(draft, estimate, results, bench);
+    return new JobResult(
+        text,
+        asJson ? EstimateJson.quote(estimate, results) : Map.of(),
+        Verdicts.exitCode(results),
+        figures(estimate, new Amounts(bench.shown(draft.job())).printer()));
+  }
+
+  private static String text(
+      Draft draft, Estimate estimate, List<CheckResult> results, Workbench bench) {
+    Amounts amounts = new Amounts(bench.shown(draft.job()));
+    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
+    return JobHeading.text(draft)
+        + new LayoutText(analysis, amounts).text()
+        + "\n"
+        + new CheckText(draft, amounts).text(results)
+        + "\n"
+        + new PlanText(estimate, amounts).text()
+        + "\n"
+        + new PriceText(estimate, amounts).text()
+        + "\n"
+        + Cautions.text();
+  }
+
+  private static List<JobFigure> figures(Estimate estimate, QuantityPrinter printer) {
+    CostBuildUp price = estimate.price();
+    return List.of(
+        JobFigure.sum("hours", "mean_h", estimate.hours().meanHours(), printer::hours),
+        JobFigure.money("before tax", "subtotal", price.subtotal()),
+        JobFigure.money("tax", "tax", price.tax()),
+        JobFigure.money("TOTAL", "total", price.total()),
+        JobFigure.money("deposit", "deposit", price.deposit()));
   }
 }

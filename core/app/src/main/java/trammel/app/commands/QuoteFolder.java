@@ -23,6 +23,7 @@ import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldKind;
 import trammel.planning.job.JobDocument;
 import trammel.planning.money.Money;
+import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 
 /** Writes the folder that a shop hands out with a quote. */
@@ -52,7 +53,8 @@ final class QuoteFolder {
         new QuoteHandout(
                 paper,
                 options,
-                new Ordering(bench.catalog(), amounts.printer()).order(List.of(estimate)))
+                new Ordering(bench.catalog(), amounts.printer())
+                    .order(List.of(OrderedJob.of(estimate))))
             .files();
     whole.write(files);
     tell("Wrote " + files.names().size() + " files to " + folder);

@@ -2,6 +2,7 @@ package trammel.app.commands;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
@@ -12,15 +13,16 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
-import trammel.app.files.SafeFile;
-import trammel.app.json.Json;
+import trammel.app.files.FileSet;
 import trammel.app.json.TravelJson;
 import trammel.app.text.TravelText;
 import trammel.app.travel.TravelCsv;
 import trammel.app.travel.TravelPlot;
 import trammel.app.travel.TravelStudy;
+import trammel.engine.layout.Travel;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.JobHeader;
+import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 
 /** Shows the curves of a job through heave and roll. */
@@ -30,11 +32,11 @@ public final class TravelCommand implements Command {
   @Override
   public Syntax syntax() {
     return CommonOptions.addWithOutTo(
-        Syntax.of(
-                "Moves the axle of a job through heave and roll: pinion and joint angles, shift,"
-                    + " springs, shocks, rates, roll steer and bind. With --out it writes"
-                    + " travel.csv and travel.svg.")
-            .argument("JOB", "The job file, JSON or YAML.")
+        JobRun.addTo(
+                Syntax.of(
+                    "Moves the axle of a job through heave and roll: pinion and joint angles, shift,"
+                        + " springs, shocks, rates, roll steer and bind. With --out it writes"
+                        + " travel.csv and travel.svg."))
             .flag(CSV, "Print the curves for a spreadsheet: comma-separated values."));
   }
 
@@ -45,27 +47,47 @@ public final class TravelCommand implements Command {
     if (csv && options.json()) {
       throw CommandFailure.badInput("--csv and --json are both given; give one of them.");
     }
+    if (csv && JobRun.files(arguments).size() > 1) {
+      throw CommandFailure.badInput(
+          "--csv prints one table; give one job with it, or --out for several.");
+    }
     Workbench bench = new Workbench(Installation.running(), options.units(), screen);
-    Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
-    UnitSystem units = bench.shown(draft.job());
+    return JobRun.run(
+        arguments,
+        screen,
+        bench,
+        options.json(),
+        CommonOptions.outFolder(arguments),
+        (draft, folder) -> result(draft, bench.shown(draft.job()), folder, screen, csv));
+  }
+
+  private static JobResult result(
+      Draft draft, UnitSystem units, Optional<Path> folder, Screen screen, boolean csv) {
     TravelStudy study = TravelStudy.of(draft.layout(), units);
-    Optional<Path> folder = CommonOptions.outFolder(arguments);
     if (folder.isPresent()) {
-      write(folder.get().resolve("travel.csv"), new TravelCsv(study, units).text(), screen);
-      write(folder.get().resolve("travel.svg"), plot(draft, study, units), screen);
+      FileSet files = new FileSet();
+      files.add("travel.csv", new TravelCsv(study, units).text());
+      files.add("travel.svg", plot(draft, study, units));
+      for (Path file : files.write(folder.get())) {
+        screen.err().println("Wrote " + file);
+      }
     }
-    if (csv) {
-      screen.out().print(new TravelCsv(study, units).text());
-    } else if (options.json()) {
-      Map<String, Object> json = new LinkedHashMap<>();
-      json.put("job", draft.job().header().number());
-      json.putAll(TravelJson.of(study));
-      screen.out().println(Json.text(json));
-    } else {
-      screen.out().print(JobHeading.text(draft));
-      screen.out().print(new TravelText(study, units).text());
-    }
-    return ExitCode.DONE;
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("job", draft.job().header().number());
+    json.putAll(TravelJson.of(study));
+    String text =
+        csv
+            ? new TravelCsv(study, units).text()
+            : JobHeading.text(draft) + new TravelText(study, units).text();
+    return new JobResult(text, json, ExitCode.DONE, figures(draft, units));
+  }
+
+  private static List<JobFigure> figures(Draft draft, UnitSystem units) {
+    QuantityPrinter printer = new QuantityPrinter(units);
+    Travel travel = draft.layout().chassis().travel();
+    return List.of(
+        JobFigure.alone("bump", "bump_mm", travel.bumpMm(), printer::length),
+        JobFigure.alone("droop", "droop_mm", travel.droopMm(), printer::length));
   }
 
   private static String plot(Draft draft, TravelStudy study, UnitSystem units) {
@@ -81,10 +103,5 @@ public final class TravelCommand implements Command {
                 + draft.linkage().title()
                 + "; "
                 + draft.spring().title());
-  }
-
-  private static void write(Path file, String text, Screen screen) {
-    SafeFile.write(file, text);
-    screen.err().println("Wrote " + file);
   }
 }

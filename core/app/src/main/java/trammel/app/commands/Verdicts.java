@@ -17,4 +17,22 @@ final class Verdicts {
     }
     return ExitCode.DONE;
   }
+
+  /** How many of each verdict, for the table over several jobs. */
+  static List<JobFigure> figures(List<CheckResult> results) {
+    return List.of(
+        JobFigure.count("stop", "stop", count(results, Verdict.STOP)),
+        JobFigure.count("look again", "look_again", count(results, Verdict.LOOK_AGAIN)),
+        JobFigure.count("good", "good", count(results, Verdict.GOOD)));
+  }
+
+  private static int count(List<CheckResult> results, Verdict verdict) {
+    int count = 0;
+    for (CheckResult result : results) {
+      if (result instanceof CheckResult.Judged judged && judged.verdict() == verdict) {
+        count++;
+      }
+    }
+    return count;
+  }
 }

@@ -2,9 +2,13 @@ package trammel.app.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.Screen;
@@ -42,6 +46,7 @@ public final class Workbench {
   private Path jobFolder;
   private Background<Catalog> catalog;
   private Background<InstalledExtensions> extensions;
+  private final Set<String> oldPricesTold = new HashSet<>();
   private boolean troublesTold;
 
   /**
@@ -158,6 +163,7 @@ public final class Workbench {
 
   /** The vehicle's own work is in it. */
   private Estimate estimate(Draft draft, Optional<LearnedHours> learned) {
+    tellOldPrices(draft.job());
     WorkPlan mounts = draft.pluginWork();
     WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
     return new Estimating(
@@ -166,5 +172,24 @@ public final class Workbench {
             catalog().shop().hoursCorrelation(),
             learned)
         .estimate(draft, plan);
+  }
+
+  private void tellOldPrices(Job job) {
+    for (Map.Entry<String, LocalDate> file : catalog().oldPrices(job.header().date()).entrySet()) {
+      if (oldPricesTold.add(file.getKey())) {
+        screen
+            .err()
+            .println(
+                "Note: "
+                    + file.getKey()
+                    + ": the prices are of "
+                    + file.getValue()
+                    + ", more than "
+                    + catalog().shop().priceDays()
+                    + " days before the job's date, "
+                    + job.header().date()
+                    + ". Ask for new ones before this is quoted or ordered.");
+      }
+    }
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.app.text.Amounts;
 import trammel.planning.estimate.Counts;
+import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;
@@ -51,12 +52,16 @@ public final class OrderDocument {
           line.key(),
           line.amount().text());
     }
+    for (Charge charge : supplier.charges()) {
+      grid.row("", "", charge.title(), "", charge.amount().text());
+    }
     grid.total("", "", "together, before tax", "", supplier.total().text());
     Map<String, Object> model = new LinkedHashMap<>();
     model.put("supplier", supplier.supplier());
     model.put("lead", Counts.of(supplier.leadDays(), "working day"));
     model.put("break", first ? "" : "newpage");
     model.put("lines", grid.model());
+    model.put("remarks", DocumentModel.texts(supplier.remarks()));
     return model;
   }
 }

@@ -149,6 +149,9 @@ public final class QuoteDocument {
     grid.row("Sales tax on " + price.taxable().text(), price.tax().text());
     grid.total("Total", price.total().text());
     grid.row("Deposit with the order", price.deposit().text());
+    for (int i = 0; i < price.terms().progress().size(); i++) {
+      grid.row("When: " + price.terms().progress().get(i).when(), price.progress().get(i).text());
+    }
     grid.row("Balance on delivery", price.balance().text());
     return grid;
   }

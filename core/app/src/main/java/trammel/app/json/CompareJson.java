@@ -41,6 +41,8 @@ public final class CompareJson {
     entry.put("p80_h", estimate.hours().p80Hours());
     entry.put("weld_length_mm", estimate.welds().lengthMm());
     entry.put("steel_kg", estimate.materials().steelMassKg());
+    entry.put("weight_kg", estimate.materials().steelMassKg() + estimate.materials().partsMassKg());
+    entry.put("stops", variant.stops());
     entry.put("stop", variant.count(Verdict.STOP));
     entry.put("look_again", variant.count(Verdict.LOOK_AGAIN));
     return entry;

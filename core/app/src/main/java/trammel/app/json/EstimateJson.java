@@ -188,6 +188,7 @@ public final class EstimateJson {
       row.put("size_mm", line.seam().joint().sizeMm());
       row.put("length_mm", line.seam().lengthMm());
       row.put("count", line.seam().count());
+      row.put("starts", line.seam().starts());
       row.put("position", line.seam().position().title());
       row.put("place", line.seam().place().title());
       row.put("why", line.seam().why());
@@ -247,7 +248,20 @@ public final class EstimateJson {
     json.put("tax", price.tax().amount());
     json.put("total", price.total().amount());
     json.put("deposit", price.deposit().amount());
+    json.put("progress", progress(price));
     json.put("balance", price.balance().amount());
+    json.put("valid_days", price.terms().validDays());
     return json;
+  }
+
+  private static List<Object> progress(CostBuildUp price) {
+    List<Object> rows = new ArrayList<>();
+    for (int i = 0; i < price.terms().progress().size(); i++) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("at", price.terms().progress().get(i).when());
+      row.put("amount", price.progress().get(i).amount());
+      rows.add(row);
+    }
+    return rows;
   }
 }

@@ -10,6 +10,7 @@ import trammel.planning.quantity.QuantityPrinter;
 
 /** Variants of a job side by side on a screen. */
 public final class CompareText {
+  private static final int MOST_LABELS = 2;
   private static final double SQUARE_INCH_MM2 = 645.16;
   private static final double SQUARE_CENTIMETRE_MM2 = 100;
 
@@ -27,20 +28,48 @@ public final class CompareText {
   /** The figures side by side, then what makes each variant differ from the first. */
   public String text(List<Variant> variants) {
     Table table = new Table("l" + "r".repeat(variants.size()));
-    row(table, "", variants, Variant::label);
+    boolean letters = variants.size() > MOST_LABELS;
+    row(table, "", variants, v -> letters ? letter(variants, v) : v.label());
     row(table, "price before tax", variants, v -> v.estimate().price().subtotal().text());
     row(table, "price with tax", variants, v -> v.estimate().price().total().text());
     row(table, "hours, mean", variants, v -> hours(v.estimate().hours().meanHours()));
     row(table, "hours, eight of ten", variants, v -> hours(v.estimate().hours().p80Hours()));
     row(table, "weld length", variants, v -> printer.length(v.estimate().welds().lengthMm()));
     row(table, "steel added", variants, v -> printer.mass(v.estimate().materials().steelMassKg()));
+    row(table, "weight added", variants, v -> printer.mass(weightKg(v)));
     row(table, "checks: stop", variants, v -> Integer.toString(v.count(Verdict.STOP)));
     row(table, "checks: look again", variants, v -> Integer.toString(v.count(Verdict.LOOK_AGAIN)));
-    StringBuilder text = new StringBuilder("SIDE BY SIDE\n").append(table.text("  "));
+    StringBuilder text = new StringBuilder("SIDE BY SIDE\n");
+    if (letters) {
+      Table legend = new Table("ll");
+      for (Variant variant : variants) {
+        legend.row(letter(variants, variant), variant.label());
+      }
+      text.append(legend.text("  ")).append('\n');
+    }
+    text.append(table.text("  "));
+    for (Variant variant : variants) {
+      if (variant.count(Verdict.STOP) > 0) {
+        text.append(
+            Paragraph.wrap(
+                variant.label() + ": STOP by " + String.join(", ", variant.stops()), "  ", "    "));
+      }
+    }
     for (Variant other : variants.subList(1, variants.size())) {
       text.append('\n').append(explained(variants.get(0), other));
     }
     return text.toString();
+  }
+
+  /** A, B, C: the labels of many variants are too wide for the heads of a table. */
+  private static String letter(List<Variant> variants, Variant variant) {
+    int index = variants.indexOf(variant);
+    return index < 26 ? String.valueOf((char) ('A' + index)) : Integer.toString(index + 1);
+  }
+
+  private static double weightKg(Variant variant) {
+    return variant.estimate().materials().steelMassKg()
+        + variant.estimate().materials().partsMassKg();
   }
 
   private static void row(

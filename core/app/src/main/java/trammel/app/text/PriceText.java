@@ -52,12 +52,17 @@ public final class PriceText {
             + price.taxable().text());
     table.row("TOTAL", price.total().text(), "");
     table.row("deposit with the order", price.deposit().text(), "");
+    for (int i = 0; i < terms.progress().size(); i++) {
+      table.row("when: " + terms.progress().get(i).when(), price.progress().get(i).text(), "");
+    }
     table.row("balance on delivery", price.balance().text(), "");
     return "PRICE\n"
         + table.text("  ")
         + "  good for "
         + terms.validDays()
-        + " days; steel added "
+        + " days, until "
+        + terms.validUntil(estimate.draft().job().header().date())
+        + "; steel added "
         + amounts.printer().mass(estimate.materials().steelMassKg())
         + ", bought parts "
         + amounts.printer().mass(estimate.materials().partsMassKg())

@@ -55,8 +55,9 @@ public record BarMaterial(
    *
    * @param lengthMm length (mm), above 0
    * @param price price of the stick in the catalog's currency
+   * @param inStock whether the supplier has it
    */
-  public record Stick(double lengthMm, BigDecimal price) {
+  public record Stick(double lengthMm, BigDecimal price, boolean inStock) {
     public Stick {
       Given.positive(lengthMm, 20_000, "Stick length in mm", "Give the mill length.");
       Given.present(price, "Price of a stick", "Give an amount.");

@@ -27,7 +27,9 @@ final class BarSection extends CatalogSection {
       Field.lengthMm("length", "length of the stick", inches(6), inches(600));
   private static final Field<List<FieldValues>> STICKS =
       Field.sections(
-          "sticks", "the lengths it is sold in", List.<Field<?>>of(LENGTH, Purchase.PRICE));
+          "sticks",
+          "the lengths it is sold in",
+          List.<Field<?>>of(LENGTH, Purchase.PRICE, Purchase.IN_STOCK));
 
   BarSection() {
     super(
@@ -64,7 +66,9 @@ final class BarSection extends CatalogSection {
     }
     List<BarMaterial.Stick> sticks = new ArrayList<>();
     for (FieldValues stick : values.get(STICKS)) {
-      sticks.add(new BarMaterial.Stick(stick.get(LENGTH), stick.get(Purchase.PRICE)));
+      sticks.add(
+          new BarMaterial.Stick(
+              stick.get(LENGTH), stick.get(Purchase.PRICE), stick.get(Purchase.IN_STOCK)));
     }
     assembly.bars.put(
         entry.key(),

@@ -1,5 +1,6 @@
 package trammel.planning.catalog;
 
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -24,11 +25,13 @@ import trammel.planning.welding.WeldPractice;
  * @param airSprings air springs
  * @param shocks shocks
  * @param operations standard operations
+ * @param suppliers what suppliers ask for an order beside their prices; not all need be there
  * @param welding how the shop welds
  * @param cutting how the shop cuts
  * @param limits the limit of each check
  * @param analysis what the checks assume
  * @param shop whose catalog it is, with the shop's usual terms
+ * @param priceDates the day of the prices of each file that says it
  * @param priceSources where the prices come from, in the words of the files
  */
 public record Catalog(
@@ -42,11 +45,13 @@ public record Catalog(
     Map<String, AirSpring> airSprings,
     Map<String, Shock> shocks,
     Map<String, Operation> operations,
+    Map<String, SupplierTerms> suppliers,
     WeldPractice welding,
     CuttingPractice cutting,
     Map<String, Limit> limits,
     AnalysisSettings analysis,
     Shop shop,
+    Map<String, LocalDate> priceDates,
     List<String> priceSources) {
   public Catalog {
     Given.present(currency, "Currency of the catalog", "Give its ISO 4217 code.");
@@ -59,12 +64,28 @@ public record Catalog(
     airSprings = ordered(airSprings);
     shocks = ordered(shocks);
     operations = ordered(operations);
+    suppliers = ordered(suppliers);
     limits = ordered(limits);
     Given.present(welding, "Welding practice", "Give the shop's.");
     Given.present(cutting, "Cutting practice", "Give the shop's.");
     Given.present(analysis, "Analysis settings", "Give the design speed and load cases.");
     Given.present(shop, "Shop of the catalog", "Give its name and terms.");
+    priceDates = ordered(priceDates);
     priceSources = List.copyOf(priceSources);
+  }
+
+  /**
+   * The files whose prices are old on a day, as the shop counts it, each with the day of its
+   * prices.
+   */
+  public Map<String, LocalDate> oldPrices(LocalDate day) {
+    Map<String, LocalDate> old = new LinkedHashMap<>();
+    for (Map.Entry<String, LocalDate> file : priceDates.entrySet()) {
+      if (file.getValue().plusDays(shop.priceDays()).isBefore(day)) {
+        old.put(file.getKey(), file.getValue());
+      }
+    }
+    return old;
   }
 
   private static <T> Map<String, T> ordered(Map<String, T> entries) {
@@ -114,6 +135,12 @@ public record Catalog(
   /** A standard operation. */
   public Operation operation(String key) {
     return find(operations, key, "operation");
+  }
+
+  /** What a supplier asks for an order; nothing if the catalog does not say. */
+  public SupplierTerms supplier(String name) {
+    SupplierTerms terms = suppliers.get(name);
+    return terms == null ? SupplierTerms.none(name) : terms;
   }
 
   private static <T> T find(Map<String, T> entries, String key, String kind) {

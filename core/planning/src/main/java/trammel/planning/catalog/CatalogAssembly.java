@@ -1,5 +1,6 @@
 package trammel.planning.catalog;
 
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -31,6 +32,11 @@ final class CatalogAssembly {
   final Map<String, AirSpring> airSprings = new LinkedHashMap<>();
   final Map<String, Shock> shocks = new LinkedHashMap<>();
   final Map<String, Operation> operations = new LinkedHashMap<>();
+  final Map<String, SupplierTerms> suppliers = new LinkedHashMap<>();
+
+  /** Items named in place of others, with where that is written. */
+  final Map<String, Location> alternates = new LinkedHashMap<>();
+
   final Map<String, Limit> limits = new LinkedHashMap<>();
 
   /** Entries that have been refused, by section and name: who refers to them is not to blame. */
@@ -115,7 +121,7 @@ final class CatalogAssembly {
         "Add bolts of this diameter to bolts, or correct it.");
   }
 
-  Catalog catalog(List<String> priceSources) {
+  Catalog catalog(Map<String, LocalDate> priceDates, List<String> priceSources) {
     return new Catalog(
         currency,
         items,
@@ -127,11 +133,13 @@ final class CatalogAssembly {
         airSprings,
         shocks,
         operations,
+        suppliers,
         welding.orElseThrow(),
         cutting.orElseThrow(),
         limits,
         analysis.orElseThrow(),
         shop.orElseThrow(),
+        priceDates,
         priceSources);
   }
 }

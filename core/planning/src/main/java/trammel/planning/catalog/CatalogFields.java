@@ -1,5 +1,6 @@
 package trammel.planning.catalog;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -24,6 +25,8 @@ public final class CatalogFields {
   static final Field<String> PRICES =
       Field.text("prices", "where the prices come from; needed if there are any", LONGEST_NOTE)
           .optional();
+  static final Field<LocalDate> PRICED_ON =
+      Field.date("priced_on", "day of the prices; a quote tells when they are old").optional();
   static final Field<String> SUPPLIER =
       Field.text("supplier", "supplier of every entry that names none", 60).optional();
   static final Field<Integer> LEAD_DAYS =
@@ -55,7 +58,7 @@ public final class CatalogFields {
 
   private static List<Field<?>> head() {
     return new ArrayList<>(
-        List.of(FORMAT_FIELD, NOTE, UNITS, CURRENCY, PRICES, SUPPLIER, LEAD_DAYS));
+        List.of(FORMAT_FIELD, NOTE, UNITS, CURRENCY, PRICES, PRICED_ON, SUPPLIER, LEAD_DAYS));
   }
 
   /** The sections in the order in which they are assembled: what others refer to comes first. */
@@ -71,6 +74,7 @@ public final class CatalogFields {
         new AirSpringSection(),
         new ShockSection(),
         new OperationSection(),
+        new SupplierSection(),
         new LimitSection(),
         new AnalysisSection(),
         new WeldingSection(),

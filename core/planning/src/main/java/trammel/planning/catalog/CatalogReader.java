@@ -5,10 +5,13 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.planning.document.BadInputException;
 import trammel.planning.document.DocumentFormat;
@@ -34,6 +37,7 @@ public final class CatalogReader {
   private final List<CatalogSection> sections = CatalogFields.sections();
   private final List<Field<?>> top = CatalogFields.top(sections);
   private final List<CatalogEntries> entries = new ArrayList<>();
+  private final Map<String, LocalDate> priceDates = new LinkedHashMap<>();
   private final List<String> priceSources = new ArrayList<>();
   private Optional<Currency> currency = Optional.empty();
 
@@ -92,8 +96,9 @@ public final class CatalogReader {
     for (int i = 0; i < sections.size(); i++) {
       assemble(sections.get(i), entries.get(i), whole, assembly);
     }
+    assembly.alternates.forEach(assembly::requireItem);
     problems.throwIfErrors();
-    return assembly.catalog(priceSources);
+    return assembly.catalog(priceDates, priceSources);
   }
 
   // Files
@@ -183,6 +188,10 @@ public final class CatalogReader {
   }
 
   private void notePriceSource(FieldValues head, boolean priced) {
+    Optional<LocalDate> day = head.find(CatalogFields.PRICED_ON);
+    if (day.isPresent()) {
+      priceDates.put(head.location().file(), day.get());
+    }
     Optional<String> source = head.find(CatalogFields.PRICES);
     if (source.isPresent()) {
       if (!priceSources.contains(source.get())) {
@@ -236,7 +245,7 @@ public final class CatalogReader {
     }
     if (section instanceof LimitSection limits) {
       limits.requireAll(written, whole, assembly);
-    } else if (empty) {
+    } else if (empty && section.isNeeded()) {
       problems.error(
           whole.inside(section.key()),
           "nothing",

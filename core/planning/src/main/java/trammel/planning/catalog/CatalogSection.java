@@ -34,6 +34,11 @@ abstract class CatalogSection {
     return false;
   }
 
+  /** True if a catalog must have an entry of it. */
+  boolean isNeeded() {
+    return true;
+  }
+
   /** True if its entries have prices. */
   boolean isPriced() {
     return false;

@@ -14,6 +14,7 @@ import trammel.planning.given.Given;
  * @param supplier who delivers it
  * @param leadDays working days from order to delivery, 0 or more
  * @param massKg mass of one unit on the finished vehicle (kg), 0 or more
+ * @param selling packs, price breaks and whether it is in stock
  */
 public record Item(
     String key,
@@ -23,12 +24,14 @@ public record Item(
     BoughtAs bought,
     String supplier,
     int leadDays,
-    double massKg) {
+    double massKg,
+    Selling selling) {
   public Item {
     Given.text(key, "Key of an item", "Give it a short name.");
     Given.text(title, "Title of item '" + key + "'", "Say what it is.");
     Given.text(unit, "Unit of item '" + key + "'", "Say what one of it is, such as each.");
     Given.present(price, "Price of item '" + key + "'", "Give an amount.");
+    Given.present(selling, "Selling of item '" + key + "'", "Say how it is sold.");
     Given.present(bought, "Class of item '" + key + "'", "Give part, supply or outside work.");
     Given.text(supplier, "Supplier of item '" + key + "'", "Say who delivers it.");
     Given.count(leadDays, 0, 365, "Lead time of item '" + key + "' in days", "Ask the supplier.");
@@ -37,5 +40,18 @@ public record Item(
       throw new IllegalArgumentException(
           "Price of item '" + key + "' is " + price + "; it must be 0 or more. Correct it.");
     }
+  }
+
+  /** An item sold by the piece at one price. */
+  public Item(
+      String key,
+      String title,
+      String unit,
+      BigDecimal price,
+      BoughtAs bought,
+      String supplier,
+      int leadDays,
+      double massKg) {
+    this(key, title, unit, price, bought, supplier, leadDays, massKg, Selling.PLAIN);
   }
 }

@@ -1,6 +1,9 @@
 package trammel.planning.catalog;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldValues;
 
@@ -10,6 +13,28 @@ final class ItemSection extends CatalogSection {
       Field.text("unit", "what one of it is, such as each, ft or job", 20);
   private static final Field<String> BOUGHT =
       Field.choice("bought", "how it enters the price", List.of("part", "supply", "outside-work"));
+
+  private static final Field<String> PACK_TITLE =
+      Field.text("title", "what the pack is, such as 11 lb spool", 60);
+  private static final Field<BigDecimal> PACK_HOLDS =
+      Field.money("holds", "how many units are in it");
+  private static final Field<FieldValues> PACK =
+      Field.section(
+              "pack",
+              "the pack that it only comes in; orders are for whole packs",
+              List.<Field<?>>of(PACK_TITLE, PACK_HOLDS, Purchase.PRICE))
+          .optional();
+  private static final Field<Integer> BREAK_FROM =
+      Field.count("from", "from how many on; packs where there are packs", 2, 1_000_000);
+  private static final Field<List<FieldValues>> BREAKS =
+      Field.sections(
+              "breaks",
+              "lower prices of one from a number on, for orders",
+              List.<Field<?>>of(BREAK_FROM, Purchase.PRICE))
+          .optional();
+  private static final Field<String> ALTERNATE =
+      Field.text("alternate", "name of the item to order while this one is out of stock", 60)
+          .optional();
 
   ItemSection() {
     super(
@@ -22,7 +47,11 @@ final class ItemSection extends CatalogSection {
             BOUGHT,
             Purchase.SUPPLIER,
             Purchase.LEAD_DAYS,
-            Purchase.MASS));
+            Purchase.MASS,
+            PACK,
+            BREAKS,
+            Purchase.IN_STOCK,
+            ALTERNATE));
   }
 
   @Override
@@ -41,8 +70,31 @@ final class ItemSection extends CatalogSection {
             bought(values.get(BOUGHT)),
             Purchase.supplier(entry, values),
             Purchase.leadDays(entry, values),
-            values.find(Purchase.MASS).orElse(0.0)),
+            values.find(Purchase.MASS).orElse(0.0),
+            selling(values)),
         entry.location());
+    if (values.find(ALTERNATE).isPresent()) {
+      assembly.alternates.put(values.find(ALTERNATE).get(), values.locationOf(ALTERNATE));
+    }
+  }
+
+  private static Selling selling(FieldValues values) {
+    List<Selling.PriceBreak> breaks = new ArrayList<>();
+    for (FieldValues one : values.find(BREAKS).orElse(List.of())) {
+      breaks.add(new Selling.PriceBreak(one.get(BREAK_FROM), one.get(Purchase.PRICE)));
+    }
+    Optional<FieldValues> pack = values.find(PACK);
+    return new Selling(
+        pack.isPresent()
+            ? Optional.of(
+                new Selling.Pack(
+                    pack.get().get(PACK_TITLE),
+                    pack.get().get(PACK_HOLDS),
+                    pack.get().get(Purchase.PRICE)))
+            : Optional.empty(),
+        breaks,
+        !values.get(Purchase.IN_STOCK),
+        values.find(ALTERNATE));
   }
 
   private static BoughtAs bought(String word) {

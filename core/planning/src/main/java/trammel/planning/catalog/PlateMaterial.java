@@ -45,8 +45,9 @@ public record PlateMaterial(
    * @param widthMm width (mm), above 0
    * @param lengthMm length (mm), above 0
    * @param price price of the sheet in the catalog's currency
+   * @param inStock whether the supplier has it
    */
-  public record Sheet(double widthMm, double lengthMm, BigDecimal price) {
+  public record Sheet(double widthMm, double lengthMm, BigDecimal price, boolean inStock) {
     public Sheet {
       Given.positive(widthMm, 10_000, "Sheet width in mm", "Give the sheet's size.");
       Given.positive(lengthMm, 20_000, "Sheet length in mm", "Give the sheet's size.");

@@ -17,7 +17,9 @@ final class PlateSection extends CatalogSection {
   private static final Field<Double> LENGTH = side("length");
   private static final Field<List<FieldValues>> SHEETS =
       Field.sections(
-          "sheets", "the sizes it is sold in", List.<Field<?>>of(WIDTH, LENGTH, Purchase.PRICE));
+          "sheets",
+          "the sizes it is sold in",
+          List.<Field<?>>of(WIDTH, LENGTH, Purchase.PRICE, Purchase.IN_STOCK));
 
   PlateSection() {
     super(
@@ -51,7 +53,11 @@ final class PlateSection extends CatalogSection {
     List<PlateMaterial.Sheet> sheets = new ArrayList<>();
     for (FieldValues sheet : values.get(SHEETS)) {
       sheets.add(
-          new PlateMaterial.Sheet(sheet.get(WIDTH), sheet.get(LENGTH), sheet.get(Purchase.PRICE)));
+          new PlateMaterial.Sheet(
+              sheet.get(WIDTH),
+              sheet.get(LENGTH),
+              sheet.get(Purchase.PRICE),
+              sheet.get(Purchase.IN_STOCK)));
     }
     assembly.plates.put(
         entry.key(),

@@ -12,6 +12,8 @@ import trammel.planning.quantity.UnitSystem;
 final class Purchase {
   static final Field<String> TITLE = Field.text("title", "what it is, for lists and orders", 90);
   static final Field<BigDecimal> PRICE = Field.money("price", "price of one");
+  static final Field<Boolean> IN_STOCK =
+      Field.flag("in_stock", "whether the supplier has it").withDefault(true);
   static final Field<String> SUPPLIER =
       Field.text("supplier", "who delivers it, unless the top of the file says it", 60).optional();
   static final Field<Integer> LEAD_DAYS =

@@ -9,6 +9,7 @@ import java.util.Set;
 import trammel.planning.given.Given;
 import trammel.planning.job.Tax;
 import trammel.planning.job.Terms;
+import trammel.planning.labour.LabourPlan;
 import trammel.planning.money.Contingency;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.Markup;
@@ -20,12 +21,17 @@ import trammel.planning.money.SalesTax;
  *
  * @param name name on its documents
  * @param terms the terms of a job that says nothing else
+ * @param labour the hands, bays and hours of a day in it
+ * @param priceDays age in days from which prices are old, 1 or more
  * @param hoursCorrelation how much the hours of different operations run over together, 0 to 1
  */
-public record Shop(String name, PriceTerms terms, double hoursCorrelation) {
+public record Shop(
+    String name, PriceTerms terms, LabourPlan labour, int priceDays, double hoursCorrelation) {
   public Shop {
     Given.text(name, "Name of the shop", "Say whose documents they are.");
     Given.present(terms, "Terms of the shop", "Give its usual terms.");
+    Given.present(labour, "Hands and bays of the shop", "Give how many there are.");
+    Given.count(priceDays, 1, 3650, "Age of old prices in days", "90 is usual.");
     Given.between(
         hoursCorrelation, 0, 1, "Correlation of the shop's hours", "0.3 is usual; 0 is too sure.");
   }
@@ -49,6 +55,7 @@ public record Shop(String name, PriceTerms terms, double hoursCorrelation) {
             : terms.contingency(),
         job.tax().isPresent() ? tax(job.tax().get()) : terms.tax(),
         job.deposit().orElse(terms.depositFraction()),
+        job.progress().orElse(terms.progress()),
         job.validDays().orElse(terms.validDays()));
   }
 

@@ -41,6 +41,13 @@ final class WeldingSection extends CatalogSection {
   private static final Field<Double> RESTART =
       Field.timeHours("restart", "clock time of each restart in a weld", 0, 1);
 
+  private static final Field<String> WIRE_ITEM =
+      Field.text("wire_item", "name of the item that is bought as wire, by the lb or kg", 60)
+          .withDefault(WeldPractice.STANDARD_FILLER);
+  private static final Field<String> GAS_ITEM =
+      Field.text("gas_item", "name of the item that is bought as gas, by the ft3, L or m3", 60)
+          .withDefault(WeldPractice.STANDARD_GAS);
+
   WeldingSection() {
     super(
         "welding",
@@ -59,6 +66,8 @@ final class WeldingSection extends CatalogSection {
             VERTICAL,
             OVERHEAD,
             RESTART,
+            WIRE_ITEM,
+            GAS_ITEM,
             Purchase.SOURCE));
   }
 
@@ -85,7 +94,16 @@ final class WeldingSection extends CatalogSection {
     PositionFactors positions =
         new PositionFactors(values.get(HORIZONTAL), values.get(VERTICAL), values.get(OVERHEAD));
     double restartMin = values.get(RESTART) * 60;
+    assembly.requireItem(values.get(WIRE_ITEM), values.locationOf(WIRE_ITEM));
+    assembly.requireItem(values.get(GAS_ITEM), values.locationOf(GAS_ITEM));
     assembly.welding =
-        Optional.of(new WeldPractice(process, values.get(OVER_WELD), positions, restartMin));
+        Optional.of(
+            new WeldPractice(
+                process,
+                values.get(OVER_WELD),
+                positions,
+                restartMin,
+                values.get(WIRE_ITEM),
+                values.get(GAS_ITEM)));
   }
 }

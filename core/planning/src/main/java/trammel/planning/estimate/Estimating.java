@@ -58,7 +58,7 @@ public final class Estimating {
   public Estimate estimate(Draft draft, WorkPlan plan) {
     QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
-    WorkPlan whole = plan.plus(WeldingSupplies.of(welds));
+    WorkPlan whole = plan.plus(WeldingSupplies.of(welds, catalog));
     Background<Materials> cutting =
         Background.start(
             new Callable<Materials>() {

@@ -32,7 +32,7 @@ public record PlateCut(PlateMaterial material, List<PlateNeed> needs, SheetCutti
    */
   public record Bought(double widthMm, double lengthMm, BigDecimal price, int count) {}
 
-  /** The sheets to buy, by size. */
+  /** The sheets to buy, by size; what comes from the rack is not among them. */
   public List<Bought> bought() {
     Map<String, Bought> bySize = new LinkedHashMap<>();
     for (CutSheet sheet : plan.sheets()) {

@@ -49,6 +49,9 @@ final class PlateSchedule {
   private PlateCut cut(PlateMaterial material, List<PlateNeed> needs) {
     List<SheetStock> stock = new ArrayList<>(material.sheets().size());
     for (PlateMaterial.Sheet sheet : material.sheets()) {
+      if (!sheet.inStock()) {
+        continue;
+      }
       String id = Math.round(sheet.widthMm()) + " x " + Math.round(sheet.lengthMm()) + " mm";
       stock.add(SheetStock.bought(id, sheet.lengthMm(), sheet.widthMm(), sheet.price()));
     }

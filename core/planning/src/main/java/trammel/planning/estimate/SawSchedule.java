@@ -45,6 +45,9 @@ final class SawSchedule {
   private SectionCut cut(BarMaterial material, List<TubeNeed> needs) {
     List<BarStock> stock = new ArrayList<>(material.sticks().size());
     for (BarMaterial.Stick stick : material.sticks()) {
+      if (!stick.inStock()) {
+        continue;
+      }
       String id = material.key() + " x " + Math.round(stick.lengthMm()) + " mm";
       stock.add(new BarStock(id, stick.lengthMm(), stick.price(), OptionalInt.empty(), false));
     }

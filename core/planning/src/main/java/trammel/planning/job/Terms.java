@@ -1,9 +1,11 @@
 package trammel.planning.job;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import trammel.planning.money.ProgressPayment;
 
 /**
  * What this job does differently from the shop's usual terms. Money is in the currency of the job;
@@ -18,7 +20,9 @@ import java.util.Optional;
  * @param contingencyPercentile percentile of the hours that the price covers, 50 to 95
  * @param tax tax
  * @param deposit deposit in proportion to the price, ratio
+ * @param progress payments between deposit and balance, shares of the price
  * @param validDays how many days the quote is good for
+ * @param start day on which the work is to start
  * @param currency currency of all money
  * @param rustFactor factor on hours for rust
  * @param accessFactor factor on hours for access
@@ -35,7 +39,9 @@ public record Terms(
     Optional<Integer> contingencyPercentile,
     Optional<Tax> tax,
     Optional<BigDecimal> deposit,
+    Optional<List<ProgressPayment>> progress,
     Optional<Integer> validDays,
+    Optional<LocalDate> start,
     Optional<Currency> currency,
     Optional<Double> rustFactor,
     Optional<Double> accessFactor,

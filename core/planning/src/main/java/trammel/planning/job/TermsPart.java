@@ -1,6 +1,7 @@
 package trammel.planning.job;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import trammel.planning.document.Problems;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldValues;
+import trammel.planning.money.ProgressPayment;
 
 /** The part {@code terms} of a job file; what it leaves out is the shop's usual term. */
 final class TermsPart {
@@ -44,8 +46,21 @@ final class TermsPart {
 
   private static final Field<BigDecimal> DEPOSIT =
       Field.exactPercent("deposit", "deposit in proportion to the price", 0, 1).optional();
+  private static final Field<String> PROGRESS_AT =
+      Field.text("at", "what the payment is due at, such as bars and brackets tacked", 90);
+  private static final Field<BigDecimal> PROGRESS_SHARE =
+      Field.exactPercent("share", "its share of the price", 0, 1);
+  private static final Field<List<FieldValues>> PROGRESS =
+      Field.sections(
+              "progress",
+              "payments between deposit and balance, in order",
+              List.of(PROGRESS_AT, PROGRESS_SHARE))
+          .optional();
   private static final Field<Integer> VALID_DAYS =
       Field.count("valid_days", "how many days the quote is good for", 1, 365).optional();
+  private static final Field<LocalDate> START =
+      Field.date("start", "day on which the work is to start; orders are held against it")
+          .optional();
   private static final Field<Currency> CURRENCY =
       Field.currency("currency", "currency of all money").optional();
 
@@ -78,7 +93,9 @@ final class TermsPart {
               CONTINGENCY,
               TAX,
               DEPOSIT,
+              PROGRESS,
               VALID_DAYS,
+              START,
               CURRENCY,
               HOURS,
               LIMITS));
@@ -103,12 +120,25 @@ final class TermsPart {
         values.find(CONTINGENCY),
         tax.isPresent() ? Optional.of(tax(tax.get())) : Optional.empty(),
         values.find(DEPOSIT),
+        progress(values),
         values.find(VALID_DAYS),
+        values.find(START),
         values.find(CURRENCY),
         hours.find(RUST),
         hours.find(ACCESS),
         hours.find(FINISH),
         limits(values.find(LIMITS).orElse(List.of())));
+  }
+
+  private static Optional<List<ProgressPayment>> progress(FieldValues values) {
+    if (values.find(PROGRESS).isEmpty()) {
+      return Optional.empty();
+    }
+    List<ProgressPayment> payments = new ArrayList<>();
+    for (FieldValues payment : values.get(PROGRESS)) {
+      payments.add(new ProgressPayment(payment.get(PROGRESS_AT), payment.get(PROGRESS_SHARE)));
+    }
+    return Optional.of(payments);
   }
 
   private static Tax tax(FieldValues values) {
@@ -130,6 +160,7 @@ final class TermsPart {
   }
 
   static void check(FieldValues values, Problems problems) {
+    checkPayments(values, problems);
     for (FieldValues limit : values.find(LIMITS).orElse(List.of())) {
       if (!limit.isWritten(GOOD) && !limit.isWritten(STOP)) {
         problems.error(
@@ -138,6 +169,22 @@ final class TermsPart {
             "at least one of good and stop",
             "Add the limit that this job moves, such as good: 3 deg.");
       }
+    }
+  }
+
+  private static void checkPayments(FieldValues values, Problems problems) {
+    BigDecimal sum = values.find(DEPOSIT).orElse(BigDecimal.ZERO);
+    for (FieldValues payment : values.find(PROGRESS).orElse(List.of())) {
+      sum = sum.add(payment.find(PROGRESS_SHARE).orElse(BigDecimal.ZERO));
+    }
+    if (sum.compareTo(BigDecimal.ONE) > 0) {
+      problems.error(
+          values.locationOf(PROGRESS),
+          "deposit and payments of "
+              + sum.movePointRight(2).stripTrailingZeros().toPlainString()
+              + " % together",
+          "100 % of the price at most",
+          "Make one of them smaller; what is left is the balance.");
     }
   }
 }

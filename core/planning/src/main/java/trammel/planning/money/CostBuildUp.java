@@ -113,9 +113,22 @@ public record CostBuildUp(PriceTerms terms, List<PriceLine> lines) {
     return total().times(terms.depositFraction());
   }
 
-  /** Due at the end: total less deposit. */
+  /** Due between deposit and balance, in the order of the terms. */
+  public List<Money> progress() {
+    List<Money> payments = new ArrayList<>();
+    for (ProgressPayment payment : terms.progress()) {
+      payments.add(total().times(payment.fraction()));
+    }
+    return List.copyOf(payments);
+  }
+
+  /** Due at the end: total less deposit and progress payments, so that all add to the total. */
   public Money balance() {
-    return total().minus(deposit());
+    Money left = total().minus(deposit());
+    for (Money payment : progress()) {
+      left = left.minus(payment);
+    }
+    return left;
   }
 
   private Money none() {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Currency;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import trammel.planning.given.Given;
 
@@ -20,6 +21,7 @@ import trammel.planning.given.Given;
  * @param contingency how the price covers work that takes longer
  * @param tax sales tax
  * @param depositFraction part of the total due with the order
+ * @param progress payments between deposit and balance, in order
  * @param validDays days for which the price holds
  */
 public record PriceTerms(
@@ -32,6 +34,7 @@ public record PriceTerms(
     Contingency contingency,
     SalesTax tax,
     BigDecimal depositFraction,
+    List<ProgressPayment> progress,
     int validDays) {
 
   private static final long MOST_PER_HOUR = 100_000_000L;
@@ -46,10 +49,51 @@ public record PriceTerms(
     Given.present(contingency, "Contingency of the terms", "Say none when there is none.");
     Given.present(tax, "Sales tax of the terms", "Say none when there is none.");
     Given.decimal(depositFraction, 0, 1, "Deposit", "Give a fraction: 0.50 for half.");
+    progress = List.copyOf(progress);
+    requirePartsOfOneWhole(depositFraction, progress);
     Given.count(validDays, 1, 3650, "Days for which the price holds", "Common is 30.");
     EnumMap<CostClass, Markup> copy = new EnumMap<>(CostClass.class);
     copy.putAll(markups);
     markups = Collections.unmodifiableMap(copy);
+  }
+
+  /** Terms with a deposit and a balance and no payment between them. */
+  public PriceTerms(
+      Currency currency,
+      BigDecimal labourPerHour,
+      BigDecimal overheadPerHour,
+      Map<CostClass, Markup> markups,
+      BigDecimal steelWaste,
+      BigDecimal suppliesOfLabour,
+      Contingency contingency,
+      SalesTax tax,
+      BigDecimal depositFraction,
+      int validDays) {
+    this(
+        currency,
+        labourPerHour,
+        overheadPerHour,
+        markups,
+        steelWaste,
+        suppliesOfLabour,
+        contingency,
+        tax,
+        depositFraction,
+        List.of(),
+        validDays);
+  }
+
+  private static void requirePartsOfOneWhole(BigDecimal deposit, List<ProgressPayment> progress) {
+    BigDecimal sum = deposit;
+    for (ProgressPayment payment : progress) {
+      sum = sum.add(payment.fraction());
+    }
+    if (sum.compareTo(BigDecimal.ONE) > 0) {
+      throw new IllegalArgumentException(
+          "Deposit and progress payments are "
+              + sum.movePointRight(2).stripTrailingZeros().toPlainString()
+              + " % of the total together; allowed is 100 % at most. Make them smaller.");
+    }
   }
 
   /** Labour at a rate and nothing else: no markup, waste, supplies, contingency, tax, deposit. */
@@ -64,6 +108,7 @@ public record PriceTerms(
         new Contingency.None(),
         SalesTax.NONE,
         BigDecimal.ZERO,
+        List.of(),
         USUAL_VALID_DAYS);
   }
 
@@ -79,6 +124,7 @@ public record PriceTerms(
         contingency,
         other,
         depositFraction,
+        progress,
         validDays);
   }
 
@@ -94,6 +140,7 @@ public record PriceTerms(
         other,
         tax,
         depositFraction,
+        progress,
         validDays);
   }
 

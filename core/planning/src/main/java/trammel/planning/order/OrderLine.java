@@ -10,6 +10,7 @@ import trammel.planning.money.Money;
  * @param title what it is
  * @param quantity how many of its unit
  * @param unit what one of it is, such as {@code stick}
+ * @param price price of one
  * @param amount what it costs at the catalog's price
  * @param leadDays working days from order to delivery
  * @param use what it is for
@@ -19,6 +20,7 @@ public record OrderLine(
     String title,
     BigDecimal quantity,
     String unit,
+    BigDecimal price,
     Money amount,
     int leadDays,
     String use) {}

@@ -2,17 +2,19 @@ package trammel.planning.order;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
+import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.cutting.bars.BarStock;
 import trammel.planning.cutting.bars.CutBar;
 import trammel.planning.estimate.BoltLine;
-import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Materials;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
@@ -25,8 +27,8 @@ import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 
 /**
- * Puts the materials of one or many jobs into one order a supplier. Sticks and sheets are whole,
- * and several jobs are cut from them together.
+ * Puts the materials of one or many jobs into one order a supplier. Sticks, sheets and packs are
+ * whole, several jobs are cut from them together, and what lies on the rack is used first.
  */
 public final class Ordering {
   private static final int QUANTITY_PLACES = 3;
@@ -34,6 +36,8 @@ public final class Ordering {
   private final Catalog catalog;
   private final QuantityPrinter printer;
   private final Map<String, List<OrderLine>> bySupplier = new LinkedHashMap<>();
+  private final Map<String, List<String>> remarks = new LinkedHashMap<>();
+  private final Map<String, Double> longestMm = new LinkedHashMap<>();
   private RackUse rack;
 
   /**
@@ -45,33 +49,62 @@ public final class Ordering {
     this.printer = printer;
   }
 
-  /** The order over all the jobs, with nothing on the rack. */
-  public MaterialOrder order(List<Estimate> jobs) {
+  /** The order over all the jobs, everything bought. */
+  public MaterialOrder order(List<OrderedJob> jobs) {
     return order(jobs, Rack.EMPTY);
   }
 
-  /** The order over all the jobs; what is on the rack is used first. */
-  public MaterialOrder order(List<Estimate> jobs, Rack onHand) {
+  /**
+   * The order over all the jobs, from the rack first.
+   *
+   * @throws IllegalArgumentException if no stock in the catalog can hold a piece
+   */
+  public MaterialOrder order(List<OrderedJob> jobs, Rack stock) {
+    bySupplier.clear();
+    remarks.clear();
+    longestMm.clear();
     WorkPlan.Builder together = new WorkPlan.Builder();
-    for (Estimate job : jobs) {
+    for (OrderedJob job : jobs) {
       together.add(jobs.size() == 1 ? job.plan() : marked(job));
     }
-    Materials materials = Materials.of(together.build(), catalog, onHand);
-    rack = new RackUse(onHand, printer);
+    Materials materials = Materials.of(together.build(), catalog, stock);
+    rack = new RackUse(stock, printer);
     rack.cut(materials);
-    bySupplier.clear();
     materials.sections().forEach(this::addSticks);
     materials.plates().forEach(this::addSheets);
     materials.parts().forEach(this::addPart);
     materials.bolts().forEach(this::addBolts);
+    return new MaterialOrder(materials, suppliers(), rack, start(jobs));
+  }
+
+  private List<SupplierOrder> suppliers() {
     List<SupplierOrder> suppliers = new ArrayList<>(bySupplier.size());
-    bySupplier.forEach((supplier, lines) -> suppliers.add(new SupplierOrder(supplier, lines)));
-    return new MaterialOrder(materials, suppliers, rack);
+    for (Map.Entry<String, List<OrderLine>> entry : bySupplier.entrySet()) {
+      SupplierCharges charges =
+          new SupplierCharges(
+              catalog.supplier(entry.getKey()),
+              SupplierOrder.goods(entry.getValue()),
+              longestMm.getOrDefault(entry.getKey(), 0.0));
+      List<String> notes = new ArrayList<>(remarks.getOrDefault(entry.getKey(), List.of()));
+      notes.addAll(charges.remarks());
+      suppliers.add(new SupplierOrder(entry.getKey(), entry.getValue(), charges.charges(), notes));
+    }
+    return suppliers;
+  }
+
+  private static Optional<LocalDate> start(List<OrderedJob> jobs) {
+    Optional<LocalDate> first = Optional.empty();
+    for (OrderedJob job : jobs) {
+      if (job.start().isPresent() && (first.isEmpty() || job.start().get().isBefore(first.get()))) {
+        first = job.start();
+      }
+    }
+    return first;
   }
 
   /** A job's plan with its number before the name of every piece, so that cut pieces find home. */
-  private static WorkPlan marked(Estimate job) {
-    String number = job.draft().job().header().number() + " ";
+  private static WorkPlan marked(OrderedJob job) {
+    String number = job.number() + " ";
     WorkPlan plan = job.plan();
     WorkPlan.Builder marked = new WorkPlan.Builder();
     plan.parts().forEach(marked::add);
@@ -99,76 +132,133 @@ public final class Ordering {
   }
 
   private void addSticks(SectionCut section) {
+    BarMaterial material = section.material();
     Map<String, Integer> count = new LinkedHashMap<>();
     Map<String, BarStock> stock = new LinkedHashMap<>();
     for (CutBar bar : section.plan().bars()) {
-      if (bar.stock().remnant()) {
-        continue;
+      if (!bar.stock().remnant()) {
+        count.merge(bar.stock().id(), 1, Integer::sum);
+        stock.put(bar.stock().id(), bar.stock());
       }
-      count.merge(bar.stock().id(), 1, Integer::sum);
-      stock.put(bar.stock().id(), bar.stock());
     }
-    BarMaterial material = section.material();
-    stock.forEach(
-        (id, stick) ->
-            add(
-                material.supplier(),
-                material.key(),
-                material.title() + ", " + printer.length(stick.lengthMm()),
-                BigDecimal.valueOf(count.get(id)),
-                "stick",
-                stick.price(),
-                material.leadDays(),
-                section.needs().size() + " cut lengths"));
+    for (Map.Entry<String, BarStock> entry : stock.entrySet()) {
+      BarStock stick = entry.getValue();
+      longestMm.merge(material.supplier(), stick.lengthMm(), Math::max);
+      add(
+          material.supplier(),
+          material.key(),
+          material.title() + ", " + printer.length(stick.lengthMm()),
+          BigDecimal.valueOf(count.get(entry.getKey())),
+          "stick",
+          stick.price(),
+          material.leadDays(),
+          section.needs().size() + " cut lengths");
+    }
   }
 
   private void addSheets(PlateCut cut) {
+    PlateMaterial material = cut.material();
     for (PlateCut.Bought sheet : cut.bought()) {
       add(
-          cut.material().supplier(),
-          cut.material().key(),
-          cut.material().title()
-              + ", "
-              + printer.length(sheet.widthMm())
-              + " x "
-              + printer.length(sheet.lengthMm()),
+          material.supplier(),
+          material.key(),
+          material.title() + ", " + size(sheet.widthMm(), sheet.lengthMm()),
           BigDecimal.valueOf(sheet.count()),
           "sheet",
           sheet.price(),
-          cut.material().leadDays(),
-          cut.names());
+          material.leadDays(),
+          count(cut) + " plates to cut");
     }
   }
 
+  private static int count(PlateCut cut) {
+    int count = 0;
+    for (PlateNeed need : cut.needs()) {
+      count += need.quantity();
+    }
+    return count;
+  }
+
+  private String size(double widthMm, double lengthMm) {
+    return printer.length(widthMm) + " x " + printer.length(lengthMm);
+  }
+
   private void addPart(PartLine part) {
-    Item item = part.item();
-    BigDecimal wanted =
+    Item asked = part.item();
+    BigDecimal need =
         BigDecimal.valueOf(part.quantity()).setScale(QUANTITY_PLACES, RoundingMode.HALF_UP);
+    need = rack.stillToBuy(asked.key(), 0, asked.title(), need);
+    if (need.signum() == 0) {
+      return;
+    }
+    Item item = inStock(asked);
+    PackCount count = PackCount.of(item, need);
     add(
         item.supplier(),
         item.key(),
         item.title(),
-        rack.stillToBuy(item.key(), 0, item.title(), wanted),
-        item.unit(),
-        item.price(),
+        count.quantity(),
+        count.unit(),
+        count.price(),
         item.leadDays(),
         part.why());
+    BigDecimal left = count.units().subtract(need);
+    if (left.signum() > 0) {
+      rack.putBin(item.key(), item.title(), left);
+    }
+  }
+
+  /** The item itself, or its alternate while it is out of stock. */
+  private Item inStock(Item asked) {
+    if (!asked.selling().outOfStock()) {
+      return asked;
+    }
+    Optional<Item> other = asked.selling().alternate().map(catalog::item);
+    if (other.isEmpty() || other.get().selling().outOfStock()) {
+      remark(
+          asked.supplier(),
+          asked.title()
+              + " is out of stock and the catalog has no alternate in stock. Ask for"
+              + " the day of delivery.");
+      return asked;
+    }
+    remark(
+        other.get().supplier(),
+        other.get().title()
+            + " in place of "
+            + asked.title()
+            + ", which is out of stock: check"
+            + " that it fits.");
+    return other.get();
+  }
+
+  private void remark(String supplier, String text) {
+    remarks.computeIfAbsent(supplier, name -> new ArrayList<>()).add(text);
   }
 
   private void addBolts(BoltLine bolt) {
-    double lengthMm = bolt.choice().lengthMm();
     String title =
-        bolt.size().title() + " x " + printer.length(lengthMm) + ", lock nut, two washers";
-    BigDecimal wanted = BigDecimal.valueOf(bolt.quantity());
-    add(
-        bolt.size().supplier(),
-        bolt.size().key(),
-        title,
-        rack.stillToBuy(bolt.size().key(), lengthMm, title, wanted),
-        "set",
-        bolt.setPrice(),
-        0,
-        bolt.where());
+        bolt.size().title()
+            + " x "
+            + printer.length(bolt.choice().lengthMm())
+            + ", lock nut, two washers";
+    BigDecimal need =
+        rack.stillToBuy(
+            bolt.size().key(),
+            bolt.choice().lengthMm(),
+            title,
+            BigDecimal.valueOf(bolt.quantity()));
+    if (need.signum() > 0) {
+      add(
+          bolt.size().supplier(),
+          bolt.size().key(),
+          title,
+          need,
+          "set",
+          bolt.setPrice(),
+          0,
+          bolt.where());
+    }
   }
 
   private void add(
@@ -180,12 +270,9 @@ public final class Ordering {
       BigDecimal price,
       int leadDays,
       String use) {
-    if (quantity.signum() == 0) {
-      return;
-    }
     Money amount = new Money(quantity.multiply(price), catalog.currency());
     bySupplier
         .computeIfAbsent(supplier, name -> new ArrayList<>())
-        .add(new OrderLine(key, title, quantity, unit, amount, leadDays, use));
+        .add(new OrderLine(key, title, quantity, unit, price, amount, leadDays, use));
   }
 }

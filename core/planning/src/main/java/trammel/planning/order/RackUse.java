@@ -110,6 +110,12 @@ public final class RackUse {
             + printer.length(lengthMm));
   }
 
+  /** Puts what is left over of a pack into its bin. */
+  void putBin(String key, String title, BigDecimal quantity) {
+    rack = rack.putting(key, quantity);
+    back.add(quantity.stripTrailingZeros().toPlainString() + " x " + title);
+  }
+
   private static double roundedDown(double lengthMm) {
     return Math.floor(lengthMm / STEP_MM + 1e-6) * STEP_MM;
   }

@@ -8,20 +8,38 @@ import trammel.planning.money.Money;
  *
  * @param supplier who delivers it
  * @param lines what to order, at least one
+ * @param charges what the supplier adds
+ * @param remarks what to look at before it is sent
  */
-public record SupplierOrder(String supplier, List<OrderLine> lines) {
+public record SupplierOrder(
+    String supplier, List<OrderLine> lines, List<Charge> charges, List<String> remarks) {
   public SupplierOrder {
     lines = List.copyOf(lines);
+    charges = List.copyOf(charges);
+    remarks = List.copyOf(remarks);
     if (lines.isEmpty()) {
       throw new IllegalArgumentException("an order to " + supplier + " needs a line");
     }
   }
 
   /** Sum of its lines. */
-  public Money total() {
+  public Money goods() {
+    return goods(lines);
+  }
+
+  static Money goods(List<OrderLine> lines) {
     Money total = Money.zero(lines.get(0).amount().currency());
     for (OrderLine line : lines) {
       total = total.plus(line.amount());
+    }
+    return total;
+  }
+
+  /** Lines and charges together. */
+  public Money total() {
+    Money total = goods();
+    for (Charge charge : charges) {
+      total = total.plus(charge.amount());
     }
     return total;
   }

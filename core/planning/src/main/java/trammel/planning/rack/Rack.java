@@ -181,6 +181,19 @@ public record Rack(List<Stick> sticks, List<Drop> drops, List<Bin> bins) {
     return new Rack(sticks, drops, left);
   }
 
+  /** The rack with some more of a bought thing. */
+  public Rack putting(String key, BigDecimal quantity) {
+    List<Bin> more = new ArrayList<>(bins);
+    for (int i = 0; i < more.size(); i++) {
+      if (more.get(i).holds(key, 0)) {
+        more.set(i, new Bin(key, 0, more.get(i).quantity().add(quantity)));
+        return new Rack(sticks, drops, more);
+      }
+    }
+    more.add(new Bin(key, 0, quantity));
+    return new Rack(sticks, drops, more);
+  }
+
   /** The highest number of a name such as R12 on the rack; 0 where there is none. */
   public int highestNumber(String letter) {
     int highest = 0;

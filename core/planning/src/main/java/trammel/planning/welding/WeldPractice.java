@@ -12,12 +12,22 @@ import trammel.planning.given.Given;
  * @param positionFactors extra arc time out of position
  * @param restartMin clock time of each arc start after the first in a weld, minutes: move, clean,
  *     let the heat go; the operating factor already covers a weld run through
+ * @param fillerItem key of the item in the catalog that is bought as filler
+ * @param gasItem key of the item in the catalog that is bought as gas
  */
 public record WeldPractice(
     WeldProcess process,
     double overWeldFraction,
     PositionFactors positionFactors,
-    double restartMin) {
+    double restartMin,
+    String fillerItem,
+    String gasItem) {
+
+  /** Key of the filler in the standard catalog. */
+  public static final String STANDARD_FILLER = "wire-035";
+
+  /** Key of the gas in the standard catalog. */
+  public static final String STANDARD_GAS = "welding-gas";
 
   public WeldPractice {
     Given.present(process, "Weld process of the shop", "Choose one from the catalog.");
@@ -25,6 +35,17 @@ public record WeldPractice(
     Given.between(
         overWeldFraction, 0, 1, "Over-weld fraction", "0.10 lays each fillet leg 10 % larger.");
     Given.between(restartMin, 0, 60, "Time for an arc restart in minutes", "Common is 0.5.");
+    Given.text(fillerItem, "Filler of the shop's welding", "Give the key of an item.");
+    Given.text(gasItem, "Gas of the shop's welding", "Give the key of an item.");
+  }
+
+  /** A practice with the filler and the gas of the standard catalog. */
+  public WeldPractice(
+      WeldProcess process,
+      double overWeldFraction,
+      PositionFactors positionFactors,
+      double restartMin) {
+    this(process, overWeldFraction, positionFactors, restartMin, STANDARD_FILLER, STANDARD_GAS);
   }
 
   /**

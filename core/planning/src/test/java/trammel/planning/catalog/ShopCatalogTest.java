@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +18,7 @@ import trammel.planning.job.JobReader;
 import trammel.planning.money.Contingency;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.PriceTerms;
+import trammel.planning.money.ProgressPayment;
 import trammel.planning.money.SalesTax;
 
 /** A shop's own folder over the standard catalog, and a job's terms over the shop's. */
@@ -49,6 +52,59 @@ class ShopCatalogTest {
     assertEquals(STANDARD.item("coil-12-160"), catalog.item("coil-12-160"));
     assertEquals(STANDARD.items().keySet(), catalog.items().keySet());
     assertTrue(catalog.priceSources().contains("own list"));
+  }
+
+  /** From 2026-08-01 ninety days lead to 2026-10-30. */
+  @Test
+  void pricesAreOldAfterTheDaysOfTheShop() {
+    Catalog catalog =
+        with(
+            "prices.json",
+            """
+            {"format": "trammel-catalog/1", "prices": "own list", "currency": "USD",
+             "priced_on": "2026-08-01", "items": {"bump-stop": {"price": 9.75}}}
+            """);
+    assertEquals(Map.of(), catalog.oldPrices(LocalDate.of(2026, 10, 30)));
+    assertEquals(
+        List.of(LocalDate.of(2026, 8, 1)),
+        List.copyOf(catalog.oldPrices(LocalDate.of(2026, 10, 31)).values()));
+    assertEquals(Map.of(), STANDARD.oldPrices(LocalDate.of(2050, 1, 1)));
+  }
+
+  /** The payments of a job stand in place of the shop's. */
+  @Test
+  void progressPaymentsAreTheJobsOrTheShops() {
+    Catalog catalog =
+        with(
+            "shop.json",
+            """
+            {"format": "trammel-catalog/1",
+             "shop": {"progress": [{"at": "tacked", "share": "25 %"}], "hands": 3}}
+            """);
+    assertEquals(
+        List.of(new ProgressPayment("tacked", new BigDecimal("0.25"))),
+        catalog.shop().terms().progress());
+    assertEquals(3, catalog.shop().labour().hands());
+    assertEquals(List.of(), STANDARD.shop().terms().progress());
+  }
+
+  @Test
+  void shopWeldsWithAWireOfItsOwn() {
+    String wire =
+        """
+        {"format": "trammel-catalog/1", "prices": "own list", "currency": "USD",
+         "supplier": "own", "lead_days": 1,
+         "items": {"wire-1.0": {"title": "wire 1 mm", "unit": "kg", "price": 6.10,
+                                "bought": "supply"}},
+         "welding": {"wire_item": "wire-1.0"}}
+        """;
+    assertEquals("wire-1.0", with("wire.json", wire).welding().fillerItem());
+    assertEquals("wire-035", STANDARD.welding().fillerItem());
+    BadInputException refused =
+        assertThrows(
+            BadInputException.class,
+            () -> with("wire.json", wire.replace("\"wire-1.0\"}}", "\"wire-2\"}}")));
+    assertEquals("welding.wire_item", refused.problems().get(0).field());
   }
 
   @Test

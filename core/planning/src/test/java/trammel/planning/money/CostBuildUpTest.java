@@ -293,4 +293,51 @@ class CostBuildUpTest {
         new BigDecimal("0.005").multiply(BigDecimal.valueOf(item.taxableLines().size() + 1L));
     assertTrue(difference.compareTo(most) <= 0, difference + " over " + most);
   }
+
+  /** Arithmetic: thirds of the constructed quote's 7,824.93 do not round to the total by luck. */
+  @Test
+  void depositProgressAndBalanceAddUpToTheTotal() {
+    PriceTerms terms =
+        new PriceTerms(
+            USD,
+            number("95.00"),
+            BigDecimal.ZERO,
+            Map.of(),
+            BigDecimal.ZERO,
+            BigDecimal.ZERO,
+            new Contingency.None(),
+            SalesTax.NONE,
+            number("0.3333"),
+            List.of(
+                new ProgressPayment("frame back on its stands", number("0.2222")),
+                new ProgressPayment("bars tacked", number("0.1111"))),
+            30);
+    CostBuildUp quote = new Pricing(terms).price(constructedCosts(), hours());
+    assertEquals(usd("2175.25"), quote.total());
+    assertEquals(usd("725.01"), quote.deposit());
+    assertEquals(List.of(usd("483.34"), usd("241.67")), quote.progress());
+    assertEquals(usd("725.23"), quote.balance());
+  }
+
+  @Test
+  void paymentsOverTheWholePriceAreRefused() {
+    String message =
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    new PriceTerms(
+                        USD,
+                        number("95.00"),
+                        BigDecimal.ZERO,
+                        Map.of(),
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        new Contingency.None(),
+                        SalesTax.NONE,
+                        number("0.6"),
+                        List.of(new ProgressPayment("tacked", number("0.5"))),
+                        30))
+            .getMessage();
+    assertTrue(message.contains("110 %"), message);
+  }
 }

@@ -205,6 +205,21 @@ class WeldPracticeTest {
     assertEquals(7 * 0.5 / 60, difference, 1e-12);
   }
 
+  /** Conservation: twice the weld is twice the metal, the wire, the gas and the time. */
+  @Property(tries = 50)
+  void twiceTheWeldIsTwiceTheWire(
+      @ForAll @DoubleRange(min = 10, max = 2000) double lengthMm,
+      @ForAll WeldPosition position,
+      @ForAll WeldPlace place) {
+    WeldPractice practice = practiceOfConstructedShop();
+    SeamEstimate once = practice.estimate(fillet(lengthMm, position, place));
+    SeamEstimate twice = practice.estimate(fillet(2 * lengthMm, position, place));
+    assertEquals(2 * once.depositKg(), twice.depositKg(), 1e-12);
+    assertEquals(2 * once.fillerKg(), twice.fillerKg(), 1e-12);
+    assertEquals(2 * once.gasLitres(), twice.gasLitres(), 1e-9);
+    assertEquals(2 * once.clockHours(), twice.clockHours(), 1e-12);
+  }
+
   @Property(tries = 50)
   void listIsTheSumOfItsLines(
       @ForAll @DoubleRange(min = 10, max = 2000) double lengthMm,

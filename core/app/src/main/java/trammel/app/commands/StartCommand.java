@@ -1,0 +1,133 @@
+package trammel.app.commands;
+
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.app.commandline.Arguments;
+import trammel.app.commandline.Command;
+import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
+import trammel.app.commandline.Syntax;
+import trammel.app.desk.Installation;
+import trammel.app.desk.Workbench;
+import trammel.app.files.SafeFile;
+import trammel.app.start.Interview;
+import trammel.app.start.MeasuringSheet;
+import trammel.planning.document.DocumentReader;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.SpringMount;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.start.Answers;
+import trammel.planning.start.Question;
+
+/** Starts a job: asks for the measurements, or takes a filled measuring sheet. */
+public final class StartCommand implements Command {
+  private static final String FROM = "--from";
+  private static final String SHEET = "--sheet";
+  private static final String LINKAGE = "chosen.linkage";
+  private static final String SPRING = "chosen.spring";
+
+  @Override
+  public Syntax syntax() {
+    return CommonOptions.addTo(
+        Syntax.of(
+                "Asks for the measurements step by step and writes a job file. What is answered is"
+                    + " kept at once: stop, and the same command goes on later. With --sheet it"
+                    + " prints the measuring sheet to fill in by the vehicle; --from takes it back.")
+            .optionalArgument("JOB", "The job file to write, with the ending .yaml.")
+            .option(FROM, "SHEET", "A filled measuring sheet, comma-separated values.")
+            .flag(SHEET, "Print the empty measuring sheet."));
+  }
+
+  @Override
+  public ExitCode run(Arguments arguments, Screen screen) {
+    CommonOptions options = CommonOptions.of(arguments);
+    if (arguments.has(SHEET)) {
+      screen.out().print(MeasuringSheet.csv(options.units().orElse(UnitSystem.US)));
+      return ExitCode.DONE;
+    }
+    Path file =
+        Path.of(
+            arguments
+                .optionalArgument("JOB")
+                .orElseThrow(
+                    () ->
+                        CommandFailure.badInput(
+                            "JOB is not given; name the job file to write, such as"
+                                + " pickup.yaml.")));
+    if (!file.toString().endsWith(".yaml")) {
+      throw CommandFailure.badInput(file + " must end in .yaml. Give it that ending.");
+    }
+    Answers answers = earlier(file);
+    Optional<String> sheet = arguments.value(FROM);
+    boolean passed;
+    if (sheet.isPresent()) {
+      answers = MeasuringSheet.read(Path.of(sheet.get()));
+      SafeFile.write(file, answers.yaml());
+      passed = answers.open().isEmpty();
+    } else {
+      passed = interview(file, answers, options, screen);
+    }
+    return finished(file, answers, passed, screen);
+  }
+
+  /** What an unfinished file of this name holds; a finished one is not written over. */
+  private static Answers earlier(Path file) {
+    if (!Files.exists(file)) {
+      return new Answers();
+    }
+    Answers answers = Answers.of(DocumentReader.read(file));
+    if (answers.open().isEmpty()) {
+      throw CommandFailure.badInput(
+          file + " is a finished job file and is not written over. Give another name.");
+    }
+    return answers;
+  }
+
+  private static boolean interview(
+      Path file, Answers answers, CommonOptions options, Screen screen) {
+    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    BufferedReader in =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    return new Interview(in, screen.out(), file, answers, question -> choices(bench, question))
+        .ask();
+  }
+
+  private static List<String> choices(Workbench bench, Question question) {
+    List<String> ids = new ArrayList<>();
+    if (question.path().equals(LINKAGE)) {
+      for (AxleLinkage linkage : bench.extensions().extensions().linkages()) {
+        ids.add(linkage.id());
+      }
+    } else if (question.path().equals(SPRING)) {
+      for (SpringMount spring : bench.extensions().extensions().springs()) {
+        ids.add(spring.id());
+      }
+    }
+    return ids;
+  }
+
+  private static ExitCode finished(Path file, Answers answers, boolean passed, Screen screen) {
+    List<Question> open = answers.open();
+    screen.out().println();
+    if (!open.isEmpty()) {
+      screen.out().println("Kept in " + file + "; still to be answered:");
+      for (Question question : open) {
+        screen.out().println("  " + question.path() + ": " + question.what());
+      }
+      screen.out().println("Go on with: trammel start " + file);
+      return passed ? ExitCode.BAD_INPUT : ExitCode.DONE;
+    }
+    JobReader.read(JobDocument.load(file));
+    screen.out().println("Wrote " + file + ". Next: trammel check " + file);
+    return ExitCode.DONE;
+  }
+}

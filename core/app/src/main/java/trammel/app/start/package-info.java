@@ -1,0 +1,2 @@
+/** Asking for a job step by step, or taking a filled measuring sheet. */
+package trammel.app.start;

@@ -1,0 +1,136 @@
+package trammel.app.start;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trammel.app.files.Csv;
+import trammel.app.files.CsvReader;
+import trammel.planning.document.BadInputException;
+import trammel.planning.document.DocumentReader;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.start.Answers;
+import trammel.planning.start.Question;
+import trammel.planning.start.Questions;
+
+class InterviewTest {
+  private static final Path DEMO = Path.of("..", "..", "catalogs", "demo", "sedan.yaml");
+
+  @TempDir Path folder;
+  private final StringWriter shown = new StringWriter();
+
+  private boolean ask(Answers answers, String typed) {
+    return new Interview(
+            new BufferedReader(new StringReader(typed)),
+            new PrintWriter(shown),
+            folder.resolve("job.yaml"),
+            answers,
+            question ->
+                question.path().equals("chosen.linkage")
+                    ? List.of("triangulated", "four-link-lateral")
+                    : List.of())
+        .ask();
+  }
+
+  /** All answers of the demo job typed one after the other make a job that is read. */
+  @Test
+  void aWholeJobCanBeTyped() throws IOException {
+    Answers demo = Answers.of(DocumentReader.read(DEMO));
+    StringBuilder typed = new StringBuilder();
+    for (Question question : Questions.all()) {
+      typed.append(demo.of(question).orElse("")).append('\n');
+    }
+    assertTrue(ask(new Answers(), typed.toString()), shown.toString());
+    JobReader.read(JobDocument.load(folder.resolve("job.yaml")));
+    assertFalse(Files.readString(folder.resolve("job.yaml")).contains(Answers.OPEN));
+  }
+
+  @Test
+  void aWrongAnswerIsToldAndAskedAgain() {
+    assertFalse(ask(new Answers(), "D-1\nnext week\n2026-11-28\nstop\n"));
+    assertTrue(shown.toString().contains("next week"), shown.toString());
+    assertTrue(
+        Answers.of(DocumentReader.read(folder.resolve("job.yaml")))
+            .of(Questions.byPath().get("job.date"))
+            .isPresent());
+  }
+
+  @Test
+  void goingBackChangesAnAnswerAndEnterKeepsIt() {
+    assertFalse(ask(new Answers(), "D-1\nback\nD-2\n2026-11-28\nback\n\nstop\n"));
+    Answers kept = Answers.of(DocumentReader.read(folder.resolve("job.yaml")));
+    assertEquals("D-2", kept.of(Questions.byPath().get("job.number")).orElseThrow());
+    assertEquals("2026-11-28", kept.of(Questions.byPath().get("job.date")).orElseThrow());
+  }
+
+  /** What was answered before is not asked again. */
+  @Test
+  void theAskingGoesOnWhereItStopped() {
+    ask(new Answers(), "D-1\nstop\n");
+    Answers earlier = Answers.of(DocumentReader.read(folder.resolve("job.yaml")));
+    shown.getBuffer().setLength(0);
+    ask(earlier, "stop\n");
+    assertTrue(shown.toString().contains("day of the job"), shown.toString());
+    assertFalse(shown.toString().contains("the shop's number"), shown.toString());
+  }
+
+  @Test
+  void everyQuestionSaysWhyItIsAsked() {
+    ask(new Answers(), "?\nstop\n");
+    assertTrue(shown.toString().contains("asked because it stands on the quote"));
+    for (Question question : Questions.all()) {
+      assertFalse(question.reason().isBlank(), question.path());
+    }
+  }
+
+  @Test
+  void aNeededAnswerIsNotPassedOver() {
+    ask(new Answers(), "\nD-1\nstop\n");
+    assertTrue(shown.toString().contains("this one is needed"));
+  }
+
+  private Path sheet(Answers demo, String path, String reading) throws IOException {
+    Csv csv = new Csv();
+    for (CsvReader.Row row : CsvReader.rows(MeasuringSheet.csv(UnitSystem.US))) {
+      Object[] cells = row.cells().toArray();
+      Question question = Questions.byPath().get(row.cell(0));
+      if (question != null) {
+        // A space in front keeps a minus from being taken for a formula.
+        cells[5] = " " + (row.cell(0).equals(path) ? reading : demo.of(question).orElse(""));
+      }
+      csv.row(cells);
+    }
+    return Files.writeString(folder.resolve("sheet.csv"), csv.text());
+  }
+
+  @Test
+  void aFilledSheetIsTheSameJob() throws IOException {
+    Answers demo = Answers.of(DocumentReader.read(DEMO));
+    Answers read = MeasuringSheet.read(sheet(demo, "none", ""));
+    assertEquals(demo.yaml(), read.yaml());
+  }
+
+  @Test
+  void aWrongLineOfTheSheetIsNamedWithItsField() throws IOException {
+    Answers demo = Answers.of(DocumentReader.read(DEMO));
+    Path sheet = sheet(demo, "measured.rails.depth", "40 ft");
+    String told =
+        assertThrows(BadInputException.class, () -> MeasuringSheet.read(sheet))
+            .problems()
+            .toString();
+    assertTrue(told.contains("measured.rails.depth") && told.contains("40 ft"), told);
+  }
+}

@@ -1,0 +1,169 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Orders from a rack, several jobs in one run, and quotes that explain themselves. */
+class OrderIT {
+  private static final int STOP = 1;
+  private static final int BAD_INPUT = 2;
+
+  @TempDir static Path shop;
+  private static InstalledCopy copy;
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void unpack() throws IOException {
+    copy = InstalledCopy.unpackedInto(shop);
+  }
+
+  // --- The rack ---------------------------------------------------------------------------------
+
+  @Test
+  void aDryRunAndAJobThatCannotBeReadLeaveTheRackAlone() throws Exception {
+    Path rack = copyOfDemoRack();
+    String before = Files.readString(rack);
+    String job = copy.demoJob("pickup").toString();
+    Launch.Ended dry = copy.run("order", "--dry-run", "--rack", rack.toString(), job);
+    assertEquals(STOP, dry.exitCode(), dry.err());
+    Path out = folder.resolve("out");
+    Launch.Ended half =
+        copy.run("order", "--out", out.toString(), "--rack", rack.toString(), job, "no-such.yaml");
+    assertEquals(BAD_INPUT, half.exitCode(), half.err());
+    assertTrue(half.err().contains("no-such.yaml"), half.err());
+    assertFalse(Files.exists(out));
+    assertEquals(before, Files.readString(rack));
+  }
+
+  /** The command itself is killed at random moments; a start of it takes about half a second. */
+  @Test
+  void aKilledOrderLeavesTheOldRackOrTheNewOne() throws Exception {
+    Path rack = copyOfDemoRack();
+    String before = Files.readString(rack);
+    String job = copy.demoJob("pickup").toString();
+    copy.run("order", "--rack", rack.toString(), job);
+    String after = Files.readString(rack);
+    Random random = new Random(3);
+    for (int i = 0; i < 25; i++) {
+      Files.writeString(rack, before);
+      Process order =
+          Launch.of(copy.home().resolve("bin/trammel"))
+              .with("TRAMMEL_CLASS_ARCHIVE", "off")
+              .start(
+                  folder.resolve("killed.out"),
+                  folder.resolve("killed.err"),
+                  "order",
+                  "--rack",
+                  rack.toString(),
+                  job);
+      TimeUnit.MILLISECONDS.sleep(300 + random.nextInt(900));
+      order.descendants().forEach(ProcessHandle::destroyForcibly);
+      order.destroyForcibly().waitFor();
+      String now = Files.readString(rack);
+      assertTrue(now.equals(before) || now.equals(after), now);
+    }
+  }
+
+  private Path copyOfDemoRack() throws IOException {
+    Path rack = folder.resolve("rack.csv");
+    return Files.writeString(rack, Files.readString(copy.home().resolve("catalogs/demo/rack.csv")));
+  }
+
+  // --- Files ------------------------------------------------------------------------------------
+
+  @Test
+  void everySupplierGetsATableTheSameForMachinesAndASheet() throws Exception {
+    Path out = folder.resolve("out");
+    Tree order = copy.json(STOP, "order", copy.demoJob("sedan"), "--out", out.toString());
+    int suppliers = order.list("suppliers").size();
+    try (Stream<Path> files = Files.list(out)) {
+      assertEquals(3 * suppliers, files.count());
+    }
+    Tree steel = Tree.ofJson(Files.readString(out.resolve("order-steel-yard.json")));
+    BigDecimal sum = BigDecimal.ZERO;
+    List<String> rows = Files.readAllLines(out.resolve("order-steel-yard.csv"));
+    for (Tree line : steel.list("lines")) {
+      sum = sum.add(line.amount("amount"));
+    }
+    assertEquals(0, sum.compareTo(steel.amount("goods")));
+    assertEquals(1 + steel.list("lines").size() + steel.list("charges").size(), rows.size());
+    assertTrue(rows.get(0).startsWith("supplier,item,title,quantity,unit,price_each,amount"));
+    assertTrue(Files.readString(out.resolve("order-steel-yard.txt")).contains("ordered by ____"));
+  }
+
+  // --- Many jobs --------------------------------------------------------------------------------
+
+  @Test
+  void severalJobsEndWithATableAndOneBadFileDoesNotStopTheRest() throws Exception {
+    String pickup = copy.demoJob("pickup").toString();
+    String sedan = copy.demoJob("sedan").toString();
+    for (String command : List.of("check", "plan", "quote", "travel", "compare")) {
+      Launch.Ended all = copy.run(command, pickup, "no-such.yaml", sedan);
+      assertEquals(BAD_INPUT, all.exitCode(), command + all.err());
+      assertTrue(all.err().contains("no-such.yaml"), all.err());
+      assertTrue(all.out().contains("ALL JOBS"), command);
+      assertTrue(all.out().contains("D-101") && all.out().contains("D-102"), command);
+      assertEquals(
+          command.equals("travel") ? 0 : STOP, copy.run(command, pickup, sedan).exitCode());
+    }
+  }
+
+  @Test
+  void theTotalsAreTheSumsOfTheJobs() throws Exception {
+    Launch.Ended ended =
+        copy.run(
+            "quote", "--json", copy.demoJob("pickup").toString(), copy.demoJob("sedan").toString());
+    Tree both = Tree.ofJson(ended.out());
+    BigDecimal sum = BigDecimal.ZERO;
+    for (Tree job : both.list("jobs")) {
+      sum = sum.add(job.amount("price.total"));
+    }
+    assertEquals(2, both.list("jobs").size());
+    assertEquals(0, sum.compareTo(both.amount("totals.total")));
+    BigDecimal alone = copy.json(STOP, "quote", copy.demoJob("sedan")).amount("price.total");
+    assertEquals(0, alone.compareTo(both.list("jobs").get(1).amount("price.total")));
+  }
+
+  @Test
+  void theSameJobTwiceIsRefused() throws Exception {
+    String pickup = copy.demoJob("pickup").toString();
+    Launch.Ended twice = copy.run("quote", pickup, pickup);
+    assertEquals(BAD_INPUT, twice.exitCode());
+    assertTrue(twice.err().contains("D-101"), twice.err());
+  }
+
+  // --- Where a figure comes from ----------------------------------------------------------------
+
+  @Test
+  void everyLineOfTheQuoteCanBeAskedFor() throws Exception {
+    Path job = copy.demoJob("pickup");
+    Tree quote = copy.json(STOP, "quote", job);
+    Tree tax = copy.json(0, "quote", job, "--why", "tax").list("why").get(0);
+    assertEquals(0, quote.amount("price.tax").compareTo(tax.amount("amount")));
+    Tree labour = copy.json(0, "quote", job, "--why", "labour").list("why").get(0);
+    BigDecimal sum = BigDecimal.ZERO;
+    for (Tree line : quote.list("price.lines")) {
+      if (line.text("class").equals("labour")) {
+        sum = sum.add(line.amount("price"));
+      }
+    }
+    assertEquals(0, sum.compareTo(labour.amount("amount")));
+    Launch.Ended unknown = copy.run("quote", "--why", "unobtainium", job.toString());
+    assertEquals(BAD_INPUT, unknown.exitCode());
+    assertTrue(unknown.err().contains("strip-out"), unknown.err());
+  }
+}

@@ -1,0 +1,62 @@
+package trammel.planning.catalog;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import trammel.planning.given.Given;
+
+/**
+ * How an item is sold. The price on a quote is that of one unit; an order is for whole packs at the
+ * price that its number gets.
+ *
+ * @param pack the pack that it only comes in; empty if any number can be had
+ * @param breaks lower prices from a number on, the smallest number first
+ * @param outOfStock whether the supplier has none
+ * @param alternate key of the item to order then
+ */
+public record Selling(
+    Optional<Pack> pack, List<PriceBreak> breaks, boolean outOfStock, Optional<String> alternate) {
+  /** By the piece, at one price, in stock. */
+  public static final Selling PLAIN =
+      new Selling(Optional.empty(), List.of(), false, Optional.empty());
+
+  public Selling {
+    List<PriceBreak> sorted = new ArrayList<>(breaks);
+    sorted.sort(Comparator.comparing(PriceBreak::from));
+    breaks = List.copyOf(sorted);
+  }
+
+  /**
+   * A spool, box or bottle.
+   *
+   * @param title what it is called, such as {@code 11 lb spool}
+   * @param holds how many units it holds, above 0
+   * @param price price of one pack, 0 or more
+   */
+  public record Pack(String title, BigDecimal holds, BigDecimal price) {
+    public Pack {
+      Given.text(title, "Title of a pack", "Say what it is, such as 11 lb spool.");
+      Given.decimal(holds, 0, 1_000_000, "What the pack '" + title + "' holds", "Count it.");
+      Given.decimal(price, 0, 1_000_000_000, "Price of the pack '" + title + "'", "Give it.");
+      if (holds.signum() == 0) {
+        throw new IllegalArgumentException(
+            "The pack '" + title + "' holds 0; allowed is more than 0. Say how much is in it.");
+      }
+    }
+  }
+
+  /**
+   * A lower price from a number on.
+   *
+   * @param from from how many on, of what is ordered: packs where there are packs
+   * @param price price of one then
+   */
+  public record PriceBreak(int from, BigDecimal price) {
+    public PriceBreak {
+      Given.count(from, 2, 1_000_000, "Number of a price break", "From 2 on.");
+      Given.decimal(price, 0, 1_000_000_000, "Price of a price break", "Give the price of one.");
+    }
+  }
+}

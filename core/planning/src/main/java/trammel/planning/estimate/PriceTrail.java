@@ -1,0 +1,279 @@
+package trammel.planning.estimate;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import trammel.planning.estimate.Explanation.Step;
+import trammel.planning.labour.HoursEstimate;
+import trammel.planning.labour.LabourFactor;
+import trammel.planning.labour.OperationLine;
+import trammel.planning.labour.ThreePoint;
+import trammel.planning.money.ClassTotal;
+import trammel.planning.money.Contingency;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.CostClass;
+import trammel.planning.money.Money;
+import trammel.planning.money.PriceLine;
+import trammel.planning.money.PriceTerms;
+import trammel.planning.money.SalesTax;
+
+/** Follows every figure of a price back to the lines that it comes from. */
+public final class PriceTrail {
+  private static final int PERCENT = 2;
+
+  private final CostBuildUp price;
+  private final PriceTerms terms;
+  private final HoursEstimate hours;
+  private final Map<String, Explanation> byName = new LinkedHashMap<>();
+
+  /** The trail of an estimated job. */
+  public PriceTrail(Estimate estimate) {
+    this(estimate.price(), estimate.hours());
+  }
+
+  /**
+   * @param price the price
+   * @param hours the hours that its labour comes from
+   */
+  public PriceTrail(CostBuildUp price, HoursEstimate hours) {
+    this.price = price;
+    this.terms = price.terms();
+    this.hours = hours;
+    totals();
+    for (ClassTotal total : price.classTotals()) {
+      add(classTotal(total));
+    }
+    for (PriceLine line : price.lines()) {
+      if (!line.line().key().equals(name(line.line().costClass()))) {
+        add(line(line));
+      }
+    }
+  }
+
+  /** Every name that can be asked for: totals, classes, then lines. */
+  public List<String> names() {
+    return List.copyOf(byName.keySet());
+  }
+
+  /**
+   * The figures that are meant: the one of that name or title, else all whose name and title have
+   * every word in them. Empty if there is none.
+   */
+  public List<Explanation> find(String asked) {
+    String wanted = asked.strip().toLowerCase(Locale.ROOT);
+    List<Explanation> found = new ArrayList<>();
+    for (Explanation one : byName.values()) {
+      if (one.name().toLowerCase(Locale.ROOT).equals(wanted)
+          || one.title().toLowerCase(Locale.ROOT).equals(wanted)) {
+        return List.of(one);
+      }
+      if (!wanted.isEmpty() && hasAllWords(one, wanted)) {
+        found.add(one);
+      }
+    }
+    return found;
+  }
+
+  private static boolean hasAllWords(Explanation one, String wanted) {
+    String text = (one.name() + " " + one.title()).toLowerCase(Locale.ROOT);
+    int from = 0;
+    while (from < wanted.length()) {
+      int end = wanted.indexOf(' ', from);
+      end = end < 0 ? wanted.length() : end;
+      if (!text.contains(wanted.substring(from, end))) {
+        return false;
+      }
+      from = end + 1;
+    }
+    return true;
+  }
+
+  private void add(Explanation explanation) {
+    String name = explanation.name();
+    for (int i = 2; byName.containsKey(name); i++) {
+      name = explanation.name() + "-" + i;
+    }
+    byName.put(
+        name,
+        new Explanation(name, explanation.title(), explanation.amount(), explanation.steps()));
+  }
+
+  // Totals
+
+  private void totals() {
+    List<Step> total = new ArrayList<>();
+    total.add(step("subtotal", price.subtotal()));
+    total.add(step("sales tax", price.tax()));
+    add(new Explanation("total", "price with tax", price.total(), total));
+    List<Step> subtotal = new ArrayList<>();
+    for (ClassTotal one : price.classTotals()) {
+      subtotal.add(step(one.costClass().title(), one.price()));
+    }
+    add(new Explanation("subtotal", "price before tax", price.subtotal(), subtotal));
+    add(new Explanation("tax", "sales tax", price.tax(), tax()));
+    add(new Explanation("deposit", "deposit with the order", price.deposit(), deposit()));
+    add(new Explanation("balance", "balance on delivery", price.balance(), balance()));
+  }
+
+  private List<Step> balance() {
+    List<Step> steps = new ArrayList<>();
+    steps.add(step("total", price.total()));
+    steps.add(step("less the deposit", price.deposit()));
+    for (int i = 0; i < terms.progress().size(); i++) {
+      steps.add(
+          step(
+              "less "
+                  + percent(terms.progress().get(i).fraction())
+                  + " of the total, due when: "
+                  + terms.progress().get(i).when(),
+              price.progress().get(i)));
+    }
+    return steps;
+  }
+
+  private List<Step> deposit() {
+    return List.of(
+        step("total", price.total()),
+        new Step(
+            "times the deposit, rounded half up to the cent", percent(terms.depositFraction())));
+  }
+
+  private List<Step> tax() {
+    SalesTax tax = terms.tax();
+    List<Step> steps = new ArrayList<>();
+    for (ClassTotal one : price.classTotals()) {
+      if (tax.isDueOn(one.costClass())) {
+        steps.add(step("taxable: " + one.costClass().title(), one.price()));
+      } else {
+        steps.add(new Step("not taxable: " + one.costClass().title(), "0"));
+      }
+    }
+    steps.add(step("taxable together", price.taxable()));
+    steps.add(new Step("times the rate", percent(tax.rate())));
+    if (tax.rounding() == SalesTax.Rounding.BY_INVOICE) {
+      BigDecimal raw = price.taxable().amount().multiply(tax.rate());
+      steps.add(new Step("unrounded", raw.stripTrailingZeros().toPlainString()));
+      steps.add(new Step("rounded half up to the cent, once on the invoice", ""));
+    } else {
+      steps.add(new Step("rounded half up to the cent on every line, then added", ""));
+    }
+    return steps;
+  }
+
+  // Classes and lines
+
+  private Explanation classTotal(ClassTotal total) {
+    if (total.lines().size() == 1) {
+      PriceLine only = total.lines().get(0);
+      return new Explanation(
+          name(total.costClass()), only.line().title(), total.price(), line(only).steps());
+    }
+    List<Step> steps = new ArrayList<>();
+    for (PriceLine line : total.lines()) {
+      steps.add(step(line.line().title() + ": " + line.how(), line.price()));
+    }
+    if (!total.cost().equals(total.price())) {
+      steps.add(step("their cost before waste and markup", total.cost()));
+    }
+    return new Explanation(
+        name(total.costClass()), "all lines of this class", total.price(), steps);
+  }
+
+  private static String name(CostClass costClass) {
+    return switch (costClass) {
+      case SUPPLIES -> "supplies";
+      case OUTSIDE -> "outside";
+      default -> costClass.title();
+    };
+  }
+
+  private Explanation line(PriceLine line) {
+    List<Step> steps = new ArrayList<>();
+    for (OperationLine operation : hours.lines()) {
+      if (line.line().costClass() == CostClass.LABOUR
+          && operation.operation().key().equals(line.line().key())) {
+        steps.addAll(labour(operation));
+      }
+    }
+    if (line.line().costClass() == CostClass.CONTINGENCY) {
+      steps.addAll(contingency());
+    }
+    steps.add(new Step("quantity", line.line().quantityText()));
+    steps.add(new Step("times the price of one", line.line().unitCost().toPlainString()));
+    steps.add(step("cost, rounded half up to the cent", line.cost()));
+    if (!line.waste().isZero()) {
+      steps.add(step("waste, " + percent(terms.steelWaste()) + " of cost", line.waste()));
+    }
+    if (!line.markup().isZero()) {
+      steps.add(
+          step(
+              "markup, " + percent(terms.markup(line.line().costClass()).fraction()) + " of cost",
+              line.markup()));
+    }
+    steps.add(new Step(line.taxable() ? "taxable" : "not taxable", ""));
+    steps.add(new Step("why: " + line.line().why(), ""));
+    return new Explanation(line.line().key(), line.line().title(), line.price(), steps);
+  }
+
+  private static List<Step> labour(OperationLine line) {
+    List<Step> steps = new ArrayList<>();
+    ThreePoint one = line.operation().hoursPerUnit();
+    steps.add(
+        new Step(
+            "hours a " + line.operation().driverUnit() + ", low / likely / high",
+            hours(one.low()) + " / " + hours(one.likely()) + " / " + hours(one.high())));
+    steps.add(new Step("times " + line.driverText(), hours(line.quantity())));
+    for (LabourFactor factor : line.factors()) {
+      steps.add(
+          new Step(
+              "times " + factor.title() + " (" + factor.why() + ")", hours(factor.multiplier())));
+    }
+    ThreePoint all = line.hours();
+    steps.add(
+        new Step(
+            "together, low / likely / high",
+            hours(all.low()) + " / " + hours(all.likely()) + " / " + hours(all.high()) + " h"));
+    steps.add(new Step("mean, (low + 4 likely + high) / 6", hours(all.mean()) + " h"));
+    steps.add(new Step("source of the hours: " + line.operation().sourceNote(), ""));
+    return steps;
+  }
+
+  private List<Step> contingency() {
+    List<Step> steps = new ArrayList<>();
+    if (terms.contingency() instanceof Contingency.HoursToChance target) {
+      double atChance = hours.quantileHours(target.chance());
+      steps.add(
+          new Step(
+              "hours not exceeded on " + Math.round(100 * target.chance()) + " of 100 such jobs",
+              hours(atChance) + " h"));
+      steps.add(new Step("less the mean hours", hours(hours.meanHours()) + " h"));
+      steps.add(
+          new Step(
+              "spread with the hours of operations correlated by", percent(hours.correlation())));
+    }
+    return steps;
+  }
+
+  private static String percent(double ratio) {
+    return percent(BigDecimal.valueOf(ratio));
+  }
+
+  private static String percent(BigDecimal ratio) {
+    BigDecimal shown = ratio.movePointRight(PERCENT).stripTrailingZeros();
+    return shown.toPlainString() + " %";
+  }
+
+  private static String hours(double hours) {
+    BigDecimal shown = BigDecimal.valueOf(hours).setScale(3, RoundingMode.HALF_UP);
+    BigDecimal stripped = shown.stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+  }
+
+  private static Step step(String text, Money amount) {
+    return new Step(text, amount.text());
+  }
+}

@@ -1,0 +1,158 @@
+package trammel.planning.start;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.planning.document.BadInputException;
+import trammel.planning.document.DocumentNode;
+import trammel.planning.document.ListNode;
+import trammel.planning.document.Location;
+import trammel.planning.document.NumberNode;
+import trammel.planning.document.ObjectNode;
+import trammel.planning.document.TextNode;
+import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldKind;
+import trammel.planning.fields.FieldReader;
+import trammel.planning.quantity.UnitSystem;
+
+/**
+ * One thing to measure or to decide for a job.
+ *
+ * @param path where the answer goes in the job file, such as {@code measured.rails.depth}
+ * @param section what it is about, in words
+ * @param reason what it is needed for
+ * @param field the field with its range, datum and help
+ * @param needed false for what may be left out
+ */
+public record Question(String path, String section, String reason, Field<?> field, boolean needed) {
+  /** Between repeats of a measurement. */
+  private static final String REPEAT = ";";
+
+  /** Between the three distances of a point. */
+  private static final String AXIS = ",";
+
+  private static final List<String> AXES = List.of("forward", "left", "up");
+
+  /** What is measured or decided, with the datum. */
+  public String what() {
+    return field.help() + (field.datum().isPresent() ? ": " + field.datum().get() : "");
+  }
+
+  /** How to write the answer, with an example. */
+  public String how(UnitSystem units) {
+    return field.allowed(units)
+        + (isPoint() ? "; three distances with commas" : "")
+        + (hasRepeats() ? "; repeats with semicolons" : "")
+        + ", such as "
+        + field.example(units);
+  }
+
+  private boolean isPoint() {
+    return field.kind() == FieldKind.MEASURED_POINT || field.kind() == FieldKind.POINT;
+  }
+
+  private boolean hasRepeats() {
+    return switch (field.kind()) {
+      case MEASURED_LENGTH, MEASURED_ANGLE, MEASURED_LEVEL_ANGLE, MEASURED_MASS -> true;
+      default -> false;
+    };
+  }
+
+  /** The key under which the answer stands in its group. */
+  String key() {
+    return path.substring(path.lastIndexOf('.') + 1);
+  }
+
+  /**
+   * What is wrong with an answer; empty if nothing is.
+   *
+   * @param units the unit system of bare numbers
+   */
+  public Optional<String> problem(String answer, UnitSystem units) {
+    ObjectNode group = ObjectNode.empty(new Location("answer", 1, 1, "")).with(key(), node(answer));
+    try {
+      FieldReader.readAll(group, List.of(field), units);
+      return Optional.empty();
+    } catch (BadInputException refused) {
+      return Optional.of(
+          "given "
+              + refused.problems().get(0).given()
+              + "; allowed is "
+              + refused.problems().get(0).allowed()
+              + ". "
+              + refused.problems().get(0).remedy());
+    }
+  }
+
+  /** The answer as it stands in a document. */
+  DocumentNode node(String answer) {
+    Location where = new Location("answer", 1, 1, key());
+    if (isPoint()) {
+      return point(where, answer);
+    }
+    if (hasRepeats() && answer.contains(REPEAT)) {
+      List<DocumentNode> repeats = new ArrayList<>();
+      for (String repeat : answer.split(REPEAT)) {
+        repeats.add(new TextNode(where, repeat.strip()));
+      }
+      return new ListNode(where, repeats);
+    }
+    return new TextNode(where, answer.strip());
+  }
+
+  private static ObjectNode point(Location where, String answer) {
+    String[] parts = answer.split(AXIS, -1);
+    ObjectNode point = ObjectNode.empty(where);
+    for (int i = 0; i < parts.length; i++) {
+      String axis = i < AXES.size() ? AXES.get(i) : "distance " + (i + 1);
+      point = point.with(axis, new TextNode(where, parts[i].strip()));
+    }
+    return point;
+  }
+
+  /** The answer that a document holds, written as it would be given; empty if it holds none. */
+  Optional<String> answer(ObjectNode root) {
+    DocumentNode node = root;
+    for (String key : path.split("\\.")) {
+      Optional<DocumentNode> next =
+          node instanceof ObjectNode object ? object.find(key) : Optional.empty();
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      node = next.get();
+    }
+    return text(node);
+  }
+
+  private static Optional<String> text(DocumentNode node) {
+    if (node instanceof TextNode text) {
+      return Optional.of(text.text());
+    }
+    if (node instanceof NumberNode number) {
+      return Optional.of(number.text());
+    }
+    if (node instanceof ListNode list) {
+      return joined(list.entries(), REPEAT + " ");
+    }
+    if (node instanceof ObjectNode object) {
+      List<DocumentNode> values = new ArrayList<>();
+      for (ObjectNode.Member member : object.members()) {
+        values.add(member.value());
+      }
+      return joined(values, AXIS + " ");
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> joined(List<DocumentNode> nodes, String between) {
+    List<String> texts = new ArrayList<>();
+    for (DocumentNode node : nodes) {
+      Optional<String> text = text(node);
+      if (text.isEmpty()) {
+        return Optional.empty();
+      }
+      texts.add(text.get());
+    }
+    return Optional.of(String.join(between, texts));
+  }
+}

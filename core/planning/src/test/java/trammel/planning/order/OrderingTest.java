@@ -1,0 +1,242 @@
+package trammel.planning.order;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.document.BadInputException;
+import trammel.planning.quantity.QuantityPrinter;
+import trammel.planning.quantity.UnitSystem;
+import trammel.planning.rack.Rack;
+import trammel.planning.work.BoltNeed;
+import trammel.planning.work.PartNeed;
+import trammel.planning.work.TubeNeed;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * Orders over the standard catalog with a shop's terms over it. What is expected is worked by hand
+ * from the numbers written here; the ways of selling are common practice, no source.
+ */
+class OrderingTest {
+  private static final double INCH_MM = 25.4;
+  private static final Path STANDARD = Path.of("..", "..", "catalogs", "standard");
+  private static final String TUBE = "dom-1.50x0.120";
+
+  @TempDir Path shop;
+
+  private Catalog catalog(String sections) {
+    try {
+      Files.writeString(
+          shop.resolve("shop.json"),
+          "{\"format\": \"trammel-catalog/1\", \"units\": \"us\", \"currency\": \"USD\","
+              + " \"prices\": \"made up for this test\", \"supplier\": \"any\", \"lead_days\": 2, "
+              + sections
+              + "}");
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+    return CatalogReader.read(List.of(STANDARD, shop));
+  }
+
+  private static MaterialOrder order(Catalog catalog, Rack rack, WorkPlan... plans) {
+    List<OrderedJob> jobs = new ArrayList<>();
+    for (WorkPlan plan : plans) {
+      jobs.add(new OrderedJob("J" + jobs.size(), plan, Optional.empty()));
+    }
+    return new Ordering(catalog, new QuantityPrinter(UnitSystem.US)).order(jobs, rack);
+  }
+
+  private static Rack none() {
+    return Rack.EMPTY;
+  }
+
+  private static WorkPlan tubes(double lengthIn, int count) {
+    return new WorkPlan.Builder()
+        .add(new TubeNeed("bar", TUBE, lengthIn * INCH_MM, count, "square", "test"))
+        .build();
+  }
+
+  private static WorkPlan part(String key, double quantity) {
+    return new WorkPlan.Builder().add(new PartNeed(key, quantity, "test")).build();
+  }
+
+  private static SupplierOrder only(MaterialOrder order) {
+    assertEquals(1, order.suppliers().size());
+    return order.suppliers().get(0);
+  }
+
+  @Test
+  void aFullRackBuysNothing() {
+    Catalog catalog = CatalogReader.read(STANDARD);
+    WorkPlan plan =
+        new WorkPlan.Builder()
+            .add(new TubeNeed("bar", TUBE, 30 * INCH_MM, 4, "square", "test"))
+            .add(new PartNeed("wire-035", 4.25, "test"))
+            .add(new BoltNeed("bolt-0.500-20", 2 * INCH_MM, 3, "joint", "test"))
+            .build();
+    MaterialOrder bought = order(catalog, none(), plan);
+    OrderLine bolts = line(bought, "bolt-0.500-20");
+    double boltMm = bought.materials().bolts().get(0).choice().lengthMm();
+    Rack full =
+        new Rack(
+            List.of(new Rack.Stick("A", TUBE, 240 * INCH_MM)),
+            List.of(),
+            List.of(
+                new Rack.Bin("wire-035", 0, new BigDecimal("4.25")),
+                new Rack.Bin("bolt-0.500-20", boltMm, bolts.quantity())));
+    MaterialOrder order = order(catalog, full, plan);
+    assertEquals(List.of(), order.suppliers());
+    assertEquals(Optional.empty(), order.total());
+    assertEquals(3, order.rack().taken().size());
+    assertEquals(List.of(), order.rack().rack().bins());
+  }
+
+  /** 240 in of stock less trim and four pieces and cuts; the rest is long enough to keep. */
+  @Test
+  void theRestOfAStickGoesBackUnderANewName() {
+    Catalog catalog = CatalogReader.read(STANDARD);
+    Rack rack =
+        new Rack(
+            List.of(
+                new Rack.Stick("R6", TUBE, 240 * INCH_MM),
+                new Rack.Stick("A", TUBE, 240 * INCH_MM)),
+            List.of(),
+            List.of());
+    Rack after = order(catalog, rack, tubes(30, 4)).rack().rack();
+    assertEquals(2, after.sticks().size());
+    Rack.Stick rest = after.sticks().get(1);
+    double leftIn = 240 - 0.25 - 4 * (30 + 0.062);
+    assertEquals("R7", rest.name());
+    assertEquals(Math.floor(leftIn * 32) / 32, rest.lengthMm() / INCH_MM, 1e-9);
+  }
+
+  @Test
+  void twoJobsAreCutFromOneStick() {
+    Catalog catalog = CatalogReader.read(STANDARD);
+    SupplierOrder together = only(order(catalog, none(), tubes(100, 1), tubes(100, 1)));
+    SupplierOrder one = only(order(catalog, none(), tubes(100, 1)));
+    assertEquals(1, together.lines().get(0).quantity().intValue());
+    assertTrue(together.goods().compareTo(one.goods().plus(one.goods())) < 0);
+  }
+
+  /** 12.5 lb of wire are two 11 lb spools at 38.50; 9.5 lb are left over. */
+  @Test
+  void wireIsOrderedByTheSpoolAndTheRestIsKept() {
+    MaterialOrder order = order(CatalogReader.read(STANDARD), none(), part("wire-035", 12.5));
+    OrderLine wire = line(order, "wire-035");
+    assertEquals(new BigDecimal("2"), wire.quantity());
+    assertEquals("11 lb spool", wire.unit());
+    assertEquals("77.00", wire.amount().amount().toPlainString());
+    assertEquals(0, new BigDecimal("9.5").compareTo(order.rack().rack().held("wire-035", 0)));
+  }
+
+  /** 8 at 10.00 are 80.00; 10 at 7.50 are 75.00, and two go on the rack. */
+  @Test
+  void buyingUpToAPriceBreakThatCostsLessIsTaken() {
+    Catalog catalog =
+        catalog(
+            "\"items\": {\"tab\": {\"title\": \"tab\", \"unit\": \"each\", \"price\": 10.00,"
+                + " \"bought\": \"part\", \"breaks\": [{\"from\": 10, \"price\": 7.50}]}}");
+    OrderLine eight = line(order(catalog, none(), part("tab", 8)), "tab");
+    assertEquals("75.00", eight.amount().amount().toPlainString());
+    assertEquals(10, eight.quantity().intValue());
+    OrderLine seven = line(order(catalog, none(), part("tab", 7)), "tab");
+    assertEquals("70.00", seven.amount().amount().toPlainString());
+    OrderLine twelve = line(order(catalog, none(), part("tab", 12)), "tab");
+    assertEquals("90.00", twelve.amount().amount().toPlainString());
+  }
+
+  /** A 20 ft stick is over 16 ft; it costs 156.00, so freight is due and the minimum is reached. */
+  @Test
+  void freightAndOverLengthAreCharged() {
+    SupplierOrder steel = only(order(CatalogReader.read(STANDARD), none(), tubes(200, 1)));
+    assertEquals("156.00", steel.goods().amount().toPlainString());
+    assertEquals(
+        List.of("freight", "over-length sticks"),
+        List.of(steel.charges().get(0).title(), steel.charges().get(1).title()));
+    assertEquals("261.00", steel.total().amount().toPlainString());
+  }
+
+  @Test
+  void aSmallOrderIsChargedAndOneUnderAMinimumWithoutAChargeIsTold() {
+    SupplierOrder small = only(order(CatalogReader.read(STANDARD), none(), tubes(60, 1)));
+    assertEquals("136.50", small.total().amount().toPlainString()); // 66.50 + 25 + 45
+    Catalog strict =
+        catalog(
+            "\"suppliers\": {\"any\": {\"minimum_order\": 20.00}}, \"items\": {\"tab\": {\"title\":"
+                + " \"tab\", \"unit\": \"each\", \"price\": 1.00, \"bought\": \"part\"}}");
+    SupplierOrder refused = only(order(strict, none(), part("tab", 8)));
+    assertEquals(List.of(), refused.charges());
+    assertTrue(refused.remarks().get(0).contains("$12.00 short"), refused.remarks().get(0));
+  }
+
+  @Test
+  void whatIsOutOfStockIsReplacedByItsAlternateAndSaidSo() {
+    Catalog catalog =
+        catalog(
+            "\"items\": {\"tab\": {\"title\": \"tab\", \"unit\": \"each\", \"price\": 1.00,"
+                + " \"bought\": \"part\", \"in_stock\": false, \"alternate\": \"lug\"}, \"lug\":"
+                + " {\"title\": \"lug\", \"unit\": \"each\", \"price\": 2.00, \"bought\":"
+                + " \"part\"}}");
+    MaterialOrder order = order(catalog, none(), part("tab", 3));
+    assertEquals("6.00", line(order, "lug").amount().amount().toPlainString());
+    assertTrue(only(order).remarks().get(0).startsWith("lug in place of tab"));
+  }
+
+  @Test
+  void anAlternateThatIsNotThereIsRefusedByTheCatalog() {
+    assertThrows(
+        BadInputException.class,
+        () ->
+            catalog(
+                "\"items\": {\"tab\": {\"title\": \"tab\", \"unit\": \"each\", \"price\": 1.00,"
+                    + " \"bought\": \"part\", \"alternate\": \"nothing\"}}"));
+  }
+
+  @Test
+  void aStickThatIsOutOfStockIsNotCutFrom() {
+    Catalog catalog =
+        catalog(
+            "\"bars\": {\"dom-1.50x0.120\": {\"sticks\": [{\"length\": \"20 ft\", \"price\": 1.00,"
+                + " \"in_stock\": false}, {\"length\": \"12 ft\", \"price\": 110.50}]}}");
+    assertEquals("$110.50", only(order(catalog, none(), tubes(60, 1))).goods().text());
+  }
+
+  /** 2026-11-25 is a Wednesday; from Wednesday five working days lead to Wednesday. */
+  @Test
+  void leadTimeCountsWorkingDays() {
+    LocalDate wednesday = LocalDate.of(2026, 11, 25);
+    assertEquals(LocalDate.of(2026, 12, 2), WorkingDays.after(wednesday, 5));
+    assertEquals(wednesday, WorkingDays.after(wednesday, 0));
+    assertEquals(LocalDate.of(2026, 11, 30), WorkingDays.after(LocalDate.of(2026, 11, 28), 1));
+    LocalDate monday = LocalDate.of(2026, 12, 7);
+    LocalDate orderBy = WorkingDays.orderBy(monday, 3);
+    assertEquals(LocalDate.of(2026, 12, 1), orderBy);
+    assertTrue(WorkingDays.after(orderBy, 3).isBefore(monday));
+    assertFalse(WorkingDays.after(orderBy.plusDays(1), 3).isBefore(monday.minusDays(3)));
+  }
+
+  private static OrderLine line(MaterialOrder order, String key) {
+    for (SupplierOrder supplier : order.suppliers()) {
+      for (OrderLine line : supplier.lines()) {
+        if (line.key().equals(key)) {
+          return line;
+        }
+      }
+    }
+    throw new AssertionError("no line " + key);
+  }
+}

@@ -34,7 +34,9 @@ final class TrammelCommands implements CommandTable {
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           new Entry("motion", "The engine alone on a bare linkage file."),
           new Entry("cut", "A bare cut list from bars, sheets or a strip."),
-          new Entry("figure", "The bench figures: any single formula of the tool."));
+          new Entry("figure", "The bench figures: any single formula of the tool."),
+          new Entry("completion", "The script by which a shell completes commands."),
+          new Entry("manual", "The manual page."));
 
   @Override
   public List<Entry> entries() {
@@ -59,6 +61,8 @@ final class TrammelCommands implements CommandTable {
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();
+      case "completion" -> new ShellCommand(this, false);
+      case "manual" -> new ShellCommand(this, true);
       default -> throw new IllegalArgumentException("There is no command '" + name + "'.");
     };
   }

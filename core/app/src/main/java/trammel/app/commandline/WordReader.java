@@ -46,7 +46,7 @@ final class WordReader {
   }
 
   private ParseResult parse(List<String> first) {
-    CommandLine line = new CommandLine(spec());
+    CommandLine line = new CommandLine(spec(syntax));
     line.setExpandAtFiles(false);
     line.setUnmatchedOptionsArePositionalParams(true);
     try {
@@ -76,7 +76,8 @@ final class WordReader {
     return new MisuseException(refused.getMessage());
   }
 
-  private CommandSpec spec() {
+  /** A syntax as picocli knows it. */
+  static CommandSpec spec(Syntax syntax) {
     CommandSpec spec = CommandSpec.create();
     for (Option option : syntax.options()) {
       OptionSpec.Builder builder = OptionSpec.builder(option.name());

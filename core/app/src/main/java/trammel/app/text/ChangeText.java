@@ -55,6 +55,9 @@ final class ChangeText {
           + printer.length(Math.abs(amount))
           + (amount < 0 ? " thinner" : " thicker");
     }
+    if (adjustment instanceof Adjustment.FitJoint fit) {
+      return "fit " + fit.joint().name() + " to the bars' weaker ends";
+    }
     return "fit springs that are "
         + printer.rate(Math.abs(amount))
         + (amount < 0 ? " softer" : " stiffer");

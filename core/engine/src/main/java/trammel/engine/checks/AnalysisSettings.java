@@ -1,6 +1,7 @@
 package trammel.engine.checks;
 
 import java.util.List;
+import trammel.engine.layout.Joint;
 import trammel.engine.loads.LoadCase;
 import trammel.engine.quantity.Given;
 
@@ -9,10 +10,23 @@ import trammel.engine.quantity.Given;
  *
  * @param designSpeedMPerS road speed at which shaft speed is judged (m/s), above 0
  * @param loadCases the loads under which strength is judged
+ * @param joints the joints that can be had, to try in place of one that is too weak
  */
-public record AnalysisSettings(double designSpeedMPerS, List<LoadCase> loadCases) {
+public record AnalysisSettings(
+    double designSpeedMPerS, List<LoadCase> loadCases, List<Joint> joints) {
   public AnalysisSettings {
     Given.positive("design road speed (m/s)", designSpeedMPerS);
     loadCases = List.copyOf(loadCases);
+    joints = List.copyOf(joints);
+  }
+
+  /** Settings without joints to try. */
+  public AnalysisSettings(double designSpeedMPerS, List<LoadCase> loadCases) {
+    this(designSpeedMPerS, loadCases, List.of());
+  }
+
+  /** These settings with joints to try. */
+  public AnalysisSettings withJoints(List<Joint> newJoints) {
+    return new AnalysisSettings(designSpeedMPerS, loadCases, newJoints);
   }
 }

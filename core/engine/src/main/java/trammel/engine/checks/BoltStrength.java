@@ -73,4 +73,9 @@ record BoltStrength(String id, String title) implements Check {
     }
     return INCH_MM / FINE[FINE.length - 1][1];
   }
+
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    return StrongerJoints.toTry(analysis);
+  }
 }

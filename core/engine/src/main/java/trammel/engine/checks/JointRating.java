@@ -29,4 +29,9 @@ record JointRating(String id, String title) implements Check {
   private static double ratingN(Bar bar) {
     return Math.min(bar.frameJoint().staticRatingN(), bar.axleJoint().staticRatingN());
   }
+
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    return StrongerJoints.toTry(analysis);
+  }
 }

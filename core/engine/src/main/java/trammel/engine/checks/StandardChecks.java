@@ -52,7 +52,8 @@ public final class StandardChecks {
         new RollSteer("roll-steer", "roll steer, understeer positive"),
         new RideFrequency("ride-frequency", "ride frequency at the rear"),
         new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"),
-        new BoltStrength("bolt-strength", "safety factor of the bars' bolts in double shear"),
+        new BoltStrength(
+            "bolt-strength", "safety factor of bars' bolts, grade 8 fine thread assumed"),
         new JointRating("joint-rating", "force in a bar, share of its joint's static rating"),
         new RailModulus("rail-modulus", "section modulus of the notched rail to the original"));
   }

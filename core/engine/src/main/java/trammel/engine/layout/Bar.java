@@ -96,4 +96,9 @@ public record Bar(
   public Bar withBracket(BracketPlate plate) {
     return new Bar(name, role, frame, axle, frameJoint, axleJoint, tube, Optional.of(plate));
   }
+
+  /** This bar with other joints. */
+  public Bar withJoints(Joint newFrameJoint, Joint newAxleJoint) {
+    return new Bar(name, role, frame, axle, newFrameJoint, newAxleJoint, tube, bracket);
+  }
 }

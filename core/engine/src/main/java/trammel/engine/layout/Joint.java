@@ -30,4 +30,16 @@ public record Joint(
     Given.positive("barrel radius of joint " + name + " (mm)", barrelRadiusMm);
     Given.positive("static rating of joint " + name + " (N)", staticRatingN);
   }
+
+  /** This joint with another static rating (N). */
+  public Joint withRating(double newRatingN) {
+    return new Joint(
+        name,
+        radialStiffnessNPerMm,
+        misalignmentRad,
+        boltDiameterMm,
+        widthMm,
+        barrelRadiusMm,
+        newRatingN);
+  }
 }

@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.StandardChecks;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.EndFitting;
 import trammel.planning.document.Problems;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
@@ -66,7 +69,7 @@ public final class Drafting {
       Map<String, Limit> limits = limits(job, linkage, spring, checks);
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
       Layout notched = new NotchRule(limits, catalog).notched(layout);
-      Judge judge = new Judge(checks, limits, catalog.analysis());
+      Judge judge = new Judge(checks, limits, settings());
       return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
     } catch (UnworkableLayoutException | IllegalArgumentException impossible) {
       // The domain types say what is impossible about these measurements and what to do.
@@ -75,6 +78,14 @@ public final class Drafting {
               + ": this layout does not fit the vehicle. "
               + impossible.getMessage());
     }
+  }
+
+  private AnalysisSettings settings() {
+    List<Joint> joints = new ArrayList<>(catalog.ends().size());
+    for (EndFitting end : catalog.ends().values()) {
+      joints.add(end.joint());
+    }
+    return catalog.analysis().withJoints(joints);
   }
 
   private static Layout layout(

@@ -10,9 +10,11 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
+import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.quantity.QuantityPrinter;
 
@@ -66,9 +68,30 @@ public final class FieldChanges {
     if (change.adjustment() instanceof Adjustment.ThickenBrackets) {
       return List.of(new FieldChange("chosen.linkage_options.bracket_plate", plateKey(after)));
     }
+    if (change.adjustment() instanceof Adjustment.FitJoint) {
+      return joints(after);
+    }
     return List.of(
         new FieldChange(
             "chosen.spring_options.rate", printer.rate(after.springs().get(0).rateNPerMm())));
+  }
+
+  private List<FieldChange> joints(Layout after) {
+    Bar was = draft.layout().bars().get(0);
+    Bar is = after.bars().get(0);
+    List<FieldChange> changes = new ArrayList<>(2);
+    addJoint(changes, "frame_end", was.frameJoint(), is.frameJoint());
+    addJoint(changes, "axle_end", was.axleJoint(), is.axleJoint());
+    return changes;
+  }
+
+  private void addJoint(List<FieldChange> changes, String option, Joint was, Joint is) {
+    for (EndFitting end : draft.linkageSite().catalog().ends().values()) {
+      if (!was.equals(is) && end.joint().name().equals(is.name())) {
+        changes.add(new FieldChange("chosen.linkage_options." + option, end.key()));
+        return;
+      }
+    }
   }
 
   private List<FieldChange> shaft(Chassis chassis) {

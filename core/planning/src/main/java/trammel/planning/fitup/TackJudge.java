@@ -78,8 +78,9 @@ public final class TackJudge {
       }
     }
     TackFit fit = new TackFit(model, readings);
-    List<TackReport.Again> again = doubts(fit);
     List<TackReport.Move> moved = moved(fit);
+    List<TackReport.Again> again = doubts(fit);
+    addUncertain(fit, moved, again);
     Layout tacked = asTacked(fit, readings);
     List<CheckResult> checks = judge.judge(tacked);
     List<String> stops = stops(checks);
@@ -158,6 +159,29 @@ public final class TackJudge {
     }
     addMissingAxle(fit, again);
     return again;
+  }
+
+  /** Brackets that are as likely over their tolerance as within it. */
+  private void addUncertain(
+      TackFit fit, List<TackReport.Move> moved, List<TackReport.Again> again) {
+    for (Mount mount : fit.mounts()) {
+      double[] off = fit.displacement(mount);
+      double distanceMm = Math.hypot(Math.hypot(off[0], off[1]), off[2]);
+      double deviationMm = 0;
+      for (int i = 0; i < AXES; i++) {
+        deviationMm = Math.max(deviationMm, fit.deviationMm(mount, i));
+      }
+      boolean out = moved.stream().anyMatch(move -> move.mount().equals(mount));
+      if (!out
+          && distanceMm > FitUpSheet.PLACE_MM - deviationMm
+          && deviationMm < FitUpSheet.PLACE_MM) {
+        for (String own : model.ownReadings(mount)) {
+          again.add(
+              new TackReport.Again(
+                  own, "the bracket is too near its tolerance to tell; more repeats settle it"));
+        }
+      }
+    }
   }
 
   /** The reading that fits the others least, where they do not agree. */

@@ -12,6 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.StandardChecks;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
@@ -34,6 +35,7 @@ class TackJudgeTest {
   private static final FitUpSheet SHEET = FitUpSheet.of(PLAN, 0, FINDER_RAD);
   private static final Judge JUDGE =
       new Judge(StandardChecks.all(), CATALOG.limits(), CATALOG.analysis());
+  private static final FrameAxes AXES = FrameAxes.of(CHASSIS.rails());
   private static final TackModel MODEL = new TackModel(PLAN, SHEET);
 
   private static TackJudge tackJudge() {
@@ -152,6 +154,15 @@ class TackJudgeTest {
     assertTrue(refused.getMessage().contains("lower-middle.frame.up"), refused.getMessage());
   }
 
+  /** The model of the readings and the measured vehicle agree where nothing is off. */
+  @Test
+  void aVehicleTackedAsPlannedReadsAsPlanned() {
+    TackedVehicle vehicle = new TackedVehicle(PLAN);
+    for (Target target : SHEET.targets()) {
+      assertEquals(target.plan(), vehicle.reads(target.id()), 1e-6, target.id());
+    }
+  }
+
   /**
    * 500 mis-tacks: one bracket moved within 1/2 in and turned within 3 degrees, the axle a little
    * out of place, every reading with its instrument's noise. At least 95 of 100 are found with the
@@ -164,11 +175,22 @@ class TackJudgeTest {
     int found = 0;
     List<String> missed = new ArrayList<>();
     for (int i = 0; i < MIS_TACKS; i++) {
-      double[] off = axleALittleOut(random);
+      TackedVehicle vehicle = new TackedVehicle(PLAN);
+      vehicle.seat(
+          new Vector3(noise(random, 3), noise(random, 3), noise(random, 3)),
+          noise(random, Math.toRadians(0.15)),
+          noise(random, Math.toRadians(0.15)),
+          noise(random, Math.toRadians(0.15)));
       Mount chosen = MODEL.mounts().get(random.nextInt(MODEL.mounts().size()));
-      double[] true3 = misTack(random);
-      System.arraycopy(true3, 0, off, MODEL.first(chosen), 3);
-      TackReport report = judge.judge(readings(off, random));
+      Vector3 off =
+          vehicle.misTack(
+              chosen,
+              within(random, INCH_MM / 2),
+              within(random, ARM_MM),
+              within(random, 1),
+              noise(random, Math.toRadians(3)));
+      double[] true3 = {off.dot(AXES.along()), off.y(), off.dot(AXES.square())};
+      TackReport report = judge.judge(vehicle.readings(SHEET, random));
       assertFalse(report.verdict() == TackVerdict.WELD && !report.stops().isEmpty(), chosen.key());
       if (isFound(report, chosen, true3)) {
         found++;
@@ -200,26 +222,12 @@ class TackJudgeTest {
     return Math.hypot(Math.hypot(vector[0], vector[1]), vector[2]);
   }
 
-  private static double[] axleALittleOut(Random random) {
-    double[] off = none();
-    int at = off.length - 6;
-    for (int k = 0; k < 3; k++) {
-      off[at + k] = noise(random, 3);
-      off[at + 3 + k] = noise(random, Math.toRadians(0.15));
-    }
-    return off;
-  }
-
-  /** Moved within a ball of 1/2 in, and swung by a turn within 3 degrees. */
-  private static double[] misTack(Random random) {
-    double[] moved = new double[3];
+  /** A vector within a ball. */
+  private static Vector3 within(Random random, double radius) {
+    Vector3 vector;
     do {
-      for (int k = 0; k < 3; k++) {
-        moved[k] = noise(random, INCH_MM / 2);
-      }
-    } while (norm(moved) > INCH_MM / 2);
-    moved[0] += ARM_MM * Math.sin(noise(random, Math.toRadians(3)));
-    moved[1] += ARM_MM * Math.sin(noise(random, Math.toRadians(3)));
-    return moved;
+      vector = new Vector3(noise(random, radius), noise(random, radius), noise(random, radius));
+    } while (vector.norm() > radius || vector.norm() < 1e-3 * radius);
+    return vector;
   }
 }

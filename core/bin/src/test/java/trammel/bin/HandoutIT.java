@@ -60,6 +60,21 @@ class HandoutIT {
     return troubles;
   }
 
+  @Test
+  void theEmptyMeasuringSheetIsPrintedBeforeThereIsAJob() throws Exception {
+    Path folder = shop.resolve("empty-sheet");
+    Launch.Ended ended = copy.run("start", "--sheet", "--out", folder.toString());
+    assertEquals(0, ended.exitCode(), ended.err());
+    Path pdf = folder.resolve("measuring-sheet.pdf");
+    assertEquals(List.of(), PdfPages.troubles(pdf));
+    assertTrue(PdfPages.text(pdf).contains("wheelbase"), PdfPages.text(pdf));
+    assertTrue(Files.size(folder.resolve("measuring-sheet.html")) > 1000);
+    Launch.Ended table = copy.run("start", "--sheet");
+    assertEquals(table.out(), Files.readString(folder.resolve("measuring-sheet.csv")));
+    assertEquals(BAD_INPUT, copy.run("start", "--sheet", "job.yaml").exitCode());
+    assertEquals(BAD_INPUT, copy.run("start", "--out", folder + "", "job.yaml").exitCode());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"pickup", "sedan"})
   void everyPageOfADemoJobCanBePrinted(String job) throws Exception {

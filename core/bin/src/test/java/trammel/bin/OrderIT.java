@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -91,7 +92,7 @@ class OrderIT {
     Tree order = copy.json(STOP, "order", copy.demoJob("sedan"), "--out", out.toString());
     int suppliers = order.list("suppliers").size();
     try (Stream<Path> files = Files.list(out)) {
-      assertEquals(3 * suppliers, files.count());
+      assertEquals(3 * suppliers + 2, files.count());
     }
     Tree steel = Tree.ofJson(Files.readString(out.resolve("order-steel-yard.json")));
     BigDecimal sum = BigDecimal.ZERO;
@@ -103,6 +104,14 @@ class OrderIT {
     assertEquals(1 + steel.list("lines").size() + steel.list("charges").size(), rows.size());
     assertTrue(rows.get(0).startsWith("supplier,item,title,quantity,unit,price_each,amount"));
     assertTrue(Files.readString(out.resolve("order-steel-yard.txt")).contains("ordered by ____"));
+    Path paper = out.resolve("material-order.pdf");
+    assertEquals(List.of(), PdfPages.troubles(paper));
+    String printed = PdfPages.text(paper);
+    for (Tree supplier : order.list("suppliers")) {
+      assertTrue(printed.contains(supplier.text("supplier")), printed);
+      String total = String.format(Locale.ROOT, "%,.2f", supplier.amount("total"));
+      assertTrue(printed.contains(total), printed);
+    }
   }
 
   // --- Many jobs --------------------------------------------------------------------------------

@@ -43,7 +43,8 @@ public final class OrderCommand implements Command {
         JobRun.addTo(
                 Syntax.of(
                     "Makes one material order a supplier; several jobs are cut and bought together."
-                        + " With --out it writes a CSV, a JSON and a sheet to print a supplier."))
+                        + " With --out it writes the order as PDF and web page, and a CSV, a JSON and a"
+                        + " text a supplier."))
             .option(
                 RACK,
                 "FILE",
@@ -79,7 +80,7 @@ public final class OrderCommand implements Command {
       try (FileLock lock = FileLock.of(path)) {
         RackFile rack = new RackFile(path, bench.catalog(), printer.system());
         order = ordering.order(jobs.ordered, rack.read());
-        write(jobs, order, placed, out, screen);
+        write(files(jobs, order, placed, bench, printer), out, screen);
         if (writes) {
           rack.write(order.rack().rack());
           screen.err().println("Rewrote " + path);
@@ -87,7 +88,7 @@ public final class OrderCommand implements Command {
       }
     } else {
       order = ordering.order(jobs.ordered);
-      write(jobs, order, placed, out, screen);
+      write(files(jobs, order, placed, bench, printer), out, screen);
     }
     if (options.json()) {
       screen.out().println(Json.text(OrderJson.of(jobs.numbers(), order, placed)));
@@ -171,11 +172,16 @@ public final class OrderCommand implements Command {
     jobs.checks.addAll(draft.judge().judge(draft.layout()));
   }
 
-  private static void write(
-      Jobs jobs, MaterialOrder order, LocalDate placed, Optional<Path> out, Screen screen) {
+  private static OrderFiles files(
+      Jobs jobs, MaterialOrder order, LocalDate placed, Workbench bench, QuantityPrinter printer) {
+    String shop = bench.catalog().shop().name();
+    return new OrderFiles(jobs.numbers(), order, placed, shop, printer.system());
+  }
+
+  private static void write(OrderFiles order, Optional<Path> out, Screen screen) {
     if (out.isPresent()) {
       FileSet files = new FileSet();
-      new OrderFiles(jobs.numbers(), order, placed).addTo(files);
+      order.addTo(files);
       List<Path> written = files.write(out.get());
       screen.err().println("Wrote " + written.size() + " files to " + out.get());
     }

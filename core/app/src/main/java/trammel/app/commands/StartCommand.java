@@ -16,6 +16,9 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
+import trammel.app.documents.MeasuringDocument;
+import trammel.app.documents.PaperDocument;
+import trammel.app.files.FileSet;
 import trammel.app.files.SafeFile;
 import trammel.app.start.Interview;
 import trammel.app.start.MeasuringSheet;
@@ -37,11 +40,12 @@ public final class StartCommand implements Command {
 
   @Override
   public Syntax syntax() {
-    return CommonOptions.addTo(
+    return CommonOptions.addWithOutTo(
         Syntax.of(
                 "Asks for the measurements step by step and writes a job file. What is answered is"
                     + " kept at once: stop, and the same command goes on later. With --sheet it"
-                    + " prints the measuring sheet to fill in by the vehicle; --from takes it back.")
+                    + " prints the measuring sheet to fill in by the vehicle, and with --out writes it as"
+                    + " PDF, web page and table; --from takes the table back.")
             .optionalArgument("JOB", "The job file to write, with the ending .yaml.")
             .option(FROM, "SHEET", "A filled measuring sheet, comma-separated values.")
             .flag(SHEET, "Print the empty measuring sheet."));
@@ -51,8 +55,11 @@ public final class StartCommand implements Command {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     if (arguments.has(SHEET)) {
-      screen.out().print(MeasuringSheet.csv(options.units().orElse(UnitSystem.US)));
-      return ExitCode.DONE;
+      return sheet(arguments, options.units().orElse(UnitSystem.US), screen);
+    }
+    if (CommonOptions.asksForFiles(arguments)) {
+      throw CommandFailure.badInput(
+          "--out goes with " + SHEET + "; without it, name the job file to write: pickup.yaml.");
     }
     Path file =
         Path.of(
@@ -77,6 +84,28 @@ public final class StartCommand implements Command {
       passed = interview(file, answers, options, screen);
     }
     return finished(file, answers, passed, screen);
+  }
+
+  private static ExitCode sheet(Arguments arguments, UnitSystem units, Screen screen) {
+    if (arguments.optionalArgument("JOB").isPresent() || arguments.value(FROM).isPresent()) {
+      throw CommandFailure.badInput(
+          SHEET + " goes alone or with --out; it is empty and belongs to no job yet.");
+    }
+    String table = MeasuringSheet.csv(units);
+    Optional<Path> folder = CommonOptions.outFolder(arguments);
+    if (folder.isEmpty()) {
+      screen.out().print(table);
+      return ExitCode.DONE;
+    }
+    Workbench bench = new Workbench(Installation.running(), Optional.of(units), screen);
+    PaperDocument paper = MeasuringDocument.of(bench.catalog().shop().name(), units);
+    FileSet files = new FileSet();
+    files.add("measuring-sheet.csv", table);
+    files.add("measuring-sheet.html", paper.html());
+    files.add("measuring-sheet.pdf", paper.pdf());
+    List<Path> written = files.write(folder.get());
+    screen.err().println("Wrote " + written.size() + " files to " + folder.get());
+    return ExitCode.DONE;
   }
 
   /** What an unfinished file of this name holds; a finished one is not written over. */

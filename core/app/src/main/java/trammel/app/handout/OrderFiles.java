@@ -3,6 +3,8 @@ package trammel.app.handout;
 import java.time.LocalDate;
 import java.util.List;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.documents.OrderDocument;
+import trammel.app.documents.PaperDocument;
 import trammel.app.files.Csv;
 import trammel.app.files.FileSet;
 import trammel.app.json.Json;
@@ -12,26 +14,40 @@ import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;
+import trammel.planning.quantity.UnitSystem;
 
-/** The orders as files: for each supplier a table, the same for machines, and a sheet to print. */
+/**
+ * The orders as files: all of them on paper, and for each supplier a table, the same for machines,
+ * and a sheet to print.
+ */
 public final class OrderFiles {
   private final List<String> jobs;
   private final MaterialOrder order;
   private final LocalDate placed;
+  private final String shop;
+  private final UnitSystem units;
 
   /**
    * @param jobs the numbers of the jobs
    * @param order the order over all of them
    * @param placed the day on which it is placed
+   * @param shop name of the shop that orders
+   * @param units which paper to print it on
    */
-  public OrderFiles(List<String> jobs, MaterialOrder order, LocalDate placed) {
+  public OrderFiles(
+      List<String> jobs, MaterialOrder order, LocalDate placed, String shop, UnitSystem units) {
     this.jobs = List.copyOf(jobs);
     this.order = order;
     this.placed = placed;
+    this.shop = shop;
+    this.units = units;
   }
 
-  /** Adds three files a supplier, named after it. */
+  /** Adds the order on paper, a page or more for each supplier, and three files a supplier. */
   public void addTo(FileSet files) {
+    PaperDocument paper = OrderDocument.of(jobs, shop, order, units);
+    files.add("material-order.pdf", paper.pdf());
+    files.add("material-order.html", paper.html());
     for (SupplierOrder supplier : order.suppliers()) {
       String name = "order-" + FileSet.safeName(supplier.supplier());
       if (files.names().contains(name + ".csv")) {

@@ -68,6 +68,15 @@ class CopeTest {
     assertEquals(brief, cope.shortRuleWeldMm() / round, 6e-5);
   }
 
+  /** Short rule of AWS D1.1 (from memory), (1 + 1/sin) / 2 of the circumference, at four angles. */
+  @ParameterizedTest
+  @CsvSource({"90, 1.0000", "60, 1.0774", "45, 1.2071", "30, 1.5000"})
+  void shortRuleGrowsAsTheTubesLieCloser(double degrees, double expected) {
+    Cope cope = new Cope(0.75 * INCH, INCH, Math.toRadians(degrees), 0.0);
+    double round = 2.0 * Math.PI * 0.75 * INCH;
+    assertEquals(expected, cope.shortRuleWeldMm() / round, 6e-5);
+  }
+
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void everyEdgePointLiesOnTheHeader(
       @ForAll @DoubleRange(min = 10.0, max = 40.0) double branch,

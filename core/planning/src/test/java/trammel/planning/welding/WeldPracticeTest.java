@@ -74,6 +74,7 @@ class WeldPracticeTest {
     assertEquals(0.8427, seam.depositKg() / POUND, 0.00006);
     assertEquals(0.8778, seam.fillerKg() / POUND, 0.00006);
     assertEquals(0.2426, seam.arcHours(), 0.00006);
+    assertEquals(3.4737, seam.depositKg() / POUND / seam.arcHours(), 0.00006);
     assertEquals(0.9704, seam.clockHours(), 0.00006);
     assertEquals(7.278, seam.gasLitres() / CUBIC_FOOT_L, 0.001);
     assertEquals(9.62, seam.travelMmPerMin() / INCH, 0.005);

@@ -26,6 +26,9 @@ public record BarMaterial(
     List<Stick> sticks,
     String supplier,
     int leadDays) {
+  /** Sizes no further apart than this are one; they differ by the rounding of inches only. */
+  private static final double SAME_SIZE_MM = 0.01;
+
   public BarMaterial {
     Given.text(key, "Key of a section", "Give it a short name.");
     Given.text(title, "Title of section '" + key + "'", "Say what it is.");
@@ -50,15 +53,32 @@ public record BarMaterial(
         "section '" + key + "' is no round tube; a bar needs one. Choose another section.");
   }
 
+  /** Price of one stick when this many of this length are ordered. */
+  public BigDecimal priceEach(double lengthMm, int count) {
+    for (Stick stick : sticks) {
+      if (Math.abs(stick.lengthMm() - lengthMm) < SAME_SIZE_MM) {
+        return PriceBreak.lowest(stick.price(), stick.breaks(), count);
+      }
+    }
+    throw new IllegalArgumentException(
+        "section '"
+            + key
+            + "' is not sold in sticks of "
+            + lengthMm
+            + " mm. Order a length that is.");
+  }
+
   /**
    * One length in which a section is sold.
    *
    * @param lengthMm length (mm), above 0
    * @param price price of the stick in the catalog's currency
    * @param inStock whether the supplier has it
+   * @param breaks lower prices from a number of sticks on
    */
-  public record Stick(double lengthMm, BigDecimal price, boolean inStock) {
+  public record Stick(double lengthMm, BigDecimal price, boolean inStock, List<PriceBreak> breaks) {
     public Stick {
+      breaks = List.copyOf(breaks);
       Given.positive(lengthMm, 20_000, "Stick length in mm", "Give the mill length.");
       Given.present(price, "Price of a stick", "Give an amount.");
     }

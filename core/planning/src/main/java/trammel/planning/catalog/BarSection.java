@@ -29,7 +29,7 @@ final class BarSection extends CatalogSection {
       Field.sections(
           "sticks",
           "the lengths it is sold in",
-          List.<Field<?>>of(LENGTH, Purchase.PRICE, Purchase.IN_STOCK));
+          List.<Field<?>>of(LENGTH, Purchase.PRICE, Purchase.BREAKS, Purchase.IN_STOCK));
 
   BarSection() {
     super(
@@ -68,7 +68,10 @@ final class BarSection extends CatalogSection {
     for (FieldValues stick : values.get(STICKS)) {
       sticks.add(
           new BarMaterial.Stick(
-              stick.get(LENGTH), stick.get(Purchase.PRICE), stick.get(Purchase.IN_STOCK)));
+              stick.get(LENGTH),
+              stick.get(Purchase.PRICE),
+              stick.get(Purchase.IN_STOCK),
+              Purchase.breaks(stick)));
     }
     assembly.bars.put(
         entry.key(),

@@ -56,6 +56,7 @@ final class BoltSection extends CatalogSection {
             WASHER_PRICE,
             LENGTHS,
             Purchase.SUPPLIER,
+            Purchase.LEAD_DAYS,
             Purchase.SOURCE));
   }
 
@@ -83,7 +84,8 @@ final class BoltSection extends CatalogSection {
             lengths(values.get(LENGTHS)),
             values.get(NUT_PRICE),
             values.get(WASHER_PRICE),
-            Purchase.supplier(entry, values)));
+            Purchase.supplier(entry, values),
+            Purchase.leadDays(entry, values)));
   }
 
   private static List<BoltSize.Stocked> lengths(List<FieldValues> written) {

@@ -18,6 +18,7 @@ import trammel.planning.given.Given;
  * @param nutPrice price of a lock nut
  * @param washerPrice price of a washer
  * @param supplier who delivers them
+ * @param leadDays working days from order to delivery, 0 to 365
  */
 public record BoltSize(
     String key,
@@ -30,7 +31,8 @@ public record BoltSize(
     List<Stocked> lengths,
     BigDecimal nutPrice,
     BigDecimal washerPrice,
-    String supplier) {
+    String supplier,
+    int leadDays) {
   public BoltSize {
     Given.text(key, "Key of a bolt size", "Give it a short name.");
     Given.text(title, "Title of bolt size '" + key + "'", "Say what it is.");
@@ -43,6 +45,7 @@ public record BoltSize(
     Given.present(nutPrice, "Nut price of '" + key + "'", "Give an amount.");
     Given.present(washerPrice, "Washer price of '" + key + "'", "Give an amount.");
     Given.text(supplier, "Supplier of '" + key + "'", "Say who delivers it.");
+    Given.count(leadDays, 0, 365, "Lead time of '" + key + "'", "Ask the supplier.");
     if (grade != 5 && grade != 8) {
       throw new IllegalArgumentException(
           "Grade of bolt size '" + key + "' is " + grade + "; give 5 or 8.");

@@ -1,7 +1,6 @@
 package trammel.planning.catalog;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.planning.fields.Field;
@@ -24,14 +23,6 @@ final class ItemSection extends CatalogSection {
               "the pack that it only comes in; orders are for whole packs",
               List.<Field<?>>of(PACK_TITLE, PACK_HOLDS, Purchase.PRICE))
           .optional();
-  private static final Field<Integer> BREAK_FROM =
-      Field.count("from", "from how many on; packs where there are packs", 2, 1_000_000);
-  private static final Field<List<FieldValues>> BREAKS =
-      Field.sections(
-              "breaks",
-              "lower prices of one from a number on, for orders",
-              List.<Field<?>>of(BREAK_FROM, Purchase.PRICE))
-          .optional();
   private static final Field<String> ALTERNATE =
       Field.text("alternate", "name of the item to order while this one is out of stock", 60)
           .optional();
@@ -49,7 +40,7 @@ final class ItemSection extends CatalogSection {
             Purchase.LEAD_DAYS,
             Purchase.MASS,
             PACK,
-            BREAKS,
+            Purchase.BREAKS,
             Purchase.IN_STOCK,
             ALTERNATE));
   }
@@ -79,10 +70,6 @@ final class ItemSection extends CatalogSection {
   }
 
   private static Selling selling(FieldValues values) {
-    List<Selling.PriceBreak> breaks = new ArrayList<>();
-    for (FieldValues one : values.find(BREAKS).orElse(List.of())) {
-      breaks.add(new Selling.PriceBreak(one.get(BREAK_FROM), one.get(Purchase.PRICE)));
-    }
     Optional<FieldValues> pack = values.find(PACK);
     return new Selling(
         pack.isPresent()
@@ -92,7 +79,7 @@ final class ItemSection extends CatalogSection {
                     pack.get().get(PACK_HOLDS),
                     pack.get().get(Purchase.PRICE)))
             : Optional.empty(),
-        breaks,
+        Purchase.breaks(values),
         !values.get(Purchase.IN_STOCK),
         values.find(ALTERNATE));
   }

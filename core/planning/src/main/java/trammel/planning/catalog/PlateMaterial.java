@@ -26,6 +26,9 @@ public record PlateMaterial(
     List<Sheet> sheets,
     String supplier,
     int leadDays) {
+  /** Sizes no further apart than this are one; they differ by the rounding of inches only. */
+  private static final double SAME_SIZE_MM = 0.01;
+
   public PlateMaterial {
     Given.text(key, "Key of a plate", "Give it a short name.");
     Given.text(title, "Title of plate '" + key + "'", "Say what it is.");
@@ -39,6 +42,24 @@ public record PlateMaterial(
     Given.count(leadDays, 0, 365, "Lead time of plate '" + key + "'", "Ask the supplier.");
   }
 
+  /** Price of one sheet when this many of this size are ordered. */
+  public BigDecimal priceEach(double widthMm, double lengthMm, int count) {
+    for (Sheet sheet : sheets) {
+      if (Math.abs(sheet.widthMm() - widthMm) < SAME_SIZE_MM
+          && Math.abs(sheet.lengthMm() - lengthMm) < SAME_SIZE_MM) {
+        return PriceBreak.lowest(sheet.price(), sheet.breaks(), count);
+      }
+    }
+    throw new IllegalArgumentException(
+        "plate '"
+            + key
+            + "' is not sold in sheets of "
+            + widthMm
+            + " x "
+            + lengthMm
+            + " mm. Order a size that is.");
+  }
+
   /**
    * One size in which a plate is sold.
    *
@@ -46,9 +67,12 @@ public record PlateMaterial(
    * @param lengthMm length (mm), above 0
    * @param price price of the sheet in the catalog's currency
    * @param inStock whether the supplier has it
+   * @param breaks lower prices from a number of sheets on
    */
-  public record Sheet(double widthMm, double lengthMm, BigDecimal price, boolean inStock) {
+  public record Sheet(
+      double widthMm, double lengthMm, BigDecimal price, boolean inStock, List<PriceBreak> breaks) {
     public Sheet {
+      breaks = List.copyOf(breaks);
       Given.positive(widthMm, 10_000, "Sheet width in mm", "Give the sheet's size.");
       Given.positive(lengthMm, 20_000, "Sheet length in mm", "Give the sheet's size.");
       Given.present(price, "Price of a sheet", "Give an amount.");

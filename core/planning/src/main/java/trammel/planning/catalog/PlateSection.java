@@ -19,7 +19,7 @@ final class PlateSection extends CatalogSection {
       Field.sections(
           "sheets",
           "the sizes it is sold in",
-          List.<Field<?>>of(WIDTH, LENGTH, Purchase.PRICE, Purchase.IN_STOCK));
+          List.<Field<?>>of(WIDTH, LENGTH, Purchase.PRICE, Purchase.BREAKS, Purchase.IN_STOCK));
 
   PlateSection() {
     super(
@@ -57,7 +57,8 @@ final class PlateSection extends CatalogSection {
               sheet.get(WIDTH),
               sheet.get(LENGTH),
               sheet.get(Purchase.PRICE),
-              sheet.get(Purchase.IN_STOCK)));
+              sheet.get(Purchase.IN_STOCK),
+              Purchase.breaks(sheet)));
     }
     assembly.plates.put(
         entry.key(),

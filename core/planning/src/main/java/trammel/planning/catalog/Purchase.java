@@ -3,6 +3,8 @@ package trammel.planning.catalog;
 import static trammel.planning.catalog.CatalogUnits.pounds;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldValues;
@@ -19,6 +21,14 @@ final class Purchase {
   static final Field<Integer> LEAD_DAYS =
       Field.count(
               "lead_days", "working days to delivery, unless the top of the file says it", 0, 365)
+          .optional();
+  private static final Field<Integer> BREAK_FROM =
+      Field.count("from", "from how many on; packs where there are packs", 2, 1_000_000);
+  static final Field<List<FieldValues>> BREAKS =
+      Field.sections(
+              "breaks",
+              "lower prices of one from a number on, for orders",
+              List.<Field<?>>of(BREAK_FROM, PRICE))
           .optional();
   static final Field<Double> MASS =
       Field.massKg("mass", "weight of one on the vehicle", 0, pounds(1000)).optional();
@@ -63,6 +73,15 @@ final class Purchase {
             + ": "
             + field.example(UnitSystem.US)
             + ".");
+  }
+
+  /** The price breaks of an entry, none if it says none. */
+  static List<PriceBreak> breaks(FieldValues values) {
+    List<PriceBreak> breaks = new ArrayList<>();
+    for (FieldValues one : values.find(BREAKS).orElse(List.of())) {
+      breaks.add(new PriceBreak(one.get(BREAK_FROM), one.get(PRICE)));
+    }
+    return breaks;
   }
 
   /** Adds the priced item of an entry that is bought by the piece as a part. */

@@ -150,7 +150,7 @@ public final class Ordering {
           material.title() + ", " + printer.length(stick.lengthMm()),
           BigDecimal.valueOf(count.get(entry.getKey())),
           "stick",
-          stick.price(),
+          material.priceEach(stick.lengthMm(), count.get(entry.getKey())),
           material.leadDays(),
           section.needs().size() + " cut lengths");
     }
@@ -165,7 +165,7 @@ public final class Ordering {
           material.title() + ", " + size(sheet.widthMm(), sheet.lengthMm()),
           BigDecimal.valueOf(sheet.count()),
           "sheet",
-          sheet.price(),
+          material.priceEach(sheet.widthMm(), sheet.lengthMm(), sheet.count()),
           material.leadDays(),
           count(cut) + " plates to cut");
     }
@@ -256,7 +256,7 @@ public final class Ordering {
           need,
           "set",
           bolt.setPrice(),
-          0,
+          bolt.size().leadDays(),
           bolt.where());
     }
   }

@@ -3,6 +3,7 @@ package trammel.planning.order;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import trammel.planning.catalog.Item;
+import trammel.planning.catalog.PriceBreak;
 import trammel.planning.catalog.Selling;
 
 /**
@@ -24,7 +25,7 @@ record PackCount(BigDecimal quantity, String unit, BigDecimal price, BigDecimal 
     BigDecimal price = selling.pack().isPresent() ? selling.pack().get().price() : item.price();
     BigDecimal bestPrice = price;
     BigDecimal bestCount = count;
-    for (Selling.PriceBreak lower : selling.breaks()) {
+    for (PriceBreak lower : selling.breaks()) {
       BigDecimal number = count.max(BigDecimal.valueOf(lower.from()));
       if (number.multiply(lower.price()).compareTo(bestCount.multiply(bestPrice)) < 0) {
         bestCount = number;

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
+import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.document.BadInputException;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
@@ -157,6 +158,28 @@ class OrderingTest {
     assertEquals("70.00", seven.amount().amount().toPlainString());
     OrderLine twelve = line(order(catalog, none(), part("tab", 12)), "tab");
     assertEquals("90.00", twelve.amount().amount().toPlainString());
+  }
+
+  /** Arithmetic: from two on a stick costs 90.00 and a sheet 250.00; one is at the full price. */
+  @Test
+  void sticksAndSheetsHavePriceBreaksToo() {
+    Catalog catalog =
+        catalog(
+            "\"bars\": {\"dom-1.50x0.120\": {\"sticks\": [{\"length\": \"12 ft\", \"price\": 110.50,"
+                + " \"breaks\": [{\"from\": 2, \"price\": 90.00}]}]}}, \"plates\": {\"plate-0.250\":"
+                + " {\"sheets\": [{\"width\": \"24 in\", \"length\": \"48 in\", \"price\": 300.00,"
+                + " \"breaks\": [{\"from\": 2, \"price\": 250.00}]}]}}");
+    assertEquals("110.50", stick(catalog, 1).price().toPlainString());
+    OrderLine two = stick(catalog, 2);
+    assertEquals(2, two.quantity().intValue());
+    assertEquals("180.00", two.amount().amount().toPlainString());
+    PlateMaterial quarter = catalog.plate("plate-0.250");
+    assertEquals("300.00", quarter.priceEach(24 * INCH_MM, 48 * INCH_MM, 1).toPlainString());
+    assertEquals("250.00", quarter.priceEach(24 * INCH_MM, 48 * INCH_MM, 3).toPlainString());
+  }
+
+  private static OrderLine stick(Catalog catalog, int tubes) {
+    return only(order(catalog, none(), tubes(100, tubes))).lines().get(0);
   }
 
   /** A 20 ft stick is over 16 ft; it costs 156.00, so freight is due and the minimum is reached. */

@@ -91,6 +91,7 @@ class InterviewTest {
   void everyQuestionSaysWhyItIsAsked() {
     ask(new Answers(), "?\nstop\n");
     assertTrue(shown.toString().contains("asked because it stands on the quote"));
+    assertTrue(shown.toString().contains("a text of 1 to 40 printable characters\n"));
     for (Question question : Questions.all()) {
       assertFalse(question.reason().isBlank(), question.path());
     }

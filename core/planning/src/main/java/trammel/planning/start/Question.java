@@ -38,13 +38,12 @@ public record Question(String path, String section, String reason, Field<?> fiel
     return field.help() + (field.datum().isPresent() ? ": " + field.datum().get() : "");
   }
 
-  /** How to write the answer, with an example. */
+  /** How to write the answer, with an example unless any words will do. */
   public String how(UnitSystem units) {
     return field.allowed(units)
         + (isPoint() ? "; three distances with commas" : "")
         + (hasRepeats() ? "; repeats with semicolons" : "")
-        + ", such as "
-        + field.example(units);
+        + (field.kind() == FieldKind.TEXT ? "" : ", such as " + field.example(units));
   }
 
   private boolean isPoint() {

@@ -25,6 +25,39 @@ class DemoJobsIT {
   private static final int DONE = 0;
 
   @TempDir static Path shop;
+
+  /**
+   * Bands of a rear four-link on a full frame, lift and plasma table at hand: from memory, no
+   * source. Notch, air springs and their plumbing are on top of the whole job's 38.5 to 140 h.
+   */
+  private static final List<String> HOURS =
+      List.of(
+          "0.5-2 intake",
+          "1-3 safe-set-up",
+          "2-8 strip-out",
+          "1-4 clean-weld-zones",
+          "1.5-5 datum-and-mark",
+          "1.5-5 set-axle",
+          "2-8 dress-plate drill-plate",
+          "2.5-8 fit-frame-bracket",
+          "2-6 fit-axle-bracket",
+          "4-14 box-rail fit-local-boxing",
+          "8-22 notch-rail",
+          "0.5-4 parking-brake",
+          "1.5-5 reassemble",
+          "2-6 make-bar saw-tube",
+          "1.5-5 fit-lateral-bar",
+          "3-8 fit-shock-crossmember",
+          "5-18 plumb-air fit-air-spring fit-spring-seat",
+          "1-5 cycle-travel",
+          "3-10 torch-time",
+          "0.5-3 dress-and-inspect-welds",
+          "1.5-5 paint",
+          "1.5-5 brake-lines",
+          "1-8 move-exhaust",
+          "1-3 driveshaft",
+          "1.5-4 road-test");
+
   private static InstalledCopy copy;
 
   @TempDir Path folder;
@@ -425,5 +458,27 @@ class DemoJobsIT {
     for (String id : List.of("four-link-lateral", "triangulated", "coil-spring", "air-spring")) {
       assertTrue(ended.out().contains(id), ended.out());
     }
+  }
+
+  // --- Hours of the trade
+  // -------------------------------------------------------------------------
+
+  @Test
+  void thePickupTakesTheHoursThatTheTradeTakes() throws Exception {
+    Tree hours = copy.json(STOP, "plan", copy.demoJob("pickup")).at("hours");
+    for (String line : HOURS) {
+      String[] words = line.split(" ");
+      String[] band = words[0].split("-");
+      List<String> operations = List.of(words).subList(1, words.length);
+      double likely = 0;
+      for (Tree operation : hours.list("operations")) {
+        likely +=
+            operations.contains(operation.text("operation")) ? operation.number("likely_h") : 0;
+      }
+      assertTrue(likely >= Double.parseDouble(band[0]), line + ": " + likely);
+      assertTrue(likely <= Double.parseDouble(band[1]), line + ": " + likely);
+    }
+    double mean = hours.number("mean_h");
+    assertTrue(mean > 38.5 + 8 + 5 && mean < 140 + 22 + 18, "mean " + mean);
   }
 }

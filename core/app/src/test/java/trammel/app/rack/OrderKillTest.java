@@ -28,7 +28,7 @@ import trammel.planning.work.WorkPlan;
 /** Processes that order from a rack are killed: what was taken and put back stays in balance. */
 class OrderKillTest {
   /** More with -Dtrammel.kills=1000; every kill costs a start of Java. */
-  private static final int KILLS = Integer.getInteger("trammel.kills", 100);
+  private static final int KILLS = Integer.getInteger("trammel.kills", 200);
 
   private static final int NUTS = 100_000;
   private static final String NUT = "jam-nut-0.750-16";

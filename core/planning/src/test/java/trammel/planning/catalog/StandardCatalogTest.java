@@ -299,6 +299,32 @@ class StandardCatalogTest {
     }
   }
 
+  /** Ranges of invented prices of what is bought by the piece: from memory, no source. */
+  @ParameterizedTest
+  @CsvSource({
+    "tube-end-0.625-18, 6, 18",
+    "tube-end-0.750-16, 6, 18",
+    "jam-nut-0.750-16, 1.50, 5",
+    "bushed-end-0.750-16, 18, 50",
+    "bushing-2.00, 18, 50",
+    "rod-end-0.750-16, 25, 80",
+    "shock-8, 50, 180",
+    "coil-over-6, 160, 480",
+    "air-spring-5.0, 90, 280",
+    "air-supply-kit, 500, 2000",
+    "brake-hose, 25, 70",
+    "brake-line-kit, 20, 70",
+    "driveshaft-rework, 250, 650",
+    "exhaust-rework, 200, 900",
+    "alignment-check, 90, 200",
+    "paint-supplies, 40, 160",
+    "wire-035, 2.20, 4.00",
+    "welding-gas, 0.10, 0.45"
+  })
+  void boughtThingsArePricedWithinTheUsualRange(String key, double low, double high) {
+    assertWithin(CATALOG.item(key).price().doubleValue(), low, high, key);
+  }
+
   private static void assertWithin(double value, double low, double high, String what) {
     assertTrue(value >= low && value <= high, () -> what + ": " + value);
   }

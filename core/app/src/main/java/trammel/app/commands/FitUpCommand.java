@@ -55,9 +55,7 @@ public final class FitUpCommand implements Command {
     if (folder.isPresent()) {
       FileSet files = new FileSet();
       files.add("fitup.txt", text).add("fitup.csv", FitUpForm.csv(sheet, printer));
-      for (Path file : files.write(folder.get())) {
-        screen.err().println("Wrote " + file);
-      }
+      CommonOptions.writeAndName(files, folder.get(), screen);
     }
     List<CheckResult> results = draft.judge().judge(draft.layout());
     return new JobResult(

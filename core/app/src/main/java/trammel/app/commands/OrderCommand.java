@@ -162,10 +162,7 @@ public final class OrderCommand implements Command {
   private static void add(Jobs jobs, Draft draft, Workbench bench) {
     OrderedJob job = OrderedJob.of(bench.estimate(draft));
     if (jobs.numbers().contains(job.number())) {
-      throw CommandFailure.badInput(
-          "job number "
-              + job.number()
-              + " was given by an earlier file of this run too. Give every job its own number.");
+      throw JobRun.numberTwice(job.number());
     }
     jobs.drafts.add(draft);
     jobs.ordered.add(job);
@@ -182,8 +179,7 @@ public final class OrderCommand implements Command {
     if (out.isPresent()) {
       FileSet files = new FileSet();
       order.addTo(files);
-      List<Path> written = files.write(out.get());
-      screen.err().println("Wrote " + written.size() + " files to " + out.get());
+      CommonOptions.write(files, out.get(), screen);
     }
   }
 

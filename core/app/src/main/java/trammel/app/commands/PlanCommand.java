@@ -74,8 +74,7 @@ public final class PlanCommand implements Command {
     if (folder.isPresent()) {
       FileSet files = new FileSet();
       new CutFiles(estimate).addTo(files);
-      List<Path> written = files.write(folder.get());
-      screen.err().println("Wrote " + written.size() + " files to " + folder.get());
+      CommonOptions.write(files, folder.get(), screen);
     }
     Amounts amounts = new Amounts(bench.shown(draft.job()));
     String text =

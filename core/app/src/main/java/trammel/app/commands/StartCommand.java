@@ -103,8 +103,7 @@ public final class StartCommand implements Command {
     files.add("measuring-sheet.csv", table);
     files.add("measuring-sheet.html", paper.html());
     files.add("measuring-sheet.pdf", paper.pdf());
-    List<Path> written = files.write(folder.get());
-    screen.err().println("Wrote " + written.size() + " files to " + folder.get());
+    CommonOptions.write(files, folder.get(), screen);
     return ExitCode.DONE;
   }
 

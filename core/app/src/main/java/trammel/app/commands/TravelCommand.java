@@ -68,9 +68,7 @@ public final class TravelCommand implements Command {
       FileSet files = new FileSet();
       files.add("travel.csv", new TravelCsv(study, units).text());
       files.add("travel.svg", plot(draft, study, units));
-      for (Path file : files.write(folder.get())) {
-        screen.err().println("Wrote " + file);
-      }
+      CommonOptions.writeAndName(files, folder.get(), screen);
     }
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("job", draft.job().header().number());

@@ -44,7 +44,7 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
     List<Outline> placed = new ArrayList<>(sheet.parts().size());
     for (PlacedPart part : sheet.parts()) {
       Outline outline = plates.get(part.partId()).outline();
-      Outline turned = part.turned() ? outline.placed(Placement.turn(Math.PI / 2)) : outline;
+      Outline turned = outline.placed(Placement.turn(Math.toRadians(part.turnDeg())));
       Bounds bounds = turned.bounds();
       placed.add(
           turned.placed(

@@ -71,7 +71,7 @@ final class PlateSchedule {
             stock,
             parts,
             practice.sheetMarginMm(),
-            practice.tableKerfMm(),
+            practice.plateGapMm(),
             CuttingMethod.FREE,
             practice.usefulSheetMm());
     return new PlateCut(material, needs, SheetCutter.withEffort(EFFORT).cut(problem));

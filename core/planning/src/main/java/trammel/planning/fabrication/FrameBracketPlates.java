@@ -77,7 +77,8 @@ final class FrameBracketPlates {
                 + print.length(seat.dropMm())
                 + " from base to joint; it ends "
                 + print.length(seat.seat().reachMm())
-                + " short of the joint's centre to clear its barrel");
+                + " short of the joint's centre to clear its barrel"
+                + (seat.seat().row().holes() == 1 ? "" : " in the hole nearest the rail"));
     plan.add(web);
     plan.add(
         Seam.onBench(

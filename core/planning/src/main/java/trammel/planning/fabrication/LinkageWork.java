@@ -43,7 +43,7 @@ public final class LinkageWork {
   /** A bar with what it is made of. */
   private record Group(Bar bar, BarMakeUp makeUp) {
     JointSeat frameSeat() {
-      return new JointSeat(bar.frameJoint(), plateMm());
+      return new JointSeat(bar.frameJoint(), plateMm(), makeUp.frameHoles());
     }
 
     JointSeat axleSeat() {
@@ -301,7 +301,7 @@ public final class LinkageWork {
         new OperationNeed("saw-tube", cuts, cuts + " cuts", "both ends of each bar's tube"));
     builder.add(
         new OperationNeed(
-            "drill-plate", holes, holes + " holes", "joint bolts, one in each bracket side"));
+            "drill-plate", holes, holes + " holes", "joint bolts, in each bracket side"));
     builder.add(
         new OperationNeed(
             "dress-plate", plates, plates + " plates", "every bracket and boxing plate listed"));

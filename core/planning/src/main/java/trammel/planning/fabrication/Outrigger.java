@@ -102,7 +102,7 @@ final class Outrigger {
     double tipMm = outer ? faceMm + reachMm() : faceMm - reachMm();
     double side = seat.left() ? 1 : -1;
     double half = lengthMm() / 2;
-    double noseMm = seat.seat().noseMm();
+    double noseMm = seat.seat().noseMm() + seat.seat().row().farMm();
     double jointMm = seat.joint().zMm() + (seat.hangs() ? -noseMm : noseMm);
     double gussetMm = seat.baseUpMm() + (seat.hangs() ? gussetMm() : -gussetMm());
     return Box.between(

@@ -36,6 +36,17 @@ public final class BarOptions {
               HoleRow.MOST)
           .withDefault(1);
 
+  private static final String HOLES = "holes";
+
+  /** Whether bracket plates are lightened. */
+  public static final Field<String> LIGHTENING =
+      Field.choice(
+              "lightening",
+              "holes that take weight out of bracket sides and gussets, only where no cut through"
+                  + " the plate gets weaker than its weakest without them",
+              List.of("none", HOLES))
+          .withDefault("none");
+
   /** Distance between pick-up holes. */
   public static final Field<Double> HOLE_PITCH =
       Field.lengthMm(
@@ -156,7 +167,8 @@ public final class BarOptions {
             options.get(FRAME_HOLES),
             options.find(HOLE_PITCH),
             frameEnd.joint(),
-            new QuantityPrinter(site.units())));
+            new QuantityPrinter(site.units())),
+        options.get(LIGHTENING).equals(HOLES));
   }
 
   private static Field<String> plate(String key, String help, double usualMm, Catalog catalog) {

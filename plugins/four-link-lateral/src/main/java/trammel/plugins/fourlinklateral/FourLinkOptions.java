@@ -66,6 +66,7 @@ final class FourLinkOptions {
         BarOptions.HOLE_PITCH,
         BarOptions.axleEnd(catalog),
         BarOptions.bracketPlate(catalog),
+        BarOptions.LIGHTENING,
         BarOptions.boxingPlate(catalog));
   }
 

@@ -70,6 +70,7 @@ final class TriangulatedOptions {
         BarOptions.HOLE_PITCH,
         BarOptions.axleEnd(catalog),
         BarOptions.bracketPlate(catalog),
+        BarOptions.LIGHTENING,
         BarOptions.boxingPlate(catalog));
   }
 

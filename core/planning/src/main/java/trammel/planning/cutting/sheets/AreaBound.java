@@ -97,7 +97,7 @@ final class AreaBound {
       return (double) side / whole;
     }
     if (function <= THRESHOLDS.length) {
-      long threshold = (long) Math.floor(THRESHOLDS[function - 1] * whole);
+      long threshold = (long) (THRESHOLDS[function - 1] * whole);
       if (side > whole - threshold) {
         return 1;
       }

@@ -82,8 +82,10 @@ final class FreeRectangles {
     }
   }
 
+  /** Only what is new may lie in another: those that stay were maximal before. */
   private void take(int[] part) {
     List<int[]> rest = new ArrayList<>();
+    List<int[]> fresh = new ArrayList<>();
     for (int[] r : maximal) {
       if (part[0] >= r[0] + r[2]
           || part[0] + part[2] <= r[0]
@@ -91,10 +93,12 @@ final class FreeRectangles {
           || part[1] + part[3] <= r[1]) {
         rest.add(r);
       } else {
+        int before = rest.size();
         addSides(rest, r, part);
+        fresh.addAll(rest.subList(before, rest.size()));
       }
     }
-    maximal = withoutCovered(rest);
+    maximal = withoutCovered(rest, fresh);
   }
 
   private static void addSides(List<int[]> rest, int[] r, int[] part) {
@@ -112,16 +116,23 @@ final class FreeRectangles {
     }
   }
 
-  private static List<int[]> withoutCovered(List<int[]> all) {
-    List<int[]> kept = new ArrayList<>();
+  private static List<int[]> withoutCovered(List<int[]> all, List<int[]> fresh) {
+    List<int[]> kept = new ArrayList<>(all.size());
+    int next = 0;
     for (int i = 0; i < all.size(); i++) {
+      int[] inner = all.get(i);
+      if (next == fresh.size() || inner != fresh.get(next)) {
+        kept.add(inner);
+        continue;
+      }
+      next++;
       boolean covered = false;
       for (int j = 0; j < all.size() && !covered; j++) {
-        covered =
-            i != j && covers(all.get(j), all.get(i)) && (j < i || !covers(all.get(i), all.get(j)));
+        int[] outer = all.get(j);
+        covered = i != j && covers(outer, inner) && (j < i || !covers(inner, outer));
       }
       if (!covered) {
-        kept.add(all.get(i));
+        kept.add(inner);
       }
     }
     return kept;

@@ -12,8 +12,7 @@ import trammel.planning.plates.Plate;
  * @param why which point or joint asks for it
  * @param stays true when it goes on the vehicle and stays there, false for a tool of the fit-up
  */
-public record PlateNeed(
-    Plate plate, String plateKey, int quantity, String why, boolean stays) {
+public record PlateNeed(Plate plate, String plateKey, int quantity, String why, boolean stays) {
   public PlateNeed {
     Given.present(plate, "Plate", "Draw it.");
     Given.text(plateKey, "Material of plate '" + plate.name() + "'", "Give its catalog key.");

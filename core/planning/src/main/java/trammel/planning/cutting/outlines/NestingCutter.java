@@ -9,7 +9,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
+import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.Deadline;
 import trammel.planning.cutting.PriceLadder;
@@ -33,7 +34,11 @@ public final class NestingCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(5);
 
-  private final Duration limit;
+  private static final double RECTANGLE_PART = 0.15;
+  private static final double LEAST_MILLIS = 50;
+
+  private final Supplier<Deadline> deadline;
+  private final SheetCutter rectangles;
 
   public NestingCutter() {
     this(USUAL_LIMIT);
@@ -43,8 +48,37 @@ public final class NestingCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public NestingCutter(Duration limit) {
-    this.limit = limit;
+    this(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.in(limit);
+          }
+        },
+        new SheetCutter(
+            Duration.ofMillis((long) Math.max(LEAST_MILLIS, RECTANGLE_PART * limit.toMillis()))));
     Deadline.in(limit);
+  }
+
+  private NestingCutter(Supplier<Deadline> deadline, SheetCutter rectangles) {
+    this.deadline = deadline;
+    this.rectangles = rectangles;
+  }
+
+  /**
+   * A cutter whose answer does not depend on how fast the machine is.
+   *
+   * @param looks how often the search asks whether to stop, which it does for each part it moves
+   */
+  public static NestingCutter withEffort(long looks) {
+    return new NestingCutter(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.afterLooks(looks);
+          }
+        },
+        SheetCutter.withEffort(looks));
   }
 
   /**
@@ -53,7 +87,7 @@ public final class NestingCutter {
    * @throws StockShortageException when the sheets do not hold all parts
    */
   public NestingPlan cut(NestingProblem problem) {
-    Deadline deadline = Deadline.in(limit);
+    Deadline deadline = this.deadline.get();
     if (problem.parts().isEmpty()) {
       return new NestingPlan(
           List.of(),
@@ -62,21 +96,21 @@ public final class NestingCutter {
           CuttingStatus.PROVEN_OPTIMAL,
           deadline.elapsedSeconds());
     }
-    return new Search(problem, deadline).run();
+    return new Search(problem, rectangles, deadline).run();
   }
 
   /** One problem being solved. */
   private static final class Search {
     private static final long SEED = 20_260_106L;
-    private static final double RECTANGLE_PART = 0.15;
     private static final int MOST_SETS = 40;
-    private static final int PATIENCE = 25;
+    private static final int PATIENCE = 100;
     private static final double NOISE = 1e-9;
 
     private final NestingProblem problem;
     private final Deadline deadline;
-    private final Random random = new Random(SEED);
+    private final SplittableRandom random = new SplittableRandom(SEED);
     private final OutlineShape[][] items;
+    private final NoFitTable table;
     private final BigDecimal priceStep;
     private final long[] price;
     private final int[] available;
@@ -87,11 +121,12 @@ public final class NestingCutter {
     private long bestPrice;
     private final long lowerBound;
 
-    Search(NestingProblem problem, Deadline deadline) {
+    Search(NestingProblem problem, SheetCutter cutter, Deadline deadline) {
       this.problem = problem;
       this.deadline = deadline;
       this.items = Nest.items(problem.parts());
-      this.rectangles = rectangles(problem, deadline);
+      this.table = new NoFitTable(items, problem.kerfMm() + noise(problem));
+      this.rectangles = rectangles(problem, cutter);
       int n = problem.stock().size();
       price = new long[n];
       available = new int[n];
@@ -105,6 +140,15 @@ public final class NestingCutter {
       bestPrice = price(best);
       ladder = ladder();
       lowerBound = Math.min(bestPrice, ladder.atLeast(0));
+    }
+
+    /** A clearance that rounding cannot eat up, mm. */
+    private static double noise(NestingProblem problem) {
+      double longestMm = 0;
+      for (SheetStock stock : problem.stock()) {
+        longestMm = Math.max(longestMm, Math.max(stock.widthMm(), stock.heightMm()));
+      }
+      return NOISE * longestMm;
     }
 
     private BigDecimal readPrices() {
@@ -166,11 +210,11 @@ public final class NestingCutter {
     }
 
     /** The plan for the rectangles around the outlines. */
-    private static SheetCuttingPlan rectangles(NestingProblem problem, Deadline deadline) {
+    private static SheetCuttingPlan rectangles(NestingProblem problem, SheetCutter cutter) {
       List<SheetPart> parts = new ArrayList<>();
       for (int p = 0; p < problem.parts().size(); p++) {
         OutlinePart part = problem.parts().get(p);
-        OutlineShape shape = OutlineShape.of(part, part.turnsDeg().get(0));
+        OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(0)));
         parts.add(
             new SheetPart(
                 Integer.toString(p),
@@ -179,15 +223,9 @@ public final class NestingCutter {
                 part.quantity(),
                 quarterTurn(part) >= 0));
       }
-      double seconds = Math.max(0.05, deadline.secondsLeft() * RECTANGLE_PART);
-      return new SheetCutter(Duration.ofMillis((long) (seconds * 1000)))
-          .cut(
-              new SheetCuttingProblem(
-                  problem.stock(),
-                  parts,
-                  problem.marginMm(),
-                  problem.kerfMm(),
-                  CuttingMethod.FREE));
+      return cutter.cut(
+          new SheetCuttingProblem(
+              problem.stock(), parts, problem.marginMm(), problem.kerfMm(), CuttingMethod.FREE));
     }
 
     /** A way round that is a quarter turn from the first one, or −1. */
@@ -208,7 +246,7 @@ public final class NestingCutter {
         for (PlacedPart rectangle : sheet.parts()) {
           OutlinePart part = problem.parts().get(Integer.parseInt(rectangle.partId()));
           int way = rectangle.turned() ? quarterTurn(part) : 0;
-          OutlineShape shape = OutlineShape.of(part, part.turnsDeg().get(way));
+          OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(way)));
           placed.add(
               new PlacedOutline(
                   part.id(),
@@ -291,14 +329,13 @@ public final class NestingCutter {
         heights[i] = problem.stock().get(set[i]).heightMm() - 2 * problem.marginMm();
       }
       Nest nest = new Nest(items, widths, heights);
-      double clearance = problem.kerfMm() + NOISE * Math.max(widths[0], heights[0]);
-      OutlineSeparation separation = new OutlineSeparation(nest, clearance, random);
+      OutlineSeparation separation = new OutlineSeparation(nest, table, random);
       while (!end.isPast()) {
         if (!scatter(nest)) {
           return false;
         }
         separation.forget();
-        if (separation.run(PATIENCE, end)) {
+        if (separation.run(PATIENCE, end, null, 0)) {
           keep(set, nest);
           return true;
         }

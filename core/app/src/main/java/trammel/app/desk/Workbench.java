@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import trammel.app.closing.HistoryFile;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.planning.background.Background;
@@ -25,6 +26,7 @@ import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.LearnedHours;
+import trammel.planning.money.PriceTerms;
 import trammel.planning.quantity.UnitSystem;
 import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
@@ -152,11 +154,20 @@ public final class Workbench {
     WorkPlan mounts = draft.pluginWork();
     WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
     return new Estimating(
-            catalog(),
-            catalog().shop().termsFor(draft.job().terms()),
-            catalog().shop().hoursCorrelation(),
-            learned)
+            catalog(), terms(draft.job()), catalog().shop().hoursCorrelation(), learned)
         .estimate(draft, plan);
+  }
+
+  private PriceTerms terms(Job job) {
+    try {
+      return catalog().shop().termsFor(job.terms());
+    } catch (IllegalArgumentException refused) {
+      throw CommandFailure.badInput(
+          "job "
+              + job.header().number()
+              + ", its terms with the shop's usual ones: "
+              + refused.getMessage());
+    }
   }
 
   private void tellOldPrices(Job job) {

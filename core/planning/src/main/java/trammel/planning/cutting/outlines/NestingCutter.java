@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.Deadline;
 import trammel.planning.cutting.PriceLadder;
@@ -33,7 +35,8 @@ public final class NestingCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(5);
 
-  private final Duration limit;
+  private final Supplier<Deadline> deadline;
+  private final boolean thorough;
 
   public NestingCutter() {
     this(USUAL_LIMIT);
@@ -43,8 +46,37 @@ public final class NestingCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public NestingCutter(Duration limit) {
-    this.limit = limit;
+    this(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.in(limit);
+          }
+        },
+        true);
     Deadline.in(limit);
+  }
+
+  private NestingCutter(Supplier<Deadline> deadline, boolean thorough) {
+    this.deadline = deadline;
+    this.thorough = thorough;
+  }
+
+  /**
+   * A cutter that places one part after another and searches no further: quick, and its answer does
+   * not depend on how fast the machine is.
+   *
+   * @param sets how many sets of sheets it looks at
+   */
+  public static NestingCutter quick(int sets) {
+    return new NestingCutter(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.afterLooks(sets);
+          }
+        },
+        false);
   }
 
   /**
@@ -53,7 +85,7 @@ public final class NestingCutter {
    * @throws StockShortageException when the sheets do not hold all parts
    */
   public NestingPlan cut(NestingProblem problem) {
-    Deadline deadline = Deadline.in(limit);
+    Deadline deadline = this.deadline.get();
     if (problem.parts().isEmpty()) {
       return new NestingPlan(
           List.of(),
@@ -62,7 +94,21 @@ public final class NestingCutter {
           CuttingStatus.PROVEN_OPTIMAL,
           deadline.elapsedSeconds());
     }
-    return new Search(problem, deadline).run();
+    return search(problem, deadline, Search.rectangles(problem, deadline)).run();
+  }
+
+  /**
+   * Nests the parts of the problem on less than a plan for the rectangles round them takes, if it
+   * can.
+   *
+   * @param rectangles the plan to start from; its parts go by the problem's names
+   */
+  public NestingPlan cut(NestingProblem problem, SheetCuttingPlan rectangles) {
+    return search(problem, deadline.get(), rectangles).run();
+  }
+
+  private Search search(NestingProblem problem, Deadline deadline, SheetCuttingPlan rectangles) {
+    return new Search(problem, deadline, rectangles, thorough);
   }
 
   /** One problem being solved. */
@@ -76,7 +122,9 @@ public final class NestingCutter {
     private final NestingProblem problem;
     private final Deadline deadline;
     private final Random random = new Random(SEED);
-    private final OutlineShape[][] items;
+    private final CellNest cells;
+    private final boolean thorough;
+    private OutlineShape[][] items;
     private final BigDecimal priceStep;
     private final long[] price;
     private final int[] available;
@@ -87,11 +135,13 @@ public final class NestingCutter {
     private long bestPrice;
     private final long lowerBound;
 
-    Search(NestingProblem problem, Deadline deadline) {
+    Search(
+        NestingProblem problem, Deadline deadline, SheetCuttingPlan rectangles, boolean thorough) {
       this.problem = problem;
       this.deadline = deadline;
-      this.items = Nest.items(problem.parts());
-      this.rectangles = rectangles(problem, deadline);
+      this.cells = new CellNest(problem);
+      this.thorough = thorough;
+      this.rectangles = rectangles;
       int n = problem.stock().size();
       price = new long[n];
       available = new int[n];
@@ -168,16 +218,11 @@ public final class NestingCutter {
     /** The plan for the rectangles around the outlines. */
     private static SheetCuttingPlan rectangles(NestingProblem problem, Deadline deadline) {
       List<SheetPart> parts = new ArrayList<>();
-      for (int p = 0; p < problem.parts().size(); p++) {
-        OutlinePart part = problem.parts().get(p);
+      for (OutlinePart part : problem.parts()) {
         OutlineShape shape = OutlineShape.of(part, part.turnsDeg().get(0));
         parts.add(
             new SheetPart(
-                Integer.toString(p),
-                shape.width(),
-                shape.height(),
-                part.quantity(),
-                quarterTurn(part) >= 0));
+                part.id(), shape.width(), shape.height(), part.quantity(), quarterTurn(part) >= 0));
       }
       double seconds = Math.max(0.05, deadline.secondsLeft() * RECTANGLE_PART);
       return new SheetCutter(Duration.ofMillis((long) (seconds * 1000)))
@@ -202,11 +247,15 @@ public final class NestingCutter {
     }
 
     private List<NestedSheet> fromRectangles() {
+      Map<String, OutlinePart> byName = new HashMap<>();
+      for (OutlinePart part : problem.parts()) {
+        byName.put(part.id(), part);
+      }
       List<NestedSheet> sheets = new ArrayList<>();
       for (CutSheet sheet : rectangles.sheets()) {
         List<PlacedOutline> placed = new ArrayList<>();
         for (PlacedPart rectangle : sheet.parts()) {
-          OutlinePart part = problem.parts().get(Integer.parseInt(rectangle.partId()));
+          OutlinePart part = byName.get(rectangle.partId());
           int way = rectangle.turned() ? quarterTurn(part) : 0;
           OutlineShape shape = OutlineShape.of(part, part.turnsDeg().get(way));
           placed.add(
@@ -231,9 +280,23 @@ public final class NestingCutter {
       sets.sort(Comparator.comparingDouble(this::area).reversed());
       boolean found = false;
       for (int i = 0; i < sets.size() && !deadline.isPast(); i++) {
-        Deadline end = deadline.within(deadline.secondsLeft() / (sets.size() - i));
-        found |= nest(sets.get(i), end);
+        found = oneByOne(sets.get(i));
+        if (!found && thorough) {
+          found = nest(sets.get(i), deadline.part(1.0 / (sets.size() - i)));
+        }
         if (found) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean oneByOne(int[] set) {
+      for (CellNest.Measure measure : CellNest.Measure.values()) {
+        Optional<List<NestedSheet>> nested = cells.fill(set, cells.largestFirst(measure));
+        if (nested.isPresent()) {
+          best = nested.get();
+          bestPrice = price(best);
           return true;
         }
       }
@@ -273,7 +336,7 @@ public final class NestingCutter {
     private int[] withFree(int[] chosen) {
       List<Integer> all = new ArrayList<>();
       for (int s = 0; s < price.length; s++) {
-        for (int i = 0; price[s] == 0 && i < Math.min(available[s], items.length); i++) {
+        for (int i = 0; price[s] == 0 && i < Math.min(available[s], cells.parts()); i++) {
           all.add(s);
         }
       }
@@ -289,6 +352,9 @@ public final class NestingCutter {
       for (int i = 0; i < set.length; i++) {
         widths[i] = problem.stock().get(set[i]).widthMm() - 2 * problem.marginMm();
         heights[i] = problem.stock().get(set[i]).heightMm() - 2 * problem.marginMm();
+      }
+      if (items == null) {
+        items = Nest.items(problem.parts());
       }
       Nest nest = new Nest(items, widths, heights);
       double clearance = problem.kerfMm() + NOISE * Math.max(widths[0], heights[0]);

@@ -49,12 +49,12 @@ public record NestingProblem(
   private static void requireFits(OutlinePart part, List<SheetStock> stock, double marginMm) {
     double largestWidthMm = 0;
     double largestHeightMm = 0;
-    OutlineShape first = OutlineShape.of(part, part.turnsDeg().get(0));
+    OutlineBox first = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(0)));
     for (SheetStock sheet : stock) {
       double widthMm = sheet.widthMm() - 2 * marginMm + TOLERANCE_MM;
       double heightMm = sheet.heightMm() - 2 * marginMm + TOLERANCE_MM;
       for (double turnDeg : part.turnsDeg()) {
-        OutlineShape shape = OutlineShape.of(part, turnDeg);
+        OutlineBox shape = OutlineBox.of(part, new OutlineTurn(turnDeg));
         if (sheet.available().orElse(1) > 0
             && shape.width() <= widthMm
             && shape.height() <= heightMm) {

@@ -27,6 +27,7 @@ final class PatternListing {
   private final Deadline deadline;
   private final List<PieceWorth> sets = new ArrayList<>();
   private PieceWorth mean;
+  private boolean pays = true;
 
   /**
    * @param first worths to begin with
@@ -59,7 +60,7 @@ final class PatternListing {
 
   /** Finds worths against the given patterns; false when hardly any is ruled out by them. */
   private boolean sharpen(List<Pattern> possible, long price) {
-    if (possible.isEmpty()) {
+    if (possible.isEmpty() || !pays) {
       return false;
     }
     PieceWorth against = generation.against(possible);
@@ -70,6 +71,7 @@ final class PatternListing {
     for (Pattern pattern : possible) {
       out += mean.reducedCost(pattern) > budget ? 1 : 0;
     }
-    return out > WORTHWHILE * possible.size();
+    pays = out > WORTHWHILE * possible.size();
+    return pays;
   }
 }

@@ -10,7 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.Deadline;
@@ -35,7 +35,14 @@ public final class NestingCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(5);
 
+  private static final double RECTANGLE_PART = 0.15;
+  private static final double LEAST_MILLIS = 50;
+
+  /** Effort for the rectangles of a quick plan. */
+  private static final long QUICK_LOOKS = 30;
+
   private final Supplier<Deadline> deadline;
+  private final SheetCutter rectangles;
   private final boolean thorough;
 
   public NestingCutter() {
@@ -53,13 +60,25 @@ public final class NestingCutter {
             return Deadline.in(limit);
           }
         },
+        new SheetCutter(
+            Duration.ofMillis((long) Math.max(LEAST_MILLIS, RECTANGLE_PART * limit.toMillis()))),
         true);
     Deadline.in(limit);
   }
 
-  private NestingCutter(Supplier<Deadline> deadline, boolean thorough) {
+  private NestingCutter(Supplier<Deadline> deadline, SheetCutter rectangles, boolean thorough) {
     this.deadline = deadline;
+    this.rectangles = rectangles;
     this.thorough = thorough;
+  }
+
+  /**
+   * A cutter whose answer does not depend on how fast the machine is.
+   *
+   * @param looks how often the search asks whether to stop, which it does for each part it moves
+   */
+  public static NestingCutter withEffort(long looks) {
+    return new NestingCutter(after(looks), SheetCutter.withEffort(looks), true);
   }
 
   /**
@@ -69,14 +88,16 @@ public final class NestingCutter {
    * @param sets how many sets of sheets it looks at
    */
   public static NestingCutter quick(int sets) {
-    return new NestingCutter(
-        new Supplier<Deadline>() {
-          @Override
-          public Deadline get() {
-            return Deadline.afterLooks(sets);
-          }
-        },
-        false);
+    return new NestingCutter(after(sets), SheetCutter.withEffort(QUICK_LOOKS), false);
+  }
+
+  private static Supplier<Deadline> after(long looks) {
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return Deadline.afterLooks(looks);
+      }
+    };
   }
 
   /**
@@ -94,37 +115,33 @@ public final class NestingCutter {
           CuttingStatus.PROVEN_OPTIMAL,
           deadline.elapsedSeconds());
     }
-    return search(problem, deadline, Search.rectangles(problem, deadline)).run();
+    return new Search(problem, deadline, Search.rectangles(problem, rectangles), thorough).run();
   }
 
   /**
    * Nests the parts of the problem on less than a plan for the rectangles round them takes, if it
    * can.
    *
-   * @param rectangles the plan to start from; its parts go by the problem's names
+   * @param plan the plan to start from; its parts go by the problem's names
    */
-  public NestingPlan cut(NestingProblem problem, SheetCuttingPlan rectangles) {
-    return search(problem, deadline.get(), rectangles).run();
-  }
-
-  private Search search(NestingProblem problem, Deadline deadline, SheetCuttingPlan rectangles) {
-    return new Search(problem, deadline, rectangles, thorough);
+  public NestingPlan cut(NestingProblem problem, SheetCuttingPlan plan) {
+    return new Search(problem, deadline.get(), plan, thorough).run();
   }
 
   /** One problem being solved. */
   private static final class Search {
     private static final long SEED = 20_260_106L;
-    private static final double RECTANGLE_PART = 0.15;
     private static final int MOST_SETS = 40;
-    private static final int PATIENCE = 25;
+    private static final int PATIENCE = 100;
     private static final double NOISE = 1e-9;
 
     private final NestingProblem problem;
     private final Deadline deadline;
-    private final Random random = new Random(SEED);
+    private final SplittableRandom random = new SplittableRandom(SEED);
     private final CellNest cells;
     private final boolean thorough;
     private OutlineShape[][] items;
+    private NoFitTable table;
     private final BigDecimal priceStep;
     private final long[] price;
     private final int[] available;
@@ -155,6 +172,15 @@ public final class NestingCutter {
       bestPrice = price(best);
       ladder = ladder();
       lowerBound = Math.min(bestPrice, ladder.atLeast(0));
+    }
+
+    /** A clearance that rounding cannot eat up, mm. */
+    private static double noise(NestingProblem problem) {
+      double longestMm = 0;
+      for (SheetStock stock : problem.stock()) {
+        longestMm = Math.max(longestMm, Math.max(stock.widthMm(), stock.heightMm()));
+      }
+      return NOISE * longestMm;
     }
 
     private BigDecimal readPrices() {
@@ -227,7 +253,7 @@ public final class NestingCutter {
     }
 
     /** The plan for the rectangles around the outlines. */
-    private static SheetCuttingPlan rectangles(NestingProblem problem, Deadline deadline) {
+    private static SheetCuttingPlan rectangles(NestingProblem problem, SheetCutter cutter) {
       List<SheetPart> parts = new ArrayList<>();
       for (OutlinePart part : problem.parts()) {
         OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(0)));
@@ -235,15 +261,9 @@ public final class NestingCutter {
             new SheetPart(
                 part.id(), shape.width(), shape.height(), part.quantity(), quarterTurn(part) >= 0));
       }
-      double seconds = Math.max(0.05, deadline.secondsLeft() * RECTANGLE_PART);
-      return new SheetCutter(Duration.ofMillis((long) (seconds * 1000)))
-          .cut(
-              new SheetCuttingProblem(
-                  problem.stock(),
-                  parts,
-                  problem.marginMm(),
-                  problem.kerfMm(),
-                  CuttingMethod.FREE));
+      return cutter.cut(
+          new SheetCuttingProblem(
+              problem.stock(), parts, problem.marginMm(), problem.kerfMm(), CuttingMethod.FREE));
     }
 
     /** A way round that is a quarter turn from the first one, or −1. */
@@ -370,16 +390,16 @@ public final class NestingCutter {
       }
       if (items == null) {
         items = Nest.items(problem.parts());
+        table = new NoFitTable(items, problem.kerfMm() + noise(problem));
       }
       Nest nest = new Nest(items, widths, heights);
-      double clearance = problem.kerfMm() + NOISE * Math.max(widths[0], heights[0]);
-      OutlineSeparation separation = new OutlineSeparation(nest, clearance, random);
+      OutlineSeparation separation = new OutlineSeparation(nest, table, random);
       while (!end.isPast()) {
         if (!scatter(nest)) {
           return false;
         }
         separation.forget();
-        if (separation.run(PATIENCE, end)) {
+        if (separation.run(PATIENCE, end, null, 0)) {
           keep(set, nest);
           return true;
         }

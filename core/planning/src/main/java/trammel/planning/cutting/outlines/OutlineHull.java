@@ -12,7 +12,7 @@ final class OutlineHull {
   private static final int FEW_CORNERS = 16;
 
   /** Corners from which more area is added to get rid of the rest. */
-  private static final int MANY_CORNERS = 22;
+  private static final int MANY_CORNERS = 32;
 
   private static final double LITTLE_AREA = 0.002;
   private static final double SOME_AREA = 0.01;

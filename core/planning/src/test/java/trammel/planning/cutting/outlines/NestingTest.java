@@ -107,7 +107,7 @@ class NestingTest {
   void convexPiecesCoverTheOutline(double turnDeg, double area) {
     OutlinePart bracket = part("L", 1, 0, 0, 100, 0, 100, 40, 40, 40, 40, 100, 0, 100);
     double covered = 0;
-    for (ConvexPiece piece : OutlineShape.of(bracket, turnDeg).pieces) {
+    for (ConvexPiece piece : new OutlineForm(bracket).turned(new OutlineTurn(turnDeg))) {
       covered += area(piece.x, piece.y);
     }
     assertEquals(area, covered, 1e-6);

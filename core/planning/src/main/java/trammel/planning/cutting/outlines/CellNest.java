@@ -2,6 +2,7 @@ package trammel.planning.cutting.outlines;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import trammel.planning.cutting.sheets.SheetStock;
@@ -76,9 +77,10 @@ final class CellNest {
         parts.add(p);
       }
       ways[p] = new Way[part.turnsDeg().size()];
+      double[][] ring = OutlineRing.of(part);
       for (int w = 0; w < ways[p].length; w++) {
         double turnDeg = part.turnsDeg().get(w);
-        ways[p][w] = new Way(OutlineRing.of(part, turnDeg), turnDeg);
+        ways[p][w] = new Way(OutlineRing.turned(ring, new OutlineTurn(turnDeg)), turnDeg);
       }
     }
     double areaMm2 = 0;
@@ -249,7 +251,14 @@ final class CellNest {
     for (int p = 0; p < size.length; p++) {
       size[p] = size(p, measure);
     }
-    Arrays.sort(sorted, (a, b) -> Double.compare(size[b], size[a]));
+    Arrays.sort(
+        sorted,
+        new Comparator<Integer>() {
+          @Override
+          public int compare(Integer a, Integer b) {
+            return Double.compare(size[b], size[a]);
+          }
+        });
     int[] order = new int[sorted.length];
     for (int i = 0; i < order.length; i++) {
       order[i] = sorted[i];

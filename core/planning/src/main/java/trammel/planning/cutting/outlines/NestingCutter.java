@@ -222,9 +222,20 @@ public final class NestingCutter {
     private long price(List<NestedSheet> sheets) {
       long total = 0;
       for (NestedSheet sheet : sheets) {
-        total += price[problem.stock().indexOf(sheet.stock())];
+        total += price[number(sheet.stock())];
       }
       return total;
+    }
+
+    /** By identity first: comparing records costs a short run more than the rest of this. */
+    private int number(SheetStock wanted) {
+      List<SheetStock> stock = problem.stock();
+      for (int s = 0; s < stock.size(); s++) {
+        if (stock.get(s) == wanted) {
+          return s;
+        }
+      }
+      return stock.indexOf(wanted);
     }
 
     NestingPlan run() {
@@ -341,11 +352,11 @@ public final class NestingCutter {
         return;
       }
       for (int s = from; s < price.length; s++) {
-        Map<Integer, Integer> used = new HashMap<>();
+        int used = 0;
         for (int c : chosen) {
-          used.merge(c, 1, Integer::sum);
+          used += c == s ? 1 : 0;
         }
-        if (price[s] > 0 && price[s] <= money && used.getOrDefault(s, 0) < available[s]) {
+        if (price[s] > 0 && price[s] <= money && used < available[s]) {
           int[] more = Arrays.copyOf(chosen, chosen.length + 1);
           more[chosen.length] = s;
           addSets(s, money - price[s], more, sets);
@@ -363,7 +374,11 @@ public final class NestingCutter {
       for (int c : chosen) {
         all.add(c);
       }
-      return all.stream().mapToInt(Integer::intValue).toArray();
+      int[] set = new int[all.size()];
+      for (int i = 0; i < set.length; i++) {
+        set[i] = all.get(i);
+      }
+      return set;
     }
 
     private boolean nest(int[] set, Deadline end) {

@@ -122,7 +122,7 @@ final class OutlineHull {
     double vx = c[0] - d[0];
     double vy = c[1] - d[1];
     double cross = ux * vy - uy * vx;
-    if (cross >= -1e-9 * Math.hypot(ux, uy) * Math.hypot(vx, vy)) {
+    if (cross >= -1e-9 * Math.sqrt((ux * ux + uy * uy) * (vx * vx + vy * vy))) {
       return null;
     }
     double along = ((c[0] - b[0]) * vy - (c[1] - b[1]) * vx) / cross;

@@ -1,22 +1,22 @@
 package trammel.planning.cutting.outlines;
 
-/** The corners of a part turned one way, counter-clockwise, arcs of many corners made plainer. */
+/** The corners of a part, counter-clockwise, arcs of many corners made plainer. */
 final class OutlineRing {
   private OutlineRing() {}
 
   /**
+   * As it is drawn.
+   *
    * @return {x, y}, mm
    */
-  static double[][] of(OutlinePart part, double turnDeg) {
+  static double[][] of(OutlinePart part) {
     int n = part.outline().size();
     double[] x = new double[n];
     double[] y = new double[n];
-    double cos = cosine(turnDeg);
-    double sin = cosine(turnDeg - 90);
     for (int i = 0; i < n; i++) {
       OutlinePoint p = part.outline().get(i);
-      x[i] = p.xMm() * cos - p.yMm() * sin;
-      y[i] = p.xMm() * sin + p.yMm() * cos;
+      x[i] = p.xMm();
+      y[i] = p.yMm();
     }
     double twiceArea = 0;
     for (int i = 0; i < n; i++) {
@@ -30,16 +30,14 @@ final class OutlineRing {
     return OutlineHull.of(x, y);
   }
 
-  /** Exact at quarter turns, so that right angles stay right. */
-  private static double cosine(double deg) {
-    double turn = ((deg % 360) + 360) % 360;
-    if (turn == 90 || turn == 270) {
-      return 0;
+  /** A ring turned about the origin. */
+  static double[][] turned(double[][] ring, OutlineTurn turn) {
+    double[][] turned = new double[2][ring[0].length];
+    for (int i = 0; i < ring[0].length; i++) {
+      turned[0][i] = turn.x(ring[0][i], ring[1][i]);
+      turned[1][i] = turn.y(ring[0][i], ring[1][i]);
     }
-    if (turn == 0 || turn == 180) {
-      return turn == 0 ? 1 : -1;
-    }
-    return Math.cos(Math.toRadians(turn));
+    return turned;
   }
 
   private static void reverse(double[] values) {

@@ -11,6 +11,8 @@ public final class Main {
   /** Set to {@code on} by the launcher, which knows whether the output is a terminal. */
   private static final String COLOUR_PROPERTY = "trammel.colour";
 
+  private static final String WATCHED_PROPERTY = "trammel.watched";
+
   private Main() {}
 
   /** Runs one command and ends the process with its exit code. */
@@ -21,8 +23,9 @@ public final class Main {
     PrintWriter out = output.writer();
     PrintWriter err = new StandardStream(FileDescriptor.err).writer();
     boolean colour = "on".equals(System.getProperty(COLOUR_PROPERTY));
+    boolean watched = "on".equals(System.getProperty(WATCHED_PROPERTY));
     ExitCode exitCode =
-        new Invocation(new TrammelCommands(), new Screen(out, err, colour)).run(args);
+        new Invocation(new TrammelCommands(), new Screen(out, err, colour, watched)).run(args);
     if (!output.failure().isEmpty()) {
       err.println("Cannot write the whole output: " + output.failure() + ".");
       err.flush();
@@ -39,6 +42,8 @@ public final class Main {
    * @return the exit code, see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    return new Invocation(new TrammelCommands(), new Screen(out, err, false)).run(args).code();
+    return new Invocation(new TrammelCommands(), new Screen(out, err, false, false))
+        .run(args)
+        .code();
   }
 }

@@ -28,7 +28,7 @@ class InvocationTest {
   private final StringWriter err = new StringWriter();
 
   private int run(String... arguments) {
-    Screen screen = new Screen(new PrintWriter(out), new PrintWriter(err), false);
+    Screen screen = new Screen(new PrintWriter(out), new PrintWriter(err), false, false);
     return new Invocation(commands, screen).run(arguments).code();
   }
 

@@ -297,6 +297,24 @@ class DemoJobsIT {
     assertEquals(alone.amount("price.total"), compared.list("variants").get(3).amount("total"));
   }
 
+  /** Arithmetic: 80 % down by the job and 30 % at tacking by the shop are 110 % of the price. */
+  @Test
+  void paymentsOfJobAndShopOverTheWholePriceAreRefused() throws Exception {
+    Tree job = copy.demoTree("sedan").with("terms.deposit", "80 %");
+    Files.createDirectories(folder.resolve("paid/catalog"));
+    Path file = write("paid/sedan.json", job);
+    Files.writeString(
+        folder.resolve("paid/catalog/shop.json"),
+        """
+        {"format": "trammel-catalog/1",
+         "shop": {"progress": [{"at": "bars tacked", "share": "30 %"}]}}
+        """);
+    Launch.Ended ended = copy.run("quote", file.toString());
+    assertEquals(2, ended.exitCode(), ended.err());
+    assertTrue(ended.err().contains("110 %"), ended.err());
+    assertTrue(ended.err().contains(job.text("job.number")), ended.err());
+  }
+
   /** The pickup, its rails of 2 1/4 in width moved at the axle; as measured they are 37 in wide. */
   private Path railsMoved(int outsideIn) throws IOException {
     Tree job =

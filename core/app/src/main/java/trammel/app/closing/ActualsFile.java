@@ -1,8 +1,5 @@
 package trammel.app.closing;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -121,7 +118,7 @@ public final class ActualsFile {
    * @throws trammel.planning.document.BadInputException with every line that is wrong
    */
   public Actuals read(Path file) {
-    List<CsvReader.Row> rows = rows(file);
+    List<CsvReader.Row> rows = CsvReader.rows(file);
     if (rows.isEmpty() || !rows.get(0).cells().equals(COLUMNS)) {
       throw CommandFailure.badInput(
           file
@@ -143,16 +140,6 @@ public final class ActualsFile {
           file + ": no hours are filled in. Enter those of operations, of the whole job, or both.");
     }
     return actuals(used, materialUsed);
-  }
-
-  private static List<CsvReader.Row> rows(Path file) {
-    try {
-      return CsvReader.rows(Files.readString(file, StandardCharsets.UTF_8));
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotRead(file, refused);
-    } catch (IllegalArgumentException broken) {
-      throw CommandFailure.badInput(file + ", " + broken.getMessage());
-    }
   }
 
   private void add(

@@ -8,5 +8,6 @@ import java.io.PrintWriter;
  * @param out takes the result
  * @param err takes remarks and what went wrong
  * @param colour whether the result may carry colours
+ * @param watched whether remarks go to a terminal, where a line may be written over
  */
-public record Screen(PrintWriter out, PrintWriter err, boolean colour) {}
+public record Screen(PrintWriter out, PrintWriter err, boolean colour, boolean watched) {}

@@ -3,10 +3,13 @@ package trammel.app.commands;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.files.FileSet;
 import trammel.planning.quantity.UnitSystem;
 
 /**
@@ -84,6 +87,19 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
       return Optional.of(Files.createDirectories(folder));
     } catch (IOException refused) {
       throw CommandFailure.couldNotWrite(folder, refused);
+    }
+  }
+
+  /** Writes the files into the folder, all or none, and tells how many. */
+  static void write(FileSet files, Path folder, Screen screen) {
+    List<Path> written = files.write(folder);
+    screen.err().println("Wrote " + written.size() + " files to " + folder);
+  }
+
+  /** Writes the files into the folder, all or none, and tells each of them. */
+  static void writeAndName(FileSet files, Path folder, Screen screen) {
+    for (Path file : files.write(folder)) {
+      screen.err().println("Wrote " + file);
     }
   }
 }

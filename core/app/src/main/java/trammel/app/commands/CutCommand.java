@@ -11,6 +11,7 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.commandline.WaitingLine;
 import trammel.app.cutfile.CutFile;
 import trammel.app.cutfile.CutFileReader;
 import trammel.app.cutfile.CutJson;
@@ -53,13 +54,22 @@ public final class CutCommand implements Command {
     for (Problem remark : file.remarks()) {
       screen.err().println("Note: " + remark.text());
     }
-    List<CutPlan> plans = CutStudy.of(file, limit);
+    List<CutPlan> plans = search(file, limit, screen);
     if (arguments.has(JSON)) {
       screen.out().println(Json.text(CutJson.of(file, plans)));
     } else {
       screen.out().print(new CutText(file, plans).text());
     }
     return ExitCode.DONE;
+  }
+
+  private static List<CutPlan> search(CutFile file, Optional<Duration> limit, Screen screen) {
+    WaitingLine line = WaitingLine.on(screen, "Searching for a plan for " + file.name(), limit);
+    try {
+      return CutStudy.of(file, limit);
+    } finally {
+      line.close();
+    }
   }
 
   private static Optional<Duration> limit(Arguments arguments) {

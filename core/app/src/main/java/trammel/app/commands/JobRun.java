@@ -102,10 +102,7 @@ final class JobRun {
       Draft draft = bench.draft(Path.of(file));
       String number = draft.job().header().number();
       if (results.containsKey(number)) {
-        throw CommandFailure.badInput(
-            "job number "
-                + number
-                + " was given by an earlier file of this run too. Give every job its own number.");
+        throw numberTwice(number);
       }
       JobResult result = study.of(draft, out.map(folder -> inside(folder, number)));
       results.put(number, result);
@@ -120,6 +117,14 @@ final class JobRun {
       screen.err().println(message.startsWith(file) ? message : file + ": " + message);
       note(ExitCode.BAD_INPUT);
     }
+  }
+
+  /** Two job files of one run with the same number. */
+  static CommandFailure numberTwice(String number) {
+    return CommandFailure.badInput(
+        "job number "
+            + number
+            + " was given by an earlier file of this run too. Give every job its own number.");
   }
 
   private static Path inside(Path folder, String number) {

@@ -14,6 +14,7 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.documents.MeasuringDocument;
@@ -97,14 +98,14 @@ public final class StartCommand implements Command {
       screen.out().print(table);
       return ExitCode.DONE;
     }
-    Workbench bench = new Workbench(Installation.running(), Optional.of(units), screen);
+    Workbench bench =
+        new Workbench(EarlyReading.start(Installation.running()), Optional.of(units), screen);
     PaperDocument paper = MeasuringDocument.of(bench.catalog().shop().name(), units);
     FileSet files = new FileSet();
     files.add("measuring-sheet.csv", table);
     files.add("measuring-sheet.html", paper.html());
     files.add("measuring-sheet.pdf", paper.pdf());
-    List<Path> written = files.write(folder.get());
-    screen.err().println("Wrote " + written.size() + " files to " + folder.get());
+    CommonOptions.write(files, folder.get(), screen);
     return ExitCode.DONE;
   }
 
@@ -123,7 +124,8 @@ public final class StartCommand implements Command {
 
   private static boolean interview(
       Path file, Answers answers, CommonOptions options, Screen screen) {
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench =
+        new Workbench(EarlyReading.start(Installation.running()), options.units(), screen);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     return new Interview(in, screen.out(), file, answers, question -> choices(bench, question))

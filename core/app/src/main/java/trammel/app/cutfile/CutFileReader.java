@@ -237,7 +237,8 @@ public final class CutFileReader {
   private CutTask rectangles(ObjectNode document) {
     fields.remarkOnOtherKeys(
         document,
-        topKeys("problem", "sheets", "strip", "parts", "margin", "rotation", "guillotine"));
+        topKeys(
+            "problem", "sheets", "strip", "parts", "margin", "leadIn", "rotation", "guillotine"));
     Ground ground = ground(document);
     boolean mayTurn = fields.flag(document, "rotation");
     boolean guillotine = fields.flag(document, "guillotine");
@@ -268,7 +269,7 @@ public final class CutFileReader {
       if (mayTurn) {
         ways.add(new double[] {part.heightMm(), part.widthMm()});
       }
-      requireFits(ground, ways, 0, entry.location());
+      requireFits(ground, "part", ways, 0, entry.location());
       parts.add(part);
       sizes.add(List.of(width, height));
     }
@@ -302,7 +303,7 @@ public final class CutFileReader {
    * @param width width of the strip
    * @param sheets the sheets
    * @param margin edge that is not used
-   * @param kerf least distance between parts
+   * @param kerf least distance between parts, room for the torch to run in taken with it
    * @param place where sheets or strip stand in the file
    */
   private record Ground(
@@ -316,6 +317,9 @@ public final class CutFileReader {
   private Ground ground(ObjectNode document) {
     boolean strip = fields.word(document, "problem", List.of("bin", "strip")).equals("strip");
     double kerf = fields.number(document, "kerf", LOSS).doubleValue();
+    if (CutFields.given(document, "leadIn").isPresent()) {
+      kerf += fields.number(document, "leadIn", LOSS).doubleValue();
+    }
     double margin = fields.number(document, "margin", LOSS).doubleValue();
     double width = 0;
     List<SheetStock> sheets = List.of();
@@ -355,10 +359,12 @@ public final class CutFileReader {
   /**
    * Refuses a part that fits nowhere.
    *
+   * @param name what the part is called
    * @param ways width and height in each way it may lie
    * @param along 0 if a strip's width runs along the width of a part, 1 if along its height
    */
-  private void requireFits(Ground ground, List<double[]> ways, int along, Location place) {
+  private void requireFits(
+      Ground ground, String name, List<double[]> ways, int along, Location place) {
     double slack = 1e-9;
     String most = "";
     double largest = 0;
@@ -390,7 +396,7 @@ public final class CutFileReader {
     double[] way = ways.get(0);
     problems.error(
         place,
-        "a part of " + plain(way[0]) + " x " + plain(way[1]),
+        "a " + name + " of " + plain(way[0]) + " x " + plain(way[1]),
         (most.isEmpty() ? "nothing, for no sheet is available" : "at most " + most)
             + " ("
             + unit
@@ -406,7 +412,7 @@ public final class CutFileReader {
 
   private CutTask outlines(ObjectNode document) {
     fields.remarkOnOtherKeys(
-        document, topKeys("problem", "sheets", "strip", "parts", "margin", "guillotine"));
+        document, topKeys("problem", "sheets", "strip", "parts", "margin", "leadIn", "guillotine"));
     Ground ground = ground(document);
     Optional<DocumentNode> guillotine = CutFields.given(document, "guillotine");
     if (guillotine.isPresent() && fields.flag(guillotine.get())) {
@@ -426,7 +432,8 @@ public final class CutFileReader {
       Optional<OutlinePart> part = outlines.part(entry, id.toString(), quantity);
       if (part.isPresent()) {
         if (!problems.hasErrors()) {
-          requireFits(ground, OutlineFields.ways(part.get()), 1, entry.location());
+          String name = "part " + id;
+          requireFits(ground, name, OutlineFields.ways(part.get()), 1, entry.location());
         }
         parts.add(part.get());
       }

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.LayoutView;
-import trammel.app.drawings.Side;
+import trammel.app.drawings.Viewpoint;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.Measure;
@@ -66,8 +66,8 @@ public final class FloorDocument {
       marks.put(Character.toString(letter++), firstNamed(paper, judged.where()));
     }
     List<LayoutView> views = new ArrayList<>();
-    for (Side side : Side.values()) {
-      views.add(new LayoutView(paper.draft().layout(), side, paper.printer(), marks));
+    for (Viewpoint viewpoint : Viewpoint.values()) {
+      views.add(new LayoutView(paper.draft().layout(), viewpoint, paper.printer(), marks));
     }
     return views;
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.LayoutView;
-import trammel.app.drawings.Side;
+import trammel.app.drawings.Viewpoint;
 import trammel.app.text.Amounts;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
@@ -45,7 +45,8 @@ public final class QuoteDocument {
     model.put("total", price.total().text());
     model.put("validUntil", price.terms().validUntil(paper.header().date()).toString());
     model.put("scope", DocumentModel.texts(scope()));
-    model.put("view", new LayoutView(paper.draft().layout(), Side.SIDE, paper.printer(), Map.of()));
+    model.put(
+        "view", new LayoutView(paper.draft().layout(), Viewpoint.SIDE, paper.printer(), Map.of()));
     model.put("parts", bought(BoughtAs.PART));
     model.put("outside", bought(BoughtAs.OUTSIDE_WORK));
     model.put("prices", prices(price));

@@ -21,12 +21,12 @@ import trammel.planning.quantity.QuantityPrinter;
  * and dimensions from the floor's datums.
  *
  * @param layout what is drawn
- * @param side from where
+ * @param viewpoint from where
  * @param printer prints values in the reader's units
  * @param tight what comes close, by the letter that marks it in the view and the part it is at
  */
 public record LayoutView(
-    Layout layout, Side side, QuantityPrinter printer, Map<String, String> tight)
+    Layout layout, Viewpoint viewpoint, QuantityPrinter printer, Map<String, String> tight)
     implements Drawing {
   private static final double WIDTH_MM = 186;
   private static final double TOP_MM = 9;
@@ -73,15 +73,15 @@ public record LayoutView(
     double bottom = Double.POSITIVE_INFINITY;
     double top = Double.NEGATIVE_INFINITY;
     for (Point3 point : shown()) {
-      left = Math.min(left, side.x(point));
-      right = Math.max(right, side.x(point));
-      bottom = Math.min(bottom, side.y(point));
-      top = Math.max(top, side.y(point));
+      left = Math.min(left, viewpoint.x(point));
+      right = Math.max(right, viewpoint.x(point));
+      bottom = Math.min(bottom, viewpoint.y(point));
+      top = Math.max(top, viewpoint.y(point));
     }
     left -= AIR_MM;
     right += AIR_MM;
     top += AIR_MM;
-    bottom -= side == Side.PLAN ? AIR_MM : AIR_MM / 3;
+    bottom -= viewpoint == Viewpoint.PLAN ? AIR_MM : AIR_MM / 3;
     double roomMm = WIDTH_MM - LEFT_MM - RIGHT_MM;
     double scale =
         Math.min(roomMm / (right - left), (MOST_HEIGHT_MM - TOP_MM - BELOW_MM) / (top - bottom));
@@ -93,8 +93,8 @@ public record LayoutView(
     List<Point3> shown = new ArrayList<>(pickUps());
     double radiusMm = layout.chassis().tyre().loadedRadiusMm();
     double tyreMm = layout.chassis().axle().trackMm() / 2 + layout.chassis().tyre().widthMm() / 2;
-    double halfMm = side == Side.PLAN ? layout.chassis().rails().outerFaceMm(0) : tyreMm;
-    if (side == Side.SIDE) {
+    double halfMm = viewpoint == Viewpoint.PLAN ? layout.chassis().rails().outerFaceMm(0) : tyreMm;
+    if (viewpoint == Viewpoint.SIDE) {
       shown.add(new Point3(-radiusMm, 0, 0));
       shown.add(new Point3(radiusMm, 0, 2 * radiusMm));
     } else {
@@ -143,8 +143,8 @@ public record LayoutView(
     private record Balloon(double x, double y, String text) {}
 
     void draw() {
-      paper.text(leftX, 4.5, TITLE_MM, Anchor.START, side.title() + ", at ride");
-      String light = side == Side.PLAN ? "" : "light: full bump and full droop; ";
+      paper.text(leftX, 4.5, TITLE_MM, Anchor.START, viewpoint.title() + ", at ride");
+      String light = viewpoint == Viewpoint.PLAN ? "" : "light: full bump and full droop; ";
       paper.text(WIDTH_MM - 1, 4.5, NOTE_MM, Anchor.END, light + scaleText());
       tyres();
       rails();
@@ -164,11 +164,11 @@ public record LayoutView(
     }
 
     private double x(Point3 point) {
-      return leftX + (side.x(point) - frame.left) * frame.scale;
+      return leftX + (viewpoint.x(point) - frame.left) * frame.scale;
     }
 
     private double y(Point3 point) {
-      return topY + (frame.top - side.y(point)) * frame.scale;
+      return topY + (frame.top - viewpoint.y(point)) * frame.scale;
     }
 
     private void line(Point3 from, Point3 to, Pen pen) {
@@ -183,13 +183,13 @@ public record LayoutView(
 
     /** In plan the tyres would make all else small; there they are left out. */
     private void tyres() {
-      if (side == Side.PLAN) {
+      if (viewpoint == Viewpoint.PLAN) {
         return;
       }
       double radiusMm = layout.chassis().tyre().loadedRadiusMm();
       double halfWidthMm = layout.chassis().tyre().widthMm() / 2;
       double wheelMm = layout.chassis().axle().trackMm() / 2;
-      if (side == Side.SIDE) {
+      if (viewpoint == Viewpoint.SIDE) {
         Point3 centre = layout.chassis().axleCentre();
         paper.disc(x(centre), y(centre), radiusMm * frame.scale, "none", Pen.LIGHT);
         return;
@@ -205,7 +205,7 @@ public record LayoutView(
       Rails rails = layout.chassis().rails();
       double frontMm = -frame.left;
       double backMm = -frame.right;
-      if (side == Side.SIDE) {
+      if (viewpoint == Viewpoint.SIDE) {
         double[] xs = new double[4];
         double[] ys = new double[4];
         corner(xs, ys, 0, new Point3(frontMm, 0, rails.undersideMm(frontMm)));
@@ -217,7 +217,7 @@ public record LayoutView(
         return;
       }
       for (int sign = -1; sign <= 1; sign += 2) {
-        if (side == Side.REAR) {
+        if (viewpoint == Viewpoint.REAR) {
           box(
               new Point3(0, sign * rails.outerFaceMm(0), rails.undersideMm(0)),
               new Point3(0, sign * rails.innerFaceMm(0), rails.topMm(0)),
@@ -260,7 +260,8 @@ public record LayoutView(
       Point3 rear = layout.chassis().driveline().pinionJoint();
       Point3 front = layout.chassis().driveline().transmissionJoint();
       double share = Math.min(1, (-frame.left - rear.xMm()) / (front.xMm() - rear.xMm()));
-      Point3 end = side == Side.REAR ? rear : rear.plus(rear.to(front).scaled(Math.max(0, share)));
+      Point3 end =
+          viewpoint == Viewpoint.REAR ? rear : rear.plus(rear.to(front).scaled(Math.max(0, share)));
       line(rear, end, Pen.LIGHT);
       line(layout.chassis().axleCentre(), rear, Pen.LIGHT);
       paper.disc(x(rear), y(rear), 1, "white", Pen.LIGHT);
@@ -275,7 +276,7 @@ public record LayoutView(
     }
 
     private void ghost(AxlePose pose) {
-      if (side == Side.PLAN) {
+      if (viewpoint == Viewpoint.PLAN) {
         return;
       }
       axle(pose, Pen.GHOST);
@@ -287,15 +288,15 @@ public record LayoutView(
     private void axle(AxlePose pose, Pen pen) {
       double radiusMm = layout.chassis().axle().tubeRadiusMm();
       double flangesMm = layout.chassis().axle().flangeToFlangeMm() / 2;
-      double halfMm = side == Side.PLAN ? Math.min(flangesMm, frame.top) : flangesMm;
+      double halfMm = viewpoint == Viewpoint.PLAN ? Math.min(flangesMm, frame.top) : flangesMm;
       Point3 centre = layout.chassis().axleCentre();
-      if (side == Side.SIDE) {
+      if (viewpoint == Viewpoint.SIDE) {
         Point3 at = pose.move(centre);
         paper.disc(x(at), y(at), radiusMm * frame.scale, "none", pen);
         return;
       }
-      double downMm = side == Side.REAR ? radiusMm : 0;
-      double forwardMm = side == Side.PLAN ? radiusMm : 0;
+      double downMm = viewpoint == Viewpoint.REAR ? radiusMm : 0;
+      double forwardMm = viewpoint == Viewpoint.PLAN ? radiusMm : 0;
       Point3 one = new Point3(forwardMm, halfMm, centre.zMm() - downMm);
       Point3 other = new Point3(-forwardMm, -halfMm, centre.zMm() + downMm);
       box(pose.move(one), pose.move(other), "none", pen);
@@ -368,7 +369,7 @@ public record LayoutView(
     private void datums() {
       Point3 origin = new Point3(0, 0, 0);
       paper.line(x(origin), topY, x(origin), bottomY, Pen.DATUM);
-      double y = side == Side.PLAN ? y(origin) : y(new Point3(0, 0, 0));
+      double y = viewpoint == Viewpoint.PLAN ? y(origin) : y(new Point3(0, 0, 0));
       paper.line(leftX, y, rightX, y, Pen.DATUM);
     }
 
@@ -380,13 +381,13 @@ public record LayoutView(
       up.add(y(origin), rightX, "0");
       String zero = printer.length(0);
       for (Point3 point : pickUps()) {
-        addTo(across, x(point), y(point), printer.length(side.acrossMm(point)), zero);
-        addTo(up, y(point), x(point), printer.length(side.upMm(point)), zero);
+        addTo(across, x(point), y(point), printer.length(viewpoint.acrossMm(point)), zero);
+        addTo(up, y(point), x(point), printer.length(viewpoint.upMm(point)), zero);
       }
       across.below(paper, bottomY, leftX + 2, rightX - 2);
       up.beside(paper, rightX, topY + 4, bottomY);
-      paper.text(leftX, heightMm() - 1.5, NOTE_MM, Anchor.START, side.acrossFrom());
-      paper.text(WIDTH_MM - 1, topY, NOTE_MM, Anchor.END, side.upFrom());
+      paper.text(leftX, heightMm() - 1.5, NOTE_MM, Anchor.START, viewpoint.acrossFrom());
+      paper.text(WIDTH_MM - 1, topY, NOTE_MM, Anchor.END, viewpoint.upFrom());
     }
 
     /** What lies on a datum is not measured from it. */

@@ -1,2 +1,2 @@
-/** Drawings on paper, written as SVG. */
+/** Drawings on paper: the vehicle, curves, nests and true-scale templates. */
 package trammel.app.drawings;

@@ -1,7 +1,12 @@
 package trammel.app.files;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import trammel.app.commandline.CommandFailure;
 
 /** Reads comma-separated values, quoted cells and cells with line breaks included (RFC 4180). */
 public final class CsvReader {
@@ -31,7 +36,22 @@ public final class CsvReader {
   }
 
   /**
-   * All rows that are not blank.
+   * All rows of a file that are not blank.
+   *
+   * @throws CommandFailure if it cannot be read, or a quoted cell does not end
+   */
+  public static List<Row> rows(Path file) {
+    try {
+      return rows(Files.readString(file, StandardCharsets.UTF_8));
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotRead(file, refused);
+    } catch (IllegalArgumentException broken) {
+      throw CommandFailure.badInput(file + ", " + broken.getMessage());
+    }
+  }
+
+  /**
+   * All rows of a text that are not blank.
    *
    * @throws IllegalArgumentException if a quoted cell does not end; the message names its line
    */

@@ -1,8 +1,5 @@
 package trammel.app.fitup;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -48,7 +45,11 @@ public final class ReadingsFile {
    * @throws trammel.planning.document.BadInputException with every line that is wrong
    */
   public List<TackReading> read() {
-    List<CsvReader.Row> rows = rows();
+    List<CsvReader.Row> rows = CsvReader.rows(file);
+    if (rows.isEmpty()) {
+      throw CommandFailure.badInput(
+          file + " is empty. Fill in the form that trammel fitup --out writes.");
+    }
     CsvReader.Row head = rows.get(0);
     int id = head.cells().indexOf(FitUpForm.ID);
     List<Integer> columns = readingColumns(head);
@@ -74,21 +75,6 @@ public final class ReadingsFile {
           file + ": no reading is filled in. Enter what was measured after tacking.");
     }
     return readings;
-  }
-
-  private List<CsvReader.Row> rows() {
-    try {
-      List<CsvReader.Row> rows = CsvReader.rows(Files.readString(file, StandardCharsets.UTF_8));
-      if (rows.isEmpty()) {
-        throw CommandFailure.badInput(
-            file + " is empty. Fill in the form that trammel fitup --out writes.");
-      }
-      return rows;
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotRead(file, refused);
-    } catch (IllegalArgumentException broken) {
-      throw CommandFailure.badInput(file + ", " + broken.getMessage());
-    }
   }
 
   private static List<Integer> readingColumns(CsvReader.Row head) {

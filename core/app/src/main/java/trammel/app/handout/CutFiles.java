@@ -170,7 +170,7 @@ public final class CutFiles {
               part.partId(),
               mm(part.xMm()),
               mm(part.yMm()),
-              part.turned() ? "90 deg" : "no",
+              part.turnDeg() == 0 ? "no" : part.turnDeg() + " deg",
               mm(part.widthMm()),
               mm(part.heightMm()),
               mm(outline.areaMm2()),

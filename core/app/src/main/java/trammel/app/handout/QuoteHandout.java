@@ -95,7 +95,8 @@ public final class QuoteHandout {
   private void addDrawings(FileSet files) {
     List<LayoutView> views = FloorDocument.views(paper);
     for (LayoutView view : views) {
-      String name = "drawings/" + view.side().name().toLowerCase(java.util.Locale.ROOT) + "-view";
+      String name =
+          "drawings/" + view.viewpoint().name().toLowerCase(java.util.Locale.ROOT) + "-view";
       files.add(name + ".svg", view.svg());
       files.add(name + ".png", Png.of(view));
     }

@@ -70,7 +70,7 @@ public final class EstimateJson {
           row.put("name", part.partId());
           row.put("x_mm", part.xMm());
           row.put("y_mm", part.yMm());
-          row.put("turn_deg", part.turned() ? 90 : 0);
+          row.put("turn_deg", part.turnDeg());
           parts.add(row);
         }
         Map<String, Object> row = new LinkedHashMap<>();

@@ -1,9 +1,6 @@
 package trammel.app.rack;
 
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -64,7 +61,7 @@ public final class RackFile {
    * @throws trammel.planning.document.BadInputException with every line that is wrong
    */
   public Rack read() {
-    List<CsvReader.Row> rows = rows();
+    List<CsvReader.Row> rows = CsvReader.rows(file);
     if (rows.isEmpty() || !rows.get(0).cells().equals(COLUMNS)) {
       throw CommandFailure.badInput(
           file + ": the first line must be " + String.join(",", COLUMNS) + ". Put it there.");
@@ -77,16 +74,6 @@ public final class RackFile {
       return new Rack(sticks, drops, bins);
     } catch (IllegalArgumentException refused) {
       throw CommandFailure.badInput(file + ": " + refused.getMessage());
-    }
-  }
-
-  private List<CsvReader.Row> rows() {
-    try {
-      return CsvReader.rows(Files.readString(file, StandardCharsets.UTF_8));
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotRead(file, refused);
-    } catch (IllegalArgumentException broken) {
-      throw CommandFailure.badInput(file + ", " + broken.getMessage());
     }
   }
 

@@ -1,8 +1,5 @@
 package trammel.app.start;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +49,7 @@ public final class MeasuringSheet {
    * @throws trammel.planning.document.BadInputException with every line that is wrong
    */
   public static Answers read(Path file) {
-    List<CsvReader.Row> rows = rows(file);
+    List<CsvReader.Row> rows = CsvReader.rows(file);
     if (rows.isEmpty() || !rows.get(0).cells().equals(COLUMNS)) {
       throw CommandFailure.badInput(
           file
@@ -73,16 +70,6 @@ public final class MeasuringSheet {
     }
     problems.throwIfErrors();
     return answers;
-  }
-
-  private static List<CsvReader.Row> rows(Path file) {
-    try {
-      return CsvReader.rows(Files.readString(file, StandardCharsets.UTF_8));
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotRead(file, refused);
-    } catch (IllegalArgumentException broken) {
-      throw CommandFailure.badInput(file + ", " + broken.getMessage());
-    }
   }
 
   private static void take(

@@ -110,6 +110,15 @@ class CutFileTest {
     assertEquals(4, plan.get("plan").get(0).get("pieces").size());
   }
 
+  /** The torch's room counts with the kerf: 1/4 and 1/4 in fit as 1/2 in did, 0.7 in all do not. */
+  @Test
+  void platesKeepRoomForTheTorchToRunIn() throws IOException {
+    String quarter = PLATES.replace("\"kerf\": 0.5", "\"kerf\": 0.25, \"leadIn\": 0.25");
+    assertEquals(31, plan(quarter).get("objective").asDouble());
+    String more = PLATES.replace("\"kerf\": 0.5", "\"kerf\": 0.25, \"leadIn\": 0.45");
+    assertEquals(62, plan(more).get("objective").asDouble());
+  }
+
   /** By hand: two side by side, two rows of 3. */
   @Test
   void aStripIsUsedUpToItsLeastLength() throws IOException {
@@ -203,6 +212,8 @@ class CutFileTest {
         "\"guillotine\": false | \"guillotine\": 0 | guillotine",
         "\"margin\": 1, | `` | margin",
         "\"margin\": 1, | \"margin\": 4, | parts[0]",
+        "\"margin\": 1, | \"margin\": 1, \"leadIn\": -1, | leadIn",
+        "\"kerf\": 0.5 | \"kerf\": -0.5 | kerf",
         "\"height\": 6.5 | \"height\": 0 | sheets[0].height",
         "\"w\": 4 | \"w\": 40 | parts[0]",
         "\"available\": null | \"available\": 0 | parts[0]",

@@ -17,18 +17,30 @@ import trammel.planning.catalog.PlateMaterial;
  * @param frameEnd joint on the frame
  * @param axleEnd joint on the axle
  * @param bracket plate of the brackets
+ * @param frameHoles pick-up holes in each frame bracket
+ * @param lightened true when bracket plates get the holes that leave them as strong
  */
 public record BarMakeUp(
-    BarMaterial tube, EndFitting frameEnd, EndFitting axleEnd, PlateMaterial bracket) {
+    BarMaterial tube,
+    EndFitting frameEnd,
+    EndFitting axleEnd,
+    PlateMaterial bracket,
+    HoleRow frameHoles,
+    boolean lightened) {
 
   /** The frame joint in its bracket. */
   public JointSeat frameSeat() {
-    return new JointSeat(frameEnd.joint(), bracket.form().thicknessMm());
+    return new JointSeat(frameEnd.joint(), bracket.form().thicknessMm(), frameHoles);
   }
 
   /** The axle joint in its bracket. */
   public JointSeat axleSeat() {
     return new JointSeat(axleEnd.joint(), bracket.form().thicknessMm());
+  }
+
+  /** The same with other holes in the frame brackets. */
+  public BarMakeUp withFrameHoles(HoleRow holes) {
+    return new BarMakeUp(tube, frameEnd, axleEnd, bracket, holes, lightened);
   }
 
   /** Half the room across that a bar and both its brackets take (mm). */

@@ -6,7 +6,10 @@ import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.extension.Site;
 import trammel.planning.fields.Field;
+import trammel.planning.fields.FieldValues;
+import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.steel.RoundTube;
 
 /**
@@ -22,6 +25,37 @@ public final class BarOptions {
   private static final double USUAL_WALL_MM = 0.120 * INCH_MM;
   private static final double USUAL_BRACKET_MM = INCH_MM / 4;
   private static final double USUAL_BOXING_MM = 3 * INCH_MM / 16;
+
+  /** Pick-up holes in each frame bracket. */
+  public static final Field<Integer> FRAME_HOLES =
+      Field.count(
+              "frame_holes",
+              "pick-up holes one over the other in each bar's frame bracket, to set it higher or"
+                  + " lower later; the layout's joint sits in the middle one",
+              1,
+              HoleRow.MOST)
+          .withDefault(1);
+
+  private static final String HOLES = "holes";
+
+  /** Whether bracket plates are lightened. */
+  public static final Field<String> LIGHTENING =
+      Field.choice(
+              "lightening",
+              "holes that take weight out of bracket sides and gussets, only where no cut through"
+                  + " the plate gets weaker than its weakest without them",
+              List.of("none", HOLES))
+          .withDefault("none");
+
+  /** Distance between pick-up holes. */
+  public static final Field<Double> HOLE_PITCH =
+      Field.lengthMm(
+              "hole_pitch",
+              "from pick-up hole to pick-up hole; left out, two hole diameters, up to the next 1/8"
+                  + " in",
+              INCH_MM / 2,
+              4 * INCH_MM)
+          .optional();
 
   private BarOptions() {}
 
@@ -113,6 +147,28 @@ public final class BarOptions {
   /** Plate for boxing, usually 3/16 in. */
   public static Field<String> boxingPlate(Catalog catalog) {
     return plate("boxing_plate", "plate that closes a channel rail", USUAL_BOXING_MM, catalog);
+  }
+
+  /**
+   * What the bars of a site are made of.
+   *
+   * @param tube which of the options names the tube
+   */
+  public static BarMakeUp makeUp(Site site, Field<String> tube) {
+    Catalog catalog = site.catalog();
+    FieldValues options = site.options();
+    EndFitting frameEnd = catalog.end(options.get(frameEnd(catalog)));
+    return new BarMakeUp(
+        catalog.bar(options.get(tube)),
+        frameEnd,
+        catalog.end(options.get(axleEnd(catalog))),
+        catalog.plate(options.get(bracketPlate(catalog))),
+        HoleRow.of(
+            options.get(FRAME_HOLES),
+            options.find(HOLE_PITCH),
+            frameEnd.joint(),
+            new QuantityPrinter(site.units())),
+        options.get(LIGHTENING).equals(HOLES));
   }
 
   private static Field<String> plate(String key, String help, double usualMm, Catalog catalog) {

@@ -10,8 +10,9 @@ import trammel.planning.plates.Point2;
  *
  * @param joint the joint
  * @param plateMm thickness of each bracket plate (mm), above 0
+ * @param row the holes that it may sit in
  */
-public record JointSeat(Joint joint, double plateMm) {
+public record JointSeat(Joint joint, double plateMm, HoleRow row) {
   /** 1/64 in over the bolt, a close fit: common practice, no source. */
   public static final double BOLT_CLEARANCE_MM = 25.4 / 64;
 
@@ -23,6 +24,11 @@ public record JointSeat(Joint joint, double plateMm) {
       throw new IllegalArgumentException(
           "a bracket plate is " + plateMm + " mm thick; it must be above 0. Choose another plate.");
     }
+  }
+
+  /** A joint with one hole for it. */
+  public JointSeat(Joint joint, double plateMm) {
+    this(joint, plateMm, HoleRow.SINGLE);
   }
 
   /** Hole for the bolt (mm). */
@@ -40,13 +46,18 @@ public record JointSeat(Joint joint, double plateMm) {
     return joint.widthMm() + 2 * plateMm;
   }
 
-  /** Least distance from the joint's centre to the metal behind it (mm). */
+  /** Least distance from the layout's joint to the metal behind it, in whichever hole it sits. */
   public double reachMm() {
+    return airMm() + row.nearMm();
+  }
+
+  /** Least distance from a joint's centre to the metal behind it (mm). */
+  public double airMm() {
     return Math.max(noseMm(), joint.barrelRadiusMm() + BARREL_AIR_MM);
   }
 
-  /** The hole in a plate's own axes. */
+  /** The hole or holes in a plate's own axes, y up to what the bracket is fixed to. */
   public PickUpRow hole(double xMm, double yMm) {
-    return PickUpRow.single(new Point2(xMm, yMm), holeMm());
+    return row.about(new Point2(xMm, yMm), holeMm());
   }
 }

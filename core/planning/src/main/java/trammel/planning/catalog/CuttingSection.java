@@ -13,6 +13,12 @@ final class CuttingSection extends CatalogSection {
   private static final Field<Double> SAW_TRIM =
       Field.lengthMm("saw_trim", "trimmed off the mill end of a stick", 0, inches(12));
   private static final Field<Double> TABLE_KERF = kerf("table_kerf", "what the plate cutter takes");
+  private static final Field<Double> LEAD_IN_ROOM =
+      Field.lengthMm(
+          "lead_in_room",
+          "between plates on a sheet for the torch to pierce and run in, beside the kerf",
+          0,
+          inches(3));
   private static final Field<Double> SHEET_MARGIN =
       Field.lengthMm("sheet_margin", "kept free along a sheet's edge", 0, inches(6));
   private static final Field<Double> USEFUL_STICK =
@@ -30,6 +36,7 @@ final class CuttingSection extends CatalogSection {
             SAW_KERF,
             SAW_TRIM,
             TABLE_KERF,
+            LEAD_IN_ROOM,
             SHEET_MARGIN,
             USEFUL_STICK,
             USEFUL_SHEET,
@@ -53,6 +60,7 @@ final class CuttingSection extends CatalogSection {
                 values.get(SAW_KERF),
                 values.get(SAW_TRIM),
                 values.get(TABLE_KERF),
+                values.get(LEAD_IN_ROOM),
                 values.get(SHEET_MARGIN),
                 values.get(USEFUL_STICK),
                 values.get(USEFUL_SHEET)));

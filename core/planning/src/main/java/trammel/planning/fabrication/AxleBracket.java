@@ -9,7 +9,9 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.Lightening;
 import trammel.planning.plates.PlateShape;
+import trammel.planning.plates.Point2;
 import trammel.planning.plates.TubeBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
@@ -39,7 +41,7 @@ final class AxleBracket {
     String name = bar.name() + " axle bracket side";
     WorkPlan.Builder plan = new WorkPlan.Builder();
     plan.add(
-        stock.cut(
+        stock.loaded(
             name,
             2,
             new Supplier<PlateShape>() {
@@ -48,6 +50,7 @@ final class AxleBracket {
                 return shape(name, aheadMm, aboveMm);
               }
             },
+            lightening(aheadMm, aboveMm),
             "axle joint of "
                 + bar.name()
                 + " "
@@ -78,6 +81,13 @@ final class AxleBracket {
                 + " between two plates of "
                 + print.length(stock.thicknessMm())));
     return plan.build();
+  }
+
+  /** Held by its saddle, at the round of the tube. */
+  private Lightening lightening(double aheadMm, double aboveMm) {
+    Point2 bolt = new Point2(aheadMm, aboveMm);
+    double shareMm = chassis.axle().tubeRadiusMm() / Math.hypot(aheadMm, aboveMm);
+    return new Lightening(List.of(bolt), new Point2(aheadMm * shareMm, aboveMm * shareMm), 0);
   }
 
   private WeldedFoot foot(double aheadMm, double aboveMm) {

@@ -1,9 +1,11 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.Lightening;
 import trammel.planning.plates.Loop;
 import trammel.planning.plates.Outline;
 import trammel.planning.plates.Plate;
@@ -16,11 +18,12 @@ import trammel.planning.work.PlateNeed;
  *
  * @param material the plate in the catalog
  * @param thicknessMm its thickness, or the thickness that is tried in its place (mm)
+ * @param lightened true when loaded plates get the holes that leave them as strong
  */
-record BracketStock(PlateMaterial material, double thicknessMm) {
+record BracketStock(PlateMaterial material, double thicknessMm, boolean lightened) {
 
   BracketStock(PlateMaterial material) {
-    this(material, material.form().thicknessMm());
+    this(material, material.form().thicknessMm(), false);
   }
 
   /**
@@ -30,6 +33,29 @@ record BracketStock(PlateMaterial material, double thicknessMm) {
    */
   PlateNeed cut(String name, int quantity, Supplier<PlateShape> shape, String why) {
     return new PlateNeed(drawn(name, shape), material.key(), quantity, why);
+  }
+
+  /**
+   * A plate of a drawn shape that carries a bar's force, lightened if that is asked for.
+   *
+   * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
+   */
+  PlateNeed loaded(
+      String name, int quantity, Supplier<PlateShape> shape, Lightening lightening, String why) {
+    PlateNeed solid = cut(name, quantity, shape, why);
+    if (!lightened) {
+      return solid;
+    }
+    Optional<Outline> lighter = lightening.of(solid.plate().outline(), thicknessMm());
+    if (lighter.isEmpty()) {
+      return cut(name, quantity, shape, why + "; no hole to lighten it leaves it as strong");
+    }
+    Plate plate = new Plate(name, lighter.get(), thicknessMm(), material.title());
+    return new PlateNeed(
+        plate,
+        material.key(),
+        quantity,
+        why + "; lightened where no cut through it is weaker than its weakest without the holes");
   }
 
   private Plate drawn(String name, Supplier<PlateShape> shape) {

@@ -1,8 +1,11 @@
 package trammel.planning.fabrication;
 
+import java.util.List;
 import java.util.function.Supplier;
 import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.Lightening;
 import trammel.planning.plates.PlateShape;
+import trammel.planning.plates.Point2;
 import trammel.planning.plates.RailBracket;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
@@ -32,7 +35,7 @@ final class FrameBracketPlates {
   void addTo(WorkPlan.Builder plan, double lapMm, String boltKey) {
     String name = seat.bar() + " frame bracket side";
     plan.add(
-        stock.cut(
+        stock.loaded(
             name,
             2,
             new Supplier<PlateShape>() {
@@ -47,6 +50,7 @@ final class FrameBracketPlates {
                     HoleRules.SHOP);
               }
             },
+            lightening(),
             seat.place(print) + "; " + seat.baseReason(print)));
     addWeb(plan);
     plan.add(
@@ -61,11 +65,25 @@ final class FrameBracketPlates {
                 + print.length(stock.thicknessMm())));
   }
 
+  /** Held along its base; the web stands on the middle line. */
+  private Lightening lightening() {
+    List<Point2> bolts = seat.seat().hole(0, -seat.dropMm()).centres();
+    return new Lightening(bolts, new Point2(0, 0), hasWeb() ? stock.thicknessMm() / 2 : 0);
+  }
+
+  private double webMm() {
+    return seat.dropMm() - seat.seat().reachMm();
+  }
+
+  private boolean hasWeb() {
+    return webMm() >= LEAST_WEB_MM;
+  }
+
   private void addWeb(WorkPlan.Builder plan) {
-    double heightMm = seat.dropMm() - seat.seat().reachMm();
-    if (heightMm < LEAST_WEB_MM) {
+    if (!hasWeb()) {
       return;
     }
+    double heightMm = webMm();
     String name = seat.bar() + " frame bracket web";
     PlateNeed web =
         stock.strip(
@@ -77,7 +95,8 @@ final class FrameBracketPlates {
                 + print.length(seat.dropMm())
                 + " from base to joint; it ends "
                 + print.length(seat.seat().reachMm())
-                + " short of the joint's centre to clear its barrel");
+                + " short of the joint's centre to clear its barrel"
+                + (seat.seat().row().holes() == 1 ? "" : " in the hole nearest the rail"));
     plan.add(web);
     plan.add(
         Seam.onBench(

@@ -15,6 +15,8 @@ import trammel.planning.bars.Mounting;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Commission;
+import trammel.planning.plates.Hole;
+import trammel.planning.plates.RoundHole;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
@@ -43,7 +45,7 @@ public final class LinkageWork {
   /** A bar with what it is made of. */
   private record Group(Bar bar, BarMakeUp makeUp) {
     JointSeat frameSeat() {
-      return new JointSeat(bar.frameJoint(), plateMm());
+      return new JointSeat(bar.frameJoint(), plateMm(), makeUp.frameHoles());
     }
 
     JointSeat axleSeat() {
@@ -51,7 +53,7 @@ public final class LinkageWork {
     }
 
     BracketStock stock() {
-      return new BracketStock(makeUp.bracket(), plateMm());
+      return new BracketStock(makeUp.bracket(), plateMm(), makeUp.lightened());
     }
 
     private double plateMm() {
@@ -295,16 +297,25 @@ public final class LinkageWork {
     int holes = 0;
     for (PlateNeed plate : plan.plates()) {
       plates += plate.quantity();
-      holes += plate.quantity() * plate.plate().outline().holes().size();
+      holes += plate.quantity() * drilled(plate);
     }
     builder.add(
         new OperationNeed("saw-tube", cuts, cuts + " cuts", "both ends of each bar's tube"));
     builder.add(
         new OperationNeed(
-            "drill-plate", holes, holes + " holes", "joint bolts, one in each bracket side"));
+            "drill-plate", holes, holes + " holes", "joint bolts, in each bracket side"));
     builder.add(
         new OperationNeed(
             "dress-plate", plates, plates + " plates", "every bracket and boxing plate listed"));
+  }
+
+  /** Bolt holes; what lightens a plate is cut with its outline. */
+  private static int drilled(PlateNeed plate) {
+    int holes = 0;
+    for (Hole hole : plate.plate().outline().holes()) {
+      holes += hole instanceof RoundHole ? 1 : 0;
+    }
+    return holes;
   }
 
   private static void addOperation(

@@ -7,7 +7,9 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.plates.Lightening;
 import trammel.planning.plates.OutriggerGusset;
+import trammel.planning.plates.Point2;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.welding.WeldPosition;
 import trammel.planning.work.WeldedFoot;
@@ -102,7 +104,7 @@ final class Outrigger {
     double tipMm = outer ? faceMm + reachMm() : faceMm - reachMm();
     double side = seat.left() ? 1 : -1;
     double half = lengthMm() / 2;
-    double noseMm = seat.seat().noseMm();
+    double noseMm = seat.seat().noseMm() + seat.seat().row().farMm();
     double jointMm = seat.joint().zMm() + (seat.hangs() ? -noseMm : noseMm);
     double gussetMm = seat.baseUpMm() + (seat.hangs() ? gussetMm() : -gussetMm());
     return Box.between(
@@ -214,7 +216,7 @@ final class Outrigger {
     double radiusMm = cornerRadiusMm();
     String name = seat.bar() + " outrigger gusset";
     plan.add(
-        stock.cut(
+        stock.loaded(
             name,
             2,
             () ->
@@ -226,6 +228,11 @@ final class Outrigger {
                     Math.PI / 2,
                     stock.thicknessMm(),
                     radiusMm),
+            // The shelf loads it towards its tip; the rail holds it at the corner.
+            new Lightening(
+                List.of(new Point2(reachMm, stock.thicknessMm() / 2)),
+                new Point2(0, stock.thicknessMm() / 2),
+                0),
             "stays the shelf: "
                 + print.length(reachMm)
                 + " along it and "

@@ -3,6 +3,7 @@ package trammel.planning.fabrication;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
+import trammel.planning.bars.HoleRow;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.RailFace;
 import trammel.planning.plates.RailBracket;
@@ -33,7 +34,7 @@ record RailSeat(
     Point3 joint = bar.frame();
     RailFace face = RailFace.of(bar.name(), joint, seat, rails, print);
     double dropMm = Math.abs(joint.zMm() - face.baseUpMm());
-    double lengthMm = RailBracket.baseByRuleMm(dropMm, seat.noseMm());
+    double lengthMm = RailBracket.baseByRuleMm(dropMm + seat.row().farMm(), seat.noseMm());
     return new RailSeat(
         bar.name(), joint, seat, face.hangs(), face.baseUpMm(), face.flatMm(), lengthMm);
   }
@@ -41,6 +42,11 @@ record RailSeat(
   /** From the base to the joint's centre, upright (mm). */
   double dropMm() {
     return Math.abs(joint.zMm() - baseUpMm);
+  }
+
+  /** From the base to the hole farthest from it, upright (mm). */
+  double farDropMm() {
+    return dropMm() + seat.row().farMm();
   }
 
   boolean left() {
@@ -62,7 +68,7 @@ record RailSeat(
 
   /** How the base's length comes about, for reasons. */
   String baseReason(QuantityPrinter print) {
-    double byRuleMm = RailBracket.baseByRuleMm(dropMm(), seat.noseMm());
+    double byRuleMm = RailBracket.baseByRuleMm(farDropMm(), seat.noseMm());
     String base = "base " + print.length(baseLengthMm);
     return baseLengthMm < byRuleMm - 1e-6
         ? base
@@ -70,6 +76,20 @@ record RailSeat(
             + print.length(byRuleMm)
             + " to keep off the next bracket on the rail"
         : base + " from a load spread of 30 deg to either side of the joint";
+  }
+
+  private String holes(QuantityPrinter print) {
+    HoleRow row = seat.row();
+    return row.holes() == 1
+        ? ""
+        : "; hole "
+            + row.layoutHole()
+            + " of "
+            + row.holes()
+            + " counted from the rail is the layout's, "
+            + print.length(row.pitchMm())
+            + " from hole to hole; another hole is another layout, so move the pick-up point in the"
+            + " job file and check that first";
   }
 
   /** How the joint lies to the rail, for reasons. */
@@ -81,6 +101,7 @@ record RailSeat(
         + " ahead of the axle, "
         + print.length(dropMm())
         + (hangs ? " below" : " above")
-        + " the bracket's base on the rail";
+        + " the bracket's base on the rail"
+        + holes(print);
   }
 }

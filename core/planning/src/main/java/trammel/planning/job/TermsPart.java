@@ -18,44 +18,17 @@ final class TermsPart {
   private static final Field<BigDecimal> OVERHEAD_RATE =
       Field.money("overhead_rate", "overhead of an hour").optional();
 
-  private static final Field<BigDecimal> PARTS_MARKUP =
-      Field.exactPercent("parts", "markup on bought parts", 0, 3).optional();
-  private static final Field<BigDecimal> STEEL_MARKUP =
-      Field.exactPercent("steel", "markup on steel", 0, 3).optional();
-  private static final Field<BigDecimal> OUTSIDE_MARKUP =
-      Field.exactPercent("outside", "markup on outside work", 0, 3).optional();
+  private static final Field<BigDecimal> PARTS_MARKUP = TermFields.PARTS_MARKUP.optional();
+  private static final Field<BigDecimal> STEEL_MARKUP = TermFields.STEEL_MARKUP.optional();
+  private static final Field<BigDecimal> OUTSIDE_MARKUP = TermFields.OUTSIDE_MARKUP.optional();
   private static final Field<FieldValues> MARKUP =
       Field.section(
           "markup", "markups on cost", List.of(PARTS_MARKUP, STEEL_MARKUP, OUTSIDE_MARKUP));
 
-  private static final Field<BigDecimal> SUPPLIES =
-      Field.exactPercent("supplies", "shop supplies in proportion to labour", 0, 1).optional();
-  private static final Field<Integer> CONTINGENCY =
-      Field.count("contingency", "percentile of the hours that the price covers", 50, 95)
-          .optional();
-
-  private static final Field<BigDecimal> TAX_RATE =
-      Field.exactPercent("rate", "rate of the tax", 0, 0.5);
-  private static final Field<List<String>> TAXABLE =
-      Field.choices(
-          "taxable", "what is taxable", List.of("parts", "steel", "supplies", "labour", "outside"));
-  private static final Field<String> TAX_BY =
-      Field.choice("by", "where the tax is rounded", List.of("invoice", "item"));
-  private static final Field<FieldValues> TAX =
-      Field.section("tax", "tax on the quote", List.of(TAX_RATE, TAXABLE, TAX_BY)).optional();
-
-  private static final Field<BigDecimal> DEPOSIT =
-      Field.exactPercent("deposit", "deposit in proportion to the price", 0, 1).optional();
-  private static final Field<String> PROGRESS_AT =
-      Field.text("at", "what the payment is due at, such as bars and brackets tacked", 90);
-  private static final Field<BigDecimal> PROGRESS_SHARE =
-      Field.exactPercent("share", "its share of the price", 0, 1);
-  private static final Field<List<FieldValues>> PROGRESS =
-      Field.sections(
-              "progress",
-              "payments between deposit and balance, in order",
-              List.of(PROGRESS_AT, PROGRESS_SHARE))
-          .optional();
+  private static final Field<BigDecimal> SUPPLIES = TermFields.SUPPLIES.optional();
+  private static final Field<Integer> CONTINGENCY = TermFields.CONTINGENCY.optional();
+  private static final Field<FieldValues> TAX = TermFields.tax("tax on the quote").optional();
+  private static final Field<BigDecimal> DEPOSIT = TermFields.DEPOSIT.optional();
   private static final Field<Integer> VALID_DAYS =
       Field.count("valid_days", "how many days the quote is good for", 1, 365).optional();
   private static final Field<LocalDate> START =
@@ -93,7 +66,7 @@ final class TermsPart {
               CONTINGENCY,
               TAX,
               DEPOSIT,
-              PROGRESS,
+              TermFields.PROGRESS,
               VALID_DAYS,
               START,
               CURRENCY,
@@ -118,7 +91,7 @@ final class TermsPart {
         markup.find(OUTSIDE_MARKUP),
         values.find(SUPPLIES),
         values.find(CONTINGENCY),
-        tax.isPresent() ? Optional.of(tax(tax.get())) : Optional.empty(),
+        tax.isPresent() ? Optional.of(TermFields.taxOf(tax.get())) : Optional.empty(),
         values.find(DEPOSIT),
         progress(values),
         values.find(VALID_DAYS),
@@ -131,18 +104,9 @@ final class TermsPart {
   }
 
   private static Optional<List<ProgressPayment>> progress(FieldValues values) {
-    if (values.find(PROGRESS).isEmpty()) {
-      return Optional.empty();
-    }
-    List<ProgressPayment> payments = new ArrayList<>();
-    for (FieldValues payment : values.get(PROGRESS)) {
-      payments.add(new ProgressPayment(payment.get(PROGRESS_AT), payment.get(PROGRESS_SHARE)));
-    }
-    return Optional.of(payments);
-  }
-
-  private static Tax tax(FieldValues values) {
-    return new Tax(values.get(TAX_RATE), values.get(TAXABLE), values.get(TAX_BY).equals("item"));
+    return values.find(TermFields.PROGRESS).isEmpty()
+        ? Optional.empty()
+        : Optional.of(TermFields.progressOf(values));
   }
 
   private static List<LimitOverride> limits(List<FieldValues> all) {
@@ -173,13 +137,10 @@ final class TermsPart {
   }
 
   private static void checkPayments(FieldValues values, Problems problems) {
-    BigDecimal sum = values.find(DEPOSIT).orElse(BigDecimal.ZERO);
-    for (FieldValues payment : values.find(PROGRESS).orElse(List.of())) {
-      sum = sum.add(payment.find(PROGRESS_SHARE).orElse(BigDecimal.ZERO));
-    }
+    BigDecimal sum = TermFields.paidBeforeTheEnd(values, DEPOSIT);
     if (sum.compareTo(BigDecimal.ONE) > 0) {
       problems.error(
-          values.locationOf(PROGRESS),
+          values.locationOf(TermFields.PROGRESS),
           "deposit and payments of "
               + sum.movePointRight(2).stripTrailingZeros().toPlainString()
               + " % together",

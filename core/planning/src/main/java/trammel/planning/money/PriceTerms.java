@@ -57,32 +57,6 @@ public record PriceTerms(
     markups = Collections.unmodifiableMap(copy);
   }
 
-  /** Terms with a deposit and a balance and no payment between them. */
-  public PriceTerms(
-      Currency currency,
-      BigDecimal labourPerHour,
-      BigDecimal overheadPerHour,
-      Map<CostClass, Markup> markups,
-      BigDecimal steelWaste,
-      BigDecimal suppliesOfLabour,
-      Contingency contingency,
-      SalesTax tax,
-      BigDecimal depositFraction,
-      int validDays) {
-    this(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        markups,
-        steelWaste,
-        suppliesOfLabour,
-        contingency,
-        tax,
-        depositFraction,
-        List.of(),
-        validDays);
-  }
-
   private static void requirePartsOfOneWhole(BigDecimal deposit, List<ProgressPayment> progress) {
     BigDecimal sum = deposit;
     for (ProgressPayment payment : progress) {
@@ -92,7 +66,7 @@ public record PriceTerms(
       throw new IllegalArgumentException(
           "Deposit and progress payments are "
               + sum.movePointRight(2).stripTrailingZeros().toPlainString()
-              + " % of the total together; allowed is 100 % at most. Make them smaller.");
+              + " % of the total together; allowed is 100 % at most. Make deposit or progress smaller.");
     }
   }
 
@@ -114,22 +88,21 @@ public record PriceTerms(
 
   /** The same with another tax. */
   public PriceTerms withTax(SalesTax other) {
-    return new PriceTerms(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        markups,
-        steelWaste,
-        suppliesOfLabour,
-        contingency,
-        other,
-        depositFraction,
-        progress,
-        validDays);
+    return with(contingency, other, depositFraction, progress);
   }
 
   /** The same with another contingency. */
   public PriceTerms withContingency(Contingency other) {
+    return with(other, tax, depositFraction, progress);
+  }
+
+  /** The same with another deposit and other payments between it and the balance. */
+  public PriceTerms withPayments(BigDecimal deposit, List<ProgressPayment> between) {
+    return with(contingency, tax, deposit, between);
+  }
+
+  private PriceTerms with(
+      Contingency other, SalesTax otherTax, BigDecimal deposit, List<ProgressPayment> between) {
     return new PriceTerms(
         currency,
         labourPerHour,
@@ -138,9 +111,9 @@ public record PriceTerms(
         steelWaste,
         suppliesOfLabour,
         other,
-        tax,
-        depositFraction,
-        progress,
+        otherTax,
+        deposit,
+        between,
         validDays);
   }
 

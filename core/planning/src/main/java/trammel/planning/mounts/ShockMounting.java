@@ -1,5 +1,6 @@
 package trammel.planning.mounts;
 
+import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
@@ -7,6 +8,7 @@ import trammel.engine.layout.ShockUnit;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.catalog.Shock;
 import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.MockUpStrut;
 import trammel.planning.plates.PickUpRow;
 import trammel.planning.plates.Plate;
 import trammel.planning.plates.Point2;
@@ -21,6 +23,7 @@ import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
+import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -116,6 +119,7 @@ public record ShockMounting(
                 + " clear of their middle");
     addLower(plan);
     addUpper(plan);
+    addMockUp(plan);
     addBolts(plan);
     plan.add(
         new OperationNeed(
@@ -125,10 +129,16 @@ public record ShockMounting(
             "lower and upper mount of both " + what + "s, square to a lean of " + lean()));
     plan.add(
         new OperationNeed(
-            "drill-plate", 2 * MOUNTS, "8 holes", "bolt holes of the " + what + " mounts"));
+            "drill-plate",
+            2 * MOUNTS + 2 * SHOCKS,
+            "12 holes",
+            "bolt holes of the " + what + " mounts and of both mock-up struts"));
     plan.add(
         new OperationNeed(
-            "dress-plate", 2 * MOUNTS, "8 plates", "brackets and tabs of the " + what + "s"));
+            "dress-plate",
+            2 * MOUNTS + SHOCKS,
+            "10 plates",
+            "brackets, tabs and mock-up struts of the " + what + "s"));
   }
 
   private String lean() {
@@ -202,6 +212,35 @@ public record ShockMounting(
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             "base of four tabs, both faces"));
+  }
+
+  /** A flat strut in place of each shock while the brackets are set. */
+  private void addMockUp(WorkPlan.Builder plan) {
+    List<PlateNeed> struts =
+        PlatePair.of(
+            mockUp(left).plate(stock.bracket().title()),
+            mockUp(right).plate(stock.bracket().title()),
+            stock.bracket().key(),
+            1,
+            "holds the axle at ride height in place of the "
+                + what
+                + " while brackets are set, "
+                + print.length(left.lengthMm())
+                + " from hole to hole; it carries no vehicle, the stands do");
+    for (PlateNeed strut : struts) {
+      plan.add(strut.asTool());
+    }
+  }
+
+  /** The strut that stands in for a shock. */
+  public MockUpStrut mockUp(ShockUnit unit) {
+    return new MockUpStrut(
+        what + " mock-up strut",
+        stock.plateMm(),
+        unit.lengthMm(),
+        holeMm(),
+        HoleRules.SHOP.edgeFactor() * holeMm(),
+        HoleRules.SHOP);
   }
 
   private void addBolts(WorkPlan.Builder plan) {

@@ -28,8 +28,8 @@ class NestDrawingTest {
         new CutSheet(
             SHEET,
             List.of(
-                new PlacedPart("axle tab", 10, 20, bounds.widthMm(), bounds.heightMm(), false),
-                new PlacedPart("axle tab", 300, 40, bounds.heightMm(), bounds.widthMm(), true))),
+                new PlacedPart("axle tab", 10, 20, bounds.widthMm(), bounds.heightMm(), 0),
+                new PlacedPart("axle tab", 300, 40, bounds.heightMm(), bounds.widthMm(), 90))),
         Map.of("axle tab", TAB),
         "1/4 in plate, sheet 1 of 1");
   }

@@ -52,6 +52,7 @@ class PriceTrailTest {
             new SalesTax(
                 new BigDecimal("0.0725"), Set.of(CostClass.STEEL), SalesTax.Rounding.BY_INVOICE),
             new BigDecimal("0.5"),
+            List.of(),
             30);
     List<CostLine> bought =
         List.of(

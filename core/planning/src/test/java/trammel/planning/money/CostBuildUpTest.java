@@ -73,6 +73,7 @@ class CostBuildUpTest {
             Set.of(CostClass.PARTS, CostClass.STEEL),
             SalesTax.Rounding.BY_INVOICE),
         number("0.50"),
+        List.of(),
         30);
   }
 
@@ -140,6 +141,7 @@ class CostBuildUpTest {
             new Contingency.None(),
             SalesTax.NONE,
             BigDecimal.ZERO,
+            List.of(),
             30);
     CostBuildUp quote =
         new Pricing(terms)
@@ -230,6 +232,7 @@ class CostBuildUpTest {
             EnumSet.of(CostClass.STEEL, CostClass.PARTS, CostClass.SUPPLIES),
             rounding),
         BigDecimal.valueOf(deposit, 2),
+        List.of(),
         30);
   }
 
@@ -298,20 +301,12 @@ class CostBuildUpTest {
   @Test
   void depositProgressAndBalanceAddUpToTheTotal() {
     PriceTerms terms =
-        new PriceTerms(
-            USD,
-            number("95.00"),
-            BigDecimal.ZERO,
-            Map.of(),
-            BigDecimal.ZERO,
-            BigDecimal.ZERO,
-            new Contingency.None(),
-            SalesTax.NONE,
-            number("0.3333"),
-            List.of(
-                new ProgressPayment("frame back on its stands", number("0.2222")),
-                new ProgressPayment("bars tacked", number("0.1111"))),
-            30);
+        PriceTerms.labourOnly(USD, number("95.00"))
+            .withPayments(
+                number("0.3333"),
+                List.of(
+                    new ProgressPayment("frame back on its stands", number("0.2222")),
+                    new ProgressPayment("bars tacked", number("0.1111"))));
     CostBuildUp quote = new Pricing(terms).price(constructedCosts(), hours());
     assertEquals(usd("2175.25"), quote.total());
     assertEquals(usd("725.01"), quote.deposit());
@@ -321,22 +316,10 @@ class CostBuildUpTest {
 
   @Test
   void paymentsOverTheWholePriceAreRefused() {
+    PriceTerms terms = PriceTerms.labourOnly(USD, number("95.00"));
+    List<ProgressPayment> half = List.of(new ProgressPayment("tacked", number("0.5")));
     String message =
-        assertThrows(
-                IllegalArgumentException.class,
-                () ->
-                    new PriceTerms(
-                        USD,
-                        number("95.00"),
-                        BigDecimal.ZERO,
-                        Map.of(),
-                        BigDecimal.ZERO,
-                        BigDecimal.ZERO,
-                        new Contingency.None(),
-                        SalesTax.NONE,
-                        number("0.6"),
-                        List.of(new ProgressPayment("tacked", number("0.5"))),
-                        30))
+        assertThrows(IllegalArgumentException.class, () -> terms.withPayments(number("0.6"), half))
             .getMessage();
     assertTrue(message.contains("110 %"), message);
   }

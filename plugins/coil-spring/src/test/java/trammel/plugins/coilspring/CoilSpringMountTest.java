@@ -30,6 +30,7 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.extension.kit.SpringContract;
 import trammel.planning.fields.FieldValues;
 import trammel.planning.mounts.MountOptions;
+import trammel.planning.plates.Hole;
 import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.PlateNeed;
@@ -121,6 +122,22 @@ class CoilSpringMountTest {
                 shock.frame().zMm() - shock.axle().zMm())),
         1e-9);
     assertEquals(shock.axle().xMm(), shock.frame().xMm(), 1e-9);
+  }
+
+  /** The strut holds the axle where the shock would: its holes are as far apart, at ride. */
+  @Test
+  void cutsMockUpStrutsOfTheShocksLengthAtRide() {
+    ShockUnit shock = propose(pickup, FieldValues.none()).shocks().get(0);
+    PlateNeed strut =
+        plan(pickup, FieldValues.none()).plates().stream()
+            .filter(need -> need.plate().name().contains("mock-up strut"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(2, strut.quantity());
+    List<Hole> holes = strut.plate().outline().holes();
+    assertEquals(2, holes.size());
+    double apartMm = holes.get(1).loop().bounds().minXMm() - holes.get(0).loop().bounds().minXMm();
+    assertEquals(shock.axle().distanceMm(shock.frame()), apartMm, 1e-6);
   }
 
   /** Common practice, no source: 3/8 in of shock travel left, 1/4 in from spring to tube. */

@@ -3,10 +3,9 @@ package trammel.plugins.fourlinklateral;
 import java.util.List;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarOptions;
+import trammel.planning.bars.HoleRow;
 import trammel.planning.bars.Mounting;
-import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Site;
 import trammel.planning.fields.Field;
@@ -63,8 +62,11 @@ final class FourLinkOptions {
         barTube(catalog),
         lateralTube(catalog),
         BarOptions.frameEnd(catalog),
+        BarOptions.FRAME_HOLES,
+        BarOptions.HOLE_PITCH,
         BarOptions.axleEnd(catalog),
         BarOptions.bracketPlate(catalog),
+        BarOptions.LIGHTENING,
         BarOptions.boxingPlate(catalog));
   }
 
@@ -122,20 +124,11 @@ final class FourLinkOptions {
   }
 
   BarMakeUp bars() {
-    return makeUp(barTube(site.catalog()));
+    return BarOptions.makeUp(site, barTube(site.catalog()));
   }
 
   BarMakeUp lateral() {
-    return makeUp(lateralTube(site.catalog()));
-  }
-
-  private BarMakeUp makeUp(Field<String> tubeField) {
-    Catalog catalog = site.catalog();
-    BarMaterial tube = catalog.bar(site.options().get(tubeField));
-    EndFitting frameEnd = catalog.end(site.options().get(BarOptions.frameEnd(catalog)));
-    EndFitting axleEnd = catalog.end(site.options().get(BarOptions.axleEnd(catalog)));
-    PlateMaterial bracket = catalog.plate(site.options().get(BarOptions.bracketPlate(catalog)));
-    return new BarMakeUp(tube, frameEnd, axleEnd, bracket);
+    return BarOptions.makeUp(site, lateralTube(site.catalog())).withFrameHoles(HoleRow.SINGLE);
   }
 
   PlateMaterial boxing() {

@@ -1,6 +1,7 @@
 package trammel.plugins.fourlinklateral;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -12,8 +13,10 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
+import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -46,6 +49,40 @@ class FourLinkWorkTest {
         9.838901,
         Trial.heightMm(Trial.plate(plan, "lower-left frame bracket side")) / INCH_MM,
         1e-5);
+  }
+
+  @Test
+  void rowOfHolesKeepsTheLayoutsJointInItsMiddle() {
+    // Hole 0.578125 in: twice that is 1.15625 in, so 1 1/4 in from hole to hole. One hole more on
+    // either side of the layout's: the plate is 1 1/4 in higher than with one hole.
+    WorkPlan plan = Trial.mounted("inboard").withHoles(3).plan();
+    PlateNeed side = Trial.plate(plan, "lower-left frame bracket side");
+    assertEquals(3, side.plate().outline().holes().size());
+    assertEquals(9.838901 + 1.25, Trial.heightMm(side) / INCH_MM, 1e-5);
+    // The upper joint hangs by what its own barrel needs, 1 1/4 in, and one pitch on top of it.
+    assertEquals(
+        2 * (0.867188 + (1.25 + 2 * 1.25) * SPREAD),
+        Trial.widthMm(Trial.plate(plan, "upper-left frame bracket side")) / INCH_MM,
+        1e-5);
+    assertEquals(
+        1, Trial.plate(plan, "lateral-bar frame bracket side").plate().outline().holes().size());
+  }
+
+  @Test
+  void evenRowHasItsSpareHoleTowardsTheRail() {
+    WorkPlan plan = Trial.mounted("inboard").withHoles(2).plan();
+    assertEquals(
+        9.838901,
+        Trial.heightMm(Trial.plate(plan, "lower-left frame bracket side")) / INCH_MM,
+        1e-5);
+  }
+
+  @Test
+  void holesTooCloseToEachOtherAreRefusedByName() {
+    Trial close = Trial.mounted("inboard").withHoles(2).with("hole_pitch", 1);
+    String message = assertThrows(UnworkableLayoutException.class, close::plan).getMessage();
+    assertTrue(message.contains("hole_pitch is 1 in"), message);
+    assertTrue(message.contains("1 5/32 in"), message);
   }
 
   @Test

@@ -42,6 +42,10 @@ record Trial(Chassis chassis, FieldValues options) {
     throw new IllegalArgumentException("no option " + key);
   }
 
+  Trial withHoles(int holes) {
+    return new Trial(chassis, options.with(BarOptions.FRAME_HOLES, holes));
+  }
+
   Trial on(Chassis other) {
     return new Trial(other, options);
   }

@@ -5,9 +5,7 @@ import java.util.Optional;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarOptions;
 import trammel.planning.bars.Mounting;
-import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Site;
 import trammel.planning.fields.Field;
@@ -68,8 +66,11 @@ final class TriangulatedOptions {
         RAIL_GAP,
         barTube(catalog),
         BarOptions.frameEnd(catalog),
+        BarOptions.FRAME_HOLES,
+        BarOptions.HOLE_PITCH,
         BarOptions.axleEnd(catalog),
         BarOptions.bracketPlate(catalog),
+        BarOptions.LIGHTENING,
         BarOptions.boxingPlate(catalog));
   }
 
@@ -119,12 +120,7 @@ final class TriangulatedOptions {
   }
 
   BarMakeUp bars() {
-    Catalog catalog = site.catalog();
-    BarMaterial tube = catalog.bar(site.options().get(barTube(catalog)));
-    EndFitting frameEnd = catalog.end(site.options().get(BarOptions.frameEnd(catalog)));
-    EndFitting axleEnd = catalog.end(site.options().get(BarOptions.axleEnd(catalog)));
-    PlateMaterial bracket = catalog.plate(site.options().get(BarOptions.bracketPlate(catalog)));
-    return new BarMakeUp(tube, frameEnd, axleEnd, bracket);
+    return BarOptions.makeUp(site, barTube(site.catalog()));
   }
 
   PlateMaterial boxing() {

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
@@ -39,6 +40,7 @@ public final class NestingCutter {
 
   private final Supplier<Deadline> deadline;
   private final SheetCutter rectangles;
+  private final boolean thorough;
 
   public NestingCutter() {
     this(USUAL_LIMIT);
@@ -56,13 +58,15 @@ public final class NestingCutter {
           }
         },
         new SheetCutter(
-            Duration.ofMillis((long) Math.max(LEAST_MILLIS, RECTANGLE_PART * limit.toMillis()))));
+            Duration.ofMillis((long) Math.max(LEAST_MILLIS, RECTANGLE_PART * limit.toMillis()))),
+        true);
     Deadline.in(limit);
   }
 
-  private NestingCutter(Supplier<Deadline> deadline, SheetCutter rectangles) {
+  private NestingCutter(Supplier<Deadline> deadline, SheetCutter rectangles, boolean thorough) {
     this.deadline = deadline;
     this.rectangles = rectangles;
+    this.thorough = thorough;
   }
 
   /**
@@ -71,6 +75,20 @@ public final class NestingCutter {
    * @param looks how often the search asks whether to stop, which it does for each part it moves
    */
   public static NestingCutter withEffort(long looks) {
+    return counted(looks, true);
+  }
+
+  /**
+   * A cutter that places one part after another and searches no further: quick, and its answer does
+   * not depend on how fast the machine is.
+   *
+   * @param sets how many sets of sheets it looks at
+   */
+  public static NestingCutter quick(int sets) {
+    return counted(sets, false);
+  }
+
+  private static NestingCutter counted(long looks, boolean thorough) {
     return new NestingCutter(
         new Supplier<Deadline>() {
           @Override
@@ -78,7 +96,8 @@ public final class NestingCutter {
             return Deadline.afterLooks(looks);
           }
         },
-        SheetCutter.withEffort(looks));
+        SheetCutter.withEffort(looks),
+        thorough);
   }
 
   /**
@@ -96,7 +115,21 @@ public final class NestingCutter {
           CuttingStatus.PROVEN_OPTIMAL,
           deadline.elapsedSeconds());
     }
-    return new Search(problem, rectangles, deadline).run();
+    return search(problem, deadline, Search.rectangles(problem, rectangles)).run();
+  }
+
+  /**
+   * Nests the parts of the problem on less than a plan for the rectangles round them takes, if it
+   * can.
+   *
+   * @param plan the plan to start from; its parts go by the problem's names
+   */
+  public NestingPlan cut(NestingProblem problem, SheetCuttingPlan plan) {
+    return search(problem, deadline.get(), plan).run();
+  }
+
+  private Search search(NestingProblem problem, Deadline deadline, SheetCuttingPlan plan) {
+    return new Search(problem, deadline, plan, thorough);
   }
 
   /** One problem being solved. */
@@ -109,8 +142,10 @@ public final class NestingCutter {
     private final NestingProblem problem;
     private final Deadline deadline;
     private final SplittableRandom random = new SplittableRandom(SEED);
-    private final OutlineShape[][] items;
-    private final NoFitTable table;
+    private final CellNest cells;
+    private final boolean thorough;
+    private OutlineShape[][] items;
+    private NoFitTable table;
     private final BigDecimal priceStep;
     private final long[] price;
     private final int[] available;
@@ -121,12 +156,13 @@ public final class NestingCutter {
     private long bestPrice;
     private final long lowerBound;
 
-    Search(NestingProblem problem, SheetCutter cutter, Deadline deadline) {
+    Search(
+        NestingProblem problem, Deadline deadline, SheetCuttingPlan rectangles, boolean thorough) {
       this.problem = problem;
       this.deadline = deadline;
-      this.items = Nest.items(problem.parts());
-      this.table = new NoFitTable(items, problem.kerfMm() + noise(problem));
-      this.rectangles = rectangles(problem, cutter);
+      this.cells = new CellNest(problem);
+      this.thorough = thorough;
+      this.rectangles = rectangles;
       int n = problem.stock().size();
       price = new long[n];
       available = new int[n];
@@ -212,16 +248,11 @@ public final class NestingCutter {
     /** The plan for the rectangles around the outlines. */
     private static SheetCuttingPlan rectangles(NestingProblem problem, SheetCutter cutter) {
       List<SheetPart> parts = new ArrayList<>();
-      for (int p = 0; p < problem.parts().size(); p++) {
-        OutlinePart part = problem.parts().get(p);
+      for (OutlinePart part : problem.parts()) {
         OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(0)));
         parts.add(
             new SheetPart(
-                Integer.toString(p),
-                shape.width(),
-                shape.height(),
-                part.quantity(),
-                quarterTurn(part) >= 0));
+                part.id(), shape.width(), shape.height(), part.quantity(), quarterTurn(part) >= 0));
       }
       return cutter.cut(
           new SheetCuttingProblem(
@@ -240,11 +271,15 @@ public final class NestingCutter {
     }
 
     private List<NestedSheet> fromRectangles() {
+      Map<String, OutlinePart> byName = new HashMap<>();
+      for (OutlinePart part : problem.parts()) {
+        byName.put(part.id(), part);
+      }
       List<NestedSheet> sheets = new ArrayList<>();
       for (CutSheet sheet : rectangles.sheets()) {
         List<PlacedOutline> placed = new ArrayList<>();
         for (PlacedPart rectangle : sheet.parts()) {
-          OutlinePart part = problem.parts().get(Integer.parseInt(rectangle.partId()));
+          OutlinePart part = byName.get(rectangle.partId());
           int way = rectangle.turned() ? quarterTurn(part) : 0;
           OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(way)));
           placed.add(
@@ -269,9 +304,23 @@ public final class NestingCutter {
       sets.sort(Comparator.comparingDouble(this::area).reversed());
       boolean found = false;
       for (int i = 0; i < sets.size() && !deadline.isPast(); i++) {
-        Deadline end = deadline.within(deadline.secondsLeft() / (sets.size() - i));
-        found |= nest(sets.get(i), end);
+        found = oneByOne(sets.get(i));
+        if (!found && thorough) {
+          found = nest(sets.get(i), deadline.part(1.0 / (sets.size() - i)));
+        }
         if (found) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean oneByOne(int[] set) {
+      for (CellNest.Measure measure : CellNest.Measure.values()) {
+        Optional<List<NestedSheet>> nested = cells.fill(set, cells.largestFirst(measure));
+        if (nested.isPresent()) {
+          best = nested.get();
+          bestPrice = price(best);
           return true;
         }
       }
@@ -311,7 +360,7 @@ public final class NestingCutter {
     private int[] withFree(int[] chosen) {
       List<Integer> all = new ArrayList<>();
       for (int s = 0; s < price.length; s++) {
-        for (int i = 0; price[s] == 0 && i < Math.min(available[s], items.length); i++) {
+        for (int i = 0; price[s] == 0 && i < Math.min(available[s], cells.parts()); i++) {
           all.add(s);
         }
       }
@@ -327,6 +376,10 @@ public final class NestingCutter {
       for (int i = 0; i < set.length; i++) {
         widths[i] = problem.stock().get(set[i]).widthMm() - 2 * problem.marginMm();
         heights[i] = problem.stock().get(set[i]).heightMm() - 2 * problem.marginMm();
+      }
+      if (items == null) {
+        items = Nest.items(problem.parts());
+        table = new NoFitTable(items, problem.kerfMm() + noise(problem));
       }
       Nest nest = new Nest(items, widths, heights);
       OutlineSeparation separation = new OutlineSeparation(nest, table, random);

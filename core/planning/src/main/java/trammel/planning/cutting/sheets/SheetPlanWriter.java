@@ -73,7 +73,7 @@ final class SheetPlanWriter {
               marginMm + layout.y[i] * model.stepMm,
               turned ? part.heightMm() : part.widthMm(),
               turned ? part.widthMm() : part.heightMm(),
-              turned));
+              turned ? 90 : 0));
     }
     return placed;
   }

@@ -139,12 +139,7 @@ final class SheetPlanChecker {
       List<PlacedPart> withOffcut = new ArrayList<>(same.get(number - 1).parts());
       withOffcut.add(
           new PlacedPart(
-              offcut.name(),
-              offcut.xMm(),
-              offcut.yMm(),
-              offcut.widthMm(),
-              offcut.heightMm(),
-              false));
+              offcut.name(), offcut.xMm(), offcut.yMm(), offcut.widthMm(), offcut.heightMm(), 0));
       SheetStock stock = same.get(number - 1).stock();
       checkPlaces(
           withOffcut, stock.widthMm(), stock.heightMm(), problem.marginMm(), problem.kerfMm());

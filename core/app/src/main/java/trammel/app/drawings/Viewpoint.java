@@ -3,7 +3,7 @@ package trammel.app.drawings;
 import trammel.engine.geometry.Point3;
 
 /** From where the vehicle is looked at; the front is to the left in side view and plan. */
-public enum Side {
+public enum Viewpoint {
   /** From the left, square to the centre plane. */
   SIDE("Side view", "ahead of the axle line", "above ground"),
   /** From above. */
@@ -15,7 +15,7 @@ public enum Side {
   private final String across;
   private final String up;
 
-  Side(String title, String across, String up) {
+  Viewpoint(String title, String across, String up) {
     this.title = title;
     this.across = across;
     this.up = up;

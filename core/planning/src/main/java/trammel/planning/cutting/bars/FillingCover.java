@@ -65,19 +65,31 @@ public final class FillingCover {
   }
 
   /**
+   * What a search found.
+   *
+   * @param fillings numbers of fillings, each as often as it is used; together they may hold more
+   *     than is needed; empty when no cheaper choice was found
+   * @param isComplete true when no other choice of the fillings given is cheaper
+   */
+  public record Choice(Optional<int[]> fillings, boolean isComplete) {}
+
+  /**
    * The cheapest choice that costs less than a given price.
    *
-   * @return numbers of fillings, each as often as it is used; together they may hold more than is
-   *     needed; empty when no cheaper choice was found
+   * @return numbers of fillings, as in {@link Choice#fillings()}
    */
   public Optional<int[]> cheaperThan(long highest, Deadline deadline) {
+    return choose(highest, deadline).fillings();
+  }
+
+  /** The cheapest choice that costs less than a given price, and whether all were looked at. */
+  public Choice choose(long highest, Deadline deadline) {
     BarModel model = BarModel.ofFillings(demand, price, available);
     Incumbent incumbent = new Incumbent(model, null, highest - 1);
-    new PatternSearch(model, fillings, incumbent, deadline).run();
-    if (!incumbent.exists()) {
-      return Optional.empty();
-    }
-    return Optional.of(numbers(incumbent.best()));
+    boolean complete = new PatternSearch(model, fillings, incumbent, deadline).run();
+    Optional<int[]> found =
+        incumbent.exists() ? Optional.of(numbers(incumbent.best())) : Optional.empty();
+    return new Choice(found, complete);
   }
 
   /** The search trims fillings to what is needed; any filling that holds as much will do. */

@@ -13,6 +13,9 @@ import trammel.planning.cutting.Deadline;
  * <p>Promising is a layout that has placed much area and wasted little below its skyline.
  */
 final class BeamSearch {
+  /** Most parts whose sums of sides are tabled; of more of them nearly every sum is possible. */
+  private static final int MOST_SUMMED = 24;
+
   private final SheetModel model;
   private final int width;
   private final int height;
@@ -21,6 +24,12 @@ final class BeamSearch {
   private final double wasteWeight;
   private final double roughWeight;
   private final double noise;
+  private final SideSums widths;
+  private final SideSums heights;
+  private Lookahead lookahead;
+  private double keyWeight;
+  private Layout found;
+  private int partsLeft;
   private final int[] candidateType;
   private final boolean[] candidateTurned;
   private final double[] candidateRank;
@@ -75,9 +84,23 @@ final class BeamSearch {
     this.roughWeight = weights[1];
     this.noise = weights[2];
     this.deadline = deadline;
+    this.widths = new SideSums(model, true, width);
+    this.heights = new SideSums(model, false, height);
     candidateType = new int[2 * model.types()];
     candidateTurned = new boolean[2 * model.types()];
     candidateRank = new double[2 * model.types()];
+  }
+
+  /**
+   * Judges layouts by quick ends as well.
+   *
+   * @param ends quick ends tried for each layout
+   * @param weight weight of what is judged otherwise
+   */
+  BeamSearch lookingAhead(int ends, double weight) {
+    lookahead = new Lookahead(model, height, ends);
+    keyWeight = weight;
+    return this;
   }
 
   /**
@@ -95,14 +118,19 @@ final class BeamSearch {
     for (int c : all) {
       parts += c;
     }
+    partsLeft = parts;
     int[][] floor = {{0}, {0}, {width}};
     State[] level = {new State(null, -1, 0, 0, false, all, floor, 0, 0)};
     State[] next = new State[beam * branching];
     for (int placed = 0; placed < parts; placed++) {
+      partsLeft = parts - placed - 1;
       int count = 0;
       Set<Long> seen = new HashSet<>();
       for (State state : level) {
         count = expand(state, spare, branching, next, count, seen);
+        if (found != null) {
+          return found;
+        }
       }
       if (count == 0 || deadline.isPast()) {
         return null;
@@ -112,6 +140,18 @@ final class BeamSearch {
       level = count > beam ? Arrays.copyOf(children, beam) : children;
     }
     return layout(level[0]);
+  }
+
+  /** Judges the child by a quick end; one that places all parts is the answer. */
+  private void lookAhead(State child) {
+    int[][] skyline = {child.gapX, child.gapY, child.gapWidth};
+    long left = model.area(model.count) - child.area;
+    long out = lookahead.leftOut(skyline, child.remaining, left);
+    if (out == 0) {
+      found = layout(child);
+      found.addAll(lookahead.end());
+    }
+    child.key = keyWeight * child.key - (double) out / ((double) width * height);
   }
 
   private static Layout layout(State last) {
@@ -255,34 +295,47 @@ final class BeamSearch {
       return null;
     }
     child.key = key(child, lost);
+    if (lookahead != null) {
+      lookAhead(child);
+    }
     return child;
   }
 
-  /** Area in gaps that are too narrow for every part that is left. */
+  /** Area above the skyline that no part that is left can fill, seen across or along. */
   private long lost(State state) {
-    int narrowest = Integer.MAX_VALUE;
-    for (int t = 0; t < state.remaining.length; t++) {
-      if (state.remaining[t] > 0) {
-        narrowest = Math.min(narrowest, model.width[t]);
-        if (model.mayTurn[t]) {
-          narrowest = Math.min(narrowest, model.height[t]);
-        }
-      }
-    }
-    if (narrowest == Integer.MAX_VALUE) {
+    if (partsLeft == 0) {
       return 0;
     }
-    long lost = 0;
+    int narrowest = Integer.MAX_VALUE;
+    int lowest = Integer.MAX_VALUE;
+    for (int t = 0; t < state.remaining.length; t++) {
+      if (state.remaining[t] > 0) {
+        int w = model.width[t];
+        int h = model.height[t];
+        narrowest = Math.min(narrowest, model.mayTurn[t] ? Math.min(w, h) : w);
+        lowest = Math.min(lowest, model.mayTurn[t] ? Math.min(w, h) : h);
+      }
+    }
+    boolean few = partsLeft <= MOST_SUMMED;
+    if (few) {
+      widths.of(state.remaining);
+      heights.of(state.remaining);
+    }
+    long across = 0;
+    long along = 0;
     int last = state.gapY.length - 1;
     for (int g = 0; g <= last; g++) {
       int left = g == 0 ? height : state.gapY[g - 1];
       int right = g == last ? height : state.gapY[g + 1];
       int lift = Math.min(left, right) - state.gapY[g];
-      if (lift > 0 && state.gapWidth[g] < narrowest) {
-        lost += (long) lift * state.gapWidth[g];
+      int room = state.gapWidth[g];
+      if (lift > 0) {
+        int rest = room < narrowest ? room : few ? widths.lost(room) : 0;
+        across += (long) rest * (room < narrowest ? lift : Math.min(lift, lowest));
       }
+      along += few ? (long) room * heights.lost(height - state.gapY[g]) : 0;
     }
-    return lost;
+    return Math.max(across, along);
   }
 
   private double key(State state, long lost) {

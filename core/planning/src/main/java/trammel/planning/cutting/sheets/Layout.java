@@ -27,6 +27,21 @@ final class Layout {
     turned[parts++] = isTurned;
   }
 
+  void addAll(Layout other) {
+    for (int i = 0; i < other.parts; i++) {
+      add(other.type[i], other.x[i], other.y[i], other.turned[i]);
+    }
+  }
+
+  /** The layout with across and along exchanged. */
+  Layout transposed() {
+    Layout other = copy();
+    int[] across = other.x;
+    other.x = other.y;
+    other.y = across;
+    return other;
+  }
+
   /** The layout without parts that are not needed; lowers the numbers needed by what it holds. */
   Layout without(int[] needed) {
     Layout kept = new Layout();

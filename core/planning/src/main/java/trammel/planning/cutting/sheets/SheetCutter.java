@@ -27,6 +27,9 @@ public final class SheetCutter {
 
   private final Supplier<Deadline> deadline;
 
+  /** Whether lists of few parts are also solved exactly, which may take a second. */
+  private final boolean thorough;
+
   public SheetCutter() {
     this(USUAL_LIMIT);
   }
@@ -35,12 +38,13 @@ public final class SheetCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public SheetCutter(Duration limit) {
-    this(() -> Deadline.in(limit));
+    this(() -> Deadline.in(limit), true);
     Deadline.in(limit);
   }
 
-  private SheetCutter(Supplier<Deadline> deadline) {
+  private SheetCutter(Supplier<Deadline> deadline, boolean thorough) {
     this.deadline = deadline;
+    this.thorough = thorough;
   }
 
   /**
@@ -55,7 +59,8 @@ public final class SheetCutter {
           public Deadline get() {
             return Deadline.afterLooks(looks);
           }
-        });
+        },
+        false);
   }
 
   /**
@@ -75,7 +80,7 @@ public final class SheetCutter {
           deadline.elapsedSeconds(),
           List.of());
     }
-    Search search = new Search(model, problem.method(), deadline);
+    Search search = new Search(model, problem.method(), deadline, thorough);
     search.run();
     if (search.best == null) {
       throw shortage(problem);
@@ -115,6 +120,7 @@ public final class SheetCutter {
 
     private static final int STEPS_PER_TURN = 24;
     private static final double QUICK_PART = 0.25;
+    private static final double EXACT_PART = 0.5;
     private static final int FILLINGS_PER_ROUND = 60;
     private static final double COVER_PART = 0.4;
     private static final int MOST_FILLINGS = 6000;
@@ -123,6 +129,7 @@ public final class SheetCutter {
     private final SheetModel model;
     private final Deadline deadline;
     private final CuttingMethod method;
+    private final boolean thorough;
 
     /** Ways to fill a sheet; what a shear can cut can also be cut freely. */
     private final SheetFill[] fills;
@@ -137,7 +144,8 @@ public final class SheetCutter {
     private long bestPrice;
     private long lowerBound;
 
-    Search(SheetModel model, CuttingMethod method, Deadline deadline) {
+    Search(SheetModel model, CuttingMethod method, Deadline deadline, boolean thorough) {
+      this.thorough = thorough;
       this.model = model;
       this.method = method;
       this.deadline = deadline;
@@ -171,6 +179,8 @@ public final class SheetCutter {
       }
       if (method == CuttingMethod.GUILLOTINE) {
         exactly();
+      } else if (thorough) {
+        amongAllFillings();
       }
       improveQuick(deadline.part(QUICK_PART));
       generate(deadline.part(QUICK_PART));
@@ -299,6 +309,15 @@ public final class SheetCutter {
       if (set != null && set.price < bestPrice) {
         best = set;
         bestPrice = set.price;
+      }
+    }
+
+    /** Settles a list of which few parts fit on each sheet. */
+    private void amongAllFillings() {
+      AllFillings all = new AllFillings(model, deadline.part(EXACT_PART));
+      all.cheaperThan(bestPrice).ifPresent(this::offer);
+      if (best != null && all.isProven()) {
+        lowerBound = bestPrice;
       }
     }
 

@@ -88,6 +88,23 @@ final class SheetModel {
         .build();
   }
 
+  /** The same parts and sheets with across and along exchanged. */
+  SheetModel transposed() {
+    return new SheetModel(
+        height,
+        width,
+        count,
+        mayTurn,
+        sheetHeight,
+        sheetWidth,
+        price,
+        available,
+        priceStep,
+        stepMm,
+        stocks,
+        partsOfType);
+  }
+
   int types() {
     return width.length;
   }

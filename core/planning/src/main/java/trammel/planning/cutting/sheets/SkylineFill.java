@@ -43,12 +43,40 @@ final class SkylineFill implements SheetFill {
   @Override
   public long fill(
       int sheetWidth, int sheetHeight, Arrangement arrangement, int[] remaining, Layout layout) {
-    layout.clear();
     gaps = 1;
     gapX[0] = 0;
     gapY[0] = 0;
     gapWidth[0] = sheetWidth;
+    return fillAbove(sheetHeight, arrangement, remaining, layout, Long.MAX_VALUE);
+  }
+
+  /**
+   * Goes on filling above a skyline.
+   *
+   * @param skyline for each gap its left end, its height and its width
+   * @param layout receives the places of the parts added
+   * @param mostWaste area that may be left below the skyline; above it filling breaks off
+   * @return area added
+   */
+  long fillOn(
+      int[][] skyline,
+      int sheetHeight,
+      Arrangement arrangement,
+      int[] remaining,
+      Layout layout,
+      long mostWaste) {
+    gaps = skyline[0].length;
+    System.arraycopy(skyline[0], 0, gapX, 0, gaps);
+    System.arraycopy(skyline[1], 0, gapY, 0, gaps);
+    System.arraycopy(skyline[2], 0, gapWidth, 0, gaps);
+    return fillAbove(sheetHeight, arrangement, remaining, layout, mostWaste);
+  }
+
+  private long fillAbove(
+      int sheetHeight, Arrangement arrangement, int[] remaining, Layout layout, long mostWaste) {
+    layout.clear();
     long area = 0;
+    long wasteLeft = mostWaste;
     while (true) {
       int gap = lowest();
       int left = gap == 0 ? sheetHeight : gapY[gap - 1];
@@ -56,6 +84,10 @@ final class SkylineFill implements SheetFill {
       choose(gap, sheetHeight, left, right, arrangement, remaining);
       if (chosenType < 0) {
         if (gaps == 1) {
+          return area;
+        }
+        wasteLeft -= (long) (Math.min(left, right) - gapY[gap]) * gapWidth[gap];
+        if (wasteLeft < 0) {
           return area;
         }
         lift(gap, Math.min(left, right));

@@ -25,7 +25,7 @@ final class NestOverlap {
     this.table = table;
     this.size = new double[nest.items()];
     for (int i = 0; i < size.length; i++) {
-      size[i] = Math.pow(nest.shape(i).form.part.areaMm2(), SIZE_POWER);
+      size[i] = StrictMath.pow(nest.shape(i).form.part.areaMm2(), SIZE_POWER);
     }
     this.weight = new double[nest.items()][nest.items()];
     forget();

@@ -10,7 +10,11 @@ package trammel.planning.cutting.outlines;
  * what does not is told apart exactly.
  */
 final class NoFitField {
-  private static final int CELLS = 32;
+  /** Cells along the longer side: more of them where many pieces would share each. */
+  private static final int FEW_CELLS = 20;
+
+  private static final int MANY_CELLS = 32;
+  private static final int MANY_PIECES = 20;
 
   private final double lowX;
   private final double lowY;
@@ -42,7 +46,8 @@ final class NoFitField {
       leastY = Math.min(leastY, pieces[i].lowY);
       mostY = Math.max(mostY, pieces[i].highY);
     }
-    double cell = Math.max(mostX - leastX, mostY - leastY) / CELLS;
+    int cells = pieces.length < MANY_PIECES ? FEW_CELLS : MANY_CELLS;
+    double cell = Math.max(mostX - leastX, mostY - leastY) / cells;
     lowX = leastX;
     lowY = leastY;
     cellsPerMm = 1 / cell;
@@ -151,13 +156,24 @@ final class NoFitField {
     double most = 0;
     for (int k = from; k < to; k++) {
       int p = listed[k];
-      int end = sidesFrom[p + 1];
-      double least = Double.POSITIVE_INFINITY;
-      for (int i = sidesFrom[p]; i < end && least > most; i += NoFitPiece.NUMBERS_PER_SIDE) {
-        least = Math.min(least, sides[i + 2] - sides[i] * x - sides[i + 1] * y);
-      }
-      most = Math.max(most, least);
+      most = deeper(most, sidesFrom[p], sidesFrom[p + 1], x, y);
     }
     return most;
+  }
+
+  /** The depth in one piece, or what is known already if that is not less. */
+  private double deeper(double known, int from, int to, double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = from; i < to; i += NoFitPiece.NUMBERS_PER_SIDE) {
+      double inside = sides[i + 2] - sides[i] * x - sides[i + 1] * y;
+      // Written out: Math.min also orders zeros and takes several times as long.
+      if (inside < least) {
+        if (inside <= known) {
+          return known;
+        }
+        least = inside;
+      }
+    }
+    return least;
   }
 }

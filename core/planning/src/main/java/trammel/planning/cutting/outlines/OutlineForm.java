@@ -15,31 +15,8 @@ final class OutlineForm {
 
   OutlineForm(OutlinePart part) {
     this.part = part;
-    int n = part.outline().size();
-    double[] x = new double[n];
-    double[] y = new double[n];
-    double twiceArea = 0;
-    for (int i = 0; i < n; i++) {
-      OutlinePoint p = part.outline().get(i);
-      OutlinePoint q = part.outline().get((i + 1) % n);
-      x[i] = p.xMm();
-      y[i] = p.yMm();
-      twiceArea += p.xMm() * q.yMm() - q.xMm() * p.yMm();
-    }
-    if (twiceArea < 0) {
-      reverse(x);
-      reverse(y);
-    }
-    double[][] plain = OutlineHull.of(x, y);
+    double[][] plain = OutlineRing.of(part, 0);
     this.pieces = convexPieces(plain[0], plain[1]);
-  }
-
-  private static void reverse(double[] values) {
-    for (int i = 0, j = values.length - 1; i < j; i++, j--) {
-      double held = values[i];
-      values[i] = values[j];
-      values[j] = held;
-    }
   }
 
   /** The pieces as they lie once the form is turned. */

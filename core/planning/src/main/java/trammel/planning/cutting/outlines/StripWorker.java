@@ -10,6 +10,7 @@ import trammel.planning.cutting.Deadline;
  */
 final class StripWorker {
   private static final double EXPLORING = 0.7;
+  private static final double EXPLORING_FIRST_STEP = 0.024;
   private static final double EXPLORING_STEP = 0.003;
   private static final int EXPLORING_PATIENCE = 100;
   private static final double COMPRESSING_MOST = 0.004;
@@ -80,17 +81,28 @@ final class StripWorker {
   }
 
   private void explore(Deadline end) {
+    double step = EXPLORING_FIRST_STEP;
     while (canShorten(end)) {
-      double target = shorten(EXPLORING_STEP);
-      misses.clear();
-      while (!separate(EXPLORING_PATIENCE, end, target) && !end.isPast()) {
-        if (record.length() <= target) {
-          break;
+      double target = shorten(step);
+      if (step > EXPLORING_STEP) {
+        if (!separate(SQUEEZING_PATIENCE, end, target)) {
+          step = Math.max(EXPLORING_STEP, step / 2);
         }
-        misses.add(nest, separation.leastTotal());
-        misses.copyOne(nest, random);
-        large.swapTwo(nest, random);
+      } else {
+        insist(target, end);
       }
+    }
+  }
+
+  /** Tries for one length until it comes free or some thread has a strip as short. */
+  private void insist(double target, Deadline end) {
+    misses.clear();
+    while (!separate(EXPLORING_PATIENCE, end, target)
+        && !end.isPast()
+        && record.length() > target) {
+      misses.add(nest, separation.leastTotal());
+      misses.copyOne(nest, random);
+      large.swapTwo(nest, random);
     }
   }
 

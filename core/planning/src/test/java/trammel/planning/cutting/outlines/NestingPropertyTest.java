@@ -22,9 +22,9 @@ import trammel.planning.cutting.sheets.SheetStock;
 
 /** Whatever is nested, JTS finds every part inside its sheet and a kerf away from all others. */
 class NestingPropertyTest {
-  private static final long LITTLE_EFFORT = 300;
+  private static final long LITTLE_EFFORT = 200;
 
-  @Property(tries = 1200, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
   void everyStripIsSound(
       @ForAll("parts") List<OutlinePart> parts,
       @ForAll("margins") double marginMm,
@@ -34,7 +34,7 @@ class NestingPropertyTest {
   }
 
   /** And never dearer than the rectangles around the parts, laid as they are drawn. */
-  @Property(tries = 800, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 500, shrinking = ShrinkingMode.OFF)
   void everySheetIsSoundAndNoDearerThanRectangles(
       @ForAll("parts") List<OutlinePart> parts,
       @ForAll("margins") double marginMm,

@@ -38,6 +38,9 @@ public final class NestingCutter {
   private static final double RECTANGLE_PART = 0.15;
   private static final double LEAST_MILLIS = 50;
 
+  /** Effort for the rectangles of a quick plan. */
+  private static final long QUICK_LOOKS = 30;
+
   private final Supplier<Deadline> deadline;
   private final SheetCutter rectangles;
   private final boolean thorough;
@@ -75,7 +78,7 @@ public final class NestingCutter {
    * @param looks how often the search asks whether to stop, which it does for each part it moves
    */
   public static NestingCutter withEffort(long looks) {
-    return counted(looks, true);
+    return new NestingCutter(after(looks), SheetCutter.withEffort(looks), true);
   }
 
   /**
@@ -85,19 +88,16 @@ public final class NestingCutter {
    * @param sets how many sets of sheets it looks at
    */
   public static NestingCutter quick(int sets) {
-    return counted(sets, false);
+    return new NestingCutter(after(sets), SheetCutter.withEffort(QUICK_LOOKS), false);
   }
 
-  private static NestingCutter counted(long looks, boolean thorough) {
-    return new NestingCutter(
-        new Supplier<Deadline>() {
-          @Override
-          public Deadline get() {
-            return Deadline.afterLooks(looks);
-          }
-        },
-        SheetCutter.withEffort(looks),
-        thorough);
+  private static Supplier<Deadline> after(long looks) {
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return Deadline.afterLooks(looks);
+      }
+    };
   }
 
   /**
@@ -115,7 +115,7 @@ public final class NestingCutter {
           CuttingStatus.PROVEN_OPTIMAL,
           deadline.elapsedSeconds());
     }
-    return search(problem, deadline, Search.rectangles(problem, rectangles)).run();
+    return new Search(problem, deadline, Search.rectangles(problem, rectangles), thorough).run();
   }
 
   /**
@@ -125,11 +125,7 @@ public final class NestingCutter {
    * @param plan the plan to start from; its parts go by the problem's names
    */
   public NestingPlan cut(NestingProblem problem, SheetCuttingPlan plan) {
-    return search(problem, deadline.get(), plan).run();
-  }
-
-  private Search search(NestingProblem problem, Deadline deadline, SheetCuttingPlan plan) {
-    return new Search(problem, deadline, plan, thorough);
+    return new Search(problem, deadline.get(), plan, thorough).run();
   }
 
   /** One problem being solved. */

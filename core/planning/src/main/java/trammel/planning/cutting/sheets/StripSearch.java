@@ -21,16 +21,20 @@ final class StripSearch {
   private static final double[] KEY_WEIGHTS = {0.03, 0.3, 1};
   private static final int[] BRANCHINGS = {4, 6, 10};
   private static final int[] ENDS = {1, 3, 3, 5};
-  private static final int AHEAD_ROUNDS = 8;
 
   private final SheetModel model;
   private final SheetModel transposed;
   private final StripBest best;
   private final Random random;
+  private final int aheadRounds;
   private final Deadline deadline;
   private final int width;
 
-  StripSearch(SheetModel model, StripBest best, Random random, Deadline deadline) {
+  /**
+   * @param aheadRounds beams judged by quick ends to each round of plain ones
+   */
+  StripSearch(SheetModel model, StripBest best, Random random, int aheadRounds, Deadline deadline) {
+    this.aheadRounds = aheadRounds;
     this.model = model;
     this.transposed = model.transposed();
     this.best = best;
@@ -48,7 +52,7 @@ final class StripSearch {
       for (int i = 0; i < BRANCHINGS.length && !isOver(); i++) {
         beam((int) (FIRST_BEAM * effort), BRANCHINGS[i]);
       }
-      for (int i = 0; i < AHEAD_ROUNDS && !isOver(); i++) {
+      for (int i = 0; i < aheadRounds && !isOver(); i++) {
         beamAhead((int) ahead);
       }
       effort *= GROWTH;

@@ -76,6 +76,7 @@ final class Invocation {
       printExitCodes(page);
       return ExitCode.DONE;
     }
+    command.prepare();
     try {
       return command.run(syntax.read(words), screen);
     } catch (MisuseException misuse) {

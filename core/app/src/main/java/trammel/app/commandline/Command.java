@@ -6,6 +6,12 @@ public interface Command {
   Syntax syntax();
 
   /**
+   * Starts in the background what it needs whatever its words say; called before they are read, and
+   * not when only help is asked for.
+   */
+  default void prepare() {}
+
+  /**
    * Does it.
    *
    * @param arguments what was given, already checked against the syntax

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -20,6 +21,18 @@ import picocli.CommandLine.ParseResult;
  */
 final class WordReader {
   private static final String END_OF_OPTIONS = "--";
+
+  /** Makes the lists that words are put in; picocli's own looks through every jar first. */
+  private static final IFactory MAKER =
+      new IFactory() {
+        @Override
+        public <K> K create(Class<K> wanted) {
+          if (wanted != List.class) {
+            throw new IllegalArgumentException("No option or argument is a " + wanted + ".");
+          }
+          return wanted.cast(new ArrayList<String>());
+        }
+      };
 
   private final Syntax syntax;
   private final List<String> words;
@@ -46,7 +59,7 @@ final class WordReader {
   }
 
   private ParseResult parse(List<String> first) {
-    CommandLine line = new CommandLine(spec(syntax));
+    CommandLine line = new CommandLine(spec(syntax), MAKER);
     line.setExpandAtFiles(false);
     line.setUnmatchedOptionsArePositionalParams(true);
     try {
@@ -78,7 +91,7 @@ final class WordReader {
 
   /** A syntax as picocli knows it. */
   static CommandSpec spec(Syntax syntax) {
-    CommandSpec spec = CommandSpec.create();
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(null, MAKER);
     for (Option option : syntax.options()) {
       OptionSpec.Builder builder = OptionSpec.builder(option.name());
       if (option.isFlag()) {

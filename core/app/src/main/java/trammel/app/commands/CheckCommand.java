@@ -4,11 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.CheckJson;
 import trammel.app.json.LayoutJson;
@@ -23,7 +21,7 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.planning.draft.Draft;
 
 /** Shows a job's layout and every check, worst first. */
-public final class CheckCommand implements Command {
+public final class CheckCommand extends JobCommand {
 
   @Override
   public Syntax syntax() {
@@ -36,7 +34,7 @@ public final class CheckCommand implements Command {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     UncertaintyOptions uncertainty = UncertaintyOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     return JobRun.run(
         arguments,
         screen,

@@ -7,12 +7,10 @@ import java.util.Optional;
 import trammel.app.closing.ActualsFile;
 import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileLock;
 import trammel.app.files.SafeFile;
@@ -29,7 +27,7 @@ import trammel.planning.order.Ordering;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Closes a job with the hours and material really used, and learns from it. */
-public final class CloseCommand implements Command {
+public final class CloseCommand extends JobCommand {
   private static final String AGAIN = "--again";
 
   @Override
@@ -48,7 +46,7 @@ public final class CloseCommand implements Command {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
     Estimate standard = bench.standardEstimate(draft);
     Estimate quoted = bench.estimate(draft);

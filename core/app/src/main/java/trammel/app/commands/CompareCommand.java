@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.CompareJson;
 import trammel.app.text.Amounts;
@@ -21,7 +19,7 @@ import trammel.planning.job.Job;
 import trammel.planning.money.Money;
 
 /** Sets variants of a job side by side and explains the difference. */
-public final class CompareCommand implements Command {
+public final class CompareCommand extends JobCommand {
   private static final String VARY = "--vary";
 
   @Override
@@ -41,7 +39,7 @@ public final class CompareCommand implements Command {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     List<String> vary = arguments.values(VARY);
     return JobRun.run(
         arguments,

@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.fitup.FitUpForm;
@@ -21,7 +19,7 @@ import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Shows where each bracket goes from the marked datums. */
-public final class FitUpCommand implements Command {
+public final class FitUpCommand extends JobCommand {
 
   @Override
   public Syntax syntax() {
@@ -36,7 +34,7 @@ public final class FitUpCommand implements Command {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     return JobRun.run(
         arguments,
         screen,

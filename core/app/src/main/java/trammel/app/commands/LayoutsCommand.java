@@ -5,11 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.Json;
 import trammel.app.text.OptionsText;
@@ -20,7 +18,7 @@ import trammel.planning.fields.Field;
 import trammel.planning.quantity.UnitSystem;
 
 /** Lists the linkages and spring mounts that are installed, with their options. */
-public final class LayoutsCommand implements Command {
+public final class LayoutsCommand extends JobCommand {
 
   @Override
   public Syntax syntax() {
@@ -32,7 +30,7 @@ public final class LayoutsCommand implements Command {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     UnitSystem units = options.units().orElse(UnitSystem.US);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     Extensions installed = bench.extensions().extensions();
     if (options.json()) {
       screen.out().println(Json.text(json(bench, installed, units)));

@@ -8,12 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Refusal;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileLock;
@@ -32,7 +30,7 @@ import trammel.planning.order.Ordering;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Makes one material order a supplier over one or many jobs. */
-public final class OrderCommand implements Command {
+public final class OrderCommand extends JobCommand {
   private static final String RACK = "--rack";
   private static final String DRY_RUN = "--dry-run";
   private static final String DATE = "--date";
@@ -67,7 +65,7 @@ public final class OrderCommand implements Command {
       throw CommandFailure.badInput(DRY_RUN + " goes with " + RACK + "; give both or neither.");
     }
     arguments.value(RACK).ifPresent(OrderCommand::requireRack);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     Jobs jobs = read(JobRun.files(arguments), bench, screen);
     QuantityPrinter printer = new Amounts(bench.shown(jobs.drafts.get(0).job())).printer();
     Ordering ordering = new Ordering(bench.catalog(), printer);

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.handout.CutFiles;
@@ -25,7 +23,7 @@ import trammel.planning.labour.LabourPlan;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Lists the parts, tubes, plates, welds and hours of a job. */
-public final class PlanCommand implements Command {
+public final class PlanCommand extends JobCommand {
 
   @Override
   public Syntax syntax() {
@@ -40,7 +38,7 @@ public final class PlanCommand implements Command {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     Map<String, Double> meanHours = new LinkedHashMap<>();
     ExitCode exitCode =
         JobRun.run(

@@ -6,12 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.json.EstimateJson;
 import trammel.app.json.WhyJson;
@@ -33,7 +31,7 @@ import trammel.planning.money.CostBuildUp;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Takes a job from its measurements to its price. */
-public final class QuoteCommand implements Command {
+public final class QuoteCommand extends JobCommand {
   private static final String QUIET = "--quiet";
   private static final String WHY = "--why";
 
@@ -56,7 +54,7 @@ public final class QuoteCommand implements Command {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     boolean quiet = arguments.has(QUIET);
     Optional<String> why = arguments.value(WHY);
     if (why.isPresent() && CommonOptions.asksForFiles(arguments)) {

@@ -14,6 +14,7 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.documents.MeasuringDocument;
@@ -97,7 +98,8 @@ public final class StartCommand implements Command {
       screen.out().print(table);
       return ExitCode.DONE;
     }
-    Workbench bench = new Workbench(Installation.running(), Optional.of(units), screen);
+    Workbench bench =
+        new Workbench(EarlyReading.start(Installation.running()), Optional.of(units), screen);
     PaperDocument paper = MeasuringDocument.of(bench.catalog().shop().name(), units);
     FileSet files = new FileSet();
     files.add("measuring-sheet.csv", table);
@@ -122,7 +124,8 @@ public final class StartCommand implements Command {
 
   private static boolean interview(
       Path file, Answers answers, CommonOptions options, Screen screen) {
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench =
+        new Workbench(EarlyReading.start(Installation.running()), options.units(), screen);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     return new Interview(in, screen.out(), file, answers, question -> choices(bench, question))

@@ -3,11 +3,9 @@ package trammel.app.commands;
 import java.nio.file.Path;
 import java.util.List;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.fitup.ReadingsFile;
 import trammel.app.json.FitUpJson;
@@ -21,7 +19,7 @@ import trammel.planning.fitup.TackReading;
 import trammel.planning.fitup.TackReport;
 
 /** Judges what was tacked, before it is welded for good. */
-public final class TackedCommand implements Command {
+public final class TackedCommand extends JobCommand {
 
   @Override
   public Syntax syntax() {
@@ -36,7 +34,7 @@ public final class TackedCommand implements Command {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
     TackJudge judge = new TackJudge(draft);
     List<TackReading> readings =

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.Command;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.json.TravelJson;
@@ -26,7 +24,7 @@ import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 
 /** Shows the curves of a job through heave and roll. */
-public final class TravelCommand implements Command {
+public final class TravelCommand extends JobCommand {
   private static final String CSV = "--csv";
 
   @Override
@@ -51,7 +49,7 @@ public final class TravelCommand implements Command {
       throw CommandFailure.badInput(
           "--csv prints one table; give one job with it, or --out for several.");
     }
-    Workbench bench = new Workbench(Installation.running(), options.units(), screen);
+    Workbench bench = bench(options.units(), screen);
     return JobRun.run(
         arguments,
         screen,

@@ -13,12 +13,9 @@ import java.util.concurrent.Callable;
 import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
-import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
-import trammel.app.plugins.PluginFolder;
 import trammel.planning.background.Background;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.CatalogReader;
 import trammel.planning.document.Problem;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
@@ -42,22 +39,21 @@ public final class Workbench {
   /** Folder beside a job file with the shop's own prices and terms. */
   private static final String SHOP_CATALOG = "catalog";
 
-  private final Installation installation;
+  private final EarlyReading reading;
   private final Optional<UnitSystem> units;
   private final Screen screen;
   private Path jobFolder;
   private Background<Catalog> catalog;
-  private Background<InstalledExtensions> extensions;
   private final Set<String> oldPricesTold = new HashSet<>();
   private boolean troublesTold;
 
   /**
-   * @param installation where plugins and the standard catalog are
+   * @param reading the installed copy's catalog and plugins
    * @param units the units to show; the job's own when empty
    * @param screen takes remarks
    */
-  public Workbench(Installation installation, Optional<UnitSystem> units, Screen screen) {
-    this.installation = installation;
+  public Workbench(EarlyReading reading, Optional<UnitSystem> units, Screen screen) {
+    this.reading = reading;
     this.units = units;
     this.screen = screen;
   }
@@ -70,8 +66,7 @@ public final class Workbench {
 
   /** What the plugins folder yields; what is wrong with it is told the first time. */
   public InstalledExtensions extensions() {
-    startReading();
-    InstalledExtensions found = extensions.get();
+    InstalledExtensions found = reading.extensions();
     if (!troublesTold) {
       troublesTold = true;
       for (String trouble : found.troubles()) {
@@ -84,26 +79,16 @@ public final class Workbench {
   /** Reads the catalog and loads the plugins while the job file is read. */
   private void startReading() {
     if (catalog == null) {
-      List<Path> folders = new ArrayList<>(2);
-      folders.add(installation.standardCatalog());
+      List<Path> shop = new ArrayList<>(1);
       if (jobFolder != null && Files.isDirectory(jobFolder.resolve(SHOP_CATALOG))) {
-        folders.add(jobFolder.resolve(SHOP_CATALOG));
+        shop.add(jobFolder.resolve(SHOP_CATALOG));
       }
       catalog =
           Background.start(
               new Callable<Catalog>() {
                 @Override
                 public Catalog call() {
-                  return CatalogReader.read(folders);
-                }
-              });
-      PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
-      extensions =
-          Background.start(
-              new Callable<InstalledExtensions>() {
-                @Override
-                public InstalledExtensions call() {
-                  return folder.load();
+                  return reading.catalog().finish(shop);
                 }
               });
     }

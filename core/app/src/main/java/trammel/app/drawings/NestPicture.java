@@ -7,6 +7,7 @@ import trammel.planning.cutting.sheets.PlacedPart;
 import trammel.planning.drawings.NestDrawing;
 import trammel.planning.plates.Bounds;
 import trammel.planning.plates.Outline;
+import trammel.planning.plates.Point2;
 
 /**
  * A sheet with the plates that are cut from it, numbered.
@@ -65,9 +66,10 @@ public record NestPicture(NestDrawing nest) implements Drawing {
       String number = Integer.toString(names.indexOf(nest.sheet().parts().get(i).partId()) + 1);
       double least = Math.min(bounds.widthMm(), bounds.heightMm()) * scale;
       double letters = Math.min(LETTERS_MM, Math.max(1.4, 0.6 * least));
+      Point2 middle = placed.get(i).middle();
       paper.text(
-          left + bounds.widthMm() * scale / 2,
-          top + bounds.heightMm() * scale / 2 + letters / 3,
+          middle.xMm() * scale,
+          (sheetMm - middle.yMm()) * scale + letters / 3,
           letters,
           Anchor.MIDDLE,
           number);

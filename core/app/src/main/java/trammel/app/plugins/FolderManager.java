@@ -1,14 +1,18 @@
 package trammel.app.plugins;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import org.pf4j.DependencyResolver;
 import org.pf4j.JarPluginLoader;
 import org.pf4j.JarPluginManager;
 import org.pf4j.ManifestPluginDescriptorFinder;
+import org.pf4j.PluginDescriptor;
 import org.pf4j.PluginDescriptorFinder;
 import org.pf4j.PluginLoader;
 import org.pf4j.PluginRepository;
 import org.pf4j.PluginStatusProvider;
+import org.pf4j.PluginWrapper;
 
 /**
  * PF4J's manager of jars, with the plainest of each of its parts: a plugin is a jar with a
@@ -37,6 +41,17 @@ final class FolderManager extends JarPluginManager {
   @Override
   protected PluginStatusProvider createPluginStatusProvider() {
     return new AllOn();
+  }
+
+  /** PF4J's own answer, which collects the same plugins by streams, only where one is not right. */
+  @Override
+  protected DependencyResolver.Result resolveDependencies() {
+    List<PluginDescriptor> descriptors = new ArrayList<>(plugins.size());
+    for (PluginWrapper plugin : plugins.values()) {
+      descriptors.add(plugin.getDescriptor());
+    }
+    DependencyResolver.Result result = dependencyResolver.resolve(descriptors);
+    return result.isOK() ? result : super.resolveDependencies();
   }
 
   /** Finds nothing by itself: {@link PluginFolder} names every jar. */

@@ -49,10 +49,15 @@ public final class BarForces {
 
   static BarForces of(Layout layout, Linkage linkage, List<LoadCase> cases) {
     AxleLoads loads = new AxleLoads(vehicle(layout.chassis()));
+    List<List<Load>> onAxle = new ArrayList<>(cases.size());
+    for (LoadCase loadCase : cases) {
+      onAxle.add(loads(loads.applied(onThisTyre(loadCase, layout.chassis().traction()))));
+    }
+    AxlePose ride = AxlePose.atRide(layout.chassis().tyre().loadedRadiusMm());
+    List<LinkForces> onSprings = LinkForces.underEach(linkage, ride, springs(layout, 1), onAxle);
     double[][] tensionN = new double[cases.size()][layout.bars().size()];
     for (int i = 0; i < cases.size(); i++) {
-      LoadCase loadCase = onThisTyre(cases.get(i), layout.chassis().traction());
-      LinkForces forces = betweenStops(layout, linkage, loads(loads.applied(loadCase)));
+      LinkForces forces = betweenStops(layout, linkage, ride, onAxle.get(i), onSprings.get(i));
       for (int k = 0; k < tensionN[i].length; k++) {
         tensionN[i][k] = forces.links().get(k).tensionN();
       }
@@ -65,13 +70,13 @@ public final class BarForces {
    * a wheel on a high bump turn the axle far past them, and bars that bind would seem to hold it;
    * there the springs are taken as stiff as it takes, which is what the bump stop does.
    */
-  private static LinkForces betweenStops(Layout layout, Linkage linkage, List<Load> loads) {
+  private static LinkForces betweenStops(
+      Layout layout, Linkage linkage, AxlePose ride, List<Load> loads, LinkForces onSprings) {
     Chassis chassis = layout.chassis();
-    AxlePose ride = AxlePose.atRide(chassis.tyre().loadedRadiusMm());
     double mostRad =
         (chassis.travel().bumpMm() + chassis.travel().droopMm()) / chassis.axle().trackMm();
     double stiffer = 1;
-    LinkForces forces = LinkForces.under(linkage, ride, springs(layout, stiffer), loads);
+    LinkForces forces = onSprings;
     for (int i = 0; i < STOP_ROUNDS; i++) {
       double over = Math.abs(forces.axleTurnRad().x()) / mostRad;
       if (over <= 1 + STOP_TOLERANCE) {

@@ -1,7 +1,9 @@
 package trammel.engine.checks;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.engine.layout.Layout;
 
@@ -14,6 +16,12 @@ final class ChangeSearch {
   private final LayoutAnalysis before;
   private final List<Judge.Finding> found;
   private final Judge.Finding finding;
+
+  /** What was tried of the adjustment at hand, by the steps; strides meet again and again. */
+  private final Map<Long, Trial> trials = new HashMap<>();
+
+  /** A changed layout and what the check found on it; empty where it cannot be made or judged. */
+  private record Trial(Optional<LayoutAnalysis> after, Optional<Judge.Finding> found) {}
 
   /**
    * @param judge makes the checks again
@@ -45,6 +53,7 @@ final class ChangeSearch {
 
   /** The smallest amount either way: growing strides, then closed in on step by step. */
   private Optional<Change> smallest(Adjustment adjustment) {
+    trials.clear();
     long most = Math.round(adjustment.largest() / adjustment.step());
     long up = fewestSteps(adjustment, 1, most);
     long down = fewestSteps(adjustment, -1, most);
@@ -53,7 +62,7 @@ final class ChangeSearch {
     }
     long steps = down < 0 || (up >= 0 && up <= down) ? up : -down;
     double amount = steps * adjustment.step();
-    return Optional.of(new Change(adjustment, amount, upsets(adjustment, amount)));
+    return Optional.of(new Change(adjustment, amount, upsets(adjustment, steps)));
   }
 
   private long fewestSteps(Adjustment adjustment, int sign, long most) {
@@ -61,7 +70,7 @@ final class ChangeSearch {
     long tried = 1;
     double failedMargin = finding.limit().margin(finding.value());
     while (true) {
-      Optional<Judge.Finding> found = tried(adjustment, sign * tried * adjustment.step());
+      Optional<Judge.Finding> found = tried(adjustment, sign * tried);
       if (found.isPresent() && found.get().verdict() == Verdict.GOOD) {
         return closeIn(adjustment, sign, failed, tried);
       }
@@ -120,7 +129,7 @@ final class ChangeSearch {
   }
 
   private double margin(Adjustment adjustment, long steps) {
-    Optional<Judge.Finding> found = tried(adjustment, steps * adjustment.step());
+    Optional<Judge.Finding> found = tried(adjustment, steps);
     if (found.isEmpty()) {
       return Double.NEGATIVE_INFINITY;
     }
@@ -134,13 +143,24 @@ final class ChangeSearch {
   }
 
   private boolean passes(Adjustment adjustment, long steps) {
-    Optional<Judge.Finding> found = tried(adjustment, steps * adjustment.step());
+    Optional<Judge.Finding> found = tried(adjustment, steps);
     return found.isPresent() && found.get().verdict() == Verdict.GOOD;
   }
 
-  private Optional<Judge.Finding> tried(Adjustment adjustment, double amount) {
-    Optional<LayoutAnalysis> after = changed(adjustment, amount);
-    return after.isEmpty() ? Optional.empty() : judge.find(finding.check(), after.get());
+  private Optional<Judge.Finding> tried(Adjustment adjustment, long steps) {
+    return trial(adjustment, steps).found();
+  }
+
+  private Trial trial(Adjustment adjustment, long steps) {
+    Trial known = trials.get(steps);
+    if (known == null) {
+      Optional<LayoutAnalysis> after = changed(adjustment, steps * adjustment.step());
+      known =
+          new Trial(
+              after, after.isEmpty() ? Optional.empty() : judge.find(finding.check(), after.get()));
+      trials.put(steps, known);
+    }
+    return known;
   }
 
   private Optional<LayoutAnalysis> changed(Adjustment adjustment, double amount) {
@@ -153,11 +173,11 @@ final class ChangeSearch {
     }
   }
 
-  private String upsets(Adjustment adjustment, double amount) {
-    LayoutAnalysis after = changed(adjustment, amount).orElseThrow();
+  private String upsets(Adjustment adjustment, long steps) {
+    LayoutAnalysis after = trial(adjustment, steps).after().orElseThrow();
     List<String> titles = new ArrayList<>();
     for (Judge.Finding was : found) {
-      if (was.verdict() == Verdict.STOP) {
+      if (was.verdict() == Verdict.STOP || was == finding) {
         continue;
       }
       Optional<Judge.Finding> is = judge.find(was.check(), after);

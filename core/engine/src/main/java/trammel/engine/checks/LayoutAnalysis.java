@@ -8,6 +8,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
+import trammel.engine.motion.Linkage;
 import trammel.engine.motion.PoseResult;
 import trammel.engine.motion.PoseSolver;
 
@@ -24,7 +25,8 @@ public final class LayoutAnalysis {
 
   private final Layout layout;
   private final AnalysisSettings settings;
-  private final PoseSolver solver;
+  private final Linkage linkage;
+  private PoseSolver solver;
   private RideState ride;
   private BarForces barForces;
   private Clearances clearances;
@@ -41,7 +43,7 @@ public final class LayoutAnalysis {
   public LayoutAnalysis(Layout layout, AnalysisSettings settings) {
     this.layout = layout;
     this.settings = settings;
-    solver = new PoseSolver(layout.linkage());
+    linkage = layout.linkage();
   }
 
   /** The layout that is analysed. */
@@ -54,10 +56,18 @@ public final class LayoutAnalysis {
     return settings;
   }
 
+  /** Made when the first pose is asked for: what only pulls at the bars needs none. */
+  private PoseSolver solver() {
+    if (solver == null) {
+      solver = new PoseSolver(linkage);
+    }
+    return solver;
+  }
+
   /** The figures at ride height. */
   public RideState ride() {
     if (ride == null) {
-      ride = RideState.of(layout, solver);
+      ride = RideState.of(layout, solver());
     }
     return ride;
   }
@@ -65,7 +75,7 @@ public final class LayoutAnalysis {
   /** The force in every bar at ride, under every load case. */
   public BarForces barForces() {
     if (barForces == null) {
-      barForces = BarForces.of(layout, solver.linkage(), settings.loadCases());
+      barForces = BarForces.of(layout, linkage, settings.loadCases());
     }
     return barForces;
   }
@@ -86,7 +96,7 @@ public final class LayoutAnalysis {
    * @return the pose; empty when the bars do not let it get there
    */
   public Optional<AxlePose> poseAt(double heaveMm, double rollRad) {
-    return solver.solve(heaveMm, rollRad).found();
+    return solver().solve(heaveMm, rollRad).found();
   }
 
   /** Poses in pure heave from full droop to full bump; those out of reach are left out. */
@@ -131,7 +141,7 @@ public final class LayoutAnalysis {
    */
   List<LinkReading> linkReadings(int pose) {
     while (linkReadings.size() <= pose) {
-      linkReadings.add(LinkReading.of(solver.linkage(), envelope().get(linkReadings.size())));
+      linkReadings.add(LinkReading.of(linkage, envelope().get(linkReadings.size())));
     }
     return linkReadings.get(pose);
   }
@@ -139,7 +149,7 @@ public final class LayoutAnalysis {
   private void addPose(List<AxlePose> poses, double leftMm, double rightMm) {
     double sinRoll = (leftMm - rightMm) / layout.chassis().axle().trackMm();
     double rollRad = Math.asin(Math.max(-1, Math.min(1, sinRoll)));
-    PoseResult result = solver.solve((leftMm + rightMm) / 2, rollRad);
+    PoseResult result = solver().solve((leftMm + rightMm) / 2, rollRad);
     if (result instanceof PoseResult.Solved solved) {
       poses.add(solved.pose());
     } else if (result instanceof PoseResult.OutOfReach out) {

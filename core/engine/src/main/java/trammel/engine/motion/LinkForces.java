@@ -55,7 +55,31 @@ public record LinkForces(
    */
   public static LinkForces under(
       Linkage linkage, AxlePose pose, List<SpringPoint> springs, List<Load> loads) {
+    return under(linkage, pose, new Members(linkage, pose, springs), loads);
+  }
+
+  /**
+   * Forces under several sets of loads, each by itself.
+   *
+   * @param linkage links that hold the axle
+   * @param pose where the axle stands
+   * @param springs as above
+   * @param loadSets the loads on the axle of each set
+   * @return the forces of each set, in their order
+   * @throws IllegalArgumentException as above
+   */
+  public static List<LinkForces> underEach(
+      Linkage linkage, AxlePose pose, List<SpringPoint> springs, List<List<Load>> loadSets) {
     Members members = new Members(linkage, pose, springs);
+    List<LinkForces> forces = new ArrayList<>(loadSets.size());
+    for (List<Load> loads : loadSets) {
+      forces.add(under(linkage, pose, members, loads));
+    }
+    return forces;
+  }
+
+  private static LinkForces under(
+      Linkage linkage, AxlePose pose, Members members, List<Load> loads) {
     double[] displacement = members.displacement(wrench(pose.centre(), loads, members.leverMm));
     int linkCount = linkage.links().size();
     return new LinkForces(
@@ -123,6 +147,7 @@ public record LinkForces(
     private final Point3[] pivots;
     private final Vector3[] directions;
     private final double[][] stretchPer;
+    private final double[][] matrix;
 
     Members(Linkage linkage, AxlePose pose, List<SpringPoint> springs) {
       leverMm = linkage.trackMm() / 3;
@@ -151,6 +176,7 @@ public record LinkForces(
             };
       }
       requireHeld();
+      matrix = stiffnessMatrix();
     }
 
     private void add(int i, String name, Point3 axlePivot, Point3 framePivot, double rate) {
@@ -188,7 +214,7 @@ public record LinkForces(
     /** Displacement that balances the wrench; one refinement removes the rounding of the first. */
     double[] displacement(double[] wrench) {
       double[] displacement = wrench.clone();
-      LinearSystem.solve(stiffnessMatrix(), displacement);
+      LinearSystem.solve(copyOf(matrix), displacement);
       double[] rest = wrench.clone();
       for (int i = 0; i < stretchPer.length; i++) {
         double tension = tension(i, displacement);
@@ -196,7 +222,7 @@ public record LinkForces(
           rest[j] -= tension * stretchPer[i][j];
         }
       }
-      LinearSystem.solve(stiffnessMatrix(), rest);
+      LinearSystem.solve(copyOf(matrix), rest);
       for (int j = 0; j < FREEDOMS; j++) {
         displacement[j] += rest[j];
       }
@@ -204,15 +230,26 @@ public record LinkForces(
     }
 
     private double[][] stiffnessMatrix() {
-      double[][] matrix = new double[FREEDOMS][FREEDOMS];
+      double[][] sum = new double[FREEDOMS][FREEDOMS];
       for (int i = 0; i < stretchPer.length; i++) {
+        double[] stretch = stretchPer[i];
         for (int j = 0; j < FREEDOMS; j++) {
+          double weighted = stiffness[i] * stretch[j];
+          double[] row = sum[j];
           for (int k = 0; k < FREEDOMS; k++) {
-            matrix[j][k] += stiffness[i] * stretchPer[i][j] * stretchPer[i][k];
+            row[k] += weighted * stretch[k];
           }
         }
       }
-      return matrix;
+      return sum;
+    }
+
+    private static double[][] copyOf(double[][] matrix) {
+      double[][] copy = new double[matrix.length][];
+      for (int i = 0; i < copy.length; i++) {
+        copy[i] = matrix[i].clone();
+      }
+      return copy;
     }
 
     private double tension(int i, double[] displacement) {

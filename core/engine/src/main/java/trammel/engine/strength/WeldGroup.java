@@ -18,12 +18,6 @@ public record WeldGroup(List<WeldLine> lines) {
   /** Corners of the polygon that stands for a weld round a tube. */
   private static final int RING_CORNERS = 72;
 
-  /** A second moment smaller than this share of the larger one is none at all. */
-  private static final double NO_STIFFNESS = 1e-9;
-
-  /** A moment smaller than this about an axis without stiffness is rounding, Nmm. */
-  private static final double NO_MOMENT_NMM = 1e-3;
-
   /**
    * Checks the group.
    *
@@ -118,15 +112,7 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return position, mm
    */
   public double centroidXMm() {
-    return centroidXMm(lengthMm());
-  }
-
-  private double centroidXMm(double lengthMm) {
-    double sum = 0;
-    for (WeldLine line : lines) {
-      sum += line.lengthMm() * line.middleXMm();
-    }
-    return sum / lengthMm;
+    return new WeldFlow(this).centreXMm();
   }
 
   /**
@@ -135,15 +121,7 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return position, mm
    */
   public double centroidYMm() {
-    return centroidYMm(lengthMm());
-  }
-
-  private double centroidYMm(double lengthMm) {
-    double sum = 0;
-    for (WeldLine line : lines) {
-      sum += line.lengthMm() * line.middleYMm();
-    }
-    return sum / lengthMm;
+    return new WeldFlow(this).centreYMm();
   }
 
   /**
@@ -152,17 +130,7 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return second moment, mm³
    */
   public double secondMomentXMm3() {
-    return secondMomentXMm3(centroidYMm());
-  }
-
-  private double secondMomentXMm3(double centre) {
-    double sum = 0;
-    for (WeldLine line : lines) {
-      double rise = line.endYMm() - line.startYMm();
-      double arm = line.middleYMm() - centre;
-      sum += line.lengthMm() * (rise * rise / 12.0 + arm * arm);
-    }
-    return sum;
+    return new WeldFlow(this).secondXMm3();
   }
 
   /**
@@ -171,17 +139,7 @@ public record WeldGroup(List<WeldLine> lines) {
    * @return second moment, mm³
    */
   public double secondMomentYMm3() {
-    return secondMomentYMm3(centroidXMm());
-  }
-
-  private double secondMomentYMm3(double centre) {
-    double sum = 0;
-    for (WeldLine line : lines) {
-      double run = line.endXMm() - line.startXMm();
-      double arm = line.middleXMm() - centre;
-      sum += line.lengthMm() * (run * run / 12.0 + arm * arm);
-    }
-    return sum;
+    return new WeldFlow(this).secondYMm3();
   }
 
   /**
@@ -193,17 +151,6 @@ public record WeldGroup(List<WeldLine> lines) {
     return secondMomentXMm3() + secondMomentYMm3();
   }
 
-  private double productMomentMm3(double centreX, double centreY) {
-    double sum = 0;
-    for (WeldLine line : lines) {
-      double run = line.endXMm() - line.startXMm();
-      double rise = line.endYMm() - line.startYMm();
-      double arms = (line.middleXMm() - centreX) * (line.middleYMm() - centreY);
-      sum += line.lengthMm() * (run * rise / 12.0 + arms);
-    }
-    return sum;
-  }
-
   /**
    * Largest force flow anywhere in the welds.
    *
@@ -213,13 +160,7 @@ public record WeldGroup(List<WeldLine> lines) {
    *     which they cannot bear
    */
   public double largestFlowNPerMm(WeldLoad load) {
-    Flow flow = new Flow(load);
-    double largest = 0;
-    for (WeldLine line : lines) {
-      largest = Math.max(largest, flow.atNPerMm(line.startXMm(), line.startYMm()));
-      largest = Math.max(largest, flow.atNPerMm(line.endXMm(), line.endYMm()));
-    }
-    return largest;
+    return new WeldFlow(this).largestNPerMm(load);
   }
 
   /**
@@ -232,8 +173,7 @@ public record WeldGroup(List<WeldLine> lines) {
    *     #largestFlowNPerMm}
    */
   public double throatStressMPa(WeldLoad load, double legMm) {
-    FilletWeld.checkLeg(legMm);
-    return largestFlowNPerMm(load) / (FilletWeld.THROAT_SHARE * legMm);
+    return new WeldFlow(this).throatStressMPa(load, legMm);
   }
 
   /**
@@ -246,72 +186,5 @@ public record WeldGroup(List<WeldLine> lines) {
    */
   public double neededLegMm(WeldLoad load, Electrode electrode) {
     return largestFlowNPerMm(load) / (FilletWeld.THROAT_SHARE * electrode.allowableThroatMPa());
-  }
-
-  /** Force flow under one load, linear over the plane of the welds. */
-  private final class Flow {
-    private final double centreX;
-    private final double centreY;
-    private final double evenX;
-    private final double evenY;
-    private final double evenZ;
-    private final double twist;
-    private final double slopeX;
-    private final double slopeY;
-
-    Flow(WeldLoad load) {
-      double length = lengthMm();
-      centreX = centroidXMm(length);
-      centreY = centroidYMm(length);
-      evenX = load.forceXN() / length;
-      evenY = load.forceYN() / length;
-      evenZ = load.forceZN() / length;
-      double armX = load.atXMm() - centreX;
-      double armY = load.atYMm() - centreY;
-      double armZ = load.atZMm();
-      double momentX = load.momentXNmm() + armY * load.forceZN() - armZ * load.forceYN();
-      double momentY = load.momentYNmm() + armZ * load.forceXN() - armX * load.forceZN();
-      double momentZ = load.momentZNmm() + armX * load.forceYN() - armY * load.forceXN();
-      double secondX = secondMomentXMm3(centreY);
-      double secondY = secondMomentYMm3(centreX);
-      double product = productMomentMm3(centreX, centreY);
-      twist = momentZ / (secondX + secondY);
-      // Principal axes of the lines: a moment about each is borne by that axis alone.
-      double momentDifference = secondY - secondX;
-      double turn = 0.5 * Math.atan2(2.0 * product, momentDifference);
-      double cosine = Math.cos(turn);
-      double sine = Math.sin(turn);
-      double mean = 0.5 * (secondX + secondY);
-      double spread = Math.hypot(0.5 * momentDifference, product);
-      double alongFirst = momentX * cosine + momentY * sine;
-      double alongSecond = momentY * cosine - momentX * sine;
-      double acrossSlope = slope(alongFirst, mean - spread, mean);
-      double alongSlope = slope(alongSecond, mean + spread, mean);
-      slopeX = -acrossSlope * sine - alongSlope * cosine;
-      slopeY = acrossSlope * cosine - alongSlope * sine;
-    }
-
-    private static double slope(double momentNmm, double stiffnessMm3, double meanMm3) {
-      if (stiffnessMm3 > NO_STIFFNESS * meanMm3) {
-        return momentNmm / stiffnessMm3;
-      }
-      if (Math.abs(momentNmm) <= NO_MOMENT_NMM) {
-        return 0;
-      }
-      throw Given.refusal(
-          "moment about the line of the welds",
-          Given.text(momentNmm) + " Nmm",
-          "0 when all welds lie on one line",
-          "Add a weld beside that line or a return at its ends.");
-    }
-
-    double atNPerMm(double xMm, double yMm) {
-      double x = xMm - centreX;
-      double y = yMm - centreY;
-      double alongX = evenX - twist * y;
-      double alongY = evenY + twist * x;
-      double alongZ = evenZ + slopeX * x + slopeY * y;
-      return Math.hypot(Math.hypot(alongX, alongY), alongZ);
-    }
   }
 }

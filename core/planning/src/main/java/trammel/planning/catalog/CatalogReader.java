@@ -40,6 +40,8 @@ public final class CatalogReader {
   private final Map<String, LocalDate> priceDates = new LinkedHashMap<>();
   private final List<String> priceSources = new ArrayList<>();
   private Optional<Currency> currency = Optional.empty();
+  private Path first;
+  private int foldersRead;
 
   /** True once a file could not be read at all: what is missing then may well stand in it. */
   private boolean unreadable;
@@ -70,19 +72,29 @@ public final class CatalogReader {
       throw new IllegalArgumentException(
           "no catalog folder was given; at least one is needed. Name the standard catalog.");
     }
-    return new CatalogReader().catalog(folders);
+    return begin(folders.get(0)).finish(folders.subList(1, folders.size()));
   }
 
-  private Catalog catalog(List<Path> folders) {
-    for (int i = 0; i < folders.size(); i++) {
-      for (Path file : files(folders.get(i))) {
-        readFile(file, i);
-      }
+  /** Reads the files of the first folder; nothing is refused before {@link #finish}. */
+  public static CatalogReader begin(Path standard) {
+    CatalogReader reader = new CatalogReader();
+    reader.readFolder(standard);
+    return reader;
+  }
+
+  /**
+   * Reads the files of the later folders and makes the catalog of all. To be called once.
+   *
+   * @throws BadInputException with everything that is wrong with it
+   */
+  public Catalog finish(List<Path> later) {
+    for (Path folder : later) {
+      readFolder(folder);
     }
     if (unreadable) {
       problems.throwIfErrors();
     }
-    Location whole = new Location(folders.get(0).toString(), 0, 0, "");
+    Location whole = new Location(first.toString(), 0, 0, "");
     if (currency.isEmpty()) {
       problems.error(
           whole.inside(CatalogFields.CURRENCY.key()),
@@ -102,6 +114,16 @@ public final class CatalogReader {
   }
 
   // Files
+
+  private void readFolder(Path folder) {
+    if (first == null) {
+      first = folder;
+    }
+    for (Path file : files(folder)) {
+      readFile(file, foldersRead);
+    }
+    foldersRead++;
+  }
 
   private List<Path> files(Path folder) {
     List<Path> files = new ArrayList<>();

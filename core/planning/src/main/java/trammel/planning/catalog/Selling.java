@@ -24,7 +24,13 @@ public record Selling(
 
   public Selling {
     List<PriceBreak> sorted = new ArrayList<>(breaks);
-    sorted.sort(Comparator.comparing(PriceBreak::from));
+    sorted.sort(
+        new Comparator<PriceBreak>() {
+          @Override
+          public int compare(PriceBreak a, PriceBreak b) {
+            return Integer.compare(a.from(), b.from());
+          }
+        });
     breaks = List.copyOf(sorted);
   }
 

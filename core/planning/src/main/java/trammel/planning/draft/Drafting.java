@@ -54,7 +54,8 @@ public final class Drafting {
   public Draft draft(Job job, UnitSystem shown) {
     UnitSystem units = job.header().units();
     AxleLinkage linkage =
-        extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage"));
+        new PlannedLinkage(
+            extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage")));
     SpringMount spring =
         extensions.spring(job.chosen().spring(), job.source().locationOf("chosen.spring"));
     FieldValues linkageOptions =

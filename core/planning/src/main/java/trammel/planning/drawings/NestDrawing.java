@@ -83,11 +83,13 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
     List<Note> notes = new ArrayList<>(2 * sheet.parts().size() + 1);
     notes.add(new Note(new Point2(0, -LINE_MM), NOTE_HEIGHT_MM, title));
     List<String> names = new ArrayList<>();
-    for (PlacedPart part : sheet.parts()) {
-      if (!names.contains(part.partId())) {
-        names.add(part.partId());
+    List<Outline> placed = placed();
+    for (int i = 0; i < placed.size(); i++) {
+      String name = sheet.parts().get(i).partId();
+      if (!names.contains(name)) {
+        names.add(name);
       }
-      notes.add(number(part, names.indexOf(part.partId()) + 1));
+      notes.add(number(placed.get(i), names.indexOf(name) + 1));
     }
     double columnMm = sheet.stock().widthMm() / LEGEND_COLUMNS;
     int rows = (names.size() + LEGEND_COLUMNS - 1) / LEGEND_COLUMNS;
@@ -98,12 +100,12 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
     return notes;
   }
 
-  private static Note number(PlacedPart part, int number) {
-    double heightMm = Math.min(NOTE_HEIGHT_MM, Math.min(part.widthMm(), part.heightMm()) / 3);
-    Point2 at =
-        new Point2(
-            part.xMm() + part.widthMm() / 2 - heightMm / 2,
-            part.yMm() + part.heightMm() / 2 - heightMm / 2);
+  private static Note number(Outline outline, int number) {
+    Bounds bounds = outline.bounds();
+    double leastMm = Math.min(bounds.widthMm(), bounds.heightMm());
+    double heightMm = Math.min(NOTE_HEIGHT_MM, leastMm / 3);
+    Point2 middle = outline.middle();
+    Point2 at = new Point2(middle.xMm() - heightMm / 2, middle.yMm() - heightMm / 2);
     return new Note(at, heightMm, Integer.toString(number));
   }
 }

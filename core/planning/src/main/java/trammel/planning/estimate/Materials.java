@@ -44,14 +44,14 @@ public record Materials(
         new PlateSchedule(catalog, rack).cuts(plan.plates()));
   }
 
-  /** Finished mass of all tubes, sections and plates (kg). */
+  /** Finished mass of all tubes, sections and plates that stay on the vehicle (kg). */
   public double steelMassKg() {
     double massKg = 0;
     for (SectionCut section : sections) {
       massKg += section.massKg();
     }
     for (PlateCut plate : plates) {
-      massKg += plate.massKg();
+      massKg += plate.addedKg();
     }
     return massKg;
   }

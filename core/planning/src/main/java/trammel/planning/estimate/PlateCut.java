@@ -47,18 +47,15 @@ public record PlateCut(PlateMaterial material, List<PlateNeed> needs, SheetCutti
     return List.copyOf(bySize.values());
   }
 
-  /** Finished area of all plates (mm²). */
-  public double areaMm2() {
+  /** Finished mass of the plates that stay on the vehicle (kg). */
+  public double addedKg() {
     double areaMm2 = 0;
     for (PlateNeed need : needs) {
-      areaMm2 += need.plate().outline().areaMm2() * need.quantity();
+      if (need.stays()) {
+        areaMm2 += need.plate().outline().areaMm2() * need.quantity();
+      }
     }
-    return areaMm2;
-  }
-
-  /** Finished mass of all plates (kg). */
-  public double massKg() {
-    return material.form().massKg(areaMm2());
+    return material.form().massKg(areaMm2);
   }
 
   /** The plates by name, as a list in words. */

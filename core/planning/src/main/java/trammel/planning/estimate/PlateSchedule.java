@@ -9,6 +9,7 @@ import trammel.planning.catalog.CuttingPractice;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.cutting.sheets.CuttingMethod;
 import trammel.planning.cutting.sheets.SheetCutter;
+import trammel.planning.cutting.sheets.SheetCuttingPlan;
 import trammel.planning.cutting.sheets.SheetCuttingProblem;
 import trammel.planning.cutting.sheets.SheetPart;
 import trammel.planning.cutting.sheets.SheetStock;
@@ -16,7 +17,7 @@ import trammel.planning.plates.Bounds;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
 
-/** Plans the cutting of every plate that a job needs, each as the rectangle round its outline. */
+/** Plans the cutting of every plate that a job needs, thickness by thickness. */
 final class PlateSchedule {
   /** Effort of the search a thickness: the same plan on every machine, in some milliseconds. */
   private static final long EFFORT = 30;
@@ -74,6 +75,7 @@ final class PlateSchedule {
             practice.plateGapMm(),
             CuttingMethod.FREE,
             practice.usefulSheetMm());
-    return new PlateCut(material, needs, SheetCutter.withEffort(EFFORT).cut(problem));
+    SheetCuttingPlan rectangles = SheetCutter.withEffort(EFFORT).cut(problem);
+    return new PlateCut(material, needs, new OutlineNesting(problem, needs).improved(rectangles));
   }
 }

@@ -19,6 +19,7 @@ import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.strength.Electrode;
+import trammel.engine.strength.WeldFlow;
 import trammel.engine.strength.WeldLoad;
 import trammel.planning.catalog.BracketCheck;
 import trammel.planning.extension.AxleLinkage;
@@ -84,8 +85,9 @@ public final class BracketWelds implements Check {
     BarForces forces = analysis.barForces();
     Worst worst = null;
     for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
+      WeldFlow flow = new WeldFlow(foot.welds());
       for (int i = 0; i < forces.cases().size(); i++) {
-        double share = share(foot, layout.bars(), forces, i);
+        double share = share(foot, flow, layout.bars(), forces, i);
         if (share > 0 && (worst == null || share > worst.share)) {
           worst = new Worst(share, foot, forces.cases().get(i).name());
         }
@@ -94,7 +96,8 @@ public final class BracketWelds implements Check {
     return Optional.ofNullable(worst);
   }
 
-  private static double share(WeldedFoot foot, List<Bar> bars, BarForces forces, int loadCase) {
+  private static double share(
+      WeldedFoot foot, WeldFlow flow, List<Bar> bars, BarForces forces, int loadCase) {
     Vector3 force = new Vector3(0, 0, 0);
     Vector3 moment = new Vector3(0, 0, 0);
     for (int i = 0; i < bars.size(); i++) {
@@ -107,7 +110,7 @@ public final class BracketWelds implements Check {
         moment = moment.plus(foot.origin().to(joint).cross(pull));
       }
     }
-    return foot.welds().throatStressMPa(load(foot, force, moment), foot.legMm())
+    return flow.throatStressMPa(load(foot, force, moment), foot.legMm())
         / FILLER.allowableThroatMPa();
   }
 

@@ -1,5 +1,6 @@
 package trammel.planning.mounts;
 
+import java.util.List;
 import trammel.planning.plates.Plate;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
@@ -13,12 +14,17 @@ final class PlatePair {
 
   static void add(
       WorkPlan.Builder plan, Plate left, Plate right, String plateKey, int aSide, String why) {
-    if (alike(left, right)) {
-      plan.add(new PlateNeed(left, plateKey, 2 * aSide, why));
-      return;
+    for (PlateNeed need : of(left, right, plateKey, aSide, why)) {
+      plan.add(need);
     }
-    plan.add(new PlateNeed(named(left, "left"), plateKey, aSide, why));
-    plan.add(new PlateNeed(named(right, "right"), plateKey, aSide, why));
+  }
+
+  static List<PlateNeed> of(Plate left, Plate right, String plateKey, int aSide, String why) {
+    return alike(left, right)
+        ? List.of(new PlateNeed(left, plateKey, 2 * aSide, why))
+        : List.of(
+            new PlateNeed(named(left, "left"), plateKey, aSide, why),
+            new PlateNeed(named(right, "right"), plateKey, aSide, why));
   }
 
   private static Plate named(Plate plate, String side) {

@@ -1,5 +1,6 @@
 package trammel.planning.mounts;
 
+import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
@@ -22,6 +23,7 @@ import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
+import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
 
 /**
@@ -214,17 +216,20 @@ public record ShockMounting(
 
   /** A flat strut in place of each shock while the brackets are set. */
   private void addMockUp(WorkPlan.Builder plan) {
-    PlatePair.add(
-        plan,
-        mockUp(left).plate(stock.bracket().title()),
-        mockUp(right).plate(stock.bracket().title()),
-        stock.bracket().key(),
-        1,
-        "holds the axle at ride height in place of the "
-            + what
-            + " while brackets are set, "
-            + print.length(left.lengthMm())
-            + " from hole to hole; it carries no vehicle, the stands do");
+    List<PlateNeed> struts =
+        PlatePair.of(
+            mockUp(left).plate(stock.bracket().title()),
+            mockUp(right).plate(stock.bracket().title()),
+            stock.bracket().key(),
+            1,
+            "holds the axle at ride height in place of the "
+                + what
+                + " while brackets are set, "
+                + print.length(left.lengthMm())
+                + " from hole to hole; it carries no vehicle, the stands do");
+    for (PlateNeed strut : struts) {
+      plan.add(strut.asTool());
+    }
   }
 
   /** The strut that stands in for a shock. */

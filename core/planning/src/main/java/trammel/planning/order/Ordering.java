@@ -126,7 +126,8 @@ public final class Ordering {
               plate.plate().named(number + plate.plate().name()),
               plate.plateKey(),
               plate.quantity(),
-              plate.why()));
+              plate.why(),
+              plate.stays()));
     }
     return marked.build();
   }

@@ -15,13 +15,19 @@ import java.util.List;
  */
 record CutSection(double widthMm, double middleMm, double inertiaMm3, double farMm) {
 
-  /** The cut at a height through an outline; without metal where it misses it. */
-  static CutSection at(double yMm, List<List<Point2>> polygons) {
+  /** Where a cut at a height goes into the metal and out of it, by turns, from left to right. */
+  static List<Double> crossings(double yMm, List<List<Point2>> polygons) {
     List<Double> crossings = new ArrayList<>();
     for (List<Point2> polygon : polygons) {
       addCrossings(yMm, polygon, crossings);
     }
     Collections.sort(crossings);
+    return crossings;
+  }
+
+  /** The cut at a height through an outline; without metal where it misses it. */
+  static CutSection at(double yMm, List<List<Point2>> polygons) {
+    List<Double> crossings = crossings(yMm, polygons);
     double widthMm = 0;
     double momentMm2 = 0;
     for (int i = 0; i + 1 < crossings.size(); i += 2) {

@@ -10,6 +10,8 @@ import trammel.planning.given.Dimension;
  * path is kept anticlockwise. Holes lie wholly inside and apart from each other.
  */
 public record Outline(Loop outer, List<Hole> holes) {
+  private static final double WRITING_MM = 0.5;
+
   public Outline {
     outer = outer.isAnticlockwise() ? outer : outer.reversed();
     holes = List.copyOf(holes);
@@ -134,6 +136,24 @@ public record Outline(Loop outer, List<Hole> holes) {
       polygons.add(hole.loop().polygon(chordToleranceMm));
     }
     return polygons;
+  }
+
+  /** A place to write on: the middle of the widest run of metal half way up. */
+  public Point2 middle() {
+    double yMm = (bounds().minYMm() + bounds().maxYMm()) / 2;
+    List<List<Point2>> polygons = new ArrayList<>(holePolygons(WRITING_MM));
+    polygons.add(polygon(WRITING_MM));
+    List<Double> crossings = CutSection.crossings(yMm, polygons);
+    double widestMm = 0;
+    double xMm = (bounds().minXMm() + bounds().maxXMm()) / 2;
+    for (int i = 0; i + 1 < crossings.size(); i += 2) {
+      double runMm = crossings.get(i + 1) - crossings.get(i);
+      if (runMm > widestMm) {
+        widestMm = runMm;
+        xMm = crossings.get(i) + runMm / 2;
+      }
+    }
+    return new Point2(xMm, yMm);
   }
 
   public Outline placed(Placement placement) {

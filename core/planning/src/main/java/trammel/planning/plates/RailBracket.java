@@ -9,33 +9,43 @@ import trammel.planning.given.Dimension;
  * edge in the middle of the bracket's base. The plate butts against the bottom of the rail, or laps
  * up its side.
  *
- * @param name what the shop calls it
- * @param thicknessMm plate thickness
- * @param baseLengthMm length along the rail; see {@link #baseByRuleMm}
- * @param lapMm how far the plate goes up the side of the rail; 0 to butt against its bottom
- * @param row pick-up hole or holes; y is negative below the rail
- * @param rules metal about the holes
+ * <p>It is drawn once, when it is made.
  */
-public record RailBracket(
-    String name,
-    double thicknessMm,
-    double baseLengthMm,
-    double lapMm,
-    PickUpRow row,
-    HoleRules rules)
-    implements PlateShape {
+public final class RailBracket implements PlateShape {
   /**
    * Load spreads through a plate within 30 degrees to each side of its line of action (Whitmore
    * 1952; AISC Manual part 9, from memory).
    */
   public static final double LOAD_SPREAD_RAD = Math.toRadians(30.0);
 
-  public RailBracket {
+  private final String name;
+  private final double thicknessMm;
+  private final double baseLengthMm;
+  private final Outline outline;
+
+  /**
+   * @param name what the shop calls it
+   * @param thicknessMm plate thickness
+   * @param baseLengthMm length along the rail; see {@link #baseByRuleMm}
+   * @param lapMm how far the plate goes up the side of the rail; 0 to butt against its bottom
+   * @param row pick-up hole or holes; y is negative below the rail
+   * @param rules metal about the holes
+   */
+  public RailBracket(
+      String name,
+      double thicknessMm,
+      double baseLengthMm,
+      double lapMm,
+      PickUpRow row,
+      HoleRules rules) {
     Dimension.text("bracket name", name);
     Dimension.positiveMm("thickness of " + name, thicknessMm);
     Dimension.positiveMm("base length of " + name, baseLengthMm);
     Dimension.notNegativeMm("lap of " + name, lapMm);
-    draw(name, thicknessMm, baseLengthMm, lapMm, row, rules);
+    this.name = name;
+    this.thicknessMm = thicknessMm;
+    this.baseLengthMm = baseLengthMm;
+    outline = draw(name, thicknessMm, baseLengthMm, lapMm, row, rules);
   }
 
   /** Bracket under a rail with the base length that the load spread asks for. */
@@ -52,14 +62,29 @@ public record RailBracket(
     return new RailBracket(name, thicknessMm, baseMm, lapMm, row, HoleRules.SHOP);
   }
 
+  /** Length along the rail. */
+  public double baseLengthMm() {
+    return baseLengthMm;
+  }
+
   /** Base length from the drop: the nose and a spread of 30 degrees to either side. */
   public static double baseByRuleMm(double dropMm, double noseRadiusMm) {
     return 2.0 * (noseRadiusMm + dropMm * Math.tan(LOAD_SPREAD_RAD));
   }
 
   @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public double thicknessMm() {
+    return thicknessMm;
+  }
+
+  @Override
   public Outline outline() {
-    return draw(name, thicknessMm, baseLengthMm, lapMm, row, rules);
+    return outline;
   }
 
   private static Outline draw(

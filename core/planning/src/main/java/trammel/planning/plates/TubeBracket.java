@@ -8,23 +8,9 @@ import trammel.planning.given.Dimension;
  * A link tab, used in pairs, that saddles onto a round axle tube. Axes as seen from the side with
  * the tube's centre at the origin, so the pick-up hole lies where the layout puts it.
  *
- * @param name what the shop calls it
- * @param thicknessMm plate thickness
- * @param tubeDiameterMm outside diameter of the axle tube
- * @param weldGapMm clearance between saddle and tube, on the radius
- * @param saddleWrapRad how much of the tube's round the saddle spans
- * @param row pick-up hole or holes, measured from the tube's centre
- * @param rules metal about the holes
+ * <p>It is drawn once, when it is made.
  */
-public record TubeBracket(
-    String name,
-    double thicknessMm,
-    double tubeDiameterMm,
-    double weldGapMm,
-    double saddleWrapRad,
-    PickUpRow row,
-    HoleRules rules)
-    implements PlateShape {
+public final class TubeBracket implements PlateShape {
   /** A saddle of 120 degrees: common practice, no source. */
   public static final double USUAL_WRAP_RAD = Math.toRadians(120.0);
 
@@ -35,7 +21,29 @@ public record TubeBracket(
 
   private static final Point2 TUBE_CENTRE = new Point2(0.0, 0.0);
 
-  public TubeBracket {
+  private final String name;
+  private final double thicknessMm;
+  private final double saddleRadiusMm;
+  private final double saddleWrapRad;
+  private final Outline outline;
+
+  /**
+   * @param name what the shop calls it
+   * @param thicknessMm plate thickness
+   * @param tubeDiameterMm outside diameter of the axle tube
+   * @param weldGapMm clearance between saddle and tube, on the radius
+   * @param saddleWrapRad how much of the tube's round the saddle spans
+   * @param row pick-up hole or holes, measured from the tube's centre
+   * @param rules metal about the holes
+   */
+  public TubeBracket(
+      String name,
+      double thicknessMm,
+      double tubeDiameterMm,
+      double weldGapMm,
+      double saddleWrapRad,
+      PickUpRow row,
+      HoleRules rules) {
     Dimension.text("bracket name", name);
     Dimension.positiveMm("thickness of " + name, thicknessMm);
     Dimension.positiveMm("axle tube diameter", tubeDiameterMm);
@@ -46,7 +54,21 @@ public record TubeBracket(
         LEAST_WRAP_RAD,
         MOST_WRAP_RAD,
         "Give 120\u00b0 unless something is in the way.");
-    draw(name, thicknessMm, tubeDiameterMm / 2.0 + weldGapMm, saddleWrapRad, row, rules);
+    this.name = name;
+    this.thicknessMm = thicknessMm;
+    this.saddleRadiusMm = tubeDiameterMm / 2.0 + weldGapMm;
+    this.saddleWrapRad = saddleWrapRad;
+    outline = draw(name, thicknessMm, saddleRadiusMm, saddleWrapRad, row, rules);
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public double thicknessMm() {
+    return thicknessMm;
   }
 
   /** The tab whose hole lies at a distance and an angle (from x) from the tube's centre. */
@@ -64,17 +86,17 @@ public record TubeBracket(
 
   /** Radius the saddle is cut to. */
   public double saddleRadiusMm() {
-    return tubeDiameterMm / 2.0 + weldGapMm;
+    return saddleRadiusMm;
   }
 
   /** Length of the weld line along one face of the saddle. */
   public double saddleLengthMm() {
-    return saddleRadiusMm() * saddleWrapRad;
+    return saddleRadiusMm * saddleWrapRad;
   }
 
   @Override
   public Outline outline() {
-    return draw(name, thicknessMm, saddleRadiusMm(), saddleWrapRad, row, rules);
+    return outline;
   }
 
   private static Outline draw(

@@ -38,7 +38,6 @@ public final class BarCutter {
   private static final double GOOD_ENOUGH = 5e-4;
 
   private static final int EARLY_DIVES = 5;
-  private static final int DUAL_SETS = 8;
 
   private final Duration limit;
 
@@ -171,9 +170,9 @@ public final class BarCutter {
       if (isOver()) {
         return;
       }
-      Relaxation sharp = generation.averaged(full, DUAL_SETS);
+      PatternListing listing = new PatternListing(model, generation, full.worth, deadline);
       for (int most : PATTERN_LIMITS) {
-        if (isOver() || searched(sharp, most)) {
+        if (isOver() || searched(listing, most)) {
           return;
         }
         dive(null, 1);
@@ -181,10 +180,8 @@ public final class BarCutter {
       }
     }
 
-    private boolean searched(Relaxation sharp, int mostPatterns) {
-      List<Pattern> patterns =
-          new PatternEnumeration(model, sharp, mostPatterns, deadline.part(0.3))
-              .within(incumbent.target());
+    private boolean searched(PatternListing listing, int mostPatterns) {
+      List<Pattern> patterns = listing.within(incumbent.target(), mostPatterns);
       if (patterns == null
           || !new PatternSearch(model, patterns, incumbent, deadline.part(0.8)).run()) {
         return false;

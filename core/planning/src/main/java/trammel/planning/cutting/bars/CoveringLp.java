@@ -38,6 +38,9 @@ final class CoveringLp {
   private long pivots;
   private boolean stalled;
 
+  /** A row that cannot be brought to a level of 0 or more, or −1. */
+  private int infeasibleRow = -1;
+
   /**
    * @param rhs right-hand sides
    * @param atLeast per row: true for ≥, false for ≤
@@ -87,6 +90,14 @@ final class CoveringLp {
     return dual[row];
   }
 
+  double rightSide(int row) {
+    return rhs[row];
+  }
+
+  boolean isAtLeast(int row) {
+    return atLeast[row];
+  }
+
   void ban(int column, boolean out) {
     banned[column] = out;
   }
@@ -107,6 +118,33 @@ final class CoveringLp {
       reduced -= dual[index[i]] * value[i];
     }
     return reduced;
+  }
+
+  /** The reduced cost in whole numbers, for a cost and values of the rows in the same parts. */
+  long reducedCost(int column, long wholeCost, long[] wholeDual) {
+    long reduced = wholeCost;
+    int[] index = rowOf[column];
+    double[] value = coefficient[column];
+    for (int i = 0; i < length[column]; i++) {
+      reduced -= wholeDual[index[i]] * (long) value[i];
+    }
+    return reduced;
+  }
+
+  /**
+   * Values of the rows that prove the most: those of the basis, and where a row has shown the
+   * programme to be infeasible, so much of that row too that they prove more than the given value
+   * (Farkas).
+   */
+  double[] provingDuals(double value) {
+    double[] proving = Arrays.copyOf(dual, rows);
+    if (infeasibleRow >= 0) {
+      double step = Math.max(0, value + 1 - objective()) / -level[infeasibleRow];
+      for (int r = 0; r < rows; r++) {
+        proving[r] -= step * inverse[infeasibleRow][r];
+      }
+    }
+    return proving;
   }
 
   double objective() {
@@ -424,6 +462,7 @@ final class CoveringLp {
    */
   boolean dualSimplex(double cutoff) {
     long limit = pivots + 20L * (rows + 100);
+    infeasibleRow = -1;
     while (pivots < limit) {
       int leaving = -1;
       double lowest = -1e-8;
@@ -438,6 +477,7 @@ final class CoveringLp {
         return objective() <= cutoff;
       }
       if (!leave(leaving)) {
+        infeasibleRow = leaving;
         return false;
       }
       if (objective() > cutoff) {
@@ -519,6 +559,7 @@ final class CoveringLp {
       }
     }
     rows = saved.basic.length;
+    infeasibleRow = -1;
     for (int r = 0; r < rows; r++) {
       basic[r] = saved.basic[r];
       System.arraycopy(saved.inverse[r], 0, inverse[r], 0, rows);

@@ -7,16 +7,14 @@ import java.util.List;
 import trammel.planning.cutting.Deadline;
 
 /**
- * Lists every maximal pattern that a plan within a price budget can contain.
- *
- * <p>With piece values from a Lagrangian bound, the price of any plan is the bound plus the reduced
- * costs of its bars; a pattern that alone exceeds the budget is in no such plan.
+ * Lists every maximal pattern that a plan within a price can contain: no pattern whose reduced cost
+ * alone is above the budget is in such a plan.
  */
 final class PatternEnumeration {
   private static final int STEPS_BETWEEN_CLOCK = 1 << 14;
 
   private final BarModel model;
-  private final Relaxation relaxation;
+  private final PieceWorth pieceWorth;
   private final int most;
   private final Deadline deadline;
   private final List<Pattern> found = new ArrayList<>();
@@ -30,9 +28,9 @@ final class PatternEnumeration {
   private long steps;
   private boolean gaveUp;
 
-  PatternEnumeration(BarModel model, Relaxation relaxation, int most, Deadline deadline) {
+  PatternEnumeration(BarModel model, PieceWorth pieceWorth, int most, Deadline deadline) {
     this.model = model;
-    this.relaxation = relaxation;
+    this.pieceWorth = pieceWorth;
     this.most = most;
     this.deadline = deadline;
     int n = model.kinds();
@@ -46,8 +44,8 @@ final class PatternEnumeration {
           @Override
           public int compare(Integer a, Integer b) {
             return Double.compare(
-                (double) relaxation.worth[b] / model.size[b],
-                (double) relaxation.worth[a] / model.size[a]);
+                (double) pieceWorth.of(b) / model.size[b],
+                (double) pieceWorth.of(a) / model.size[a]);
           }
         });
     kind = new int[n];
@@ -59,7 +57,7 @@ final class PatternEnumeration {
     smallestBehind = new long[n + 1];
     for (int i = 0; i < n; i++) {
       kind[i] = order[i];
-      worth[i] = relaxation.worth[kind[i]];
+      worth[i] = pieceWorth.of(kind[i]);
       size[i] = model.size[kind[i]];
       demand[i] = model.demand[kind[i]];
       density[i] = (double) worth[i] / size[i];
@@ -71,26 +69,20 @@ final class PatternEnumeration {
   }
 
   /**
-   * @param target price of the dearest plan of interest, price steps
-   * @return all patterns, or null when there are too many or time ran out
+   * @param price of the dearest plan of interest, price steps
+   * @return false when there are too many patterns or time ran out
    */
-  List<Pattern> within(long target) {
-    double bound = 0;
-    for (int k = 0; k < model.kinds(); k++) {
-      bound += (double) relaxation.worth[k] * model.demand[k];
-    }
-    for (int s = 0; s < model.stocks(); s++) {
-      if (relaxation.charge[s] > 0) {
-        bound -= (double) relaxation.charge[s] * model.available[s];
-      }
-    }
-    double budget = (double) target * relaxation.scale - bound;
-    double slack = 1e-9 * (Math.abs(bound) + relaxation.scale);
+  boolean within(long price) {
+    double budget = pieceWorth.budget(price);
     for (int s = 0; s < model.stocks() && !gaveUp; s++) {
-      double reduced = (double) model.price[s] * relaxation.scale + relaxation.charge[s];
-      search(s, 0, model.capacity[s], Long.MAX_VALUE, reduced - budget - slack);
+      search(s, 0, model.capacity[s], Long.MAX_VALUE, pieceWorth.barCost(s) - budget);
     }
-    return gaveUp ? null : found;
+    return !gaveUp;
+  }
+
+  /** The patterns found, all there are unless the listing was given up. */
+  List<Pattern> found() {
+    return found;
   }
 
   /**

@@ -22,11 +22,6 @@ final class PatternGeneration {
   /** Tiny different amounts added to the demands against stalling; bounds do not see them. */
   private static final double SHAKE = 1e-6;
 
-  private static final double WIDE_SHAKE = 1e-3;
-
-  /** Bound, in price steps, that averaging may give up. */
-  private static final double LOSS_ALLOWED = 2e-3;
-
   private static final double TURN_STEP = 0.3819660112501051 + 0.1;
 
   private static final double GOLDEN = 0.6180339887498949;
@@ -74,7 +69,7 @@ final class PatternGeneration {
    * @param sufficient asked after every round of pricing
    */
   Relaxation solve(int[] demand, int[] available, Sufficient sufficient) {
-    return new Run(demand, available, SHAKE, GOLDEN).solve(sufficient, true);
+    return run(demand, available, GOLDEN).solve(sufficient, true);
   }
 
   /**
@@ -84,58 +79,47 @@ final class PatternGeneration {
    */
   Relaxation roughly(int[] demand, int[] available, int variant) {
     double turn = GOLDEN + variant * TURN_STEP;
-    return new Run(demand, available, SHAKE, turn).solve(NEVER, false);
+    return run(demand, available, turn).solve(NEVER, false);
+  }
+
+  private Run run(int[] demand, int[] available, double turn) {
+    return new Run(demand, available, asDoubles(demand), asDoubles(available), turn);
   }
 
   /**
-   * The relaxation with piece values averaged over several nearly optimal sets of them. They bound
-   * as well as a single set and rule out far more patterns where the values are not unique.
+   * The worths with the highest bound and reduced cost together, over the mean of some patterns:
+   * those of the relaxation for what is left once that mean is taken.
+   *
+   * @param patterns at least one, none with more of a kind than is asked for
    */
-  Relaxation averaged(Relaxation first, int sets) {
-    int taken = 1;
-    long[] worth = first.worth.clone();
-    long[] charge = first.charge.clone();
-    for (int i = 1; i < sets && !deadline.isPast(); i++) {
-      double turn = GOLDEN + i * TURN_STEP;
-      Relaxation other =
-          new Run(model.demand, model.available, WIDE_SHAKE, turn).solve(NEVER, true);
-      if (other.lowerBound < first.lowerBound - LOSS_ALLOWED) {
-        continue;
-      }
-      taken++;
-      for (int k = 0; k < worth.length; k++) {
-        worth[k] += other.worth[k];
-      }
-      for (int s = 0; s < charge.length; s++) {
-        charge[s] += other.charge[s];
+  PieceWorth against(List<Pattern> patterns) {
+    double[] asked = asDoubles(model.demand);
+    double[] onHand = asDoubles(model.available);
+    double share = 1.0 / patterns.size();
+    for (Pattern pattern : patterns) {
+      onHand[pattern.stock] -= share;
+      for (int i = 0; i < pattern.kinds.length; i++) {
+        asked[pattern.kinds[i]] -= share * pattern.counts[i];
       }
     }
-    double bound = 0;
-    for (int k = 0; k < worth.length; k++) {
-      worth[k] = Math.floorDiv(worth[k], taken);
-      bound += (double) worth[k] * model.demand[k];
+    Run run = new Run(model.demand, model.available, asked, onHand, GOLDEN);
+    return run.solve(NEVER, true).worth;
+  }
+
+  private static double[] asDoubles(int[] numbers) {
+    double[] doubles = new double[numbers.length];
+    for (int i = 0; i < doubles.length; i++) {
+      doubles[i] = numbers[i];
     }
-    for (int s = 0; s < charge.length; s++) {
-      charge[s] = -Math.floorDiv(-charge[s], taken);
-      if (charge[s] > 0) {
-        bound -= (double) charge[s] * model.available[s];
-      }
-    }
-    return new Relaxation(
-        first.patterns,
-        first.levels,
-        first.value,
-        Math.max(first.lowerBound, bound * (1 - 1e-12) / scale),
-        worth,
-        charge,
-        scale,
-        first.coversAll);
+    return doubles;
   }
 
   /** One relaxation being solved. */
   private final class Run {
     private final int[] demand;
     private final int[] available;
+    private final double[] asked;
+    private final double[] onHand;
     private final int[] rowOfKind;
     private final int[] rowOfStock;
     private final List<Pattern> patternOfColumn = new ArrayList<>();
@@ -147,9 +131,17 @@ final class PatternGeneration {
     private long[] bestWorth;
     private long[] bestCharge;
 
-    Run(int[] demand, int[] available, double shake, double turn) {
+    /**
+     * @param demand most of each kind in one pattern; kinds at 0 are left out
+     * @param available bars of each stock length; those at 0 are left out
+     * @param asked what is to be covered, at most the demand
+     * @param onHand bars that may be used, at most those available
+     */
+    Run(int[] demand, int[] available, double[] asked, double[] onHand, double turn) {
       this.demand = demand;
       this.available = available;
+      this.asked = asked;
+      this.onHand = onHand;
       this.rowOfKind = new int[model.kinds()];
       this.rowOfStock = new int[model.stocks()];
       this.worth = new long[model.kinds()];
@@ -163,22 +155,23 @@ final class PatternGeneration {
         boolean limited = available[s] != BarModel.UNLIMITED && available[s] > 0;
         rowOfStock[s] = limited ? rows++ : -1;
       }
-      lp = new CoveringLp(rightSides(rows, shake, turn), senses(rows), 0);
+      lp = new CoveringLp(rightSides(rows, turn), senses(rows), 0);
       bestWorth = worth.clone();
       bestCharge = charge.clone();
     }
 
-    private double[] rightSides(int rows, double shake, double turn) {
+    private double[] rightSides(int rows, double turn) {
       double[] rhs = new double[rows];
       for (int k = 0; k < rowOfKind.length; k++) {
         if (rowOfKind[k] >= 0) {
           double fraction = (k + 1) * turn;
-          rhs[rowOfKind[k]] = demand[k] + shake * (0.1 + fraction - Math.floor(fraction));
+          rhs[rowOfKind[k]] =
+              Math.max(0, asked[k]) + SHAKE * (0.1 + fraction - Math.floor(fraction));
         }
       }
       for (int s = 0; s < rowOfStock.length; s++) {
         if (rowOfStock[s] >= 0) {
-          rhs[rowOfStock[s]] = available[s];
+          rhs[rowOfStock[s]] = Math.max(0, onHand[s]);
         }
       }
       return rhs;
@@ -328,13 +321,13 @@ final class PatternGeneration {
     private void keepBound(double shrink, double[] most) {
       double total = 0;
       for (int k = 0; k < worth.length; k++) {
-        total += (double) worth[k] * demand[k];
+        total += (double) worth[k] * asked[k];
       }
       double bound = total * shrink;
       for (int s = 0; s < most.length; s++) {
         if (rowOfStock[s] >= 0) {
           double gain = most[s] * shrink - (double) model.price[s] * scale;
-          bound -= Math.max(0, gain) * available[s];
+          bound -= Math.max(0, gain) * onHand[s];
         }
       }
       // Rounding of a few thousand sums and products; far below any price step.
@@ -368,7 +361,12 @@ final class PatternGeneration {
         }
       }
       return new Relaxation(
-          positive, levels, lp.objective(), bestBound, bestWorth, bestCharge, scale, coversAll);
+          positive,
+          levels,
+          lp.objective(),
+          bestBound,
+          new PieceWorth(model, bestWorth, bestCharge, scale),
+          coversAll);
     }
   }
 }

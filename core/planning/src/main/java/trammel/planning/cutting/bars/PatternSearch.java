@@ -25,6 +25,7 @@ final class PatternSearch {
   private final Incumbent incumbent;
   private final Deadline deadline;
   private final CoveringLp lp;
+  private final ExactBound exact;
   private final double shortagePrice;
   private final int mostBars;
   private boolean incomplete;
@@ -64,6 +65,7 @@ final class PatternSearch {
     for (Pattern pattern : patterns) {
       addColumn(pattern, rowOfStock[pattern.stock]);
     }
+    exact = new ExactBound(lp, model, patterns, mostBars);
   }
 
   /** Tiny different amounts on equal prices: the simplex method stalls on ties. */
@@ -121,12 +123,16 @@ final class PatternSearch {
   }
 
   private void node() {
-
     if (deadline.isPast()) {
       incomplete = true;
       return;
     }
+    if (isClosed()) {
+      return;
+    }
     if (lp.objective() > cutoff()) {
+      // Closed by the look of it, but not proven.
+      incomplete = true;
       return;
     }
     List<Integer> banned = banHopeless();
@@ -134,6 +140,7 @@ final class PatternSearch {
     Branch branch = choose(x);
     if (branch == null) {
       offer(x);
+      incomplete |= !exact.isAbove(incumbent.target());
     } else if (depth == DEEPEST) {
       incomplete = true;
     } else {
@@ -157,18 +164,25 @@ final class PatternSearch {
     depth++;
     if (lp.dualSimplex(cutoff())) {
       node();
+    } else {
+      incomplete |= !isClosed();
     }
     depth--;
     lp.dropRow(members);
     lp.restore(here);
   }
 
+  /** True when it is proven that the bars of this node make no better plan. */
+  private boolean isClosed() {
+    exact.take(lp.provingDuals(cutoff()));
+    return exact.isAbove(incumbent.target());
+  }
+
   /** Bans columns that no improving plan below this node can use. */
   private List<Integer> banHopeless() {
     List<Integer> banned = new ArrayList<>();
-    double allowed = cutoff() - lp.objective();
     for (int c = 0; c < patterns.size(); c++) {
-      if (!lp.isBasic(c) && !lp.isBanned(c) && lp.reducedCost(c) > allowed + CUTOFF_TOLERANCE) {
+      if (!lp.isBasic(c) && !lp.isBanned(c) && exact.rulesOut(c, incumbent.target())) {
         lp.ban(c, true);
         banned.add(c);
       }

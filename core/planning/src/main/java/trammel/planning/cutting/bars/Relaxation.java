@@ -15,13 +15,8 @@ final class Relaxation {
   /** No plan costs less; price steps, proven in whole numbers. */
   final double lowerBound;
 
-  /** Worth of a piece of each kind, in {@link #scale} parts of a price step. */
-  final long[] worth;
-
-  /** Charge for each bar of limited stock, same unit. */
-  final long[] charge;
-
-  final long scale;
+  /** The worths that prove the bound. */
+  final PieceWorth worth;
 
   /** False when pieces had to be left out for want of stock. */
   final boolean coversAll;
@@ -31,17 +26,13 @@ final class Relaxation {
       double[] levels,
       double value,
       double lowerBound,
-      long[] worth,
-      long[] charge,
-      long scale,
+      PieceWorth worth,
       boolean coversAll) {
     this.patterns = patterns;
     this.levels = levels;
     this.value = value;
     this.lowerBound = lowerBound;
     this.worth = worth;
-    this.charge = charge;
-    this.scale = scale;
     this.coversAll = coversAll;
   }
 }

@@ -42,6 +42,16 @@ final class ConvexPiece {
     maxY = highY;
   }
 
+  ConvexPiece turned(OutlineTurn turn) {
+    double[] turnedX = new double[x.length];
+    double[] turnedY = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      turnedX[i] = turn.x(x[i], y[i]);
+      turnedY[i] = turn.y(x[i], y[i]);
+    }
+    return new ConvexPiece(turnedX, turnedY);
+  }
+
   int sides() {
     return x.length;
   }

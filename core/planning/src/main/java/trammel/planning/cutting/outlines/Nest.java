@@ -17,23 +17,42 @@ final class Nest {
   final double[] x;
   final double[] y;
 
+  /** Per item the number of its shape and the box around it, for quick looks at all items. */
+  final int[] shapeNumber;
+
+  final double[] lowX;
+  final double[] highX;
+  final double[] lowY;
+  final double[] highY;
+
   Nest(OutlineShape[][] shapes, double[] sheetWidth, double[] sheetHeight) {
     this.shapes = shapes;
     this.sheetWidth = sheetWidth;
     this.sheetHeight = sheetHeight;
-    this.way = new int[shapes.length];
-    this.sheet = new int[shapes.length];
-    this.x = new double[shapes.length];
-    this.y = new double[shapes.length];
+    int n = shapes.length;
+    this.way = new int[n];
+    this.sheet = new int[n];
+    this.x = new double[n];
+    this.y = new double[n];
+    this.shapeNumber = new int[n];
+    this.lowX = new double[n];
+    this.highX = new double[n];
+    this.lowY = new double[n];
+    this.highY = new double[n];
+    for (int i = 0; i < n; i++) {
+      put(i, 0, 0, 0, 0);
+    }
   }
 
   /** One item for each copy of each part, in order of the parts. */
   static OutlineShape[][] items(List<OutlinePart> parts) {
     List<OutlineShape[]> items = new ArrayList<>();
+    int number = 0;
     for (OutlinePart part : parts) {
+      OutlineForm form = new OutlineForm(part);
       OutlineShape[] ways = new OutlineShape[part.turnsDeg().size()];
       for (int w = 0; w < ways.length; w++) {
-        ways[w] = OutlineShape.of(part, part.turnsDeg().get(w));
+        ways[w] = new OutlineShape(form, new OutlineTurn(part.turnsDeg().get(w)), number++);
       }
       for (int i = 0; i < part.quantity(); i++) {
         items.add(ways);
@@ -56,16 +75,23 @@ final class Nest {
   }
 
   void put(int item, int newWay, int newSheet, double newX, double newY) {
+    OutlineShape shape = shapes[item][newWay];
     way[item] = newWay;
     sheet[item] = newSheet;
     x[item] = newX;
     y[item] = newY;
+    shapeNumber[item] = shape.number;
+    lowX[item] = newX + shape.minX;
+    highX[item] = newX + shape.maxX;
+    lowY[item] = newY + shape.minY;
+    highY[item] = newY + shape.maxY;
   }
 
   /** Moves an item the least way back onto its sheet. */
   void clamp(int item) {
-    x[item] = clampX(shape(item), sheet[item], x[item]);
-    y[item] = clampY(shape(item), sheet[item], y[item]);
+    OutlineShape shape = shape(item);
+    int on = sheet[item];
+    put(item, way[item], on, clampX(shape, on, x[item]), clampY(shape, on, y[item]));
   }
 
   double clampX(OutlineShape shape, int onSheet, double atX) {
@@ -79,12 +105,11 @@ final class Nest {
   }
 
   void copyFrom(Nest other) {
-    System.arraycopy(other.way, 0, way, 0, way.length);
-    System.arraycopy(other.sheet, 0, sheet, 0, way.length);
-    System.arraycopy(other.x, 0, x, 0, way.length);
-    System.arraycopy(other.y, 0, y, 0, way.length);
     System.arraycopy(other.sheetWidth, 0, sheetWidth, 0, sheetWidth.length);
     System.arraycopy(other.sheetHeight, 0, sheetHeight, 0, sheetWidth.length);
+    for (int i = 0; i < way.length; i++) {
+      put(i, other.way[i], other.sheet[i], other.x[i], other.y[i]);
+    }
   }
 
   Nest copy() {
@@ -93,11 +118,19 @@ final class Nest {
     return copy;
   }
 
+  double middleX(int item) {
+    return (lowX[item] + highX[item]) / 2;
+  }
+
+  double middleY(int item) {
+    return (lowY[item] + highY[item]) / 2;
+  }
+
   /** The furthest x that any item reaches. */
   double reach() {
     double reach = 0;
     for (int i = 0; i < items(); i++) {
-      reach = Math.max(reach, x[i] + shape(i).maxX);
+      reach = Math.max(reach, highX[i]);
     }
     return reach;
   }

@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.Supplier;
 import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.Deadline;
 import trammel.planning.cutting.PriceLadder;
@@ -33,7 +35,15 @@ public final class NestingCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(5);
 
-  private final Duration limit;
+  private static final double RECTANGLE_PART = 0.15;
+  private static final double LEAST_MILLIS = 50;
+
+  /** Effort for the rectangles of a quick plan. */
+  private static final long QUICK_LOOKS = 30;
+
+  private final Supplier<Deadline> deadline;
+  private final SheetCutter rectangles;
+  private final boolean thorough;
 
   public NestingCutter() {
     this(USUAL_LIMIT);
@@ -43,8 +53,51 @@ public final class NestingCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public NestingCutter(Duration limit) {
-    this.limit = limit;
+    this(
+        new Supplier<Deadline>() {
+          @Override
+          public Deadline get() {
+            return Deadline.in(limit);
+          }
+        },
+        new SheetCutter(
+            Duration.ofMillis((long) Math.max(LEAST_MILLIS, RECTANGLE_PART * limit.toMillis()))),
+        true);
     Deadline.in(limit);
+  }
+
+  private NestingCutter(Supplier<Deadline> deadline, SheetCutter rectangles, boolean thorough) {
+    this.deadline = deadline;
+    this.rectangles = rectangles;
+    this.thorough = thorough;
+  }
+
+  /**
+   * A cutter whose answer does not depend on how fast the machine is.
+   *
+   * @param looks how often the search asks whether to stop, which it does for each part it moves
+   */
+  public static NestingCutter withEffort(long looks) {
+    return new NestingCutter(after(looks), SheetCutter.withEffort(looks), true);
+  }
+
+  /**
+   * A cutter that places one part after another and searches no further: quick, and its answer does
+   * not depend on how fast the machine is.
+   *
+   * @param sets how many sets of sheets it looks at
+   */
+  public static NestingCutter quick(int sets) {
+    return new NestingCutter(after(sets), SheetCutter.withEffort(QUICK_LOOKS), false);
+  }
+
+  private static Supplier<Deadline> after(long looks) {
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return Deadline.afterLooks(looks);
+      }
+    };
   }
 
   /**
@@ -53,7 +106,7 @@ public final class NestingCutter {
    * @throws StockShortageException when the sheets do not hold all parts
    */
   public NestingPlan cut(NestingProblem problem) {
-    Deadline deadline = Deadline.in(limit);
+    Deadline deadline = this.deadline.get();
     if (problem.parts().isEmpty()) {
       return new NestingPlan(
           List.of(),
@@ -62,21 +115,33 @@ public final class NestingCutter {
           CuttingStatus.PROVEN_OPTIMAL,
           deadline.elapsedSeconds());
     }
-    return new Search(problem, deadline).run();
+    return new Search(problem, deadline, Search.rectangles(problem, rectangles), thorough).run();
+  }
+
+  /**
+   * Nests the parts of the problem on less than a plan for the rectangles round them takes, if it
+   * can.
+   *
+   * @param plan the plan to start from; its parts go by the problem's names
+   */
+  public NestingPlan cut(NestingProblem problem, SheetCuttingPlan plan) {
+    return new Search(problem, deadline.get(), plan, thorough).run();
   }
 
   /** One problem being solved. */
   private static final class Search {
     private static final long SEED = 20_260_106L;
-    private static final double RECTANGLE_PART = 0.15;
     private static final int MOST_SETS = 40;
-    private static final int PATIENCE = 25;
+    private static final int PATIENCE = 100;
     private static final double NOISE = 1e-9;
 
     private final NestingProblem problem;
     private final Deadline deadline;
-    private final Random random = new Random(SEED);
-    private final OutlineShape[][] items;
+    private final SplittableRandom random = new SplittableRandom(SEED);
+    private final CellNest cells;
+    private final boolean thorough;
+    private OutlineShape[][] items;
+    private NoFitTable table;
     private final BigDecimal priceStep;
     private final long[] price;
     private final int[] available;
@@ -87,11 +152,13 @@ public final class NestingCutter {
     private long bestPrice;
     private final long lowerBound;
 
-    Search(NestingProblem problem, Deadline deadline) {
+    Search(
+        NestingProblem problem, Deadline deadline, SheetCuttingPlan rectangles, boolean thorough) {
       this.problem = problem;
       this.deadline = deadline;
-      this.items = Nest.items(problem.parts());
-      this.rectangles = rectangles(problem, deadline);
+      this.cells = new CellNest(problem);
+      this.thorough = thorough;
+      this.rectangles = rectangles;
       int n = problem.stock().size();
       price = new long[n];
       available = new int[n];
@@ -105,6 +172,15 @@ public final class NestingCutter {
       bestPrice = price(best);
       ladder = ladder();
       lowerBound = Math.min(bestPrice, ladder.atLeast(0));
+    }
+
+    /** A clearance that rounding cannot eat up, mm. */
+    private static double noise(NestingProblem problem) {
+      double longestMm = 0;
+      for (SheetStock stock : problem.stock()) {
+        longestMm = Math.max(longestMm, Math.max(stock.widthMm(), stock.heightMm()));
+      }
+      return NOISE * longestMm;
     }
 
     private BigDecimal readPrices() {
@@ -146,9 +222,20 @@ public final class NestingCutter {
     private long price(List<NestedSheet> sheets) {
       long total = 0;
       for (NestedSheet sheet : sheets) {
-        total += price[problem.stock().indexOf(sheet.stock())];
+        total += price[number(sheet.stock())];
       }
       return total;
+    }
+
+    /** By identity first: comparing records costs a short run more than the rest of this. */
+    private int number(SheetStock wanted) {
+      List<SheetStock> stock = problem.stock();
+      for (int s = 0; s < stock.size(); s++) {
+        if (stock.get(s) == wanted) {
+          return s;
+        }
+      }
+      return stock.indexOf(wanted);
     }
 
     NestingPlan run() {
@@ -166,28 +253,17 @@ public final class NestingCutter {
     }
 
     /** The plan for the rectangles around the outlines. */
-    private static SheetCuttingPlan rectangles(NestingProblem problem, Deadline deadline) {
+    private static SheetCuttingPlan rectangles(NestingProblem problem, SheetCutter cutter) {
       List<SheetPart> parts = new ArrayList<>();
-      for (int p = 0; p < problem.parts().size(); p++) {
-        OutlinePart part = problem.parts().get(p);
-        OutlineShape shape = OutlineShape.of(part, part.turnsDeg().get(0));
+      for (OutlinePart part : problem.parts()) {
+        OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(0)));
         parts.add(
             new SheetPart(
-                Integer.toString(p),
-                shape.width(),
-                shape.height(),
-                part.quantity(),
-                quarterTurn(part) >= 0));
+                part.id(), shape.width(), shape.height(), part.quantity(), quarterTurn(part) >= 0));
       }
-      double seconds = Math.max(0.05, deadline.secondsLeft() * RECTANGLE_PART);
-      return new SheetCutter(Duration.ofMillis((long) (seconds * 1000)))
-          .cut(
-              new SheetCuttingProblem(
-                  problem.stock(),
-                  parts,
-                  problem.marginMm(),
-                  problem.kerfMm(),
-                  CuttingMethod.FREE));
+      return cutter.cut(
+          new SheetCuttingProblem(
+              problem.stock(), parts, problem.marginMm(), problem.kerfMm(), CuttingMethod.FREE));
     }
 
     /** A way round that is a quarter turn from the first one, or −1. */
@@ -202,13 +278,17 @@ public final class NestingCutter {
     }
 
     private List<NestedSheet> fromRectangles() {
+      Map<String, OutlinePart> byName = new HashMap<>();
+      for (OutlinePart part : problem.parts()) {
+        byName.put(part.id(), part);
+      }
       List<NestedSheet> sheets = new ArrayList<>();
       for (CutSheet sheet : rectangles.sheets()) {
         List<PlacedOutline> placed = new ArrayList<>();
         for (PlacedPart rectangle : sheet.parts()) {
-          OutlinePart part = problem.parts().get(Integer.parseInt(rectangle.partId()));
+          OutlinePart part = byName.get(rectangle.partId());
           int way = rectangle.turned() ? quarterTurn(part) : 0;
-          OutlineShape shape = OutlineShape.of(part, part.turnsDeg().get(way));
+          OutlineBox shape = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(way)));
           placed.add(
               new PlacedOutline(
                   part.id(),
@@ -231,9 +311,23 @@ public final class NestingCutter {
       sets.sort(Comparator.comparingDouble(this::area).reversed());
       boolean found = false;
       for (int i = 0; i < sets.size() && !deadline.isPast(); i++) {
-        Deadline end = deadline.within(deadline.secondsLeft() / (sets.size() - i));
-        found |= nest(sets.get(i), end);
+        found = oneByOne(sets.get(i));
+        if (!found && thorough) {
+          found = nest(sets.get(i), deadline.part(1.0 / (sets.size() - i)));
+        }
         if (found) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean oneByOne(int[] set) {
+      for (CellNest.Measure measure : CellNest.Measure.values()) {
+        Optional<List<NestedSheet>> nested = cells.fill(set, cells.largestFirst(measure));
+        if (nested.isPresent()) {
+          best = nested.get();
+          bestPrice = price(best);
           return true;
         }
       }
@@ -258,11 +352,11 @@ public final class NestingCutter {
         return;
       }
       for (int s = from; s < price.length; s++) {
-        Map<Integer, Integer> used = new HashMap<>();
+        int used = 0;
         for (int c : chosen) {
-          used.merge(c, 1, Integer::sum);
+          used += c == s ? 1 : 0;
         }
-        if (price[s] > 0 && price[s] <= money && used.getOrDefault(s, 0) < available[s]) {
+        if (price[s] > 0 && price[s] <= money && used < available[s]) {
           int[] more = Arrays.copyOf(chosen, chosen.length + 1);
           more[chosen.length] = s;
           addSets(s, money - price[s], more, sets);
@@ -273,14 +367,18 @@ public final class NestingCutter {
     private int[] withFree(int[] chosen) {
       List<Integer> all = new ArrayList<>();
       for (int s = 0; s < price.length; s++) {
-        for (int i = 0; price[s] == 0 && i < Math.min(available[s], items.length); i++) {
+        for (int i = 0; price[s] == 0 && i < Math.min(available[s], cells.parts()); i++) {
           all.add(s);
         }
       }
       for (int c : chosen) {
         all.add(c);
       }
-      return all.stream().mapToInt(Integer::intValue).toArray();
+      int[] set = new int[all.size()];
+      for (int i = 0; i < set.length; i++) {
+        set[i] = all.get(i);
+      }
+      return set;
     }
 
     private boolean nest(int[] set, Deadline end) {
@@ -290,15 +388,18 @@ public final class NestingCutter {
         widths[i] = problem.stock().get(set[i]).widthMm() - 2 * problem.marginMm();
         heights[i] = problem.stock().get(set[i]).heightMm() - 2 * problem.marginMm();
       }
+      if (items == null) {
+        items = Nest.items(problem.parts());
+        table = new NoFitTable(items, problem.kerfMm() + noise(problem));
+      }
       Nest nest = new Nest(items, widths, heights);
-      double clearance = problem.kerfMm() + NOISE * Math.max(widths[0], heights[0]);
-      OutlineSeparation separation = new OutlineSeparation(nest, clearance, random);
+      OutlineSeparation separation = new OutlineSeparation(nest, table, random);
       while (!end.isPast()) {
         if (!scatter(nest)) {
           return false;
         }
         separation.forget();
-        if (separation.run(PATIENCE, end)) {
+        if (separation.run(PATIENCE, end, null, 0)) {
           keep(set, nest);
           return true;
         }

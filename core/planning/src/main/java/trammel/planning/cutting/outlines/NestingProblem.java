@@ -16,7 +16,7 @@ import trammel.planning.cutting.sheets.SheetStock;
 public record NestingProblem(
     List<SheetStock> stock, List<OutlinePart> parts, double marginMm, double kerfMm) {
   private static final double TOLERANCE_MM = 1e-6;
-  private static final long MOST_PARTS = 2_000;
+  private static final long MOST_PARTS = 100_000;
 
   /**
    * @throws IllegalArgumentException when a value is impossible
@@ -26,26 +26,35 @@ public record NestingProblem(
     stock = List.copyOf(stock);
     parts = List.copyOf(parts);
     Quantities.requireLength(marginMm, "the margin");
-    long count = 0;
-    for (OutlinePart part : parts) {
-      count += part.quantity();
-    }
-    Quantities.requireCount(count, MOST_PARTS);
+    Quantities.requireCount(count(parts), MOST_PARTS);
     Quantities.requireLength(kerfMm, "the kerf");
     for (OutlinePart part : parts) {
       requireFits(part, stock, marginMm);
     }
   }
 
+  private static long count(List<OutlinePart> parts) {
+    long count = 0;
+    for (OutlinePart part : parts) {
+      count += part.quantity();
+    }
+    return count;
+  }
+
+  /** How many parts there are, each as often as it is needed. */
+  public int partCount() {
+    return (int) count(parts);
+  }
+
   private static void requireFits(OutlinePart part, List<SheetStock> stock, double marginMm) {
     double largestWidthMm = 0;
     double largestHeightMm = 0;
-    OutlineShape first = OutlineShape.of(part, part.turnsDeg().get(0));
+    OutlineBox first = OutlineBox.of(part, new OutlineTurn(part.turnsDeg().get(0)));
     for (SheetStock sheet : stock) {
       double widthMm = sheet.widthMm() - 2 * marginMm + TOLERANCE_MM;
       double heightMm = sheet.heightMm() - 2 * marginMm + TOLERANCE_MM;
       for (double turnDeg : part.turnsDeg()) {
-        OutlineShape shape = OutlineShape.of(part, turnDeg);
+        OutlineBox shape = OutlineBox.of(part, new OutlineTurn(turnDeg));
         if (sheet.available().orElse(1) > 0
             && shape.width() <= widthMm
             && shape.height() <= heightMm) {

@@ -37,7 +37,7 @@ public record NestingStripProblem(
     for (OutlinePart part : parts) {
       double leastMm = Double.POSITIVE_INFINITY;
       for (double turnDeg : part.turnsDeg()) {
-        leastMm = Math.min(leastMm, OutlineShape.of(part, turnDeg).height());
+        leastMm = Math.min(leastMm, OutlineBox.of(part, new OutlineTurn(turnDeg)).height());
       }
       if (leastMm > roomMm + TOLERANCE_MM) {
         throw new StockShortageException(

@@ -12,7 +12,7 @@ final class OutlineHull {
   private static final int FEW_CORNERS = 16;
 
   /** Corners from which more area is added to get rid of the rest. */
-  private static final int MANY_CORNERS = 22;
+  private static final int MANY_CORNERS = 32;
 
   private static final double LITTLE_AREA = 0.002;
   private static final double SOME_AREA = 0.01;
@@ -122,7 +122,7 @@ final class OutlineHull {
     double vx = c[0] - d[0];
     double vy = c[1] - d[1];
     double cross = ux * vy - uy * vx;
-    if (cross >= -1e-9 * Math.hypot(ux, uy) * Math.hypot(vx, vy)) {
+    if (cross >= -1e-9 * Math.sqrt((ux * ux + uy * uy) * (vx * vx + vy * vy))) {
       return null;
     }
     double along = ((c[0] - b[0]) * vy - (c[1] - b[1]) * vx) / cross;

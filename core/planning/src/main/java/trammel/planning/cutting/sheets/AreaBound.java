@@ -17,21 +17,42 @@ final class AreaBound {
   /** Rounding of a few hundred sums of values up to one. */
   private static final double NOISE = 1e-9;
 
+  private static final int FUNCTIONS = 1 + THRESHOLDS.length + ROUNDINGS.length;
+
   private final SheetModel model;
+
+  /** Mapped widths and heights by sheet, type and function, along each side; only what fits. */
+  private final double[][][] widthAcross;
+
+  private final double[][][] heightAcross;
+  private final double[][][] widthUp;
+  private final double[][][] heightUp;
 
   AreaBound(SheetModel model) {
     this.model = model;
+    widthAcross = mapped(model.width, model.sheetWidth);
+    heightAcross = mapped(model.height, model.sheetWidth);
+    widthUp = mapped(model.width, model.sheetHeight);
+    heightUp = mapped(model.height, model.sheetHeight);
   }
 
-  private static int functions() {
-    return 1 + THRESHOLDS.length + ROUNDINGS.length;
+  private static double[][][] mapped(int[] sides, int[] wholes) {
+    double[][][] mapped = new double[wholes.length][sides.length][FUNCTIONS];
+    for (int s = 0; s < wholes.length; s++) {
+      for (int t = 0; t < sides.length; t++) {
+        for (int f = 0; f < FUNCTIONS && sides[t] <= wholes[s]; f++) {
+          mapped[s][t][f] = mapped(sides[t], wholes[s], f);
+        }
+      }
+    }
+    return mapped;
   }
 
   /** The best of all bounds, price steps, not yet raised to a possible total. */
   double best(int[] count) {
     double best = 0;
-    for (int across = 0; across < functions(); across++) {
-      for (int up = 0; up < functions(); up++) {
+    for (int across = 0; across < FUNCTIONS; across++) {
+      for (int up = 0; up < FUNCTIONS; up++) {
         best = Math.max(best, bound(count, across, up));
       }
     }
@@ -84,10 +105,10 @@ final class AreaBound {
     int sheetHeight = model.sheetHeight[sheet];
     double least = Double.POSITIVE_INFINITY;
     if (w <= sheetWidth && h <= sheetHeight) {
-      least = mapped(w, sheetWidth, across) * mapped(h, sheetHeight, up);
+      least = widthAcross[sheet][type][across] * heightUp[sheet][type][up];
     }
     if (model.mayTurn[type] && h <= sheetWidth && w <= sheetHeight) {
-      least = Math.min(least, mapped(h, sheetWidth, across) * mapped(w, sheetHeight, up));
+      least = Math.min(least, heightAcross[sheet][type][across] * widthUp[sheet][type][up]);
     }
     return least;
   }
@@ -97,7 +118,7 @@ final class AreaBound {
       return (double) side / whole;
     }
     if (function <= THRESHOLDS.length) {
-      long threshold = (long) Math.floor(THRESHOLDS[function - 1] * whole);
+      long threshold = (long) (THRESHOLDS[function - 1] * whole);
       if (side > whole - threshold) {
         return 1;
       }

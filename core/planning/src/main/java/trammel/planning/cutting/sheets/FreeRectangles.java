@@ -13,18 +13,28 @@ final class FreeRectangles {
   private final List<int[]> taken = new ArrayList<>();
   private List<int[]> maximal = new ArrayList<>();
 
+  FreeRectangles(int width, int height) {
+    this.width = width;
+    this.height = height;
+    if (width > 0 && height > 0) {
+      maximal.add(new int[] {0, 0, width, height});
+    }
+  }
+
   FreeRectangles(SheetModel model, int sheet, Layout layout) {
-    width = model.sheetWidth[sheet];
-    height = model.sheetHeight[sheet];
-    maximal.add(new int[] {0, 0, width, height});
+    this(model.sheetWidth[sheet], model.sheetHeight[sheet]);
     for (int i = 0; i < layout.parts; i++) {
       int type = layout.type[i];
       int w = layout.turned[i] ? model.height[type] : model.width[type];
       int h = layout.turned[i] ? model.width[type] : model.height[type];
-      int[] part = {layout.x[i], layout.y[i], w, h};
-      taken.add(part);
-      take(part);
+      put(new int[] {layout.x[i], layout.y[i], w, h});
     }
+  }
+
+  /** Puts a part where it lies. */
+  void put(int[] part) {
+    taken.add(part);
+    take(part);
   }
 
   /** Largest first and apart from each other; with a shear only what straight cuts free. */
@@ -34,6 +44,12 @@ final class FreeRectangles {
       addStrips(result);
       return result;
     }
+    return disjoint(0);
+  }
+
+  /** Largest first and so far apart from each other. */
+  List<int[]> disjoint(int apart) {
+    List<int[]> result = new ArrayList<>();
     while (result.size() < MOST && !maximal.isEmpty()) {
       int[] largest = maximal.get(0);
       for (int[] r : maximal) {
@@ -42,7 +58,10 @@ final class FreeRectangles {
         }
       }
       result.add(largest);
-      take(largest);
+      take(
+          new int[] {
+            largest[0] - apart, largest[1] - apart, largest[2] + 2 * apart, largest[3] + 2 * apart
+          });
     }
     return result;
   }
@@ -63,8 +82,10 @@ final class FreeRectangles {
     }
   }
 
+  /** Only what is new may lie in another: those that stay were maximal before. */
   private void take(int[] part) {
     List<int[]> rest = new ArrayList<>();
+    List<int[]> fresh = new ArrayList<>();
     for (int[] r : maximal) {
       if (part[0] >= r[0] + r[2]
           || part[0] + part[2] <= r[0]
@@ -72,10 +93,12 @@ final class FreeRectangles {
           || part[1] + part[3] <= r[1]) {
         rest.add(r);
       } else {
+        int before = rest.size();
         addSides(rest, r, part);
+        fresh.addAll(rest.subList(before, rest.size()));
       }
     }
-    maximal = withoutCovered(rest);
+    maximal = withoutCovered(rest, fresh);
   }
 
   private static void addSides(List<int[]> rest, int[] r, int[] part) {
@@ -93,16 +116,23 @@ final class FreeRectangles {
     }
   }
 
-  private static List<int[]> withoutCovered(List<int[]> all) {
-    List<int[]> kept = new ArrayList<>();
+  private static List<int[]> withoutCovered(List<int[]> all, List<int[]> fresh) {
+    List<int[]> kept = new ArrayList<>(all.size());
+    int next = 0;
     for (int i = 0; i < all.size(); i++) {
+      int[] inner = all.get(i);
+      if (next == fresh.size() || inner != fresh.get(next)) {
+        kept.add(inner);
+        continue;
+      }
+      next++;
       boolean covered = false;
       for (int j = 0; j < all.size() && !covered; j++) {
-        covered =
-            i != j && covers(all.get(j), all.get(i)) && (j < i || !covers(all.get(i), all.get(j)));
+        int[] outer = all.get(j);
+        covered = i != j && covers(outer, inner) && (j < i || !covers(inner, outer));
       }
       if (!covered) {
-        kept.add(all.get(i));
+        kept.add(inner);
       }
     }
     return kept;

@@ -13,6 +13,7 @@ final class SkylineFill implements SheetFill {
   private static final int OPEN_REST = 1;
 
   private static final int LEVEL = 2;
+  private static final int UNKNOWN = -1;
   private static final int BEST_POSSIBLE = EXACT_WIDTH + 2 * LEVEL;
 
   private final SheetModel model;
@@ -24,6 +25,8 @@ final class SkylineFill implements SheetFill {
   private int chosenType;
   private boolean chosenTurned;
   private int chosenScore;
+
+  /** Least width of a part that could still stand in the gap; looked up when it first matters. */
   private int narrowest;
 
   SkylineFill(SheetModel model) {
@@ -114,18 +117,19 @@ final class SkylineFill implements SheetFill {
     int rightStep = right - gapY[gap];
     chosenType = -1;
     chosenScore = -1;
-    narrowest = narrowest(arrangement, remaining, head);
-    if (narrowest > room) {
-      return;
-    }
+    narrowest = UNKNOWN;
     for (int type : arrangement.order) {
       if (remaining[type] == 0) {
         continue;
       }
       boolean first = arrangement.turnFirst[type] && model.mayTurn[type];
-      consider(type, first, room, head, leftStep, rightStep);
-      if (model.mayTurn[type]) {
-        consider(type, !first, room, head, leftStep, rightStep);
+      if (fits(type, first, room, head)) {
+        narrowest = narrowest == UNKNOWN ? narrowest(arrangement, remaining, head) : narrowest;
+        consider(type, first, room, leftStep, rightStep);
+      }
+      if (model.mayTurn[type] && fits(type, !first, room, head)) {
+        narrowest = narrowest == UNKNOWN ? narrowest(arrangement, remaining, head) : narrowest;
+        consider(type, !first, room, leftStep, rightStep);
       }
       if (chosenScore == BEST_POSSIBLE) {
         return;
@@ -149,12 +153,15 @@ final class SkylineFill implements SheetFill {
     return least;
   }
 
-  private void consider(int type, boolean turned, int room, int head, int leftStep, int rightStep) {
+  private boolean fits(int type, boolean turned, int room, int head) {
+    return turned
+        ? model.height[type] <= room && model.width[type] <= head
+        : model.width[type] <= room && model.height[type] <= head;
+  }
+
+  private void consider(int type, boolean turned, int room, int leftStep, int rightStep) {
     int w = turned ? model.height[type] : model.width[type];
     int h = turned ? model.width[type] : model.height[type];
-    if (w > room || h > head) {
-      return;
-    }
     int score = OPEN_REST;
     if (w == room) {
       score = EXACT_WIDTH + (h == leftStep ? LEVEL : 0) + (h == rightStep ? LEVEL : 0);

@@ -18,7 +18,7 @@ import trammel.planning.cutting.CuttingStatus;
 import trammel.planning.cutting.StockShortageException;
 
 class BarCutterPropertyTest {
-  @Property(tries = 400)
+  @Property(tries = 3000)
   void matchesTryingEverything(@ForAll("smallProblems") BarCuttingProblem problem) {
     long cheapest = new TryEverything(problem).cheapest();
     if (cheapest == TryEverything.IMPOSSIBLE) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import trammel.planning.cutting.CuttingStatus;
+import trammel.planning.cutting.Deadline;
 import trammel.planning.cutting.StockShortageException;
 
 class BarCutterTest {
@@ -66,6 +67,28 @@ class BarCutterTest {
     BarPlanChecker.check(problem, plan);
     assertEquals(bars, plan.bars().size(), source);
     assertEquals(CuttingStatus.PROVEN_OPTIMAL, plan.status(), source);
+  }
+
+  /** Values of the relaxation over all patterns of the first three, by full enumeration. */
+  static Stream<Arguments> publishedRelaxations() {
+    List<Arguments> optima = publishedOptima().toList();
+    return Stream.of(
+        Arguments.of(72.917, optima.get(0)),
+        Arguments.of(452.25, optima.get(1)),
+        Arguments.of(46.25, optima.get(2)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("publishedRelaxations")
+  void relaxationsHaveThePublishedValues(double value, Arguments instance) {
+    double lengthMm = ((Number) instance.get()[1]).doubleValue();
+    BarModel model =
+        BarModel.of(BarInstances.oneStock(lengthMm, 0, (double[][]) instance.get()[3]));
+    Deadline deadline = Deadline.in(Duration.ofMinutes(1));
+    Relaxation solved =
+        new PatternGeneration(model, new PatternPool(), deadline, 1000)
+            .solve(model.demand, model.available, PatternGeneration.NEVER);
+    assertEquals(value, solved.lowerBound, 1e-3);
   }
 
   /** Counts by hand: floor((L + k) / (l + k)) pieces fit a stick. */
@@ -120,6 +143,7 @@ class BarCutterTest {
     BarCuttingPlan plan = new BarCutter().cut(problem);
     BarPlanChecker.check(problem, plan);
     assertEquals(2, plan.bars().size());
+    assertEquals(CuttingStatus.PROVEN_OPTIMAL, plan.status());
   }
 
   @Test

@@ -23,10 +23,8 @@ import trammel.planning.cutting.ReferenceFiles;
  * Martello 2018) and invented shop jobs (optima proven by two independent solvers).
  */
 class BarReferenceTest {
-  private static final Duration LIMIT = Duration.ofSeconds(20);
-
-  /** Known optimum that the search does not prove in the time it has; the plan must still be it. */
-  private static final String UNPROVEN = "hard28-bpp175";
+  /** Generous, for a slow machine with other work; docs/performance.md has measured times. */
+  private static final Duration LIMIT = Duration.ofSeconds(60);
 
   @ParameterizedTest
   @ValueSource(
@@ -41,7 +39,8 @@ class BarReferenceTest {
         "schwerin1-bpp85",
         "schwerin2-bpp2",
         "waescher-test0014",
-        "hard28-bpp781"
+        "hard28-bpp781",
+        "hard28-bpp175"
       })
   void provesBenchmarkOptima(String name) {
     assertProven(ReferenceFiles.read("cut1d", name));
@@ -96,9 +95,8 @@ class BarReferenceTest {
     BarPlanChecker.check(problem, plan);
     BigDecimal best = BarInstances.best(instance).get(0);
     assertEquals(0, best.compareTo(plan.price()), () -> plan.price() + ", optimum " + best);
-    boolean unproven = instance.has("name") && instance.get("name").asString().equals(UNPROVEN);
-    assertTrue(unproven || plan.status() == CuttingStatus.PROVEN_OPTIMAL, () -> "bound " + plan);
-    assertTrue(plan.lowerBound().compareTo(best) <= 0, "bound above the optimum");
+    assertEquals(CuttingStatus.PROVEN_OPTIMAL, plan.status(), () -> "bound " + plan.lowerBound());
+    assertEquals(0, best.compareTo(plan.lowerBound()), () -> "bound " + plan.lowerBound());
   }
 
   /** Five hundred jobs in one order: within a tenth of a percent of the bound. */

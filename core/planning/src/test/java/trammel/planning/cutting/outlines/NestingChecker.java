@@ -3,16 +3,23 @@ package trammel.planning.cutting.outlines;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.geom.Line2D;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
-/** Verifies nested outlines side by side, with nothing of the solver. */
+/** Verifies nested outlines with the JTS Topology Suite, and with nothing of the solver. */
 final class NestingChecker {
   private static final double TOLERANCE_MM = 1e-6;
+  private static final GeometryFactory PLANE = new GeometryFactory();
 
   private NestingChecker() {}
 
@@ -66,78 +73,48 @@ final class NestingChecker {
       double heightMm,
       double marginMm,
       double kerfMm) {
-    List<double[][]> outlines = new ArrayList<>();
+    Envelope usable = new Envelope(0, widthMm, 0, heightMm);
+    usable.expandBy(TOLERANCE_MM - marginMm);
+    List<Polygon> outlines = new ArrayList<>();
     for (PlacedOutline place : placed) {
-      double[][] outline = outline(parts, place);
-      for (double[] p : outline) {
-        assertTrue(
-            p[0] >= marginMm - TOLERANCE_MM
-                && p[1] >= marginMm - TOLERANCE_MM
-                && p[0] <= widthMm - marginMm + TOLERANCE_MM
-                && p[1] <= heightMm - marginMm + TOLERANCE_MM,
-            () -> "outside the sheet: " + place);
-      }
-      for (double[][] other : outlines) {
-        assertTrue(!inside(outline[0], other) && !inside(other[0], outline), "one in the other");
-        assertTrue(distance(outline, other) >= kerfMm - TOLERANCE_MM, () -> "too close " + place);
+      Polygon outline = outline(parts, place);
+      assertTrue(
+          usable.contains(outline.getEnvelopeInternal()), () -> "outside the sheet: " + place);
+      for (Polygon other : outlines) {
+        checkApart(outline, other, kerfMm);
       }
       outlines.add(outline);
     }
   }
 
-  static double[][] outline(List<OutlinePart> parts, PlacedOutline place) {
+  /** No interior in common, and no boundary closer to the other than the kerf. */
+  private static void checkApart(Polygon one, Polygon other, double kerfMm) {
+    if (one.getEnvelopeInternal().distance(other.getEnvelopeInternal()) > kerfMm) {
+      return;
+    }
+    double commonMm2 = OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION).getArea();
+    double sliverMm2 = TOLERANCE_MM * Math.min(one.getLength(), other.getLength());
+    assertTrue(commonMm2 <= sliverMm2, () -> commonMm2 + " mm² of both " + one + ", " + other);
+    double apartMm = IndexedFacetDistance.distance(one, other);
+    assertTrue(
+        apartMm >= kerfMm - TOLERANCE_MM,
+        () -> apartMm + " mm apart, kerf " + kerfMm + ": " + one + ", " + other);
+  }
+
+  private static Polygon outline(List<OutlinePart> parts, PlacedOutline place) {
     OutlinePart part =
         parts.stream().filter(p -> p.id().equals(place.partId())).findFirst().orElseThrow();
     assertTrue(part.turnsDeg().contains(place.turnDeg()), () -> "may not lie so: " + place);
     double angle = Math.toRadians(place.turnDeg());
-    double[][] outline = new double[part.outline().size()][];
-    for (int i = 0; i < outline.length; i++) {
-      OutlinePoint p = part.outline().get(i);
-      outline[i] =
-          new double[] {
-            place.xMm() + p.xMm() * Math.cos(angle) - p.yMm() * Math.sin(angle),
-            place.yMm() + p.xMm() * Math.sin(angle) + p.yMm() * Math.cos(angle)
-          };
+    Coordinate[] corners = new Coordinate[part.outline().size() + 1];
+    for (int i = 0; i < corners.length; i++) {
+      OutlinePoint p = part.outline().get(i % part.outline().size());
+      corners[i] =
+          new Coordinate(
+              place.xMm() + p.xMm() * Math.cos(angle) - p.yMm() * Math.sin(angle),
+              place.yMm() + p.xMm() * Math.sin(angle) + p.yMm() * Math.cos(angle));
     }
-    return outline;
-  }
-
-  private static double distance(double[][] a, double[][] b) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < a.length; i++) {
-      double[] p = a[i];
-      double[] q = a[(i + 1) % a.length];
-      for (int j = 0; j < b.length; j++) {
-        double[] r = b[j];
-        double[] s = b[(j + 1) % b.length];
-        if (crosses(p, q, r, s)) {
-          return Double.NEGATIVE_INFINITY;
-        }
-        least = Math.min(least, Line2D.ptSegDist(p[0], p[1], q[0], q[1], r[0], r[1]));
-        least = Math.min(least, Line2D.ptSegDist(r[0], r[1], s[0], s[1], p[0], p[1]));
-      }
-    }
-    return least;
-  }
-
-  private static boolean crosses(double[] p, double[] q, double[] r, double[] s) {
-    return side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
-  }
-
-  private static double side(double[] a, double[] b, double[] p) {
-    return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
-  }
-
-  private static boolean inside(double[] p, double[][] polygon) {
-    boolean inside = false;
-    for (int i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-      double[] a = polygon[i];
-      double[] b = polygon[j];
-      if ((a[1] > p[1]) != (b[1] > p[1])
-          && p[0] < (b[0] - a[0]) * (p[1] - a[1]) / (b[1] - a[1]) + a[0]) {
-        inside = !inside;
-      }
-    }
-    return inside;
+    corners[corners.length - 1] = corners[0];
+    return PLANE.createPolygon(corners);
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -107,7 +106,7 @@ class NestingTest {
   void convexPiecesCoverTheOutline(double turnDeg, double area) {
     OutlinePart bracket = part("L", 1, 0, 0, 100, 0, 100, 40, 40, 40, 40, 100, 0, 100);
     double covered = 0;
-    for (ConvexPiece piece : OutlineShape.of(bracket, turnDeg).pieces) {
+    for (ConvexPiece piece : new OutlineForm(bracket).turned(new OutlineTurn(turnDeg))) {
       covered += area(piece.x, piece.y);
     }
     assertEquals(area, covered, 1e-6);
@@ -152,28 +151,63 @@ class NestingTest {
     NestingStripPlan plan = new NestingStripCutter(Duration.ofSeconds(2)).cut(problem);
     NestingChecker.check(problem, plan);
     double best = file.get("best").get("objective").asDouble();
-    assertTrue(plan.lengthMm() < 1.2 * best, () -> plan.lengthMm() + ", best known " + best);
+    assertTrue(plan.lengthMm() < 1.1 * best, () -> plan.lengthMm() + ", best known " + best);
   }
 
-  static Stream<Path> all() {
-    return ReferenceFiles.in("poly2d").stream();
+  static Stream<JsonNode> strips() {
+    return files("strip");
+  }
+
+  static Stream<JsonNode> shopSets() {
+    return files("bin");
+  }
+
+  private static Stream<JsonNode> files(String problem) {
+    return ReferenceFiles.in("poly2d").stream()
+        .map(ReferenceFiles::read)
+        .filter(file -> file.get("problem").asString().equals(problem));
   }
 
   /** Best known lengths are from arXiv:2509.13329; their search ran far longer than this one. */
   @Tag("reference-full")
   @ParameterizedTest
-  @MethodSource("all")
-  void nestsEveryReferenceSoundly(Path path) {
-    JsonNode file = ReferenceFiles.read(path);
-    if (file.get("problem").asString().equals("strip")) {
-      NestingStripProblem problem = NestingInstances.strip(file);
-      NestingStripPlan plan = new NestingStripCutter(Duration.ofSeconds(20)).cut(problem);
-      NestingChecker.check(problem, plan);
-      double best = file.get("best").get("objective").asDouble();
-      assertTrue(plan.lengthMm() < 1.25 * best, () -> plan.lengthMm() + ", best known " + best);
-    } else {
-      NestingProblem problem = NestingInstances.problem(file);
-      NestingChecker.check(problem, new NestingCutter(Duration.ofSeconds(10)).cut(problem));
-    }
+  @MethodSource("strips")
+  void nestsPublishedStripsWithinATenthInTenSeconds(JsonNode file) {
+    assertWithin(1.10, file, Duration.ofSeconds(10));
+  }
+
+  /** The strip gardeyn4 is known to miss this aim: see docs/performance.md. */
+  @Tag("reference-full")
+  @ParameterizedTest
+  @MethodSource("strips")
+  void nestsPublishedStripsWithinATwentiethInAMinute(JsonNode file) {
+    assertWithin(1.05, file, Duration.ofSeconds(60));
+  }
+
+  private static void assertWithin(double ratio, JsonNode file, Duration limit) {
+    NestingStripProblem problem = NestingInstances.strip(file);
+    NestingStripPlan plan = new NestingStripCutter(limit).cut(problem);
+    NestingChecker.check(problem, plan);
+    String name = file.get("name").asString();
+    double best = file.get("best").get("objective").asDouble();
+    double overPercent = 100 * (plan.lengthMm() / best - 1);
+    System.out.printf(
+        "%s in %d s: %.3f, %.1f %% over the best known%n",
+        name, limit.toSeconds(), plan.lengthMm(), overPercent);
+    assertTrue(
+        plan.lengthMm() <= ratio * best,
+        () -> name + ": " + plan.lengthMm() + ", best known " + best);
+  }
+
+  /** 176 for the third set is one 24 x 12 sheet less than its rectangles take. */
+  @Tag("reference-full")
+  @ParameterizedTest
+  @MethodSource("shopSets")
+  void nestsShopSetsOnLittleSheet(JsonNode file) {
+    NestingProblem problem = NestingInstances.problem(file);
+    NestingPlan plan = new NestingCutter(Duration.ofSeconds(10)).cut(problem);
+    NestingChecker.check(problem, plan);
+    String most = file.get("name").asString().equals("s-poly03") ? "176" : "88";
+    assertTrue(plan.price().compareTo(new BigDecimal(most)) <= 0, () -> "price " + plan.price());
   }
 }

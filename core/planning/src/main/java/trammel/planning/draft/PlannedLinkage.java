@@ -1,0 +1,70 @@
+package trammel.planning.draft;
+
+import java.util.List;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Layout;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.LimitedCheck;
+import trammel.planning.extension.Site;
+import trammel.planning.fields.Field;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * The linkage of one job, which plans the job's own layout once: its checks and its estimate both
+ * ask for that, at the same time. The layout asked for first is taken to be the job's own.
+ */
+final class PlannedLinkage implements AxleLinkage {
+  private final AxleLinkage linkage;
+  private Layout planned;
+  private WorkPlan plan;
+
+  PlannedLinkage(AxleLinkage linkage) {
+    this.linkage = linkage;
+  }
+
+  @Override
+  public String id() {
+    return linkage.id();
+  }
+
+  @Override
+  public String title() {
+    return linkage.title();
+  }
+
+  @Override
+  public String summary() {
+    return linkage.summary();
+  }
+
+  @Override
+  public List<Field<?>> options(Catalog catalog) {
+    return linkage.options(catalog);
+  }
+
+  @Override
+  public List<Bar> propose(Site site) {
+    return linkage.propose(site);
+  }
+
+  @Override
+  public List<LimitedCheck> checks() {
+    return linkage.checks();
+  }
+
+  @Override
+  public WorkPlan plan(Commission commission) {
+    synchronized (this) {
+      if (planned == null) {
+        plan = linkage.plan(commission);
+        planned = commission.layout();
+      }
+      if (commission.layout() == planned) {
+        return plan;
+      }
+    }
+    return linkage.plan(commission);
+  }
+}

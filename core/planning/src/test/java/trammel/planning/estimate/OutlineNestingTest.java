@@ -1,0 +1,159 @@
+package trammel.planning.estimate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.statistics.Statistics;
+import trammel.planning.cutting.sheets.CutSheet;
+import trammel.planning.cutting.sheets.CuttingMethod;
+import trammel.planning.cutting.sheets.PlacedPart;
+import trammel.planning.cutting.sheets.SheetCutter;
+import trammel.planning.cutting.sheets.SheetCuttingPlan;
+import trammel.planning.cutting.sheets.SheetCuttingProblem;
+import trammel.planning.cutting.sheets.SheetOffcut;
+import trammel.planning.cutting.sheets.SheetPart;
+import trammel.planning.cutting.sheets.SheetStock;
+import trammel.planning.drawings.NestDrawing;
+import trammel.planning.plates.Bounds;
+import trammel.planning.plates.HoleRules;
+import trammel.planning.plates.Loop;
+import trammel.planning.plates.MockUpStrut;
+import trammel.planning.plates.Outline;
+import trammel.planning.plates.Plate;
+import trammel.planning.plates.PlateShape;
+import trammel.planning.plates.RailBracket;
+import trammel.planning.plates.TubeBracket;
+import trammel.planning.work.PlateNeed;
+
+/** Real bracket outlines, arcs and all, judged by their own exact distances. */
+class OutlineNestingTest {
+  private static final double THICKNESS_MM = 6.35;
+  private static final double MARGIN_MM = 6.35;
+  private static final double GAP_MM = 6.4;
+  private static final double USEFUL_MM = 100;
+  private static final double ROUNDING_MM = 1e-6;
+
+  /** Corners that stand for an arc may lie so far inside it, which nobody can cut or measure. */
+  private static final double ARC_MM = 0.01 + ROUNDING_MM;
+
+  @Property(tries = 600)
+  void everyPlateIsWholeOnItsSheetAndOffTheOthers(@ForAll("needs") List<PlateNeed> needs) {
+    SheetCuttingProblem problem = problem(needs);
+    SheetCuttingPlan rectangles = SheetCutter.withEffort(30).cut(problem);
+    SheetCuttingPlan plan = new OutlineNesting(problem, needs).improved(rectangles);
+    assertTrue(plan.price().compareTo(rectangles.price()) <= 0);
+    assertTrue(plan.lowerBound().compareTo(plan.price()) <= 0);
+    Map<String, Plate> plates = new HashMap<>();
+    int wanted = 0;
+    for (PlateNeed need : needs) {
+      plates.put(need.plate().name(), need.plate());
+      wanted += need.quantity();
+    }
+    int placed = 0;
+    for (CutSheet sheet : plan.sheets()) {
+      placed += sheet.parts().size();
+      check(sheet, plates, plan.offcuts());
+    }
+    assertEquals(wanted, placed);
+    Statistics.label("nested by outlines")
+        .collect(plan.price().compareTo(rectangles.price()) < 0)
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 3));
+  }
+
+  private static SheetCuttingProblem problem(List<PlateNeed> needs) {
+    List<SheetPart> parts = new ArrayList<>();
+    for (PlateNeed need : needs) {
+      Bounds bounds = need.plate().outline().bounds();
+      parts.add(
+          new SheetPart(
+              need.plate().name(), bounds.widthMm(), bounds.heightMm(), need.quantity(), true));
+    }
+    return new SheetCuttingProblem(
+        List.of(
+            SheetStock.bought("24 x 48", 1219.2, 609.6, new BigDecimal("143.00")),
+            SheetStock.bought("24 x 24", 609.6, 609.6, new BigDecimal("90.00")),
+            SheetStock.bought("12 x 24", 609.6, 304.8, new BigDecimal("53.00")),
+            SheetStock.bought("12 x 12", 304.8, 304.8, new BigDecimal("30.50"))),
+        parts,
+        MARGIN_MM,
+        GAP_MM,
+        CuttingMethod.FREE,
+        USEFUL_MM);
+  }
+
+  private static void check(CutSheet sheet, Map<String, Plate> plates, List<SheetOffcut> offcuts) {
+    List<Outline> placed = new NestDrawing(sheet, plates, "test").placed();
+    for (int i = 0; i < placed.size(); i++) {
+      PlacedPart part = sheet.parts().get(i);
+      Bounds bounds = placed.get(i).bounds();
+      assertTrue(
+          bounds.minXMm() >= MARGIN_MM - ARC_MM
+              && bounds.minYMm() >= MARGIN_MM - ARC_MM
+              && bounds.maxXMm() <= sheet.stock().widthMm() - MARGIN_MM + ARC_MM
+              && bounds.maxYMm() <= sheet.stock().heightMm() - MARGIN_MM + ARC_MM,
+          () -> part + " in the margin");
+      for (int j = 0; j < i; j++) {
+        Loop one = placed.get(i).outer();
+        Loop other = placed.get(j).outer();
+        assertTrue(one.distanceMm(other) >= GAP_MM - ROUNDING_MM, () -> part + " too close");
+        assertTrue(
+            !one.contains(other.edges().get(0).from())
+                && !other.contains(one.edges().get(0).from()),
+            () -> part + " on another");
+      }
+    }
+    for (SheetOffcut offcut : offcuts) {
+      assertTrue(Math.min(offcut.widthMm(), offcut.heightMm()) >= USEFUL_MM);
+    }
+  }
+
+  @Provide
+  Arbitrary<List<PlateNeed>> needs() {
+    Arbitrary<PlateShape> shapes =
+        Combinators.combine(
+                Arbitraries.integers().between(0, 2),
+                Arbitraries.integers().between(60, 220),
+                Arbitraries.integers().between(40, 160))
+            .as(OutlineNestingTest::shape);
+    return Combinators.combine(shapes, Arbitraries.integers().between(1, 6))
+        .as((shape, quantity) -> need(shape, quantity))
+        .list()
+        .ofMinSize(2)
+        .ofMaxSize(7)
+        .map(OutlineNestingTest::named);
+  }
+
+  private static PlateShape shape(int kind, int one, int other) {
+    if (kind == 0) {
+      return TubeBracket.at("bracket", THICKNESS_MM, 76.2, 38.1 + other, Math.toRadians(one), 14.7);
+    }
+    if (kind == 1) {
+      return RailBracket.below("bracket", THICKNESS_MM, one, 0, 14.7, other);
+    }
+    return new MockUpStrut("strut", THICKNESS_MM, 2.0 * one, 13, 20, HoleRules.SHOP);
+  }
+
+  private static PlateNeed need(PlateShape shape, int quantity) {
+    return new PlateNeed(shape.plate("steel"), "plate", quantity, "test");
+  }
+
+  private static List<PlateNeed> named(List<PlateNeed> needs) {
+    List<PlateNeed> named = new ArrayList<>();
+    for (PlateNeed need : needs) {
+      Plate plate = need.plate().named("plate " + named.size());
+      named.add(new PlateNeed(plate, need.plateKey(), need.quantity(), need.why()));
+    }
+    return named;
+  }
+}

@@ -15,7 +15,7 @@ final class OutlineForm {
 
   OutlineForm(OutlinePart part) {
     this.part = part;
-    double[][] plain = OutlineRing.of(part, 0);
+    double[][] plain = OutlineRing.of(part);
     this.pieces = convexPieces(plain[0], plain[1]);
   }
 

@@ -18,6 +18,13 @@ public final class StripCutter {
 
   private static final int MOST_SEARCHES = 4;
 
+  /**
+   * Beams judged by quick ends to a round of plain ones: some lists fall to these, some to those.
+   */
+  private static final int FEW_AHEAD = 2;
+
+  private static final int MANY_AHEAD = 8;
+
   private final Duration limit;
   private final long seed;
 
@@ -89,10 +96,11 @@ public final class StripCutter {
     int others = Math.min(MOST_SEARCHES, Runtime.getRuntime().availableProcessors()) - 1;
     List<Background<StripBest>> running = new ArrayList<>();
     for (int i = 0; i < others && !best.isOptimal(); i++) {
-      StripSearch beside = new StripSearch(model, best, new Random(seed + 1 + i), deadline);
+      StripSearch beside =
+          new StripSearch(model, best, new Random(seed + 1 + i), MANY_AHEAD, deadline);
       running.add(Background.start(beside::run));
     }
-    new StripSearch(model, best, new Random(seed), deadline).run();
+    new StripSearch(model, best, new Random(seed), FEW_AHEAD, deadline).run();
     for (Background<StripBest> beside : running) {
       beside.get();
     }

@@ -20,17 +20,25 @@ final class StripSearch {
 
   private static final double[] KEY_WEIGHTS = {0.03, 0.3, 1};
   private static final int[] BRANCHINGS = {4, 6, 10};
+  private static final double MOSTLY = 0.8;
   private static final int[] ENDS = {1, 3, 3, 5};
-  private static final int AHEAD_ROUNDS = 8;
 
   private final SheetModel model;
   private final SheetModel transposed;
   private final StripBest best;
   private final Random random;
+  private final int aheadRounds;
+
+  /** How often the box is filled along the strip: mostly the way that brought the last gain. */
+  private double alongShare = 0.5;
   private final Deadline deadline;
   private final int width;
 
-  StripSearch(SheetModel model, StripBest best, Random random, Deadline deadline) {
+  /**
+   * @param aheadRounds beams judged by quick ends to each round of plain ones
+   */
+  StripSearch(SheetModel model, StripBest best, Random random, int aheadRounds, Deadline deadline) {
+    this.aheadRounds = aheadRounds;
     this.model = model;
     this.transposed = model.transposed();
     this.best = best;
@@ -48,7 +56,7 @@ final class StripSearch {
       for (int i = 0; i < BRANCHINGS.length && !isOver(); i++) {
         beam((int) (FIRST_BEAM * effort), BRANCHINGS[i]);
       }
-      for (int i = 0; i < AHEAD_ROUNDS && !isOver(); i++) {
+      for (int i = 0; i < aheadRounds && !isOver(); i++) {
         beamAhead((int) ahead);
       }
       effort *= GROWTH;
@@ -93,12 +101,15 @@ final class StripSearch {
     int ends = ENDS[random.nextInt(ENDS.length)];
     double weight = KEY_WEIGHTS[random.nextInt(KEY_WEIGHTS.length)];
     int branching = BRANCHINGS[random.nextInt(BRANCHINGS.length)];
-    boolean along = random.nextBoolean();
+    boolean along = random.nextDouble() < alongShare;
     BeamSearch search =
         along
             ? new BeamSearch(model, width, aim, random, weights(), deadline)
             : new BeamSearch(transposed, aim, width, random, weights(), deadline);
     Layout found = search.lookingAhead(ends, weight).find(size, branching);
-    best.offer(along || found == null ? found : found.transposed());
+    if (found != null) {
+      best.offer(along ? found : found.transposed());
+      alongShare = along ? MOSTLY : 1 - MOSTLY;
+    }
   }
 }

@@ -129,16 +129,10 @@ public record ShockMounting(
             "lower and upper mount of both " + what + "s, square to a lean of " + lean()));
     plan.add(
         new OperationNeed(
-            "drill-plate",
-            2 * MOUNTS + 2 * SHOCKS,
-            "12 holes",
-            "bolt holes of the " + what + " mounts and of both mock-up struts"));
+            "drill-plate", 2 * MOUNTS, "8 holes", "bolt holes of the " + what + " mounts"));
     plan.add(
         new OperationNeed(
-            "dress-plate",
-            2 * MOUNTS + SHOCKS,
-            "10 plates",
-            "brackets, tabs and mock-up struts of the " + what + "s"));
+            "dress-plate", 2 * MOUNTS, "8 plates", "brackets and tabs of the " + what + "s"));
   }
 
   private String lean() {
@@ -214,7 +208,7 @@ public record ShockMounting(
             "base of four tabs, both faces"));
   }
 
-  /** A flat strut in place of each shock while the brackets are set. */
+  /** A flat strut in place of each shock for the fit-up, used as it comes off the table. */
   private void addMockUp(WorkPlan.Builder plan) {
     List<PlateNeed> struts =
         PlatePair.of(

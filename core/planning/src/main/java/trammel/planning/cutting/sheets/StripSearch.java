@@ -31,6 +31,7 @@ final class StripSearch {
 
   /** How often the box is filled along the strip: mostly the way that brought the last gain. */
   private double alongShare = 0.5;
+
   private final Deadline deadline;
   private final int width;
 

@@ -183,7 +183,9 @@ class NestingTest {
     assertWithin(missesTheAim(file) ? 1.13 : 1.05, file, Duration.ofSeconds(60));
   }
 
-  /** One strip does not reach the aims: what it does reach is held here, see docs/performance.md. */
+  /**
+   * One strip does not reach the aims: what it does reach is held here, see docs/performance.md.
+   */
   private static boolean missesTheAim(JsonNode file) {
     return file.get("name").asString().equals("gardeyn4");
   }

@@ -1,6 +1,7 @@
 package trammel.planning.cutting;
 
 import java.time.Duration;
+import java.util.function.Supplier;
 
 /**
  * The moment at which a search must hand over the best it has: after a time, or after a number of
@@ -44,6 +45,27 @@ public final class Deadline {
     }
     long now = System.nanoTime();
     return new Deadline(now, now + limit.toNanos(), new long[1], Long.MAX_VALUE);
+  }
+
+  /** A deadline for each problem, the given time from its start; zero or less is refused. */
+  public static Supplier<Deadline> eachIn(Duration limit) {
+    in(limit);
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return in(limit);
+      }
+    };
+  }
+
+  /** A deadline for each problem after a number of looks at it, which must be above 0. */
+  public static Supplier<Deadline> eachAfterLooks(long looks) {
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return afterLooks(looks);
+      }
+    };
   }
 
   /** An earlier deadline: the given part of what is still left, from now. */

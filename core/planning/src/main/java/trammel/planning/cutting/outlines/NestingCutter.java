@@ -54,16 +54,10 @@ public final class NestingCutter {
    */
   public NestingCutter(Duration limit) {
     this(
-        new Supplier<Deadline>() {
-          @Override
-          public Deadline get() {
-            return Deadline.in(limit);
-          }
-        },
+        Deadline.eachIn(limit),
         new SheetCutter(
             Duration.ofMillis((long) Math.max(LEAST_MILLIS, RECTANGLE_PART * limit.toMillis()))),
         true);
-    Deadline.in(limit);
   }
 
   private NestingCutter(Supplier<Deadline> deadline, SheetCutter rectangles, boolean thorough) {
@@ -78,7 +72,7 @@ public final class NestingCutter {
    * @param looks how often the search asks whether to stop, which it does for each part it moves
    */
   public static NestingCutter withEffort(long looks) {
-    return new NestingCutter(after(looks), SheetCutter.withEffort(looks), true);
+    return new NestingCutter(Deadline.eachAfterLooks(looks), SheetCutter.withEffort(looks), true);
   }
 
   /**
@@ -88,16 +82,8 @@ public final class NestingCutter {
    * @param sets how many sets of sheets it looks at
    */
   public static NestingCutter quick(int sets) {
-    return new NestingCutter(after(sets), SheetCutter.withEffort(QUICK_LOOKS), false);
-  }
-
-  private static Supplier<Deadline> after(long looks) {
-    return new Supplier<Deadline>() {
-      @Override
-      public Deadline get() {
-        return Deadline.afterLooks(looks);
-      }
-    };
+    return new NestingCutter(
+        Deadline.eachAfterLooks(sets), SheetCutter.withEffort(QUICK_LOOKS), false);
   }
 
   /**

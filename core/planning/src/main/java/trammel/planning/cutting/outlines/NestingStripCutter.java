@@ -34,14 +34,7 @@ public final class NestingStripCutter {
    */
   public NestingStripCutter(Duration limit) {
     this(
-        new Supplier<Deadline>() {
-          @Override
-          public Deadline get() {
-            return Deadline.in(limit);
-          }
-        },
-        Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
-    Deadline.in(limit);
+        Deadline.eachIn(limit), Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
   }
 
   private NestingStripCutter(Supplier<Deadline> deadline, int threads) {
@@ -55,14 +48,7 @@ public final class NestingStripCutter {
    * @param looks how often the search asks whether to stop, which it does for each part it moves
    */
   public static NestingStripCutter withEffort(long looks) {
-    return new NestingStripCutter(
-        new Supplier<Deadline>() {
-          @Override
-          public Deadline get() {
-            return Deadline.afterLooks(looks);
-          }
-        },
-        1);
+    return new NestingStripCutter(Deadline.eachAfterLooks(looks), 1);
   }
 
   /** Places all parts of the problem. */

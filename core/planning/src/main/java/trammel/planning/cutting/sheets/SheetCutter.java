@@ -38,8 +38,7 @@ public final class SheetCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public SheetCutter(Duration limit) {
-    this(() -> Deadline.in(limit), true);
-    Deadline.in(limit);
+    this(Deadline.eachIn(limit), true);
   }
 
   private SheetCutter(Supplier<Deadline> deadline, boolean thorough) {
@@ -53,14 +52,7 @@ public final class SheetCutter {
    * @param looks how often the search asks whether to stop; some hundreds do for a shop's job
    */
   public static SheetCutter withEffort(long looks) {
-    return new SheetCutter(
-        new Supplier<Deadline>() {
-          @Override
-          public Deadline get() {
-            return Deadline.afterLooks(looks);
-          }
-        },
-        false);
+    return new SheetCutter(Deadline.eachAfterLooks(looks), false);
   }
 
   /**

@@ -25,6 +25,11 @@ final class Nest {
   final double[] lowY;
   final double[] highY;
 
+  /** Which items lie where, for quick looks at few of them. */
+  final NestBands along;
+
+  final NestBands across;
+
   Nest(OutlineShape[][] shapes, double[] sheetWidth, double[] sheetHeight) {
     this.shapes = shapes;
     this.sheetWidth = sheetWidth;
@@ -39,6 +44,8 @@ final class Nest {
     this.highX = new double[n];
     this.lowY = new double[n];
     this.highY = new double[n];
+    this.along = new NestBands(n, longest(sheetWidth));
+    this.across = new NestBands(n, longest(sheetHeight));
     for (int i = 0; i < n; i++) {
       put(i, 0, 0, 0, 0);
     }
@@ -85,6 +92,21 @@ final class Nest {
     highX[item] = newX + shape.maxX;
     lowY[item] = newY + shape.minY;
     highY[item] = newY + shape.maxY;
+    along.put(item, lowX[item], highX[item]);
+    across.put(item, lowY[item], highY[item]);
+  }
+
+  /** True when the box around an item reaches into a box. */
+  boolean meets(int item, double low, double high, double bottom, double top) {
+    return lowX[item] < high && highX[item] > low && lowY[item] < top && highY[item] > bottom;
+  }
+
+  private static double longest(double[] lengths) {
+    double longest = 0;
+    for (double length : lengths) {
+      longest = Math.max(longest, length);
+    }
+    return longest;
   }
 
   /** Moves an item the least way back onto its sheet. */

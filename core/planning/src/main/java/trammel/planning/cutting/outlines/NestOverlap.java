@@ -53,24 +53,25 @@ final class NestOverlap {
 
   /** Weighted overlap of an item in some place with all others; stops above the limit. */
   double weighted(int item, OutlineShape shape, int sheet, double x, double y, double limit) {
-    double[] weights = weight[item];
     double low = x + shape.minX - table.clearance;
     double high = x + shape.maxX + table.clearance;
     double bottom = y + shape.minY - table.clearance;
     double top = y + shape.maxY + table.clearance;
+    int left = nest.along.band(low);
+    int right = nest.along.band(high);
+    int lower = nest.across.band(bottom);
+    int upper = nest.across.band(top);
+    double[] weights = weight[item];
     double cost = 0;
-    for (int o = 0; o < weights.length; o++) {
-      if (nest.lowX[o] < high
-          && nest.highX[o] > low
-          && nest.lowY[o] < top
-          && nest.highY[o] > bottom
-          && o != item
-          && nest.sheet[o] == sheet) {
-        double shiftX = nest.x[o] - x;
-        double shiftY = nest.y[o] - y;
-        cost += weights[o] * table.depth(shape.number, nest.shapeNumber[o], shiftX, shiftY);
-        if (cost >= limit) {
-          return cost;
+    for (int word = 0; word < nest.along.words() && cost < limit; word++) {
+      long near = nest.along.between(left, right, word) & nest.across.between(lower, upper, word);
+      while (near != 0 && cost < limit) {
+        int o = word * Long.SIZE + Long.numberOfTrailingZeros(near);
+        near &= near - 1;
+        if (o != item && nest.sheet[o] == sheet && nest.meets(o, low, high, bottom, top)) {
+          double shiftX = nest.x[o] - x;
+          double shiftY = nest.y[o] - y;
+          cost += weights[o] * table.depth(shape.number, nest.shapeNumber[o], shiftX, shiftY);
         }
       }
     }

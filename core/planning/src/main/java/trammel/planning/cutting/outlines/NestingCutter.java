@@ -160,13 +160,12 @@ public final class NestingCutter {
       lowerBound = Math.min(bestPrice, ladder.atLeast(0));
     }
 
-    /** A clearance that rounding cannot eat up, mm. */
-    private static double noise(NestingProblem problem) {
+    private static double longestMm(NestingProblem problem) {
       double longestMm = 0;
       for (SheetStock stock : problem.stock()) {
         longestMm = Math.max(longestMm, Math.max(stock.widthMm(), stock.heightMm()));
       }
-      return NOISE * longestMm;
+      return longestMm;
     }
 
     private BigDecimal readPrices() {
@@ -376,7 +375,7 @@ public final class NestingCutter {
       }
       if (items == null) {
         items = Nest.items(problem.parts());
-        table = new NoFitTable(items, problem.kerfMm() + noise(problem));
+        table = new NoFitTable(items, problem.kerfMm(), longestMm(problem));
       }
       Nest nest = new Nest(items, widths, heights);
       OutlineSeparation separation = new OutlineSeparation(nest, table, random);

@@ -20,6 +20,7 @@ public final class NestingStripCutter {
 
   private static final long SEED = 20_260_105L;
   private static final double NOISE = 1e-9;
+
   private static final int MOST_THREADS = 2;
 
   private final Supplier<Deadline> deadline;
@@ -76,7 +77,7 @@ public final class NestingStripCutter {
   private Nest shortest(
       NestingStripProblem problem, OutlineShape[][] items, double shortestMm, Deadline end) {
     double widthMm = problem.widthMm() - 2 * problem.marginMm();
-    NoFitTable table = new NoFitTable(items, problem.kerfMm() + NOISE * widthMm);
+    NoFitTable table = new NoFitTable(items, problem.kerfMm(), widthMm);
     Nest nest = ColumnStart.of(items, widthMm, table.clearance);
     StripRecord record = new StripRecord(nest);
     StripWorker[] workers = new StripWorker[threads];

@@ -100,20 +100,46 @@ final class NoFitBoundary {
     segments[length++] = by - ay;
   }
 
-  /** Distance from a shift to the nearest segment, mm. */
-  double distance(double x, double y) {
+  int segments() {
+    return length / NUMBERS_PER_SEGMENT;
+  }
+
+  /** Those of some segments that lie no more than a distance further away than the nearest. */
+  int[] nearest(int[] among, double x, double y, double further) {
+    double[] distance = new double[among.length];
     double least = Double.POSITIVE_INFINITY;
-    for (int s = 0; s < length; s += NUMBERS_PER_SEGMENT) {
-      double ux = segments[s + 2];
-      double uy = segments[s + 3];
-      double px = x - segments[s];
-      double py = y - segments[s + 1];
-      double along = (px * ux + py * uy) / (ux * ux + uy * uy);
-      along = Math.min(1, Math.max(0, along));
-      double dx = px - along * ux;
-      double dy = py - along * uy;
-      least = Math.min(least, dx * dx + dy * dy);
+    for (int k = 0; k < among.length; k++) {
+      distance[k] = Math.sqrt(squared(among[k] * NUMBERS_PER_SEGMENT, x, y));
+      least = Math.min(least, distance[k]);
+    }
+    int[] nearest = new int[among.length];
+    int count = 0;
+    for (int k = 0; k < among.length; k++) {
+      if (distance[k] <= least + further) {
+        nearest[count++] = among[k];
+      }
+    }
+    return Arrays.copyOf(nearest, count);
+  }
+
+  /** Distance from a shift to the nearest of some segments, mm. */
+  double distance(int[] among, double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int segment : among) {
+      least = Math.min(least, squared(segment * NUMBERS_PER_SEGMENT, x, y));
     }
     return Math.sqrt(least);
+  }
+
+  private double squared(int s, double x, double y) {
+    double ux = segments[s + 2];
+    double uy = segments[s + 3];
+    double px = x - segments[s];
+    double py = y - segments[s + 1];
+    double along = (px * ux + py * uy) / (ux * ux + uy * uy);
+    along = Math.min(1, Math.max(0, along));
+    double dx = px - along * ux;
+    double dy = py - along * uy;
+    return dx * dx + dy * dy;
   }
 }

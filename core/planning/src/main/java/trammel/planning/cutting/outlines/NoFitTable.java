@@ -10,7 +10,15 @@ import java.util.List;
 final class NoFitTable {
   private static final double SAME_TURN_DEG = 1e-9;
 
+  /**
+   * Outlines may come closer than the kerf by this part of the largest sheet: what fits exactly, as
+   * two plates of half its width, would not be found to fit otherwise.
+   */
+  private static final double TOUCH = 3e-10;
+
+  /** Least distance between outlines, mm. */
   final double clearance;
+
   private final OutlineShape[] shapes;
   private final int[] formOf;
   private final double[] cos;
@@ -27,10 +35,11 @@ final class NoFitTable {
 
   /**
    * @param items the shapes of every item
-   * @param clearance least distance between outlines, mm
+   * @param kerfMm least distance between outlines, mm
+   * @param sheetMm the longest side of any sheet, or the width of the strip, mm
    */
-  NoFitTable(OutlineShape[][] items, double clearance) {
-    this.clearance = clearance;
+  NoFitTable(OutlineShape[][] items, double kerfMm, double sheetMm) {
+    this.clearance = kerfMm - TOUCH * sheetMm;
     this.shapes = numbered(items);
     int n = shapes.length;
     this.formOf = new int[n];

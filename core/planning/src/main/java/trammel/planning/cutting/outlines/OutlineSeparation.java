@@ -13,6 +13,11 @@ final class OutlineSeparation {
   /** What is less than this much better does not count as a gain. */
   private static final double GAIN = 0.98;
 
+  /** Places are looked for as finely as this part of all that still overlaps. */
+  private static final double FINE = 0.05;
+
+  private static final double NOISE = 1e-10;
+
   private final Nest nest;
   private final NestOverlap overlap;
   private final PlaceSearch places;
@@ -70,6 +75,7 @@ final class OutlineSeparation {
   private void rounds(int patience, Deadline deadline, StripRecord record, double target) {
     int idle = 0;
     while (leastTotal > 0 && idle < patience && !deadline.isPast() && !isBeaten(record, target)) {
+      places.lookDownTo(Math.max(FINE * leastTotal, NOISE * nest.sheetHeight[0]));
       round(deadline);
       double total = overlap.reweigh();
       idle = total < GAIN * leastTotal ? 0 : idle + 1;

@@ -29,11 +29,22 @@ final class PlaceSearch {
   private final double[] keptX = new double[REFINED];
   private final double[] keptY = new double[REFINED];
   private int kept;
+  private double finestMm = Double.POSITIVE_INFINITY;
 
   PlaceSearch(Nest nest, NestOverlap overlap, SplittableRandom random) {
     this.nest = nest;
     this.overlap = overlap;
     this.random = random;
+  }
+
+  /**
+   * From now on the last steps are at least as short as this.
+   *
+   * <p>What fits exactly, between two edges or two others, has one place only; with steps that do
+   * not get shorter while what overlaps gets less it is never found.
+   */
+  void lookDownTo(double stepMm) {
+    finestMm = stepMm;
   }
 
   /** Moves an item to the best place found, which may be where it lies. */
@@ -133,21 +144,27 @@ final class PlaceSearch {
   private void refineKept(int item) {
     int best = 0;
     for (int k = 0; k < kept; k++) {
-      refine(item, k, FIRST_STEP, MIDDLE_STEP);
+      double size = size(item, k);
+      refine(item, k, FIRST_STEP * size, MIDDLE_STEP * size);
       if (keptCost[k] < keptCost[best]) {
         best = k;
       }
     }
-    refine(item, best, MIDDLE_STEP, LAST_STEP);
+    double size = size(item, best);
+    refine(item, best, MIDDLE_STEP * size, Math.min(LAST_STEP * size, finestMm));
     nest.put(item, keptWay[best], keptSheet[best], keptX[best], keptY[best]);
   }
 
-  /** Steps along x, y and the diagonals, shorter and shorter. */
-  private void refine(int item, int k, double first, double last) {
+  private double size(int item, int k) {
     OutlineShape shape = nest.shapes[item][keptWay[k]];
-    double size = Math.min(shape.width(), shape.height());
-    double step = first * size;
-    while (step > last * size && keptCost[k] > 0) {
+    return Math.min(shape.width(), shape.height());
+  }
+
+  /** Steps along x, y and the diagonals, shorter and shorter, from one length to another. */
+  private void refine(int item, int k, double firstMm, double lastMm) {
+    OutlineShape shape = nest.shapes[item][keptWay[k]];
+    double step = firstMm;
+    while (step > lastMm && keptCost[k] > 0) {
       int direction = random.nextInt(STEP_X.length);
       double dx = step * STEP_X[direction];
       double dy = step * STEP_Y[direction];

@@ -12,17 +12,24 @@ final class StripWorker {
   private static final double EXPLORING = 0.7;
   private static final double EXPLORING_FIRST_STEP = 0.024;
   private static final double EXPLORING_STEP = 0.003;
-  private static final int EXPLORING_PATIENCE = 100;
+  private static final int EXPLORING_PATIENCE = 200;
   private static final double COMPRESSING_MOST = 0.004;
   private static final double COMPRESSING_LEAST = 0.0002;
   private static final int COMPRESSING_PATIENCE = 40;
   private static final int COMPRESSING_STAGES = 10;
 
-  /** Densities tried at once with the first plan, which is loose. */
-  private static final double[] DENSITIES = {0.8, 0.74, 0.68, 0.6, 0.5};
+  /** Densities that the first plan, which is loose, is pushed to as long as it comes free. */
+  private static final double[] DENSITIES = {0.5, 0.6, 0.68, 0.74, 0.8};
 
   private static final int SQUEEZING_PATIENCE = 40;
   private static final double SQUEEZING_PART = 0.05;
+
+  /** Parts of the gap up to the record that are given to what almost came free. */
+  private static final double LEAST_ROOM = 0.1;
+
+  private static final double MUCH_ROOM = 0.5;
+  private static final double MORE_ROOM = 0.4;
+  private static final int ROOM_PATIENCE = 30;
   private static final double NOISE = 1e-9;
 
   private final StripRecord record;
@@ -33,6 +40,10 @@ final class StripWorker {
   private final LargeParts large;
   private final double shortestMm;
   private final NearMisses misses = new NearMisses();
+  private final Nest almost;
+
+  /** Overlap that the last try was left with, mm. */
+  private double left;
 
   /**
    * @param first a plan without overlap
@@ -47,6 +58,7 @@ final class StripWorker {
       Deadline deadline) {
     this.record = record;
     this.nest = first.copy();
+    this.almost = first.copy();
     this.shortestMm = shortestMm;
     this.random = random;
     this.deadline = deadline;
@@ -62,21 +74,24 @@ final class StripWorker {
 
   /** Pushes the first plan together as a whole, as densely as comes out at once. */
   private void squeeze() {
-    for (double density : DENSITIES) {
-      double target = large.areaMm2 / (nest.sheetHeight[0] * density);
-      if (target >= record.length() || target < shortestMm || deadline.isPast()) {
-        continue;
+    boolean free = true;
+    for (int d = 0; d < DENSITIES.length && free && !deadline.isPast(); d++) {
+      double target = large.areaMm2 / (nest.sheetHeight[0] * DENSITIES[d]);
+      if (target < record.length() && target >= shortestMm) {
+        record.copyTo(nest);
+        spread(target);
+        free = separate(SQUEEZING_PATIENCE, deadline.part(SQUEEZING_PART), target);
       }
-      record.copyTo(nest);
-      double ratio = target / nest.sheetWidth[0];
-      nest.sheetWidth[0] = target;
-      for (int i = 0; i < nest.items(); i++) {
-        nest.put(i, nest.way[i], 0, nest.x[i] * ratio, nest.y[i]);
-        nest.clamp(i);
-      }
-      if (separate(SQUEEZING_PATIENCE, deadline.part(SQUEEZING_PART), target)) {
-        return;
-      }
+    }
+  }
+
+  /** Moves all items together or apart along the strip to another length of it. */
+  private void spread(double length) {
+    double ratio = length / nest.sheetWidth[0];
+    nest.sheetWidth[0] = length;
+    for (int i = 0; i < nest.items(); i++) {
+      nest.put(i, nest.way[i], 0, nest.x[i] * ratio, nest.y[i]);
+      nest.clamp(i);
     }
   }
 
@@ -94,13 +109,14 @@ final class StripWorker {
     }
   }
 
-  /** Tries for one length until it comes free or some thread has a strip as short. */
+  /** Tries for one length until that or another gives a shorter strip, or some thread has one. */
   private void insist(double target, Deadline end) {
+    double before = record.length();
     misses.clear();
     while (!separate(EXPLORING_PATIENCE, end, target)
         && !end.isPast()
-        && record.length() > target) {
-      misses.add(nest, separation.leastTotal());
+        && record.length() == before) {
+      misses.add(nest, left);
       misses.copyOne(nest, random);
       large.swapTwo(nest, random);
     }
@@ -121,14 +137,37 @@ final class StripWorker {
     return record.length() > shortestMm * (1 + NOISE) && !end.isPast();
   }
 
-  /** Offers the nest as a record when it comes free. */
+  /** Offers the nest as a record when it comes free, or what comes free with a little more room. */
   private boolean separate(int patience, Deadline end, double target) {
     separation.forget();
     boolean free = separation.run(patience, end, record, target);
+    left = separation.leastTotal();
+    if (free) {
+      record.offer(nest);
+    } else if (left < record.length() - target) {
+      giveRoom(end, target);
+    }
+    return free;
+  }
+
+  /** Tries again on longer strips, but shorter ones than the record; leaves the nest as it was. */
+  private void giveRoom(Deadline end, double target) {
+    almost.copyFrom(nest);
+    double gap = record.length() - target;
+    boolean free = false;
+    double part = Math.max(LEAST_ROOM, Math.min(MUCH_ROOM, left / gap));
+    while (part < 1 && !free && !end.isPast()) {
+      nest.copyFrom(almost);
+      double length = target + part * gap;
+      spread(length);
+      separation.forget();
+      free = separation.run(ROOM_PATIENCE, end, record, length);
+      part += MORE_ROOM;
+    }
     if (free) {
       record.offer(nest);
     }
-    return free;
+    nest.copyFrom(almost);
   }
 
   /**

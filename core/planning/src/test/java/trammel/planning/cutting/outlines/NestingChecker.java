@@ -101,6 +101,20 @@ final class NestingChecker {
         () -> apartMm + " mm apart, kerf " + kerfMm + ": " + one + ", " + other);
   }
 
+  /** A ring of corners {x, y}, turned and then shifted. */
+  static Polygon polygon(double[][] ring, OutlineTurn turn, double shiftX, double shiftY) {
+    int n = ring[0].length;
+    Coordinate[] corners = new Coordinate[n + 1];
+    for (int i = 0; i <= n; i++) {
+      corners[i] =
+          new Coordinate(
+              shiftX + turn.x(ring[0][i % n], ring[1][i % n]),
+              shiftY + turn.y(ring[0][i % n], ring[1][i % n]));
+    }
+    corners[n] = corners[0];
+    return PLANE.createPolygon(corners);
+  }
+
   private static Polygon outline(List<OutlinePart> parts, PlacedOutline place) {
     OutlinePart part =
         parts.stream().filter(p -> p.id().equals(place.partId())).findFirst().orElseThrow();

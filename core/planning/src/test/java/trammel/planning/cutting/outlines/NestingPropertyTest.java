@@ -6,14 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Tuple;
+import net.jqwik.api.constraints.LongRange;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import trammel.planning.cutting.sheets.CuttingMethod;
 import trammel.planning.cutting.sheets.SheetCutter;
 import trammel.planning.cutting.sheets.SheetCuttingProblem;
@@ -23,6 +29,10 @@ import trammel.planning.cutting.sheets.SheetStock;
 /** Whatever is nested, JTS finds every part inside its sheet and a kerf away from all others. */
 class NestingPropertyTest {
   private static final long LITTLE_EFFORT = 200;
+  private static final double LITTLE_MM = 1e-6;
+
+  /** How much further than a round one a corner reaches that is cut at most 45° wide. */
+  private static final double CUT_CORNER = 1 / Math.cos(Math.PI / 8);
 
   @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
   void everyStripIsSound(
@@ -60,6 +70,60 @@ class NestingPropertyTest {
     NestingStripPlan once = NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem);
     NestingStripPlan again = NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem);
     assertEquals(once.parts(), again.parts());
+  }
+
+  /**
+   * For any shift of one outline against another: a depth where JTS finds them too close, none
+   * where it finds them far enough apart. Between, a corner's clearance may be cut up to 45° wide
+   * instead of round.
+   */
+  @Property(tries = 500, shrinking = ShrinkingMode.OFF)
+  void whatIsTooCloseIsToldFromWhatIsNot(
+      @ForAll("parts") List<OutlinePart> parts,
+      @ForAll("kerfs") double clearanceMm,
+      @ForAll @LongRange(min = 0) long seed) {
+    OutlineForm one = new OutlineForm(parts.get(0));
+    OutlineForm other = new OutlineForm(parts.get(1));
+    List<Double> turnsDeg = parts.get(1).turnsDeg();
+    OutlineTurn turn = new OutlineTurn(turnsDeg.get(turnsDeg.size() - 1));
+    NoFitField field = new NoFitField(one.pieces, other.turned(turn), clearanceMm);
+    Polygon still = NestingChecker.polygon(OutlineRing.of(parts.get(0)), new OutlineTurn(0), 0, 0);
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < 60; i++) {
+      double x = random.nextDouble(-150, 150);
+      double y = random.nextDouble(-150, 150);
+      Polygon shifted = NestingChecker.polygon(OutlineRing.of(parts.get(1)), turn, x, y);
+      double apartMm = still.distance(shifted);
+      double depthMm = field.at(x, y);
+      if (apartMm > CUT_CORNER * clearanceMm + LITTLE_MM) {
+        assertEquals(0, depthMm, () -> apartMm + " mm apart");
+      } else if (apartMm > 0 ? apartMm < clearanceMm - LITTLE_MM : overlap(still, shifted)) {
+        assertTrue(depthMm > 0, () -> apartMm + " mm apart, shift " + x + ", " + y);
+      }
+    }
+  }
+
+  private static boolean overlap(Polygon one, Polygon other) {
+    return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION).getArea() > LITTLE_MM;
+  }
+
+  /** Two squares of 10: the way out is what the nearest side lacks. */
+  @Example
+  void depthIsTheShortestWayOut() {
+    List<OutlinePoint> square =
+        List.of(
+            new OutlinePoint(0, 0),
+            new OutlinePoint(10, 0),
+            new OutlinePoint(10, 10),
+            new OutlinePoint(0, 10));
+    OutlineForm form = new OutlineForm(new OutlinePart("square", square, List.of(0.0), 1));
+    NoFitField field = new NoFitField(form.pieces, form.pieces, 0);
+    assertEquals(10, field.at(0, 0), 0.5);
+    assertEquals(6, field.at(-4, 2), 0.5);
+    assertEquals(1, field.at(9, -3), 1e-9);
+    assertEquals(0.25, field.at(2, 9.75), 1e-9);
+    assertEquals(0, field.at(10, 0));
+    assertEquals(0, field.at(-3, 11));
   }
 
   private static SheetCuttingProblem rectangles(NestingProblem problem) {

@@ -1,11 +1,11 @@
 package trammel.planning.cutting.bars;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import trammel.planning.cutting.PriceSteps;
 
 /**
  * The cutting problem in whole numbers, so that nothing depends on rounding.
@@ -32,7 +32,7 @@ final class BarModel {
   final int[] available;
 
   /** The price of one price step; zero when only bars are counted. */
-  final BigDecimal priceStep;
+  final PriceSteps steps;
 
   private final List<BarStock> stocks;
   private final List<List<BarPiece>> piecesOfKind;
@@ -43,7 +43,7 @@ final class BarModel {
       long[] capacity,
       long[] price,
       int[] available,
-      BigDecimal priceStep,
+      PriceSteps steps,
       List<BarStock> stocks,
       List<List<BarPiece>> piecesOfKind) {
     this.size = size;
@@ -51,7 +51,7 @@ final class BarModel {
     this.capacity = capacity;
     this.price = price;
     this.available = available;
-    this.priceStep = priceStep;
+    this.steps = steps;
     this.stocks = stocks;
     this.piecesOfKind = piecesOfKind;
   }
@@ -85,7 +85,14 @@ final class BarModel {
     long[] capacity = new long[price.length];
     Arrays.fill(capacity, Long.MAX_VALUE / Short.MAX_VALUE);
     return new BarModel(
-        size, demand, capacity, price, available, BigDecimal.ONE, List.of(), List.of());
+        size,
+        demand,
+        capacity,
+        price,
+        available,
+        new PriceSteps(List.of(BigDecimal.ONE)),
+        List.of(),
+        List.of());
   }
 
   private static BarModel withStock(
@@ -116,27 +123,19 @@ final class BarModel {
       List<BarStock> stocks,
       List<Long> capacities,
       List<List<BarPiece>> piecesOfKind) {
-    int scale = 0;
+    List<BigDecimal> prices = new ArrayList<>();
     for (BarStock stock : stocks) {
-      scale = Math.max(scale, stock.price().scale());
+      prices.add(stock.price());
     }
+    PriceSteps steps = new PriceSteps(prices);
     long[] price = new long[stocks.size()];
-    BigInteger common = BigInteger.ZERO;
-    for (BarStock stock : stocks) {
-      common = common.gcd(stock.price().setScale(scale).unscaledValue());
-    }
-    BigDecimal priceStep = new BigDecimal(common, scale);
     for (int s = 0; s < price.length; s++) {
-      BarStock stock = stocks.get(s);
-      price[s] =
-          common.signum() == 0
-              ? 0
-              : stock.price().setScale(scale).unscaledValue().divide(common).longValueExact();
+      price[s] = steps.of(prices.get(s));
     }
-    if (common.signum() == 0) {
+    if (steps.allFree()) {
       countBars(stocks, price);
     }
-    return undominated(size, demand, stocks, capacities, price, priceStep, piecesOfKind);
+    return undominated(size, demand, stocks, capacities, price, steps, piecesOfKind);
   }
 
   /** Without prices every bar counts one; bars from the rack count only when all are from it. */
@@ -157,7 +156,7 @@ final class BarModel {
       List<BarStock> stocks,
       List<Long> capacities,
       long[] price,
-      BigDecimal priceStep,
+      PriceSteps steps,
       List<List<BarPiece>> piecesOfKind) {
     int pieces = 0;
     for (int d : demand) {
@@ -191,7 +190,7 @@ final class BarModel {
       keptStocks.add(stocks.get(s));
     }
     return new BarModel(
-        size, demand, keptCapacity, keptPrice, available, priceStep, keptStocks, piecesOfKind);
+        size, demand, keptCapacity, keptPrice, available, steps, keptStocks, piecesOfKind);
   }
 
   /** The same stock for fewer pieces; kinds keep their order, those not asked for fall out. */
@@ -216,7 +215,7 @@ final class BarModel {
       }
     }
     return new BarModel(
-        keptSize, keptDemand, capacity, price, otherAvailable, priceStep, stocks, keptPieces);
+        keptSize, keptDemand, capacity, price, otherAvailable, steps, stocks, keptPieces);
   }
 
   /** The list, written in kinds of a larger model, in the kinds of this one. */
@@ -272,7 +271,7 @@ final class BarModel {
   }
 
   BigDecimal money(long priceSteps) {
-    return priceStep.multiply(BigDecimal.valueOf(priceSteps));
+    return steps.money(priceSteps);
   }
 
   long totalSize() {

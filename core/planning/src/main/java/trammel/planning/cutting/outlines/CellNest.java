@@ -90,24 +90,12 @@ final class CellNest {
       perimeterMm += ways[p][0].perimeterMm();
     }
     neededMm2 = areaMm2 + perimeterMm * problem.kerfMm() / 2;
-    cellMm = Math.max(Math.sqrt(areaMm2 / parts.size()) / CELLS, longestMm() / MOST_CELLS);
+    cellMm =
+        Math.max(Math.sqrt(areaMm2 / parts.size()) / CELLS, problem.longestSheetMm() / MOST_CELLS);
     partOf = new int[parts.size()];
     for (int i = 0; i < partOf.length; i++) {
       partOf[i] = parts.get(i);
     }
-  }
-
-  private double longestMm() {
-    double longestMm = 0;
-    for (SheetStock stock : problem.stock()) {
-      longestMm = Math.max(longestMm, Math.max(stock.widthMm(), stock.heightMm()));
-    }
-    return longestMm;
-  }
-
-  /** How many parts there are, each as often as it is needed. */
-  int parts() {
-    return partOf.length;
   }
 
   /** How a part is ranked among the others; the largest is placed first. */

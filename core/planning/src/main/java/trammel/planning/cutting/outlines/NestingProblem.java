@@ -46,6 +46,15 @@ public record NestingProblem(
     return (int) count(parts);
   }
 
+  /** The longest side of any of its sheets, mm. */
+  double longestSheetMm() {
+    double longestMm = 0;
+    for (SheetStock sheet : stock) {
+      longestMm = Math.max(longestMm, Math.max(sheet.widthMm(), sheet.heightMm()));
+    }
+    return longestMm;
+  }
+
   private static void requireFits(OutlinePart part, List<SheetStock> stock, double marginMm) {
     double largestWidthMm = 0;
     double largestHeightMm = 0;

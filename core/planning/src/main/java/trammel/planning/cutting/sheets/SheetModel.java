@@ -1,9 +1,9 @@
 package trammel.planning.cutting.sheets;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.cutting.PriceSteps;
 
 /**
  * A sheet problem in whole numbers. Every size includes one kerf, and every sheet one kerf beyond
@@ -29,7 +29,7 @@ final class SheetModel {
   final int[] sheetHeight;
   final long[] price;
   final int[] available;
-  final BigDecimal priceStep;
+  final PriceSteps priceSteps;
 
   /** Length of one step, mm. */
   final double stepMm;
@@ -46,7 +46,7 @@ final class SheetModel {
       int[] sheetHeight,
       long[] price,
       int[] available,
-      BigDecimal priceStep,
+      PriceSteps priceSteps,
       double stepMm,
       List<SheetStock> stocks,
       List<List<SheetPart>> partsOfType) {
@@ -58,7 +58,7 @@ final class SheetModel {
     this.sheetHeight = sheetHeight;
     this.price = price;
     this.available = available;
-    this.priceStep = priceStep;
+    this.priceSteps = priceSteps;
     this.stepMm = stepMm;
     this.stocks = stocks;
     this.partsOfType = partsOfType;
@@ -99,7 +99,7 @@ final class SheetModel {
         sheetWidth,
         price,
         available,
-        priceStep,
+        priceSteps,
         stepMm,
         stocks,
         partsOfType);
@@ -146,8 +146,8 @@ final class SheetModel {
         || (mayTurn[type] && height[type] <= roomWidth && width[type] <= roomHeight);
   }
 
-  BigDecimal money(long priceSteps) {
-    return priceStep.multiply(BigDecimal.valueOf(priceSteps));
+  BigDecimal money(long steps) {
+    return priceSteps.money(steps);
   }
 
   /** Gathers the numbers; lengths are in fine steps until the common step is known. */
@@ -259,7 +259,7 @@ final class SheetModel {
         available[s] = limit >= pieces ? UNLIMITED : limit;
       }
       long[] price = new long[sheets];
-      BigDecimal priceStep = prices(price);
+      PriceSteps priceSteps = prices(price);
       return new SheetModel(
           width,
           height,
@@ -269,36 +269,26 @@ final class SheetModel {
           sheetHeight,
           price,
           available,
-          priceStep,
+          priceSteps,
           (double) common * coarse / STEPS_PER_MM,
           stocks,
           groups);
     }
 
     /** Prices in the largest step that divides them all; without prices every sheet counts one. */
-    private BigDecimal prices(long[] price) {
-      int scale = 0;
-      for (SheetStock stock : stocks) {
-        scale = Math.max(scale, stock.price().scale());
-      }
-      BigInteger step = BigInteger.ZERO;
-      for (SheetStock stock : stocks) {
-        step = step.gcd(stock.price().setScale(scale).unscaledValue());
-      }
+    private PriceSteps prices(long[] price) {
+      List<BigDecimal> prices = new ArrayList<>();
       boolean allRemnants = true;
       for (SheetStock stock : stocks) {
+        prices.add(stock.price());
         allRemnants &= stock.remnant();
       }
+      PriceSteps steps = new PriceSteps(prices);
       for (int s = 0; s < price.length; s++) {
-        SheetStock stock = stocks.get(s);
-        if (step.signum() == 0) {
-          price[s] = allRemnants || !stock.remnant() ? 1 : 0;
-        } else {
-          BigInteger unscaled = stock.price().setScale(scale).unscaledValue();
-          price[s] = unscaled.divide(step).longValueExact();
-        }
+        boolean counts = allRemnants || !stocks.get(s).remnant();
+        price[s] = steps.allFree() ? (counts ? 1 : 0) : steps.of(prices.get(s));
       }
-      return new BigDecimal(step, scale);
+      return steps;
     }
 
     private static long steps(double lengthMm) {

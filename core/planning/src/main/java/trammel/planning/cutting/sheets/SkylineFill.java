@@ -13,8 +13,6 @@ final class SkylineFill implements SheetFill {
   private static final int OPEN_REST = 1;
 
   private static final int LEVEL = 2;
-  private static final int UNKNOWN = -1;
-  private static final int BEST_POSSIBLE = EXACT_WIDTH + 2 * LEVEL;
 
   private final SheetModel model;
   private final int[] gapX;
@@ -22,12 +20,19 @@ final class SkylineFill implements SheetFill {
   private final int[] gapWidth;
   private int gaps;
 
+  /** Every way round of the parts that are left, in order: its part and its sides. */
+  private final int[] wayType;
+
+  private final boolean[] wayTurned;
+  private final int[] wayWidth;
+  private final int[] wayHeight;
+  private int ways;
+
+  /** The ways round that fit the gap looked at. */
+  private final int[] fitting;
+
   private int chosenType;
   private boolean chosenTurned;
-  private int chosenScore;
-
-  /** Least width of a part that could still stand in the gap; looked up when it first matters. */
-  private int narrowest;
 
   SkylineFill(SheetModel model) {
     this.model = model;
@@ -38,6 +43,11 @@ final class SkylineFill implements SheetFill {
     gapX = new int[parts];
     gapY = new int[parts];
     gapWidth = new int[parts];
+    wayType = new int[2 * model.types()];
+    wayTurned = new boolean[2 * model.types()];
+    wayWidth = new int[2 * model.types()];
+    wayHeight = new int[2 * model.types()];
+    fitting = new int[2 * model.types()];
   }
 
   @Override
@@ -75,13 +85,14 @@ final class SkylineFill implements SheetFill {
   private long fillAbove(
       int sheetHeight, Arrangement arrangement, int[] remaining, Layout layout, long mostWaste) {
     layout.clear();
+    listWays(arrangement, remaining);
     long area = 0;
     long wasteLeft = mostWaste;
     while (true) {
       int gap = lowest();
       int left = gap == 0 ? sheetHeight : gapY[gap - 1];
       int right = gap == gaps - 1 ? sheetHeight : gapY[gap + 1];
-      choose(gap, sheetHeight, left, right, arrangement, remaining);
+      choose(gapWidth[gap], sheetHeight - gapY[gap], left - gapY[gap], right - gapY[gap]);
       if (chosenType < 0) {
         if (gaps == 1) {
           return area;
@@ -94,6 +105,9 @@ final class SkylineFill implements SheetFill {
         continue;
       }
       remaining[chosenType]--;
+      if (remaining[chosenType] == 0) {
+        unlist(chosenType);
+      }
       area += model.area(chosenType);
       place(gap, left, right, layout);
     }
@@ -109,71 +123,78 @@ final class SkylineFill implements SheetFill {
     return lowest;
   }
 
-  private void choose(
-      int gap, int sheetHeight, int left, int right, Arrangement arrangement, int[] remaining) {
-    int room = gapWidth[gap];
-    int head = sheetHeight - gapY[gap];
-    int leftStep = left - gapY[gap];
-    int rightStep = right - gapY[gap];
-    chosenType = -1;
-    chosenScore = -1;
-    narrowest = UNKNOWN;
-    for (int type : arrangement.order) {
-      if (remaining[type] == 0) {
-        continue;
-      }
-      boolean first = arrangement.turnFirst[type] && model.mayTurn[type];
-      if (fits(type, first, room, head)) {
-        narrowest = narrowest == UNKNOWN ? narrowest(arrangement, remaining, head) : narrowest;
-        consider(type, first, room, leftStep, rightStep);
-      }
-      if (model.mayTurn[type] && fits(type, !first, room, head)) {
-        narrowest = narrowest == UNKNOWN ? narrowest(arrangement, remaining, head) : narrowest;
-        consider(type, !first, room, leftStep, rightStep);
-      }
-      if (chosenScore == BEST_POSSIBLE) {
-        return;
-      }
-    }
-  }
-
-  /** Least width of a part that could still stand in a gap of the given head room. */
-  private int narrowest(Arrangement arrangement, int[] remaining, int head) {
-    int least = Integer.MAX_VALUE;
+  private void listWays(Arrangement arrangement, int[] remaining) {
+    ways = 0;
     for (int type : arrangement.order) {
       if (remaining[type] > 0) {
-        if (model.height[type] <= head) {
-          least = Math.min(least, model.width[type]);
-        }
-        if (model.mayTurn[type] && model.width[type] <= head) {
-          least = Math.min(least, model.height[type]);
+        boolean first = arrangement.turnFirst[type] && model.mayTurn[type];
+        listWay(type, first);
+        if (model.mayTurn[type]) {
+          listWay(type, !first);
         }
       }
     }
-    return least;
   }
 
-  private boolean fits(int type, boolean turned, int room, int head) {
-    return turned
-        ? model.height[type] <= room && model.width[type] <= head
-        : model.width[type] <= room && model.height[type] <= head;
+  private void listWay(int type, boolean turned) {
+    wayType[ways] = type;
+    wayTurned[ways] = turned;
+    wayWidth[ways] = turned ? model.height[type] : model.width[type];
+    wayHeight[ways] = turned ? model.width[type] : model.height[type];
+    ways++;
   }
 
-  private void consider(int type, boolean turned, int room, int leftStep, int rightStep) {
-    int w = turned ? model.height[type] : model.width[type];
-    int h = turned ? model.width[type] : model.height[type];
-    int score = OPEN_REST;
-    if (w == room) {
-      score = EXACT_WIDTH + (h == leftStep ? LEVEL : 0) + (h == rightStep ? LEVEL : 0);
-    } else {
-      score += h == leftStep || h == rightStep ? LEVEL : 0;
-      score -= room - w < narrowest ? OPEN_REST : 0;
+  /** Takes a part off the list; its ways round stand side by side. */
+  private void unlist(int type) {
+    int at = 0;
+    while (wayType[at] != type) {
+      at++;
     }
-    if (score > chosenScore) {
-      chosenScore = score;
-      chosenType = type;
-      chosenTurned = turned;
+    int next = at + (model.mayTurn[type] ? 2 : 1);
+    System.arraycopy(wayType, next, wayType, at, ways - next);
+    System.arraycopy(wayTurned, next, wayTurned, at, ways - next);
+    System.arraycopy(wayWidth, next, wayWidth, at, ways - next);
+    System.arraycopy(wayHeight, next, wayHeight, at, ways - next);
+    ways -= next - at;
+  }
+
+  /** Chooses the part for a gap of some width and head room, its neighbours so much higher. */
+  private void choose(int room, int head, int leftStep, int rightStep) {
+    int narrowest = Integer.MAX_VALUE;
+    int count = 0;
+    for (int way = 0; way < ways; way++) {
+      if (wayHeight[way] <= head) {
+        int w = wayWidth[way];
+        narrowest = w < narrowest ? w : narrowest;
+        if (w <= room) {
+          fitting[count++] = way;
+        }
+      }
     }
+    chosenType = -1;
+    int best = -1;
+    for (int i = 0; i < count; i++) {
+      int way = fitting[i];
+      int score = score(wayHeight[way], room - wayWidth[way], leftStep, rightStep, narrowest);
+      if (score > best) {
+        best = score;
+        chosenType = wayType[way];
+        chosenTurned = wayTurned[way];
+      }
+    }
+  }
+
+  /**
+   * @param rest width of the gap that a part leaves
+   * @param narrowest least width of a part that could still stand in the gap
+   */
+  private static int score(int height, int rest, int leftStep, int rightStep, int narrowest) {
+    boolean left = height == leftStep;
+    boolean right = height == rightStep;
+    if (rest == 0) {
+      return EXACT_WIDTH + (left ? LEVEL : 0) + (right ? LEVEL : 0);
+    }
+    return (rest < narrowest ? 0 : OPEN_REST) + (left || right ? LEVEL : 0);
   }
 
   private void place(int gap, int left, int right, Layout layout) {

@@ -80,6 +80,9 @@ public final class BarCutter {
     Incumbent incumbent =
         new Incumbent(model, greedy.bestPlan(model.demand, model.available), highest);
     if (!incumbent.isClosed()) {
+      new FewBars(model).run(incumbent, deadline);
+    }
+    if (!incumbent.isClosed()) {
       new Search(model, incumbent, highest, deadline).run();
     }
     return incumbent;

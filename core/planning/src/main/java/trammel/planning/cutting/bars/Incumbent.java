@@ -69,6 +69,11 @@ final class Incumbent implements PatternGeneration.Sufficient {
     return lowerBound;
   }
 
+  /** The least total above another that has the room. */
+  long nextPrice(long above) {
+    return ladder.atLeast(above + 1);
+  }
+
   /** The dearest total that would still be an improvement. */
   long target() {
     return ladder.below(bestPrice);

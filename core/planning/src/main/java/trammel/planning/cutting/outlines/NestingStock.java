@@ -2,11 +2,11 @@ package trammel.planning.cutting.outlines;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import trammel.planning.cutting.PriceLadder;
 import trammel.planning.cutting.PriceSteps;
+import trammel.planning.cutting.StockSets;
 import trammel.planning.cutting.sheets.SheetStock;
 
 /** The sheets of a nesting problem by their place in its list, priced in whole steps. */
@@ -95,13 +95,34 @@ final class NestingStock {
    */
   List<int[]> cheaperSets(PriceLadder ladder, long below, long atLeast, int most) {
     List<int[]> sets = new ArrayList<>();
+    StockSets.Taker roomy = new Roomy(sets, most);
     long total = ladder.below(below);
     while (total >= atLeast && sets.size() < most) {
-      addSets(0, total, new int[0], sets, most);
+      new StockSets(price, available).at(total, roomy);
       total = ladder.below(total);
     }
     sets.sort(Comparator.comparingDouble(this::areaMm2).reversed());
     return sets;
+  }
+
+  /** Keeps the sets that have the area; drops that cost nothing are in all of them. */
+  private final class Roomy implements StockSets.Taker {
+    private final List<int[]> sets;
+    private final int most;
+
+    Roomy(List<int[]> sets, int most) {
+      this.sets = sets;
+      this.most = most;
+    }
+
+    @Override
+    public boolean take(int[] chosen) {
+      int[] set = withFree(chosen);
+      if (areaMm2(set) >= neededMm2) {
+        sets.add(set);
+      }
+      return sets.size() < most;
+    }
   }
 
   private double areaMm2(int[] set) {
@@ -110,28 +131,6 @@ final class NestingStock {
       area += usableMm2(s);
     }
     return area;
-  }
-
-  /** Sets of sheets at one total; drops that cost nothing are in all of them. */
-  private void addSets(int from, long money, int[] chosen, List<int[]> sets, int most) {
-    if (money == 0) {
-      int[] set = withFree(chosen);
-      if (areaMm2(set) >= neededMm2 && sets.size() < most) {
-        sets.add(set);
-      }
-      return;
-    }
-    for (int s = from; s < price.length; s++) {
-      int used = 0;
-      for (int c : chosen) {
-        used += c == s ? 1 : 0;
-      }
-      if (price[s] > 0 && price[s] <= money && used < available[s]) {
-        int[] more = Arrays.copyOf(chosen, chosen.length + 1);
-        more[chosen.length] = s;
-        addSets(s, money - price[s], more, sets, most);
-      }
-    }
   }
 
   private int[] withFree(int[] chosen) {

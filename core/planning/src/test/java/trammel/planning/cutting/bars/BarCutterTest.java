@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -328,5 +329,37 @@ class BarCutterTest {
   private static void assertRefused(String named, Runnable build) {
     String message = assertThrows(IllegalArgumentException.class, build::run).getMessage();
     assertTrue(message.contains(named), message);
+  }
+
+  /**
+   * Two drops from the rack, one 240 in and one 144 in bar hold the list with 1.2 m to spare, and
+   * no set of bars between 190.25 (too short by 18 mm) and 216.50 exists: 240 and 96 in, 2 x 144 in
+   * and 3 x 96 in cost less and are too short.
+   */
+  @Test
+  void findsTheCheapestSetOfAFewBars() {
+    double[][] list = {
+      {61.5, 2}, {120, 4}, {420, 4}, {96, 2}, {292.5, 6}, {192, 5}, {427.5, 6}, {199.5, 5}, {171, 5}
+    };
+    List<BarPiece> pieces = new ArrayList<>();
+    for (double[] row : list) {
+      pieces.add(new BarPiece("piece " + row[0], row[0], (int) row[1]));
+    }
+    BarCuttingProblem problem =
+        new BarCuttingProblem(
+            List.of(
+                BarStock.bought("240 in", 6096, new BigDecimal("128.00")),
+                BarStock.bought("144 in", 3657.6, new BigDecimal("88.50")),
+                BarStock.bought("96 in", 2438.4, new BigDecimal("62.25")),
+                BarStock.remnant("short drop", 243, 1),
+                BarStock.remnant("long drop", 865, 1)),
+            pieces,
+            1.5,
+            0,
+            0);
+    BarCuttingPlan plan = new BarCutter().cut(problem);
+    BarPlanChecker.check(problem, plan);
+    assertEquals(new BigDecimal("216.50"), plan.price());
+    assertEquals(CuttingStatus.PROVEN_OPTIMAL, plan.status());
   }
 }

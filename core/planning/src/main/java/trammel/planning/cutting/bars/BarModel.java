@@ -31,8 +31,7 @@ final class BarModel {
   final long[] price;
   final int[] available;
 
-  /** The price of one price step; zero when only bars are counted. */
-  final PriceSteps steps;
+  private final PriceSteps priceSteps;
 
   private final List<BarStock> stocks;
   private final List<List<BarPiece>> piecesOfKind;
@@ -43,7 +42,7 @@ final class BarModel {
       long[] capacity,
       long[] price,
       int[] available,
-      PriceSteps steps,
+      PriceSteps priceSteps,
       List<BarStock> stocks,
       List<List<BarPiece>> piecesOfKind) {
     this.size = size;
@@ -51,7 +50,7 @@ final class BarModel {
     this.capacity = capacity;
     this.price = price;
     this.available = available;
-    this.steps = steps;
+    this.priceSteps = priceSteps;
     this.stocks = stocks;
     this.piecesOfKind = piecesOfKind;
   }
@@ -127,15 +126,15 @@ final class BarModel {
     for (BarStock stock : stocks) {
       prices.add(stock.price());
     }
-    PriceSteps steps = new PriceSteps(prices);
+    PriceSteps priceSteps = new PriceSteps(prices);
     long[] price = new long[stocks.size()];
     for (int s = 0; s < price.length; s++) {
-      price[s] = steps.of(prices.get(s));
+      price[s] = priceSteps.of(prices.get(s));
     }
-    if (steps.allFree()) {
+    if (priceSteps.allFree()) {
       countBars(stocks, price);
     }
-    return undominated(size, demand, stocks, capacities, price, steps, piecesOfKind);
+    return undominated(size, demand, stocks, capacities, price, priceSteps, piecesOfKind);
   }
 
   /** Without prices every bar counts one; bars from the rack count only when all are from it. */
@@ -156,7 +155,7 @@ final class BarModel {
       List<BarStock> stocks,
       List<Long> capacities,
       long[] price,
-      PriceSteps steps,
+      PriceSteps priceSteps,
       List<List<BarPiece>> piecesOfKind) {
     int pieces = 0;
     for (int d : demand) {
@@ -190,7 +189,7 @@ final class BarModel {
       keptStocks.add(stocks.get(s));
     }
     return new BarModel(
-        size, demand, keptCapacity, keptPrice, available, steps, keptStocks, piecesOfKind);
+        size, demand, keptCapacity, keptPrice, available, priceSteps, keptStocks, piecesOfKind);
   }
 
   /** The same stock for fewer pieces; kinds keep their order, those not asked for fall out. */
@@ -215,7 +214,7 @@ final class BarModel {
       }
     }
     return new BarModel(
-        keptSize, keptDemand, capacity, price, otherAvailable, steps, stocks, keptPieces);
+        keptSize, keptDemand, capacity, price, otherAvailable, priceSteps, stocks, keptPieces);
   }
 
   /** The list, written in kinds of a larger model, in the kinds of this one. */
@@ -270,8 +269,8 @@ final class BarModel {
     return piecesOfKind.get(kind);
   }
 
-  BigDecimal money(long priceSteps) {
-    return steps.money(priceSteps);
+  BigDecimal money(long steps) {
+    return priceSteps.money(steps);
   }
 
   long totalSize() {

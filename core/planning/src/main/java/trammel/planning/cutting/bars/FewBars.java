@@ -72,7 +72,7 @@ final class FewBars implements StockSets.Taker {
     return found == null && setsLeft > 0;
   }
 
-  /** The bars of a set and all that cost nothing, the shortest first; stock in the low bits. */
+  /** The bars of a set and all that cost nothing, the shortest first, see {@link #bar}. */
   private long[] byLength(int[] set) {
     long[] bars = new long[set.length + MOST_BARS * model.stocks()];
     int count = 0;
@@ -88,6 +88,7 @@ final class FewBars implements StockSets.Taker {
     return Arrays.copyOf(bars, count);
   }
 
+  /** A bar as one number that sorts by length; what is left over the stocks is its stock. */
   private long bar(int stock) {
     return model.capacity[stock] * model.stocks() + stock;
   }

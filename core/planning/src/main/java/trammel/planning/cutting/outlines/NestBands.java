@@ -1,5 +1,7 @@
 package trammel.planning.cutting.outlines;
 
+import java.util.Arrays;
+
 /**
  * Which items of a nest may reach into a stretch of one direction, found without looking at all of
  * them: the direction is cut into bands, and each band knows as bits the items that start, and
@@ -30,8 +32,8 @@ final class NestBands {
     unended = new long[BANDS * words];
     startOf = new int[items];
     endOf = new int[items];
-    java.util.Arrays.fill(startOf, BANDS);
-    java.util.Arrays.fill(endOf, -1);
+    Arrays.fill(startOf, BANDS);
+    Arrays.fill(endOf, -1);
   }
 
   /** Words of bits for all items, 64 in each. */

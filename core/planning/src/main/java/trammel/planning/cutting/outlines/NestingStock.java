@@ -95,10 +95,11 @@ final class NestingStock {
    */
   List<int[]> cheaperSets(PriceLadder ladder, long below, long atLeast, int most) {
     List<int[]> sets = new ArrayList<>();
+    StockSets atTotal = new StockSets(price, available);
     StockSets.Taker roomy = new Roomy(sets, most);
     long total = ladder.below(below);
     while (total >= atLeast && sets.size() < most) {
-      new StockSets(price, available).at(total, roomy);
+      atTotal.at(total, roomy);
       total = ladder.below(total);
     }
     sets.sort(Comparator.comparingDouble(this::areaMm2).reversed());

@@ -20,7 +20,6 @@ public final class NestingStripCutter {
 
   private static final long SEED = 20_260_105L;
   private static final double NOISE = 1e-9;
-
   private static final int MOST_THREADS = 2;
 
   private final Supplier<Deadline> deadline;

@@ -332,9 +332,9 @@ class BarCutterTest {
   }
 
   /**
-   * Two drops from the rack, one 240 in and one 144 in bar hold the list with 1.2 m to spare, and
-   * no set of bars between 190.25 (too short by 18 mm) and 216.50 exists: 240 and 96 in, 2 x 144 in
-   * and 3 x 96 in cost less and are too short.
+   * An invented list. Two drops from the rack, one 240 in and one 144 in bar hold the list with 1.2
+   * m to spare, and no set of bars between 190.25 (too short by 18 mm) and 216.50 exists: 240 and
+   * 96 in, 2 x 144 in and 3 x 96 in cost less and are too short.
    */
   @Test
   void findsTheCheapestSetOfAFewBars() {

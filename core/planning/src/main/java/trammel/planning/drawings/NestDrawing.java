@@ -25,7 +25,10 @@ import trammel.planning.plates.Point2;
 public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String title) {
   private static final double NOTE_HEIGHT_MM = 8;
   private static final double LINE_MM = 14;
-  private static final int LEGEND_COLUMNS = 3;
+  private static final int MOST_COLUMNS = 3;
+
+  /** Room that a letter takes along its line, as a part of its height; plain fonts take less. */
+  private static final double LETTER_WIDTH = 0.75;
 
   /**
    * @throws IllegalArgumentException if a part of the sheet is not among the plates
@@ -91,13 +94,28 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
       }
       notes.add(number(placed.get(i), names.indexOf(name) + 1));
     }
-    double columnMm = sheet.stock().widthMm() / LEGEND_COLUMNS;
-    int rows = (names.size() + LEGEND_COLUMNS - 1) / LEGEND_COLUMNS;
-    for (int i = 0; i < names.size(); i++) {
-      Point2 at = new Point2(i / rows * columnMm, -(2 + i % rows) * LINE_MM);
-      notes.add(new Note(at, NOTE_HEIGHT_MM, (i + 1) + "  " + names.get(i)));
-    }
+    notes.addAll(key(names));
     return notes;
+  }
+
+  /** What the numbers are, in as many columns as the longest name leaves room for. */
+  private List<Note> key(List<String> names) {
+    List<String> lines = new ArrayList<>();
+    int longest = 1;
+    for (int i = 0; i < names.size(); i++) {
+      lines.add((i + 1) + "  " + names.get(i));
+      longest = Math.max(longest, lines.get(i).length() + 1);
+    }
+    double widthMm = sheet.stock().widthMm();
+    int room = (int) (widthMm / (longest * LETTER_WIDTH * NOTE_HEIGHT_MM));
+    int columns = Math.max(1, Math.min(MOST_COLUMNS, room));
+    int rows = (lines.size() + columns - 1) / columns;
+    List<Note> key = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      Point2 at = new Point2(i / rows * widthMm / columns, -(2 + i % rows) * LINE_MM);
+      key.add(new Note(at, NOTE_HEIGHT_MM, lines.get(i)));
+    }
+    return key;
   }
 
   private static Note number(Outline outline, int number) {

@@ -56,6 +56,28 @@ class NestDrawingTest {
     assertEquals(2 * TAB.outline().areaMm2(), cutMm2, 1e-2);
   }
 
+  /** Two names of 50 letters do not fit beside each other under a sheet of 610 mm. */
+  @Test
+  void longNamesInTheKeyStandBelowEachOther() {
+    String first = "left rail local boxing at lateral-bar frame plate";
+    String second = "right rail local boxing at lateral-bar frame plate";
+    Bounds bounds = TAB.outline().bounds();
+    NestDrawing nest =
+        new NestDrawing(
+            new CutSheet(
+                SheetStock.bought("610 x 610 mm", 609.6, 609.6, BigDecimal.TEN),
+                List.of(
+                    new PlacedPart(first, 10, 20, bounds.widthMm(), bounds.heightMm(), 0),
+                    new PlacedPart(second, 300, 20, bounds.widthMm(), bounds.heightMm(), 0))),
+            Map.of(first, TAB, second, TAB),
+            "1/4 in plate, sheet 1 of 1");
+    List<Note> key =
+        nest.dxf().notes().stream().filter(note -> note.text().contains("boxing")).toList();
+    assertEquals(2, key.size());
+    assertEquals(key.get(0).at().xMm(), key.get(1).at().xMm());
+    assertTrue(key.get(1).at().yMm() < key.get(0).at().yMm() - key.get(0).heightMm());
+  }
+
   @Test
   void theSheetsEdgeIsOnlyMarked() {
     long marked =

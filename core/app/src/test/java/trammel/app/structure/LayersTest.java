@@ -9,7 +9,10 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-/** Dependencies run one way: app on planning on engine, and libraries stay where they belong. */
+/**
+ * Dependencies run one way: app on the ledger on planning on engine, and libraries stay where they
+ * belong.
+ */
 @AnalyzeClasses(packages = "trammel", importOptions = ImportOption.DoNotIncludeTests.class)
 class LayersTest {
   @ArchTest
@@ -34,6 +37,33 @@ class LayersTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("trammel.app..", "trammel.plugins..", "org.pf4j..", "picocli..");
+
+  @ArchTest
+  static final ArchRule PLANNING_KNOWS_NO_LEDGER =
+      noClasses()
+          .that()
+          .resideInAnyPackage("trammel.planning..", "trammel.engine..", "trammel.plugins..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("trammel.ledger..");
+
+  @ArchTest
+  static final ArchRule THE_LEDGER_KNOWS_PLANNING_AND_SQL =
+      classes()
+          .that()
+          .resideInAPackage("trammel.ledger..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("trammel.ledger..", "trammel.planning..", "java..", "org.sqlite..");
+
+  @ArchTest
+  static final ArchRule SQL_IS_WRITTEN_IN_ONE_PLACE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("trammel.ledger..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..");
 
   @ArchTest
   static final ArchRule CORE_HAS_NO_WORD_OF_ANY_PLUGIN =

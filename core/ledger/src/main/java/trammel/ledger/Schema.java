@@ -1,0 +1,143 @@
+package trammel.ledger;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * The tables of the ledger, in steps: step n lifts a file of version n - 1 to version n. A step
+ * that was ever released is never edited; what is new is a new step at the end.
+ *
+ * <p>Lengths are millimetres and hours are hours, as floating point, which keeps every double;
+ * counts of bought parts are decimals as text, which keeps every digit; days and moments are ISO
+ * 8601 text, moments in UTC.
+ */
+final class Schema {
+  /** Marks the file as a ledger of this project: the letters TrLg. */
+  static final int MARK = 0x54724c67;
+
+  /** One step up. */
+  record Step(List<String> statements) {
+    static Step of(String... statements) {
+      return new Step(List.of(statements));
+    }
+  }
+
+  /** The steps of this release. */
+  static final List<Step> STEPS =
+      List.of(
+          Step.of(
+              """
+              create table closing (
+                id integer primary key autoincrement,
+                place integer not null,
+                number text not null check (length(number) > 0),
+                closed_on text not null,
+                quoted_hours real not null check (quoted_hours > 0),
+                quoted_eight_of_ten_hours real not null check (quoted_eight_of_ten_hours > 0),
+                used_hours real check (used_hours > 0),
+                written_at text not null,
+                replaced_at text
+              ) strict""",
+              // Of the closings of one job one counts; the earlier ones stay to be looked up.
+              "create unique index closing_that_counts on closing (number)"
+                  + " where replaced_at is null",
+              """
+              create table closing_operation (
+                closing integer not null references closing (id),
+                line integer not null,
+                operation text not null check (length(operation) > 0),
+                standard_hours real not null check (standard_hours > 0),
+                deviation_hours real not null check (deviation_hours >= 0),
+                used_hours real check (used_hours > 0),
+                primary key (closing, line),
+                unique (closing, operation)
+              ) strict, without rowid""",
+              """
+              create table rack_piece (
+                id integer primary key autoincrement,
+                kind text not null check (kind in ('stick', 'drop')),
+                name text not null unique check (length(name) > 0),
+                item text not null check (length(item) > 0),
+                length_mm real not null check (length_mm > 0),
+                width_mm real not null check (kind = 'stick' and width_mm = 0 or width_mm > 0)
+              ) strict""",
+              """
+              create table rack_bin (
+                id integer primary key autoincrement,
+                item text not null check (length(item) > 0),
+                length_mm real not null check (length_mm >= 0),
+                quantity text not null
+              ) strict""",
+              """
+              create table rack_movement (
+                id integer primary key autoincrement,
+                moved_at text not null,
+                reason text not null check (length(reason) > 0),
+                kind text not null check (kind in ('stick', 'drop', 'bin')),
+                name text not null,
+                item text not null,
+                length_mm real not null,
+                width_mm real not null,
+                change text not null
+              ) strict"""));
+
+  /** Every table, those that others refer to first. */
+  static final List<String> TABLES =
+      List.of("closing", "closing_operation", "rack_piece", "rack_bin", "rack_movement");
+
+  private final Path file;
+  private final Sql sql;
+  private final List<Step> steps;
+
+  Schema(Path file, Sql sql, List<Step> steps) {
+    this.file = file;
+    this.sql = sql;
+    this.steps = steps;
+  }
+
+  /** The version of the file; 0 while it has no tables. */
+  int version() {
+    return (int) sql.number("pragma user_version");
+  }
+
+  /**
+   * Accepts an empty file, and a ledger of this version or an older one.
+   *
+   * @throws IllegalArgumentException for any other file, and for a newer ledger
+   */
+  void requireOurs() {
+    long mark = sql.number("pragma application_id");
+    boolean empty = sql.number("select count(*) from sqlite_schema") == 0;
+    if (mark != MARK && !(empty && mark == 0 && version() == 0)) {
+      throw new IllegalArgumentException(
+          file + " is a database of another program, not a ledger. Move it away.");
+    }
+    if (version() > steps.size()) {
+      throw new IllegalArgumentException(
+          file
+              + " is a ledger of version "
+              + version()
+              + ", from a newer Trammel; this one reads up to "
+              + steps.size()
+              + ". Install the newer Trammel here too.");
+    }
+  }
+
+  boolean isCurrent() {
+    return version() == steps.size();
+  }
+
+  /** Lifts the file to the newest version, all steps or none. */
+  void lift() {
+    sql.change(
+        () -> {
+          // Asked again with the right to write: another command may have been first.
+          for (int version = version(); version < steps.size(); version++) {
+            steps.get(version).statements().forEach(sql::run);
+            sql.run("pragma user_version = " + (version + 1));
+          }
+          sql.run("pragma application_id = " + MARK);
+          return null;
+        });
+  }
+}

@@ -1,0 +1,2 @@
+/** The shop's ledger: one SQLite file of closed jobs and stock on hand. The only SQL. */
+package trammel.ledger;

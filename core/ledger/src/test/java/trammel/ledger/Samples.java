@@ -1,0 +1,49 @@
+package trammel.ledger;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalDouble;
+import trammel.planning.learning.ClosedJob;
+import trammel.planning.learning.ClosedOperation;
+import trammel.planning.rack.Rack;
+
+/** Invented jobs and racks. */
+final class Samples {
+  static final Rack RACK =
+      new Rack(
+          List.of(
+              new Rack.Stick("R1", "dom-1.50x0.120", 800.1),
+              new Rack.Stick("=long, \"one\"", "dom-1.50x0.120", 2600)),
+          List.of(new Rack.Drop("D1", "plate-0.250", 508, 609.6)),
+          List.of(
+              new Rack.Bin("bolt-0.500-20", 88.9, new BigDecimal("3")),
+              new Rack.Bin("jam-nut-0.750-16", 0, new BigDecimal("12.50"))));
+
+  private Samples() {}
+
+  /** A job with the hours of one operation and of the whole. */
+  static ClosedJob job(String number) {
+    return new ClosedJob(
+        number,
+        LocalDate.of(2026, 11, 28),
+        113.3,
+        126.24,
+        List.of(
+            new ClosedOperation("fit-frame-bracket", 5.1, 0.9, OptionalDouble.of(6.25)),
+            new ClosedOperation("make-bar", 2.7, 0.4, OptionalDouble.empty())),
+        OptionalDouble.of(140.5));
+  }
+
+  /** A job of which only single operations were written down. */
+  static ClosedJob jobInParts(String number) {
+    ClosedJob job = job(number);
+    return new ClosedJob(
+        number,
+        job.closed(),
+        job.quotedHours(),
+        job.quotedEightOfTen(),
+        job.operations(),
+        OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,108 @@
+package trammel.ledger;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SchemaTest {
+  @TempDir Path folder;
+
+  private Path file() {
+    return folder.resolve("ledger.sqlite");
+  }
+
+  private static List<Schema.Step> andOneMore(String... statements) {
+    List<Schema.Step> steps = new ArrayList<>(Schema.STEPS);
+    steps.add(Schema.Step.of(statements));
+    return steps;
+  }
+
+  @Test
+  void aNewerLedgerIsRefusedAndNotTouched() throws IOException {
+    Ledger.open(file(), andOneMore("create table later (a text) strict"), true).close();
+    byte[] before = Files.readAllBytes(file());
+    String told =
+        assertThrows(IllegalArgumentException.class, () -> Ledger.open(file())).getMessage();
+    assertTrue(told.contains("newer Trammel"), told);
+    assertArrayEquals(before, Files.readAllBytes(file()));
+  }
+
+  @Test
+  void aDatabaseOfAnotherProgramIsRefusedAndNotTouched() throws IOException {
+    try (Sql other = Sql.openOrMake(file())) {
+      other.run("create table theirs (a text)");
+    }
+    byte[] before = Files.readAllBytes(file());
+    String told =
+        assertThrows(IllegalArgumentException.class, () -> Ledger.open(file())).getMessage();
+    assertTrue(told.contains("another program"), told);
+    assertArrayEquals(before, Files.readAllBytes(file()));
+  }
+
+  @Test
+  void aFileThatIsNoDatabaseIsRefusedAndNotTouched() throws IOException {
+    Files.writeString(file(), "number,closed,hours\n".repeat(100));
+    String told =
+        assertThrows(IllegalArgumentException.class, () -> Ledger.open(file())).getMessage();
+    assertTrue(told.contains("is no ledger"), told);
+    assertTrue(Files.readString(file()).startsWith("number,closed"));
+  }
+
+  @Test
+  void anOlderLedgerIsLiftedAndACopyOfItKept() {
+    try (Ledger ledger = Ledger.open(file())) {
+      ledger.closedJobs().close(Samples.job("A"));
+      ledger.rackStock().become(Samples.RACK, "counted");
+    }
+    int older = Schema.STEPS.size();
+    try (Ledger lifted =
+        Ledger.open(file(), andOneMore("alter table closing add note text"), true)) {
+      assertEquals(older + 1, lifted.version());
+      assertEquals(List.of(Samples.job("A")), lifted.closedJobs().all());
+      assertEquals(Samples.RACK, lifted.rackStock().rack());
+    }
+    try (Ledger copy = Ledger.openExisting(folder.resolve("ledger.sqlite.version-" + older))) {
+      assertEquals(older, copy.version());
+      assertEquals(List.of(Samples.job("A")), copy.closedJobs().all());
+    }
+  }
+
+  /** A step of which one statement fails leaves the file at its version, with all that is in it. */
+  @Test
+  void aStepThatFailsHalfwayChangesNothing() {
+    try (Ledger ledger = Ledger.open(file())) {
+      ledger.closedJobs().close(Samples.job("A"));
+    }
+    List<Schema.Step> broken =
+        andOneMore("alter table closing add note text", "create table closing (a text)");
+    assertThrows(IllegalStateException.class, () -> Ledger.open(file(), broken, true));
+    try (Ledger ledger = Ledger.openExisting(file())) {
+      assertEquals(Schema.STEPS.size(), ledger.version());
+      assertEquals(List.of(Samples.job("A")), ledger.closedJobs().all());
+    }
+    try (Sql sql = Sql.open(file())) {
+      assertEquals(
+          0, sql.number("select count(*) from pragma_table_info('closing') where name = 'note'"));
+    }
+  }
+
+  /** What a command leaves that was killed before its first step: an empty file. */
+  @Test
+  void anEmptyFileBecomesALedger() throws IOException {
+    Files.createFile(file());
+    try (Ledger ledger = Ledger.open(file())) {
+      ledger.closedJobs().close(Samples.job("A"));
+    }
+    assertFalse(Files.exists(folder.resolve("ledger.sqlite.version-0")));
+  }
+}

@@ -3,6 +3,7 @@ package trammel.app.commandline;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * One line on a terminal that says how long a search has run, gone when it is closed. Where nobody
@@ -13,13 +14,14 @@ public final class WaitingLine {
   private static final double NANOS_PER_SECOND = 1e9;
 
   private final PrintWriter err;
-  private final String what;
+  private final Supplier<String> what;
   private final String most;
   private final long startNanos = System.nanoTime();
   private final Optional<Thread> writer;
   private int width;
 
-  private WaitingLine(Screen screen, String what, Optional<Duration> limit, Duration every) {
+  private WaitingLine(
+      Screen screen, Supplier<String> what, Optional<Duration> limit, Duration every) {
     err = screen.err();
     this.what = what;
     most = limit.isPresent() ? " of " + limit.get().toMillis() / 1000.0 + " s at most" : "";
@@ -33,10 +35,19 @@ public final class WaitingLine {
    * @param limit longest time that it may take, if that is known
    */
   public static WaitingLine on(Screen screen, String what, Optional<Duration> limit) {
-    return new WaitingLine(screen, what, limit, EVERY);
+    return new WaitingLine(screen, () -> what, limit, EVERY);
   }
 
-  static WaitingLine on(Screen screen, String what, Duration every) {
+  /**
+   * Starts telling.
+   *
+   * @param what what is going on and how far it is; asked for on another thread, again and again
+   */
+  public static WaitingLine on(Screen screen, Supplier<String> what) {
+    return new WaitingLine(screen, what, Optional.empty(), EVERY);
+  }
+
+  static WaitingLine on(Screen screen, Supplier<String> what, Duration every) {
     return new WaitingLine(screen, what, Optional.empty(), every);
   }
 
@@ -61,8 +72,9 @@ public final class WaitingLine {
 
   private void write() {
     long seconds = (long) ((System.nanoTime() - startNanos) / NANOS_PER_SECOND);
-    String line = what + ": " + seconds + " s" + most;
-    err.print("\r" + line);
+    String line = what.get() + ": " + seconds + " s" + most;
+    // A line that got shorter leaves no rest of the longer one behind.
+    err.print("\r" + line + " ".repeat(Math.max(0, width - line.length())));
     err.flush();
     width = line.length();
   }

@@ -4,15 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Refusal;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileLock;
 import trammel.app.files.FileSet;
@@ -22,10 +19,7 @@ import trammel.app.json.OrderJson;
 import trammel.app.rack.RackFile;
 import trammel.app.text.Amounts;
 import trammel.app.text.OrderText;
-import trammel.engine.checks.CheckResult;
-import trammel.planning.draft.Draft;
 import trammel.planning.order.MaterialOrder;
-import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.planning.quantity.QuantityPrinter;
 
@@ -66,18 +60,18 @@ public final class OrderCommand extends JobCommand {
     }
     arguments.value(RACK).ifPresent(OrderCommand::requireRack);
     Workbench bench = bench(options.units(), screen);
-    Jobs jobs = read(JobRun.files(arguments), bench, screen);
-    QuantityPrinter printer = new Amounts(bench.shown(jobs.drafts.get(0).job())).printer();
+    JobsToOrder jobs = JobsToOrder.of(JobRun.files(arguments), bench, screen);
+    QuantityPrinter printer = new Amounts(bench.shown(jobs.first())).printer();
     Ordering ordering = new Ordering(bench.catalog(), printer);
     LocalDate placed = date.orElse(jobs.latest());
-    boolean writes = !dryRun && !jobs.leftOut;
-    Optional<Path> out = jobs.leftOut ? Optional.empty() : CommonOptions.outFolder(arguments);
+    boolean writes = !dryRun && !jobs.leftOut();
+    Optional<Path> out = jobs.leftOut() ? Optional.empty() : CommonOptions.outFolder(arguments);
     MaterialOrder order;
     if (arguments.value(RACK).isPresent()) {
       Path path = Path.of(arguments.value(RACK).get());
       try (FileLock lock = FileLock.of(path)) {
         RackFile rack = new RackFile(path, bench.catalog(), printer.system());
-        order = ordering.order(jobs.ordered, rack.read());
+        order = ordering.order(jobs.ordered(), rack.read());
         write(files(jobs, order, placed, bench, printer), out, screen);
         if (writes) {
           rack.write(order.rack().rack());
@@ -85,7 +79,7 @@ public final class OrderCommand extends JobCommand {
         }
       }
     } else {
-      order = ordering.order(jobs.ordered);
+      order = ordering.order(jobs.ordered());
       write(files(jobs, order, placed, bench, printer), out, screen);
     }
     if (options.json()) {
@@ -93,11 +87,11 @@ public final class OrderCommand extends JobCommand {
     } else {
       screen.out().print(OrderText.text(jobs.numbers(), order, placed));
     }
-    if (jobs.leftOut) {
+    if (jobs.leftOut()) {
       screen.err().println("A job was left out, so no file was written and no rack changed.");
       return ExitCode.BAD_INPUT;
     }
-    return Verdicts.exitCode(jobs.checks);
+    return Verdicts.exitCode(jobs.checks());
   }
 
   /** Told before any job is worked out, and before a lock is put beside nothing. */
@@ -112,63 +106,12 @@ public final class OrderCommand extends JobCommand {
     }
   }
 
-  private static final class Jobs {
-    final List<Draft> drafts = new ArrayList<>();
-    final List<OrderedJob> ordered = new ArrayList<>();
-    final List<CheckResult> checks = new ArrayList<>();
-    boolean leftOut;
-
-    List<String> numbers() {
-      List<String> numbers = new ArrayList<>();
-      for (OrderedJob job : ordered) {
-        numbers.add(job.number());
-      }
-      return numbers;
-    }
-
-    LocalDate latest() {
-      LocalDate latest = drafts.get(0).job().header().date();
-      for (Draft draft : drafts) {
-        LocalDate date = draft.job().header().date();
-        latest = date.isAfter(latest) ? date : latest;
-      }
-      return latest;
-    }
-  }
-
-  /** A job that cannot be used is reported; the order over the others is shown, not carried out. */
-  private static Jobs read(List<String> files, Workbench bench, Screen screen) {
-    Jobs jobs = new Jobs();
-    for (String file : files) {
-      try {
-        add(jobs, bench.draft(Path.of(file)), bench);
-      } catch (RuntimeException thrown) {
-        if (files.size() == 1) {
-          throw thrown;
-        }
-        String message = Refusal.message(thrown).orElseThrow(() -> thrown);
-        screen.err().println(message.startsWith(file) ? message : file + ": " + message);
-        jobs.leftOut = true;
-      }
-    }
-    if (jobs.ordered.isEmpty()) {
-      throw CommandFailure.badInput("None of the jobs can be ordered for; the reasons are above.");
-    }
-    return jobs;
-  }
-
-  private static void add(Jobs jobs, Draft draft, Workbench bench) {
-    OrderedJob job = OrderedJob.of(bench.estimate(draft));
-    if (jobs.numbers().contains(job.number())) {
-      throw JobRun.numberTwice(job.number());
-    }
-    jobs.drafts.add(draft);
-    jobs.ordered.add(job);
-    jobs.checks.addAll(draft.judge().judge(draft.layout()));
-  }
-
   private static OrderFiles files(
-      Jobs jobs, MaterialOrder order, LocalDate placed, Workbench bench, QuantityPrinter printer) {
+      JobsToOrder jobs,
+      MaterialOrder order,
+      LocalDate placed,
+      Workbench bench,
+      QuantityPrinter printer) {
     String shop = bench.catalog().shop().name();
     return new OrderFiles(jobs.numbers(), order, placed, shop, printer.system());
   }

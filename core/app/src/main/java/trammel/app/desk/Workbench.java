@@ -106,20 +106,38 @@ public final class Workbench {
 
   /** The document of a job file; the first one loaded says where the shop's own catalog is. */
   public JobDocument load(Path file) {
+    begin(file);
+    return JobDocument.load(file);
+  }
+
+  /**
+   * Says where the shop's own catalog is, unless that is known already: beside this job file. From
+   * then on jobs may be loaded, drawn and planned on several threads.
+   */
+  public void begin(Path file) {
     if (jobFolder == null) {
       jobFolder = file.toAbsolutePath().getParent();
     }
     startReading();
-    return JobDocument.load(file);
   }
 
   /** The job of a document with its layout; what is to be looked at in it goes to the remarks. */
   public Draft draft(JobDocument document) {
     Job job = JobReader.read(document);
+    tellWarnings(job);
+    return draft(job, extensions());
+  }
+
+  /** The layout of a job that was read, with the plugins at hand; tells nothing. */
+  public Draft draft(Job job, InstalledExtensions installed) {
+    return new Drafting(installed.extensions(), catalog()).draft(job, shown(job));
+  }
+
+  /** Tells what is to be looked at in a job. */
+  public void tellWarnings(Job job) {
     for (Problem warning : job.warnings()) {
       screen.err().println("Note: " + warning.text());
     }
-    return new Drafting(extensions().extensions(), catalog()).draft(job, shown(job));
   }
 
   /** The shop's closed jobs, beside the first job file. */
@@ -151,11 +169,23 @@ public final class Workbench {
   /** The vehicle's own work is in it. */
   private Estimate estimate(Draft draft, Optional<LearnedHours> learned) {
     tellOldPrices(draft.job());
-    WorkPlan mounts = draft.pluginWork();
-    WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
     return new Estimating(
             catalog(), terms(draft.job()), catalog().shop().hoursCorrelation(), learned)
-        .estimate(draft, plan);
+        .estimate(draft, work(draft));
+  }
+
+  private static WorkPlan work(Draft draft) {
+    WorkPlan mounts = draft.pluginWork();
+    return VehicleWork.plan(draft, mounts).plus(mounts);
+  }
+
+  /**
+   * All that is bought for a job, without its cutting, its hours and its price: an order over many
+   * jobs cuts them together. Tells nothing.
+   */
+  public WorkPlan toBuy(Draft draft) {
+    terms(draft.job());
+    return Estimating.withSupplies(work(draft), catalog());
   }
 
   private PriceTerms terms(Job job) {
@@ -170,7 +200,8 @@ public final class Workbench {
     }
   }
 
-  private void tellOldPrices(Job job) {
+  /** Tells, once a file of the catalog, that its prices are old by the job's date. */
+  public void tellOldPrices(Job job) {
     for (Map.Entry<String, LocalDate> file : catalog().oldPrices(job.header().date()).entrySet()) {
       if (oldPricesTold.add(file.getKey())) {
         screen

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Duration;
+import java.util.Iterator;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class WaitingLineTest {
@@ -18,7 +20,7 @@ class WaitingLineTest {
 
   @Test
   void tellsTheTimeAndLeavesTheLineEmpty() throws InterruptedException {
-    WaitingLine line = WaitingLine.on(screen(true), "Searching", Duration.ofMillis(5));
+    WaitingLine line = WaitingLine.on(screen(true), () -> "Searching", Duration.ofMillis(5));
     while (err.getBuffer().length() == 0) {
       Thread.sleep(5);
     }
@@ -31,9 +33,22 @@ class WaitingLineTest {
 
   @Test
   void saysNothingWhereNobodyWatches() throws InterruptedException {
-    WaitingLine line = WaitingLine.on(screen(false), "Searching", Duration.ofMillis(1));
+    WaitingLine line = WaitingLine.on(screen(false), () -> "Searching", Duration.ofMillis(1));
     Thread.sleep(20);
     line.close();
     assertEquals("", err.toString());
+  }
+
+  @Test
+  void aShorterTextLeavesNothingOfTheLongerOneBehind() throws InterruptedException {
+    Iterator<String> texts = List.of("10 of 10 jobs", "Nesting").iterator();
+    WaitingLine line =
+        WaitingLine.on(
+            screen(true), () -> texts.hasNext() ? texts.next() : "Nesting", Duration.ofMillis(5));
+    while (!err.toString().contains("Nesting: 0 s")) {
+      Thread.sleep(5);
+    }
+    line.close();
+    assertTrue(err.toString().contains("\rNesting: 0 s      "), err.toString());
   }
 }

@@ -34,6 +34,18 @@ public final class Judge {
 
   /** Every check's result on a layout, worst first, with a tried change where one is needed. */
   public List<CheckResult> judge(Layout layout) {
+    return judge(layout, true);
+  }
+
+  /**
+   * Every check's result on a layout, worst first, without a change tried: most of the time of
+   * {@link #judge(Layout)} goes into those, and where only the verdicts count nobody reads them.
+   */
+  public List<CheckResult> verdicts(Layout layout) {
+    return judge(layout, false);
+  }
+
+  private List<CheckResult> judge(Layout layout, boolean tryChanges) {
     LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
     List<Reading> readings = new ArrayList<>(checks.size());
     List<Finding> found = new ArrayList<>(checks.size());
@@ -48,7 +60,7 @@ public final class Judge {
     int next = 0;
     for (int i = 0; i < checks.size(); i++) {
       if (readings.get(i) instanceof Reading.Value) {
-        CheckResult result = judged(found.get(next++), found, analysis);
+        CheckResult result = judged(found.get(next++), found, analysis, tryChanges);
         byRank.get(rank(result)).add(result);
       } else if (readings.get(i) instanceof Reading.Unknown unknown) {
         Check check = checks.get(i);
@@ -67,9 +79,10 @@ public final class Judge {
     return new ArrayList<>(checks.size());
   }
 
-  private CheckResult judged(Finding finding, List<Finding> found, LayoutAnalysis analysis) {
+  private CheckResult judged(
+      Finding finding, List<Finding> found, LayoutAnalysis analysis, boolean tryChanges) {
     Optional<Change> change =
-        finding.verdict() == Verdict.GOOD
+        !tryChanges || finding.verdict() == Verdict.GOOD
             ? Optional.empty()
             : new ChangeSearch(this, analysis, found, finding).search();
     return new CheckResult.Judged(

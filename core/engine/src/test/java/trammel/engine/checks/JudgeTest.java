@@ -51,6 +51,24 @@ class JudgeTest {
     }
   }
 
+  /** An order over many jobs reads the verdicts only; they must be those that a quote prints. */
+  @Test
+  void verdictsAreTheSameWithoutChangesTried() {
+    Layout layout = moved("lower-left", End.FRAME, Direction.FORWARD, 0.25);
+    List<CheckResult> full = judge.judge(layout);
+    List<CheckResult> quick = judge.verdicts(layout);
+
+    assertEquals(full.size(), quick.size());
+    for (int i = 0; i < full.size(); i++) {
+      assertEquals(full.get(i).id(), quick.get(i).id());
+      if (full.get(i) instanceof Judged with && quick.get(i) instanceof Judged without) {
+        assertEquals(with.verdict(), without.verdict(), with.id());
+        assertEquals(with.value(), without.value(), with.id());
+        assertTrue(without.change().isEmpty(), without.id());
+      }
+    }
+  }
+
   /** By hand: 0.4 in over 24 in is atan(0.4/24) = 0.9548 deg. */
   @Test
   void theBarAngleIsTheSideViewSlope() {

@@ -58,7 +58,7 @@ public final class Estimating {
   public Estimate estimate(Draft draft, WorkPlan plan) {
     QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
-    WorkPlan whole = plan.plus(WeldingSupplies.of(welds, catalog));
+    WorkPlan whole = withSupplies(plan, welds, catalog);
     Background<Materials> cutting =
         Background.start(
             new Callable<Materials>() {
@@ -82,6 +82,19 @@ public final class Estimating {
         hours,
         pricing.price(bought, hours, extraHours),
         learned.isPresent() ? learned.get().jobs() : 0);
+  }
+
+  /**
+   * A plan with the wire, gas and discs that its welds take: all that is bought for it.
+   *
+   * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
+   */
+  public static WorkPlan withSupplies(WorkPlan plan, Catalog catalog) {
+    return withSupplies(plan, catalog.welding().estimate(plan.welds()), catalog);
+  }
+
+  private static WorkPlan withSupplies(WorkPlan plan, WeldEstimate welds, Catalog catalog) {
+    return plan.plus(WeldingSupplies.of(welds, catalog));
   }
 
   private static List<LabourFactor> factors(Terms terms) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import trammel.planning.document.DocumentNode;
 import trammel.planning.document.DocumentReader;
+import trammel.planning.document.ListNode;
 import trammel.planning.document.Location;
 import trammel.planning.document.ObjectNode;
 
@@ -14,6 +15,8 @@ import trammel.planning.document.ObjectNode;
  * @param root its keys
  */
 public record JobDocument(String file, ObjectNode root) {
+  private static final String HEADER = "job";
+
   /** What stands in messages for the name of the file of a value that was varied. */
   public static final String VARY = "--vary";
 
@@ -33,6 +36,41 @@ public record JobDocument(String file, ObjectNode root) {
    */
   public static JobDocument of(String fileName, String text) {
     return new JobDocument(fileName, DocumentReader.read(fileName, text));
+  }
+
+  /**
+   * All that is written of the work, as one text: two jobs that differ only in what they are called
+   * (number, date, customer, vehicle, note) and in where things stand in their files have the same.
+   */
+  public String work() {
+    StringBuilder text = new StringBuilder();
+    for (ObjectNode.Member member : root.members()) {
+      if (member.key().equals(HEADER)) {
+        continue;
+      }
+      append(text.append(member.key()).append(':'), member.value());
+    }
+    return text.toString();
+  }
+
+  private static void append(StringBuilder text, DocumentNode node) {
+    if (node instanceof ObjectNode object) {
+      text.append('{');
+      for (ObjectNode.Member member : object.members()) {
+        append(text.append(member.key()).append(':'), member.value());
+      }
+      text.append('}');
+    } else if (node instanceof ListNode list) {
+      text.append('[');
+      for (DocumentNode entry : list.entries()) {
+        append(text, entry);
+      }
+      text.append(']');
+    } else {
+      // The length keeps two values apart from one that has the sign between them in it.
+      String given = node.given();
+      text.append(given.length()).append(' ').append(given).append(',');
+    }
   }
 
   /**

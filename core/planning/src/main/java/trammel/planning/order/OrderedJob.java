@@ -17,7 +17,15 @@ public record OrderedJob(String number, WorkPlan plan, Optional<LocalDate> start
 
   /** An estimated job. */
   public static OrderedJob of(Estimate estimate) {
-    Job job = estimate.draft().job();
-    return new OrderedJob(job.header().number(), estimate.plan(), job.terms().start());
+    return of(estimate.draft().job(), estimate.plan());
+  }
+
+  /**
+   * A job.
+   *
+   * @param plan the work that it asks for, welding wire and gas included
+   */
+  public static OrderedJob of(Job job, WorkPlan plan) {
+    return new OrderedJob(job.header().number(), plan, job.terms().start());
   }
 }

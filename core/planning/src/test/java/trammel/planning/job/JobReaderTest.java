@@ -2,6 +2,7 @@ package trammel.planning.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -242,6 +243,22 @@ class JobReaderTest {
       })
   void otherTyreCodesAreNotTakenForMetric(String code) {
     assertTrue(TyreSize.parse(code).isEmpty());
+  }
+
+  @Test
+  void jobsThatDifferOnlyInWhatTheyAreCalledAskForTheSameWork() {
+    JobDocument document = JobDocument.of("pickup.yaml", JobFiles.PICKUP);
+    JobDocument called =
+        JobDocument.of("other.yaml", "# moved down a line\n" + JobFiles.PICKUP)
+            .withValue("job.number", "Z-9")
+            .withValue("job.vehicle", "another one");
+
+    assertEquals(document.work(), called.work());
+    assertNotEquals(
+        document.work(), document.withValue("measured.rails.outside_at_axle", "38 in").work());
+    assertNotEquals(
+        document.work(), document.withValue("measured.obstacles[1].name", "side pipe").work());
+    assertNotEquals(document.work(), document.withValue("terms.start", "2027-01-04").work());
   }
 
   @Test

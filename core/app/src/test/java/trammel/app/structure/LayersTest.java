@@ -66,6 +66,23 @@ class LayersTest {
           .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..");
 
   @ArchTest
+  static final ArchRule THE_ASSEMBLY_KNOWS_GEOMETRY_ONLY =
+      classes()
+          .that()
+          .resideInAPackage("trammel.planning.assembly..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "trammel.planning.assembly..",
+              "trammel.planning.plates..",
+              "trammel.planning.tubes..",
+              "trammel.planning.given..",
+              "trammel.engine.geometry..",
+              "trammel.engine.quantity..",
+              "java.lang..",
+              "java.util..");
+
+  @ArchTest
   static final ArchRule CORE_HAS_NO_WORD_OF_ANY_PLUGIN =
       noClasses()
           .that()

@@ -1,0 +1,85 @@
+package trammel.app.json;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.PartKind;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.PlacedPart;
+import trammel.planning.assembly.PlacedSeam;
+import trammel.planning.assembly.Prism;
+import trammel.planning.assembly.SeamRun;
+import trammel.planning.assembly.Turned;
+
+/** The file as a library that knows nothing of this project reads it. */
+class GltfSceneTest {
+  private static final Place LEANING =
+      Place.of(new Point3(900, 400, 300), new Vector3(0.6, 0, 0.8), new Vector3(0, 1, 0));
+
+  private static Assembly twoParts() {
+    PlacedPart plate =
+        new PlacedPart(
+            "shelf",
+            "shelf",
+            PartKind.PLATE,
+            Assembly.FRAME,
+            LEANING,
+            Prism.block(200, 100, 10),
+            1.57,
+            "carries the bar");
+    PlacedPart bar =
+        new PlacedPart(
+            "round bar",
+            "round bar",
+            PartKind.TUBE,
+            Assembly.AXLE,
+            Place.at(new Point3(0, -200, 500)),
+            Turned.bar(20, 300),
+            2.96,
+            "stands on the axle");
+    PlacedSeam seam =
+        new PlacedSeam(
+            "bar to shelf",
+            "bar to shelf",
+            new SeamRun(
+                "round bar", "shelf", FlatPath.circle(Place.at(new Point3(0, -200, 500)), 20)),
+            5,
+            "flat");
+    return new Assembly(
+        List.of(Assembly.FRAME, Assembly.AXLE), List.of(plate, bar), List.of(seam), List.of());
+  }
+
+  @Test
+  void partsStandInMetresWithYUp() throws IOException {
+    GltfScan scan = new GltfScan(GltfScene.text(twoParts()));
+
+    GltfScan.Item shelf = scan.items().get("shelf");
+    assertEquals("frame", shelf.body());
+    assertEquals(0.2 * 0.1 * 0.01, shelf.volumeM3(), 1e-9);
+    // Half the thickness along its normal (-0.8, 0, 0.6): 896 forward, 400 left, 303 up.
+    assertArrayEquals(new double[] {0.400, 0.303, 0.896}, shelf.centre(), 1e-6);
+    assertEquals(1.57, ((Number) shelf.extras().get("mass_kg")).doubleValue());
+
+    GltfScan.Item bar = scan.items().get("round bar");
+    assertEquals("axle", bar.body());
+    assertEquals(Math.PI * 0.02 * 0.02 * 0.3, bar.volumeM3(), 1e-9);
+    assertArrayEquals(new double[] {-0.200, 0.650, 0}, bar.centre(), 1e-6);
+  }
+
+  @Test
+  void weldsAreLinesOfTheirLength() throws IOException {
+    GltfScan scan = new GltfScan(GltfScene.text(twoParts()));
+    GltfScan.Item seam = scan.items().get("bar to shelf");
+    assertEquals("welds", seam.body());
+    double round = 2 * Math.PI * 0.02;
+    assertEquals(round, seam.lineM(), 0.01 * round);
+    assertEquals(1000 * round, ((Number) seam.extras().get("length_mm")).doubleValue(), 1e-9);
+  }
+}

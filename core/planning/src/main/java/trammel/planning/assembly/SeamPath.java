@@ -1,0 +1,17 @@
+package trammel.planning.assembly;
+
+import java.util.List;
+import trammel.engine.geometry.Point3;
+
+/** Where the root of a weld runs, in vehicle axes at ride. */
+public sealed interface SeamPath permits FlatPath, CopePath {
+  /** Length of the weld, mm. */
+  double lengthMm();
+
+  /**
+   * Points along it, first and last included.
+   *
+   * @param chordMm straight lines between them stay this near to the path (mm), above 0
+   */
+  List<Point3> points(double chordMm);
+}

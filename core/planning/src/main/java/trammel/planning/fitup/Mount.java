@@ -10,26 +10,36 @@ import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 
 /**
- * A bracket on the floor: one end of a bar, spring or shock.
+ * A bracket on the floor: one end of a bar, spring or shock. A coil that sits on its shock shares
+ * the shock's brackets, which go by the shock's name.
  *
  * @param part name of the part that it holds
  * @param end which end
  */
 public record Mount(String part, End end) {
+  /** A coil whose seats are as near as this to the shock's mounts sits on that shock. */
+  private static final double ON_THE_SHOCK_MM = 0.1;
 
-  /** Every bracket of a layout: bars, springs and shocks, frame end before axle end. */
+  /** Every bracket of a layout, each once: bars, springs, shocks; frame end before axle end. */
   static List<Mount> of(Layout layout) {
     List<Mount> mounts = new ArrayList<>();
     for (Bar bar : layout.bars()) {
       add(mounts, bar.name());
     }
     for (SpringUnit spring : layout.springs()) {
-      add(mounts, spring.name());
+      if (layout.shocks().stream().noneMatch(shock -> sitsOn(spring, shock))) {
+        add(mounts, spring.name());
+      }
     }
     for (ShockUnit shock : layout.shocks()) {
       add(mounts, shock.name());
     }
     return mounts;
+  }
+
+  private static boolean sitsOn(SpringUnit spring, ShockUnit shock) {
+    return spring.frame().distanceMm(shock.frame()) < ON_THE_SHOCK_MM
+        && spring.axle().distanceMm(shock.axle()) < ON_THE_SHOCK_MM;
   }
 
   private static void add(List<Mount> mounts, String part) {
@@ -69,15 +79,20 @@ public record Mount(String part, End end) {
         "part " + part + " is not in the layout; name a bar, spring or shock of it.");
   }
 
-  /** The layout with this bracket elsewhere. */
+  /** The layout with this bracket elsewhere; a coil goes with the shock on which it sits. */
   Layout moved(Layout layout, Point3 point) {
     List<Bar> bars = new ArrayList<>(layout.bars());
     bars.replaceAll(bar -> bar.name().equals(part) ? bar.withPoint(end, point) : bar);
     List<SpringUnit> springs = new ArrayList<>(layout.springs());
-    springs.replaceAll(
-        spring -> spring.name().equals(part) ? spring.withPoint(end, point) : spring);
+    springs.replaceAll(spring -> isHeldIn(layout, spring) ? spring.withPoint(end, point) : spring);
     List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
     shocks.replaceAll(shock -> shock.name().equals(part) ? shock.withPoint(end, point) : shock);
     return new Layout(layout.chassis(), bars, springs, shocks);
+  }
+
+  private boolean isHeldIn(Layout layout, SpringUnit spring) {
+    return spring.name().equals(part)
+        || layout.shocks().stream()
+            .anyMatch(shock -> shock.name().equals(part) && sitsOn(spring, shock));
   }
 }

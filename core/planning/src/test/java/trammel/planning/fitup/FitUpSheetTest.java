@@ -12,8 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
 import trammel.planning.extension.kit.SampleVehicle;
 
 class FitUpSheetTest {
@@ -80,6 +84,52 @@ class FitUpSheetTest {
   void theDiagonalsOfASquareLayoutAreEqual() {
     Map<String, Double> plan = plan(sheet(0));
     assertEquals(plan.get("diagonal.left-to-right"), plan.get("diagonal.right-to-left"), 1e-9);
+  }
+
+  /**
+   * A coil over a shock hangs on the shock's two bolts: one bracket an end, and one set of marks.
+   */
+  @Test
+  void aCoilOverStandsOnceOnTheSheetAndMovesWithItsShock() {
+    Layout coilOvers = withShocksIn(LAYOUT);
+    FitUpSheet sheet = FitUpSheet.of(coilOvers, 0, Math.toRadians(0.2));
+    assertEquals(sheet(0).targets().size(), sheet.targets().size());
+    assertTrue(sheet.targets().stream().noneMatch(target -> target.id().startsWith("spring")));
+
+    Mount top = new Mount("shock-left", End.FRAME);
+    Point3 lower = top.point(coilOvers).plus(new Vector3(0, 0, -20));
+    Layout moved = top.moved(coilOvers, lower);
+    assertEquals(lower, moved.springs().get(0).frame());
+    assertEquals(coilOvers.springs().get(0).axle(), moved.springs().get(0).axle());
+    assertEquals(coilOvers.springs().get(1), moved.springs().get(1));
+  }
+
+  /** A shock beside its spring has brackets of its own. */
+  @Test
+  void aShockBesideItsSpringStandsApart() {
+    SpringUnit spring = LAYOUT.springs().get(0);
+    Vector3 inch = new Vector3(25.4, 0, 0);
+    ShockUnit beside =
+        new ShockUnit(
+            "shock-left", spring.frame().plus(inch), spring.axle().plus(inch), 30, 200, 500);
+    Layout layout = new Layout(CHASSIS, LAYOUT.bars(), LAYOUT.springs(), List.of(beside));
+    assertEquals(Mount.of(LAYOUT).size() + 2, Mount.of(layout).size());
+  }
+
+  private static Layout withShocksIn(Layout layout) {
+    List<ShockUnit> shocks =
+        layout.springs().stream()
+            .map(
+                spring ->
+                    new ShockUnit(
+                        spring.name().replace("spring", "shock"),
+                        spring.frame(),
+                        spring.axle(),
+                        30,
+                        200,
+                        500))
+            .toList();
+    return new Layout(CHASSIS, layout.bars(), layout.springs(), shocks);
   }
 
   @Test

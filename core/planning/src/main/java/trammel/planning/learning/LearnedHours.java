@@ -15,29 +15,50 @@ import trammel.planning.labour.Operation;
 import trammel.planning.labour.ThreePoint;
 
 /**
- * A shop's own hours, learned from its closed jobs.
+ * A shop's own hours, learned from its closed jobs by credibility: how far a job came out from what
+ * was expected of it is taken in the share Z = what was not known / (what was not known + how jobs
+ * scatter), both as variances. One job moves a factor a little, many jobs all the way.
  *
- * <p>The hours of an operation are taken as standard hours x shop factor x chance. The logarithm of
- * the factor is the shop's pace, the same for all operations, plus the operation's own; both start
- * as normal about 0 with a deviation of a fifth, so that few jobs move them little and many jobs
- * all the way. Each closed job is one observation of them, with the spread and the correlation that
- * the catalog gives its hours; the posterior is worked out job by job. Hours of several operations
- * that were written down together are one observation of their sum, made linear about the present
- * estimate. Sources: Kalman, A new approach to linear filtering and prediction problems, Journal of
- * Basic Engineering 82, 1960; Gelman and others, Bayesian Data Analysis, chapters 2 and 5, both
- * from memory.
+ * <p>The hours of an operation are taken as standard hours x (1 + the shop's pace + the operation's
+ * own deviation) + chance. Pace and deviation start at 0, each known to a standard deviation of a
+ * fifth: common practice, no source. Chance has the spread and the correlation that the catalog
+ * gives the hours. Everything is in hours and not in their logarithms, because a quote prints mean
+ * hours: jobs that take exactly these leave every factor where it is, and factors close in on the
+ * mean of what jobs take, not on its median. Hours of several operations that were written down
+ * together are one observation of their sum. With many operations the shares are matrices, worked
+ * out job by job. Sources: Bühlmann, Experience rating and credibility, ASTIN Bulletin 4, 1967, the
+ * best linear estimate from means and variances alone; Kalman, A new approach to linear filtering
+ * and prediction problems, Journal of Basic Engineering 82, 1960, for the update; both from memory.
+ *
+ * <p>No job is like the next, and what a shop does differently on purpose is not yet in the catalog
+ * when its first jobs are closed. A job therefore counts as a quarter of an observation: the
+ * variance of its chance is taken four times as large. Source: Ibrahim and Chen, Power prior
+ * distributions for regression models, Statistical Science 15, 2000, from memory; the quarter is
+ * this tool's own choice. What lies further out than two standard deviations of what was expected
+ * counts as that far: a mishap, or hours written into the wrong line, say little of the next job.
+ * Source: Huber, Robust estimation of a location parameter, Annals of Mathematical Statistics 35,
+ * 1964, from memory.
  *
  * <p>If the shop's jobs scatter more or less than the catalog says, the spread follows: the
  * variance has a scaled inverse chi-squared prior worth {@value #PRIOR_JOBS} jobs at the catalog's
- * figure, updated with the squared one-step-ahead errors of whole jobs (Gelman and others, section
- * 2.6).
+ * figure, updated with the squared one-step-ahead errors of whole jobs. Source: Gelman and others,
+ * Bayesian Data Analysis, section 2.6, from memory.
  */
 public final class LearnedHours {
-  /** Deviation of the shop's pace in logarithms before any job is closed. */
+  /** How far the shop's pace may be from the catalog's before any job is closed, of 1. */
   private static final double PACE_DEVIATION = 0.2;
 
-  /** Deviation of an operation's own factor in logarithms before any job is closed. */
+  /** How far an operation may be from that pace before any job is closed, of 1. */
   private static final double OWN_DEVIATION = 0.2;
+
+  /** What share of an observation one job counts as. */
+  private static final double TOLD_BY_ONE_JOB = 0.25;
+
+  /** How many standard deviations from what was expected an observation counts at most. */
+  private static final double MOST_SURPRISE = 2;
+
+  /** No operation is ever taken to need less than this share of its standard hours. */
+  private static final double LEAST_FACTOR = 0.1;
 
   private static final int PRIOR_JOBS = 8;
 
@@ -86,10 +107,11 @@ public final class LearnedHours {
   /** What an operation's standard hours are multiplied by. */
   public double factor(String key) {
     Integer index = indexes.get(key);
-    return Math.exp(mean.getEntry(0) + (index == null ? 0 : mean.getEntry(index)));
+    double factor = 1 + mean.getEntry(0) + (index == null ? 0 : mean.getEntry(index));
+    return Math.max(LEAST_FACTOR, factor);
   }
 
-  /** Standard deviation of the logarithm of that factor. */
+  /** Standard deviation of that factor: how far it may still be from the shop's true one. */
   public double factorDeviation(String key) {
     return Math.sqrt(factorVariance(key));
   }
@@ -114,10 +136,13 @@ public final class LearnedHours {
     }
     double chance = scatter() * scatter() * meanVariation;
     double own = 0;
+    double level = 0;
     for (String key : indexes.keySet()) {
       own += factorVariance(key) / indexes.size();
+      level += square(factor(key)) / indexes.size();
     }
     double pace = covariance.getEntry(0, 0);
+    chance *= level;
     return Math.min(1, (correlation * chance + pace) / (chance + Math.max(own, pace)));
   }
 
@@ -131,8 +156,8 @@ public final class LearnedHours {
     double mean = factor * standard.mean();
     double variation = standard.mean() > 0 ? standard.standardDeviation() / standard.mean() : 0;
     double chance = scatter() * scatter() * variation * variation;
-    double wider =
-        variation > 0 ? Math.sqrt(chance + factorVariance(operation.key())) / variation : 1;
+    double unknown = factorVariance(operation.key()) / square(factor);
+    double wider = variation > 0 ? Math.sqrt(chance + unknown) / variation : 1;
     double low = mean + factor * wider * (standard.low() - standard.mean());
     double likely = mean + factor * wider * (standard.likely() - standard.mean());
     double high = mean + factor * wider * (standard.high() - standard.mean());
@@ -183,12 +208,12 @@ public final class LearnedHours {
   }
 
   /**
-   * One sum of hours that was written down.
+   * One sum of hours that was written down; all in shares of the standard hours of the sum.
    *
-   * @param weights share of each unknown in the logarithm of the sum
-   * @param left logarithm of the hours used over those expected
-   * @param pull sum of share x variation, for what is common to the job
-   * @param own sum of (share x variation) squared, for what is not
+   * @param weights share of each unknown in the sum
+   * @param left hours used less those expected
+   * @param pull sum of share x deviation, for what is common to the job
+   * @param own sum of (share x deviation) squared, for what is not
    */
   private record Observation(RealVector weights, double left, double pull, double own) {}
 
@@ -211,23 +236,37 @@ public final class LearnedHours {
   }
 
   private Observation observation(List<ClosedOperation> operations, double used) {
-    double expected = 0;
+    double standard = 0;
     for (ClosedOperation operation : operations) {
-      expected += operation.standardHours() * factor(operation.key());
+      standard += operation.standardHours();
     }
     RealVector weights = new ArrayRealVector(mean.getDimension());
     weights.setEntry(0, 1);
+    double expected = 0;
     double pull = 0;
     double own = 0;
     for (ClosedOperation operation : operations) {
-      double share = operation.standardHours() * factor(operation.key()) / expected;
+      double share = operation.standardHours() / standard;
+      double factor = factor(operation.key());
       weights.addToEntry(indexes.get(operation.key()), share);
-      pull += share * operation.variation();
-      own += square(share * operation.variation());
+      expected += share * factor;
+      pull += share * factor * operation.variation();
+      own += square(share * factor * operation.variation());
     }
-    // The logarithm of hours with a mean of 1 has a mean of minus half its variance.
-    double variance = square(scatter()) * (correlation * pull * pull + (1 - correlation) * own);
-    return new Observation(weights, Math.log(used / expected) + variance / 2, pull, own);
+    double chance = square(scatter()) * chance(pull, own);
+    double most = MOST_SURPRISE * Math.sqrt(chance + unknown(weights));
+    double left = Math.max(-most, Math.min(most, used / standard - expected));
+    return new Observation(weights, left, pull, own);
+  }
+
+  /** Variance by the catalog of hours that run over together in part. */
+  private double chance(double pull, double own) {
+    return correlation * square(pull) + (1 - correlation) * own;
+  }
+
+  /** Variance of what is not known yet of the factors. */
+  private double unknown(RealVector weights) {
+    return weights.dotProduct(covariance.operate(weights));
   }
 
   private void update(List<Observation> observations) {
@@ -235,7 +274,7 @@ public final class LearnedHours {
     RealMatrix weights = new Array2DRowRealMatrix(count, mean.getDimension());
     RealMatrix noise = new Array2DRowRealMatrix(count, count);
     RealVector left = new ArrayRealVector(count);
-    double chance = square(scatter());
+    double chance = square(scatter()) / TOLD_BY_ONE_JOB;
     for (int i = 0; i < count; i++) {
       weights.setRowVector(i, observations.get(i).weights());
       left.setEntry(i, observations.get(i).left());
@@ -260,9 +299,7 @@ public final class LearnedHours {
       return;
     }
     Observation seen = observation(job.operations(), whole.getAsDouble());
-    double chance = correlation * square(seen.pull()) + (1 - correlation) * seen.own();
-    double unknown = seen.weights().dotProduct(covariance.operate(seen.weights()));
-    squares += square(seen.left()) / (chance + unknown);
+    squares += square(seen.left()) / (chance(seen.pull(), seen.own()) + unknown(seen.weights()));
     freedoms++;
   }
 

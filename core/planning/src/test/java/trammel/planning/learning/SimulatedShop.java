@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.SplittableRandom;
 import trammel.planning.labour.BetaRange;
 import trammel.planning.labour.HoursEstimate;
 import trammel.planning.labour.NormalCurve;
@@ -29,7 +30,8 @@ final class SimulatedShop {
   private final List<ClosedJob> closed = new ArrayList<>();
 
   SimulatedShop(long seed) {
-    random = new Random(seed);
+    // Neighbouring seeds of this generator begin alike: unmixed, all shops would have like paces.
+    random = new Random(new SplittableRandom(seed).nextLong());
     double pace = 0.2 * random.nextGaussian();
     for (int i = 0; i < factors.length; i++) {
       factors[i] = Math.exp(pace + 0.2 * random.nextGaussian());

@@ -144,6 +144,6 @@ public final class QuoteCommand extends JobCommand {
         JobFigure.money("before tax", "subtotal", price.subtotal()),
         JobFigure.money("tax", "tax", price.tax()),
         JobFigure.money("TOTAL", "total", price.total()),
-        JobFigure.money("deposit", "deposit", price.deposit()));
+        JobFigure.money("deposit", "deposit", price.payments().deposit()));
   }
 }

@@ -4,7 +4,10 @@ import trammel.app.text.Amounts;
 import trammel.planning.labour.OperationLine;
 import trammel.planning.money.ClassTotal;
 import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.Payments;
 import trammel.planning.money.PriceLine;
+import trammel.planning.money.ProgressPayment;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** The cost sheet for the shop's own eyes. */
 public final class CostDocument {
@@ -41,10 +44,30 @@ public final class CostDocument {
           total.price().minus(total.cost()).text());
     }
     grid.total("subtotal", "", price.subtotal().text(), "");
-    grid.row("sales tax on " + price.taxable().text(), "", price.tax().text(), "");
+    grid.row(
+        "sales tax, "
+            + QuantityPrinter.percent(price.terms().tax().rate())
+            + " on "
+            + price.taxable().text(),
+        "",
+        price.tax().text(),
+        "");
     grid.total("total", "", price.total().text(), "");
-    grid.row("deposit", "", price.deposit().text(), "");
-    grid.row("balance", "", price.balance().text(), "");
+    Payments payments = price.payments();
+    grid.row(
+        "deposit, " + QuantityPrinter.percent(price.terms().depositFraction()),
+        "",
+        payments.deposit().text(),
+        "");
+    for (int i = 0; i < payments.progress().size(); i++) {
+      ProgressPayment payment = price.terms().progress().get(i);
+      grid.row(
+          "when: " + payment.when() + ", " + QuantityPrinter.percent(payment.fraction()),
+          "",
+          payments.progress().get(i).text(),
+          "");
+    }
+    grid.row("balance", "", payments.balance().text(), "");
     return grid;
   }
 

@@ -20,6 +20,9 @@ import trammel.planning.money.ClassTotal;
 import trammel.planning.money.CostBuildUp;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.Money;
+import trammel.planning.money.Payments;
+import trammel.planning.money.ProgressPayment;
+import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
@@ -147,14 +150,33 @@ public final class QuoteDocument {
             .plus(price(price, CostClass.SUPPLIES));
     grid.row("Shop work and supplies", shop.text());
     grid.total("Subtotal", price.subtotal().text());
-    grid.row("Sales tax on " + price.taxable().text(), price.tax().text());
+    grid.row(
+        "Sales tax, "
+            + QuantityPrinter.percent(price.terms().tax().rate())
+            + " on "
+            + price.taxable().text(),
+        price.tax().text());
     grid.total("Total", price.total().text());
-    grid.row("Deposit with the order", price.deposit().text());
-    for (int i = 0; i < price.terms().progress().size(); i++) {
-      grid.row("When: " + price.terms().progress().get(i).when(), price.progress().get(i).text());
-    }
-    grid.row("Balance on delivery", price.balance().text());
+    addPayments(grid, price);
     return grid;
+  }
+
+  private static void addPayments(Grid grid, CostBuildUp price) {
+    Payments payments = price.payments();
+    if (!payments.deposit().isZero()) {
+      grid.row(
+          "Deposit with the order, " + QuantityPrinter.percent(price.terms().depositFraction()),
+          payments.deposit().text());
+    }
+    for (int i = 0; i < payments.progress().size(); i++) {
+      ProgressPayment payment = price.terms().progress().get(i);
+      grid.row(
+          "When: " + payment.when() + ", " + QuantityPrinter.percent(payment.fraction()),
+          payments.progress().get(i).text());
+    }
+    if (!payments.balance().isZero()) {
+      grid.row("Balance on delivery", payments.balance().text());
+    }
   }
 
   private static Money price(CostBuildUp price, CostClass costClass) {
@@ -212,18 +234,27 @@ public final class QuoteDocument {
   }
 
   private List<String> terms(CostBuildUp price) {
-    return List.of(
+    Payments payments = price.payments();
+    List<String> terms = new ArrayList<>();
+    terms.add(
         "Good until "
             + price.terms().validUntil(paper.header().date())
             + " ("
             + price.terms().validDays()
-            + " days).",
-        "Deposit of "
-            + price.deposit().text()
-            + " with the order; steel and parts are ordered then.",
-        "Balance of " + price.balance().text() + " on delivery.",
-        "Changes to the work are quoted in writing before they are done.",
+            + " days).");
+    if (!payments.deposit().isZero()) {
+      terms.add(
+          "Deposit of "
+              + payments.deposit().text()
+              + " with the order; steel and parts are ordered then.");
+    }
+    if (!payments.balance().isZero()) {
+      terms.add("Balance of " + payments.balance().text() + " on delivery.");
+    }
+    terms.add("Changes to the work are quoted in writing before they are done.");
+    terms.add(
         "The figures behind this quote are screening estimates for planning and comparison. They do"
             + " not approve a design, a weld or a vehicle.");
+    return terms;
   }
 }

@@ -8,6 +8,9 @@ import java.util.Map;
 import trammel.engine.checks.Verdict;
 import trammel.planning.compare.Difference;
 import trammel.planning.compare.Differences;
+import trammel.planning.compare.PriceDifference;
+import trammel.planning.compare.PriceDifferences;
+import trammel.planning.compare.PricedWork;
 import trammel.planning.compare.Variant;
 import trammel.planning.estimate.Estimate;
 
@@ -22,6 +25,8 @@ public final class CompareJson {
       Map<String, Object> entry = figures(variant);
       if (variant != variants.get(0)) {
         entry.put("differences", differences(variants.get(0), variant));
+        entry.put("price_differences", prices(variants.get(0), variant));
+        entry.put("payment_differences", payments(variants.get(0), variant));
       }
       entries.add(entry);
     }
@@ -58,6 +63,29 @@ public final class CompareJson {
       row.put("first", difference.first());
       row.put("other", difference.other());
       row.put("why", difference.why());
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private static List<Object> prices(Variant first, Variant other) {
+    return rows(
+        PriceDifferences.between(PricedWork.of(first.estimate()), PricedWork.of(other.estimate())));
+  }
+
+  private static List<Object> payments(Variant first, Variant other) {
+    return rows(PriceDifferences.ofPayments(first.estimate().price(), other.estimate().price()));
+  }
+
+  private static List<Object> rows(List<PriceDifference> parts) {
+    List<Object> rows = new ArrayList<>();
+    for (PriceDifference part : parts) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("cause", part.cause().name().toLowerCase(Locale.ROOT));
+      row.put("name", part.name());
+      row.put("first", part.first());
+      row.put("other", part.other());
+      row.put("change", part.change().amount());
       rows.add(row);
     }
     return rows;

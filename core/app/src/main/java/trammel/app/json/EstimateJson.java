@@ -247,9 +247,9 @@ public final class EstimateJson {
     json.put("taxable", price.taxable().amount());
     json.put("tax", price.tax().amount());
     json.put("total", price.total().amount());
-    json.put("deposit", price.deposit().amount());
+    json.put("deposit", price.payments().deposit().amount());
     json.put("progress", progress(price));
-    json.put("balance", price.balance().amount());
+    json.put("balance", price.payments().balance().amount());
     json.put("valid_days", price.terms().validDays());
     return json;
   }
@@ -259,7 +259,7 @@ public final class EstimateJson {
     for (int i = 0; i < price.terms().progress().size(); i++) {
       Map<String, Object> row = new LinkedHashMap<>();
       row.put("at", price.terms().progress().get(i).when());
-      row.put("amount", price.progress().get(i).amount());
+      row.put("amount", price.payments().progress().get(i).amount());
       rows.add(row);
     }
     return rows;

@@ -5,11 +5,14 @@ import java.math.RoundingMode;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
 import trammel.planning.cutting.CuttingStatus;
+import trammel.planning.quantity.DecimalText;
 import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.quantity.UnitSystem;
 
 /** Prints the values of checks and their limits in the units of the reader. */
 public final class Amounts {
+  private static final int GIVEN_PLACES = 6;
+
   private final QuantityPrinter printer;
   private final boolean us;
 
@@ -61,9 +64,19 @@ public final class Amounts {
       return "stop outside " + range(measure, limit.stopMin(), limit.stopMax());
     }
     if (below) {
-      return "stop under " + value(measure, limit.stopMin());
+      return "stop under " + limit(measure, limit.stopMin());
     }
-    return above ? "stop over " + value(measure, limit.stopMax()) : "never a stop by itself";
+    return above ? "stop over " + limit(measure, limit.stopMax()) : "never a stop by itself";
+  }
+
+  /** A limit is printed as it was given; a share keeps every decimal of its percentage. */
+  private String limit(Measure measure, double limit) {
+    return measure == Measure.SHARE ? given(limit) : value(measure, limit);
+  }
+
+  private static String given(double share) {
+    String whole = DecimalText.trimmed(100 * share, GIVEN_PLACES);
+    return (whole.indexOf('.') < 0 ? whole + ".0" : whole) + " %";
   }
 
   private String range(Measure measure, double min, double max) {
@@ -71,12 +84,12 @@ public final class Amounts {
       return "any";
     }
     if (Double.isInfinite(min)) {
-      return "at most " + value(measure, max);
+      return "at most " + limit(measure, max);
     }
     if (Double.isInfinite(max)) {
-      return "at least " + value(measure, min);
+      return "at least " + limit(measure, min);
     }
-    return value(measure, min) + " to " + value(measure, max);
+    return limit(measure, min) + " to " + limit(measure, max);
   }
 
   /** A number with a fixed count of decimals. */

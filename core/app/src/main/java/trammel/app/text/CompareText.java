@@ -5,7 +5,12 @@ import java.util.function.Function;
 import trammel.engine.checks.Verdict;
 import trammel.planning.compare.Difference;
 import trammel.planning.compare.Differences;
+import trammel.planning.compare.PriceDifference;
+import trammel.planning.compare.PriceDifferences;
+import trammel.planning.compare.PricedWork;
 import trammel.planning.compare.Variant;
+import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.Money;
 import trammel.planning.quantity.QuantityPrinter;
 
 /** Variants of a job side by side on a screen. */
@@ -89,6 +94,7 @@ public final class CompareText {
             .append(" against ")
             .append(first.label())
             .append('\n');
+    text.append(prices(first, other));
     Difference.Kind kind = null;
     Table table = new Table("lrrr");
     for (Difference difference : Differences.between(first.estimate(), other.estimate())) {
@@ -107,6 +113,35 @@ public final class CompareText {
           .note(difference.why());
     }
     return text.append(table.text("    ")).toString();
+  }
+
+  /** The parts of the price, and what is paid when; both add up to the difference. */
+  private static String prices(Variant first, Variant other) {
+    CostBuildUp before = first.estimate().price();
+    CostBuildUp after = other.estimate().price();
+    Money whole = after.total().minus(before.total());
+    return prices(
+            "price with tax, part by part",
+            PriceDifferences.between(
+                PricedWork.of(first.estimate()), PricedWork.of(other.estimate())),
+            whole)
+        + prices("what is paid when", PriceDifferences.ofPayments(before, after), whole);
+  }
+
+  private static String prices(String heading, List<PriceDifference> parts, Money whole) {
+    if (parts.isEmpty()) {
+      return "";
+    }
+    Table table = new Table("lrrr");
+    for (PriceDifference part : parts) {
+      table.row(part.name(), part.first(), part.other(), signed(part.change()));
+    }
+    table.row("together", "", "", signed(whole));
+    return "  " + heading + "\n" + table.text("    ");
+  }
+
+  private static String signed(Money change) {
+    return (change.amount().signum() > 0 ? "+" : "") + change.text();
   }
 
   private static String heading(Difference.Kind kind) {

@@ -1,12 +1,16 @@
 package trammel.app.text;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.money.ClassTotal;
 import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.Payments;
 import trammel.planning.money.PriceLine;
 import trammel.planning.money.PriceTerms;
+import trammel.planning.money.ProgressPayment;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** The cost build-up and the price of a job on a screen. */
 public final class PriceText {
@@ -45,17 +49,20 @@ public final class PriceText {
     table.row(
         "sales tax",
         price.tax().text(),
-        amounts.printer().percent(terms.tax().rate().doubleValue())
+        QuantityPrinter.percent(terms.tax().rate())
             + " on "
             + taxable(price)
             + ", "
             + price.taxable().text());
     table.row("TOTAL", price.total().text(), "");
-    table.row("deposit with the order", price.deposit().text(), "");
+    Payments payments = price.payments();
+    table.row("deposit with the order", payments.deposit().text(), share(terms.depositFraction()));
     for (int i = 0; i < terms.progress().size(); i++) {
-      table.row("when: " + terms.progress().get(i).when(), price.progress().get(i).text(), "");
+      ProgressPayment payment = terms.progress().get(i);
+      table.row(
+          "when: " + payment.when(), payments.progress().get(i).text(), share(payment.fraction()));
     }
-    table.row("balance on delivery", price.balance().text(), "");
+    table.row("balance on delivery", payments.balance().text(), "");
     return "PRICE\n"
         + table.text("  ")
         + "  good for "
@@ -67,6 +74,10 @@ public final class PriceText {
         + ", bought parts "
         + amounts.printer().mass(estimate.materials().partsMassKg())
         + "\n  Example prices and hours are invented unless the shop's own are set.\n";
+  }
+
+  private static String share(BigDecimal fraction) {
+    return QuantityPrinter.percent(fraction) + " of the total";
   }
 
   private static String taxable(CostBuildUp price) {

@@ -1,8 +1,10 @@
 package trammel.planning.estimate;
 
+import java.util.List;
 import trammel.planning.draft.Draft;
 import trammel.planning.labour.HoursEstimate;
 import trammel.planning.money.CostBuildUp;
+import trammel.planning.money.CostLine;
 import trammel.planning.welding.WeldEstimate;
 import trammel.planning.work.WorkPlan;
 
@@ -13,6 +15,7 @@ import trammel.planning.work.WorkPlan;
  * @param plan the work that it asks for, welding wire and gas included
  * @param materials what is bought for it
  * @param welds weld metal, wire, gas and time
+ * @param bought the cost of what is bought, before waste and markup
  * @param hours hours low, likely and high by operation
  * @param price the cost build-up and the price
  * @param closedJobs jobs from which the hours were learned; 0 where they are the catalog's
@@ -22,6 +25,11 @@ public record Estimate(
     WorkPlan plan,
     Materials materials,
     WeldEstimate welds,
+    List<CostLine> bought,
     HoursEstimate hours,
     CostBuildUp price,
-    int closedJobs) {}
+    int closedJobs) {
+  public Estimate {
+    bought = List.copyOf(bought);
+  }
+}

@@ -79,6 +79,7 @@ public final class Estimating {
         whole,
         materials,
         welds,
+        bought,
         hours,
         pricing.price(bought, hours, extraHours),
         learned.isPresent() ? learned.get().jobs() : 0);

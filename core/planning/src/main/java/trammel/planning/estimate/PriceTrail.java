@@ -17,14 +17,15 @@ import trammel.planning.money.Contingency;
 import trammel.planning.money.CostBuildUp;
 import trammel.planning.money.CostClass;
 import trammel.planning.money.Money;
+import trammel.planning.money.Payments;
 import trammel.planning.money.PriceLine;
 import trammel.planning.money.PriceTerms;
+import trammel.planning.money.ProgressPayment;
 import trammel.planning.money.SalesTax;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** Follows every figure of a price back to the lines that it comes from. */
 public final class PriceTrail {
-  private static final int PERCENT = 2;
-
   private final CostBuildUp price;
   private final PriceTerms terms;
   private final HoursEstimate hours;
@@ -115,31 +116,39 @@ public final class PriceTrail {
     }
     add(new Explanation("subtotal", "price before tax", price.subtotal(), subtotal));
     add(new Explanation("tax", "sales tax", price.tax(), tax()));
-    add(new Explanation("deposit", "deposit with the order", price.deposit(), deposit()));
-    add(new Explanation("balance", "balance on delivery", price.balance(), balance()));
+    payments();
   }
 
-  private List<Step> balance() {
-    List<Step> steps = new ArrayList<>();
-    steps.add(step("total", price.total()));
-    steps.add(step("less the deposit", price.deposit()));
+  private void payments() {
+    Payments payments = price.payments();
+    add(new Explanation("deposit", "deposit with the order", payments.deposit(), deposit()));
+    List<Step> left = new ArrayList<>();
+    left.add(step("total", price.total()));
+    left.add(step("less the deposit", payments.deposit()));
     for (int i = 0; i < terms.progress().size(); i++) {
-      steps.add(
-          step(
-              "less "
-                  + percent(terms.progress().get(i).fraction())
-                  + " of the total, due when: "
-                  + terms.progress().get(i).when(),
-              price.progress().get(i)));
+      ProgressPayment one = terms.progress().get(i);
+      Money amount = payments.progress().get(i);
+      String share = QuantityPrinter.percent(one.fraction());
+      add(
+          new Explanation(
+              "payment-" + (i + 1),
+              "payment when: " + one.when(),
+              amount,
+              List.of(step("total", price.total()), payment(share))));
+      left.add(step("less " + share + " of the total, due when: " + one.when(), amount));
     }
-    return steps;
+    add(new Explanation("balance", "balance on delivery", payments.balance(), left));
   }
 
   private List<Step> deposit() {
     return List.of(
-        step("total", price.total()),
-        new Step(
-            "times the deposit, rounded half up to the cent", percent(terms.depositFraction())));
+        step("total", price.total()), payment(QuantityPrinter.percent(terms.depositFraction())));
+  }
+
+  private static Step payment(String share) {
+    return new Step(
+        "times its share, rounded half up to the cent; the one that makes 100 % takes the rest",
+        share);
   }
 
   private List<Step> tax() {
@@ -153,7 +162,7 @@ public final class PriceTrail {
       }
     }
     steps.add(step("taxable together", price.taxable()));
-    steps.add(new Step("times the rate", percent(tax.rate())));
+    steps.add(new Step("times the rate", QuantityPrinter.percent(tax.rate())));
     if (tax.rounding() == SalesTax.Rounding.BY_INVOICE) {
       BigDecimal raw = price.taxable().amount().multiply(tax.rate());
       steps.add(new Step("unrounded", raw.stripTrailingZeros().toPlainString()));
@@ -206,12 +215,15 @@ public final class PriceTrail {
     steps.add(new Step("times the price of one", line.line().unitCost().toPlainString()));
     steps.add(step("cost, rounded half up to the cent", line.cost()));
     if (!line.waste().isZero()) {
-      steps.add(step("waste, " + percent(terms.steelWaste()) + " of cost", line.waste()));
+      steps.add(
+          step("waste, " + QuantityPrinter.percent(terms.steelWaste()) + " of cost", line.waste()));
     }
     if (!line.markup().isZero()) {
       steps.add(
           step(
-              "markup, " + percent(terms.markup(line.line().costClass()).fraction()) + " of cost",
+              "markup, "
+                  + QuantityPrinter.percent(terms.markup(line.line().costClass()).fraction())
+                  + " of cost",
               line.markup()));
     }
     steps.add(new Step(line.taxable() ? "taxable" : "not taxable", ""));
@@ -253,18 +265,10 @@ public final class PriceTrail {
       steps.add(new Step("less the mean hours", hours(hours.meanHours()) + " h"));
       steps.add(
           new Step(
-              "spread with the hours of operations correlated by", percent(hours.correlation())));
+              "spread with the hours of operations correlated by",
+              QuantityPrinter.percent(BigDecimal.valueOf(hours.correlation()))));
     }
     return steps;
-  }
-
-  private static String percent(double ratio) {
-    return percent(BigDecimal.valueOf(ratio));
-  }
-
-  private static String percent(BigDecimal ratio) {
-    BigDecimal shown = ratio.movePointRight(PERCENT).stripTrailingZeros();
-    return shown.toPlainString() + " %";
   }
 
   private static String hours(double hours) {

@@ -45,7 +45,7 @@ final class ExactPercentType extends ValueType<BigDecimal> {
 
   @Override
   String print(BigDecimal value, UnitSystem units) {
-    return new QuantityPrinter(units).percent(value.doubleValue());
+    return QuantityPrinter.percent(value);
   }
 
   @Override

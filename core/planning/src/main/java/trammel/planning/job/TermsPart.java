@@ -10,6 +10,7 @@ import trammel.planning.document.Problems;
 import trammel.planning.fields.Field;
 import trammel.planning.fields.FieldValues;
 import trammel.planning.money.ProgressPayment;
+import trammel.planning.quantity.QuantityPrinter;
 
 /** The part {@code terms} of a job file; what it leaves out is the shop's usual term. */
 final class TermsPart {
@@ -141,9 +142,7 @@ final class TermsPart {
     if (sum.compareTo(BigDecimal.ONE) > 0) {
       problems.error(
           values.locationOf(TermFields.PROGRESS),
-          "deposit and payments of "
-              + sum.movePointRight(2).stripTrailingZeros().toPlainString()
-              + " % together",
+          "deposit and payments of " + QuantityPrinter.percent(sum) + " together",
           "100 % of the price at most",
           "Make one of them smaller; what is left is the balance.");
     }

@@ -108,27 +108,9 @@ public record CostBuildUp(PriceTerms terms, List<PriceLine> lines) {
     return subtotal().plus(tax());
   }
 
-  /** Due with the order. */
-  public Money deposit() {
-    return total().times(terms.depositFraction());
-  }
-
-  /** Due between deposit and balance, in the order of the terms. */
-  public List<Money> progress() {
-    List<Money> payments = new ArrayList<>();
-    for (ProgressPayment payment : terms.progress()) {
-      payments.add(total().times(payment.fraction()));
-    }
-    return List.copyOf(payments);
-  }
-
-  /** Due at the end: total less deposit and progress payments, so that all add to the total. */
-  public Money balance() {
-    Money left = total().minus(deposit());
-    for (Money payment : progress()) {
-      left = left.minus(payment);
-    }
-    return left;
+  /** Deposit, progress payments and balance; they add up to the total. */
+  public Payments payments() {
+    return Payments.of(total(), terms);
   }
 
   private Money none() {

@@ -86,23 +86,59 @@ public record PriceTerms(
         USUAL_VALID_DAYS);
   }
 
-  /** The same with another tax. */
-  public PriceTerms withTax(SalesTax other) {
-    return with(contingency, other, depositFraction, progress);
+  /** The same with other rates for an hour of labour and its overhead. */
+  public PriceTerms withRates(BigDecimal labour, BigDecimal overhead) {
+    return new PriceTerms(
+        currency,
+        labour,
+        overhead,
+        markups,
+        steelWaste,
+        suppliesOfLabour,
+        contingency,
+        tax,
+        depositFraction,
+        progress,
+        validDays);
+  }
+
+  /** The same with another markup of one class. */
+  public PriceTerms withMarkup(CostClass costClass, Markup other) {
+    Map<CostClass, Markup> changed = new EnumMap<>(CostClass.class);
+    changed.putAll(markups);
+    changed.put(costClass, other);
+    return new PriceTerms(
+        currency,
+        labourPerHour,
+        overheadPerHour,
+        changed,
+        steelWaste,
+        suppliesOfLabour,
+        contingency,
+        tax,
+        depositFraction,
+        progress,
+        validDays);
+  }
+
+  /** The same with other additions for steel cut away and for supplies that go by labour. */
+  public PriceTerms withAdditions(BigDecimal waste, BigDecimal supplies) {
+    return new PriceTerms(
+        currency,
+        labourPerHour,
+        overheadPerHour,
+        markups,
+        waste,
+        supplies,
+        contingency,
+        tax,
+        depositFraction,
+        progress,
+        validDays);
   }
 
   /** The same with another contingency. */
   public PriceTerms withContingency(Contingency other) {
-    return with(other, tax, depositFraction, progress);
-  }
-
-  /** The same with another deposit and other payments between it and the balance. */
-  public PriceTerms withPayments(BigDecimal deposit, List<ProgressPayment> between) {
-    return with(contingency, tax, deposit, between);
-  }
-
-  private PriceTerms with(
-      Contingency other, SalesTax otherTax, BigDecimal deposit, List<ProgressPayment> between) {
     return new PriceTerms(
         currency,
         labourPerHour,
@@ -111,7 +147,39 @@ public record PriceTerms(
         steelWaste,
         suppliesOfLabour,
         other,
-        otherTax,
+        tax,
+        depositFraction,
+        progress,
+        validDays);
+  }
+
+  /** The same with another tax. */
+  public PriceTerms withTax(SalesTax other) {
+    return new PriceTerms(
+        currency,
+        labourPerHour,
+        overheadPerHour,
+        markups,
+        steelWaste,
+        suppliesOfLabour,
+        contingency,
+        other,
+        depositFraction,
+        progress,
+        validDays);
+  }
+
+  /** The same with another deposit and other payments between it and the balance. */
+  public PriceTerms withPayments(BigDecimal deposit, List<ProgressPayment> between) {
+    return new PriceTerms(
+        currency,
+        labourPerHour,
+        overheadPerHour,
+        markups,
+        steelWaste,
+        suppliesOfLabour,
+        contingency,
+        tax,
         deposit,
         between,
         validDays);

@@ -1,5 +1,7 @@
 package trammel.planning.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * Prints inside values in one unit system, number and unit: {@code 29 1/2 in}, {@code 749.3 mm}.
  *
@@ -106,9 +108,15 @@ public record QuantityPrinter(UnitSystem system) {
     return DecimalText.fixed(timeHours, 1) + " h";
   }
 
-  /** A ratio as a percentage with at most two decimals: 0.65 is {@code 65 %}. */
+  /** A ratio that was worked out, as a percentage of at most two decimals: {@code 65.12 %}. */
   public String percent(double ratio) {
     return DecimalText.trimmed(ratio * 100, 2) + " %";
+  }
+
+  /** A percentage that somebody gave, every decimal of it: 0.06875 is {@code 6.875 %}. */
+  public static String percent(BigDecimal ratio) {
+    BigDecimal shown = ratio.movePointRight(2).stripTrailingZeros();
+    return (shown.signum() == 0 ? BigDecimal.ZERO : shown).toPlainString() + " %";
   }
 
   /** A value of any kind, in the form that its own method gives. */

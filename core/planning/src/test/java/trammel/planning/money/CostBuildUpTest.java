@@ -97,8 +97,8 @@ class CostBuildUpTest {
     assertEquals(usd("2703.42"), quote.taxable());
     assertEquals(usd("196.00"), quote.tax());
     assertEquals(usd("7824.93"), quote.total());
-    assertEquals(usd("3912.47"), quote.deposit());
-    assertEquals(usd("3912.46"), quote.balance());
+    assertEquals(usd("3912.47"), quote.payments().deposit());
+    assertEquals(usd("3912.46"), quote.payments().balance());
   }
 
   /** Streamlined Sales and Use Tax Agreement, section 324: half a cent goes up. Arithmetic. */
@@ -157,7 +157,7 @@ class CostBuildUpTest {
     assertEquals(
         "10 at 10.00, waste $10.00, markup $22.00", quote.lines(CostClass.STEEL).get(0).how());
     assertEquals(4, quote.classTotals().size());
-    assertEquals(usd("0"), quote.deposit());
+    assertEquals(usd("0"), quote.payments().deposit());
   }
 
   /** Contingency to P80 is the hours from the mean to P80 at the labour rate. */
@@ -261,7 +261,7 @@ class CostBuildUpTest {
     assertEquals(lines, quote.subtotal());
     assertEquals(classes, quote.subtotal());
     assertEquals(quote.total(), quote.subtotal().plus(quote.tax()));
-    assertEquals(quote.total(), quote.deposit().plus(quote.balance()));
+    assertEquals(quote.total(), quote.payments().deposit().plus(quote.payments().balance()));
   }
 
   /**
@@ -309,9 +309,9 @@ class CostBuildUpTest {
                     new ProgressPayment("bars tacked", number("0.1111"))));
     CostBuildUp quote = new Pricing(terms).price(constructedCosts(), hours());
     assertEquals(usd("2175.25"), quote.total());
-    assertEquals(usd("725.01"), quote.deposit());
-    assertEquals(List.of(usd("483.34"), usd("241.67")), quote.progress());
-    assertEquals(usd("725.23"), quote.balance());
+    assertEquals(usd("725.01"), quote.payments().deposit());
+    assertEquals(List.of(usd("483.34"), usd("241.67")), quote.payments().progress());
+    assertEquals(usd("725.23"), quote.payments().balance());
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -65,6 +66,15 @@ class QuantityPrinterTest {
     assertEquals("2.5 h", US.hours(2.5));
     assertEquals("65 %", US.percent(0.65));
     assertEquals("8.25 %", US.percent(0.0825));
+  }
+
+  /** A rate of sales tax often has three decimals; a rounded one is another rate. */
+  @Test
+  void aGivenPercentageIsPrintedAsItIs() {
+    assertEquals("6.875 %", QuantityPrinter.percent(new BigDecimal("0.06875")));
+    assertEquals("100 %", QuantityPrinter.percent(new BigDecimal("1.00")));
+    assertEquals("0 %", QuantityPrinter.percent(new BigDecimal("0.000")));
+    assertEquals("33.3333 %", QuantityPrinter.percent(new BigDecimal("0.333333")));
   }
 
   @Test

@@ -170,10 +170,10 @@ class InvocationTest {
   }
 
   @Test
-  void theFolderForFilesIsMade(@TempDir Path folder) {
+  void theFolderForFilesNeedNotBeThereAndIsMadeWithItsFiles(@TempDir Path folder) {
     Path wanted = folder.resolve("jobs/2041 pickup");
     assertEquals(0, run("write", "--out", wanted.toString()));
-    assertTrue(Files.isDirectory(wanted));
+    assertFalse(Files.exists(wanted), "no file was written");
     assertTrue(out.toString().contains("folder Optional[" + wanted + "]"), out.toString());
   }
 
@@ -185,10 +185,16 @@ class InvocationTest {
   }
 
   @Test
-  void aFolderThatCannotBeMadeIsAFaultNamingIt(@TempDir Path folder) throws IOException {
-    Path below = Files.createFile(folder.resolve("quote")).resolve("inside");
-    assertEquals(3, run("write", "--out", below.toString()));
-    assertTrue(err.toString().startsWith("Cannot write " + below + ": "), err.toString());
+  void aFolderWithinAFileIsRefusedByTheNameOfTheFile(@TempDir Path folder) throws IOException {
+    Path file = Files.createFile(folder.resolve("quote"));
+    assertEquals(2, run("write", "--out", file.resolve("inside").toString()));
+    assertTrue(err.toString().contains(file + " is a file"), err.toString());
+  }
+
+  @Test
+  void replacingWithoutAFolderIsRefused() {
+    assertEquals(2, run("write", "--replace"));
+    assertTrue(err.toString().contains("--replace goes with --out"), err.toString());
   }
 
   @ParameterizedTest

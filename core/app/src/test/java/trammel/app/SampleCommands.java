@@ -62,7 +62,11 @@ final class SampleCommands implements CommandTable {
     public ExitCode run(Arguments arguments, Screen screen) {
       CommonOptions options = CommonOptions.of(arguments);
       screen.out().println("units " + options.units() + ", json " + options.json());
-      screen.out().println("folder " + CommonOptions.outFolder(arguments));
+      screen
+          .out()
+          .println(
+              "folder "
+                  + CommonOptions.outFolder(arguments, "sample").map(folder -> folder.path()));
       for (String word : arguments.arguments("WORD")) {
         screen.out().println("[" + word + "]");
       }

@@ -13,7 +13,8 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileLock;
-import trammel.app.files.SafeFile;
+import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.json.CloseJson;
 import trammel.app.json.Json;
 import trammel.app.text.CloseText;
@@ -58,24 +59,25 @@ public final class CloseCommand extends JobCommand {
             new Ordering(bench.catalog(), printer).order(List.of(OrderedJob.of(quoted))));
     Optional<String> filled = arguments.optionalArgument("ACTUALS");
     if (filled.isEmpty()) {
-      writeForm(arguments, screen, actuals);
+      writeForm(arguments, screen, draft.job().header().number(), actuals);
       return ExitCode.DONE;
     }
     close(arguments, screen, bench, standard, quoted, actuals.read(Path.of(filled.get())));
     return ExitCode.DONE;
   }
 
-  private static void writeForm(Arguments arguments, Screen screen, ActualsFile actuals) {
-    Path folder =
-        CommonOptions.outFolder(arguments)
+  private static void writeForm(
+      Arguments arguments, Screen screen, String number, ActualsFile actuals) {
+    OutFolder folder =
+        CommonOptions.outFolder(arguments, "close")
             .orElseThrow(
                 () ->
                     CommandFailure.badInput(
                         "ACTUALS is not given. Give the filled form, or --out DIR to have the"
-                            + " empty one written."));
-    Path form = folder.resolve("actuals.csv");
-    SafeFile.write(form, actuals.form());
-    screen.err().println("Wrote " + form);
+                            + " empty one written."))
+            .forJobs(List.of(number));
+    FileSet form = new FileSet().add("actuals.csv", actuals.form());
+    CommonOptions.writeAndName(form, folder, screen);
   }
 
   private static void close(

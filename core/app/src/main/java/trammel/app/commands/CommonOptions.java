@@ -1,15 +1,13 @@
 package trammel.app.commands;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.planning.quantity.UnitSystem;
 
 /**
@@ -22,6 +20,7 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
   private static final String UNITS = "--units";
   private static final String JSON = "--json";
   private static final String OUT = "--out";
+  static final String REPLACE = "--replace";
 
   /** The syntax, and {@code --units} and {@code --json}. */
   public static Syntax addTo(Syntax syntax) {
@@ -33,13 +32,17 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
         .flag(JSON, "Print for a machine: JSON, with the unit in every name.");
   }
 
-  /** The syntax, and {@code --units}, {@code --json} and {@code --out}. */
+  /** The syntax, and {@code --units}, {@code --json}, {@code --out} and {@code --replace}. */
   public static Syntax addWithOutTo(Syntax syntax) {
     return addTo(syntax)
         .option(
             OUT,
             "DIR",
-            "Write the files into this folder, which is made if need be; without it, write none.");
+            "Write the files into this folder, which is made if need be; without it, write none.")
+        .flag(
+            REPLACE,
+            "Replace files that were changed, or that are not trammel's for this job, and keep a"
+                + " copy of each (NAME.kept-1).");
   }
 
   /** What was given of {@code --units} and {@code --json}. */
@@ -66,40 +69,40 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
   }
 
   /**
-   * The folder that {@code --out} names, made if it was not there; empty if no files are wanted.
+   * The folder that {@code --out} names; empty if no files are wanted.
    *
-   * @throws CommandFailure if it cannot be made, or is not a folder
+   * @param command the command that writes into it
+   * @throws CommandFailure if it is a file, leads nowhere or cannot be written
    */
-  public static Optional<Path> outFolder(Arguments arguments) {
+  public static Optional<OutFolder> outFolder(Arguments arguments, String command) {
     Optional<String> word = arguments.value(OUT);
-    if (word.isEmpty()) {
-      return Optional.empty();
+    boolean replace = arguments.has(REPLACE);
+    if (word.isEmpty() && replace) {
+      throw CommandFailure.badInput(REPLACE + " goes with " + OUT + "; give both or neither.");
     }
-    Path folder = Path.of(word.get());
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw CommandFailure.badInput(
-          OUT
-              + " was given "
-              + folder
-              + ", which is a file; give a folder, or a name for a new one.");
-    }
-    try {
-      return Optional.of(Files.createDirectories(folder));
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(folder, refused);
-    }
+    return word.map(folder -> OutFolder.of(folder, command, replace));
   }
 
   /** Writes the files into the folder, all or none, and tells how many. */
-  static void write(FileSet files, Path folder, Screen screen) {
-    List<Path> written = files.write(folder);
-    screen.err().println("Wrote " + written.size() + " files to " + folder);
+  static void write(FileSet files, OutFolder folder, Screen screen) {
+    OutFolder.Written written = folder.write(files);
+    tellRemarks(written, screen);
+    screen.err().println("Wrote " + written.files().size() + " files to " + folder.path());
   }
 
   /** Writes the files into the folder, all or none, and tells each of them. */
-  static void writeAndName(FileSet files, Path folder, Screen screen) {
-    for (Path file : files.write(folder)) {
+  static void writeAndName(FileSet files, OutFolder folder, Screen screen) {
+    OutFolder.Written written = folder.write(files);
+    tellRemarks(written, screen);
+    for (Path file : written.files()) {
       screen.err().println("Wrote " + file);
+    }
+  }
+
+  /** Tells which copies were kept. */
+  static void tellRemarks(OutFolder.Written written, Screen screen) {
+    for (String remark : written.remarks()) {
+      screen.err().println(remark + ".");
     }
   }
 }

@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
@@ -9,6 +8,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.fitup.FitUpForm;
 import trammel.app.json.FitUpJson;
 import trammel.app.text.Cautions;
@@ -40,12 +40,12 @@ public final class FitUpCommand extends JobCommand {
         screen,
         bench,
         options.json(),
-        CommonOptions.outFolder(arguments),
+        CommonOptions.outFolder(arguments, "fitup"),
         (draft, folder) -> result(draft, bench, folder, screen));
   }
 
   private static JobResult result(
-      Draft draft, Workbench bench, Optional<Path> folder, Screen screen) {
+      Draft draft, Workbench bench, Optional<OutFolder> folder, Screen screen) {
     FitUpSheet sheet = FitUpSheet.of(draft);
     QuantityPrinter printer = new QuantityPrinter(bench.shown(draft.job()));
     String text =

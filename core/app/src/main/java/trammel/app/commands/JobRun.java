@@ -8,13 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
-import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Refusal;
 import trammel.app.desk.Workbench;
-import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.json.Json;
 import trammel.app.text.JobTable;
 import trammel.planning.draft.Draft;
@@ -32,12 +31,13 @@ final class JobRun {
   private final Workbench bench;
   private final boolean json;
   private final Map<String, JobResult> results = new LinkedHashMap<>();
+  private final JobNumbers numbers = new JobNumbers();
   private ExitCode worst = ExitCode.DONE;
 
   /** What a command makes of a job. */
   interface Study {
     /** The result of one job; what it writes goes into the job's own folder, if one is given. */
-    JobResult of(Draft draft, Optional<Path> folder);
+    JobResult of(Draft draft, Optional<OutFolder> folder);
   }
 
   private JobRun(Arguments arguments, Screen screen, Workbench bench, boolean json) {
@@ -74,15 +74,17 @@ final class JobRun {
       Screen screen,
       Workbench bench,
       boolean json,
-      Optional<Path> out,
+      Optional<OutFolder> out,
       Study study) {
     return new JobRun(arguments, screen, bench, json).run(out, study);
   }
 
-  private ExitCode run(Optional<Path> out, Study study) {
+  private ExitCode run(Optional<OutFolder> out, Study study) {
     List<String> files = files(arguments);
     if (files.size() == 1) {
-      JobResult only = study.of(bench.draft(Path.of(files.get(0))), out);
+      Draft draft = bench.draft(Path.of(files.get(0)));
+      String number = draft.job().header().number();
+      JobResult only = study.of(draft, out.map(folder -> folder.forJobs(List.of(number))));
       print(only);
       return only.exitCode();
     }
@@ -97,14 +99,12 @@ final class JobRun {
     return worst;
   }
 
-  private void study(String file, Optional<Path> out, Study study) {
+  private void study(String file, Optional<OutFolder> out, Study study) {
     try {
       Draft draft = bench.draft(Path.of(file));
       String number = draft.job().header().number();
-      if (results.containsKey(number)) {
-        throw numberTwice(number);
-      }
-      JobResult result = study.of(draft, out.map(folder -> inside(folder, number)));
+      numbers.add(number);
+      JobResult result = study.of(draft, out.map(folder -> folder.inside(number)));
       results.put(number, result);
       note(result.exitCode());
       if (!json) {
@@ -117,18 +117,6 @@ final class JobRun {
       screen.err().println(message.startsWith(file) ? message : file + ": " + message);
       note(ExitCode.BAD_INPUT);
     }
-  }
-
-  /** Two job files of one run with the same number. */
-  static CommandFailure numberTwice(String number) {
-    return CommandFailure.badInput(
-        "job number "
-            + number
-            + " was given by an earlier file of this run too. Give every job its own number.");
-  }
-
-  private static Path inside(Path folder, String number) {
-    return folder.resolve(FileSet.safeName(number));
   }
 
   private void note(ExitCode exitCode) {

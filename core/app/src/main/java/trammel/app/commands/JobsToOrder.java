@@ -3,11 +3,9 @@ package trammel.app.commands;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -40,7 +38,7 @@ final class JobsToOrder {
   private final List<String> files;
   private final List<OrderedJob> ordered = new ArrayList<>();
   private final List<CheckResult> checks = new ArrayList<>();
-  private final Set<String> numbers = new HashSet<>();
+  private final JobNumbers numbers = new JobNumbers();
   private final Map<String, FutureTask<Worked>> byWork = new ConcurrentHashMap<>();
   private Optional<Job> first = Optional.empty();
   private Optional<LocalDate> latest = Optional.empty();
@@ -203,9 +201,7 @@ final class JobsToOrder {
   }
 
   private void add(Job job, Worked worked) {
-    if (!numbers.add(job.header().number())) {
-      throw JobRun.numberTwice(job.header().number());
-    }
+    numbers.add(job.header().number());
     if (first.isEmpty()) {
       first = Optional.of(job);
     }

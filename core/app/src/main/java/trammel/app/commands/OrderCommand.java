@@ -13,6 +13,7 @@ import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileLock;
 import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.handout.OrderFiles;
 import trammel.app.json.Json;
 import trammel.app.json.OrderJson;
@@ -59,13 +60,15 @@ public final class OrderCommand extends JobCommand {
       throw CommandFailure.badInput(DRY_RUN + " goes with " + RACK + "; give both or neither.");
     }
     arguments.value(RACK).ifPresent(OrderCommand::requireRack);
+    Optional<OutFolder> given = CommonOptions.outFolder(arguments, "order");
     Workbench bench = bench(options.units(), screen);
     JobsToOrder jobs = JobsToOrder.of(JobRun.files(arguments), bench, screen);
     QuantityPrinter printer = new Amounts(bench.shown(jobs.first())).printer();
     Ordering ordering = new Ordering(bench.catalog(), printer);
     LocalDate placed = date.orElse(jobs.latest());
     boolean writes = !dryRun && !jobs.leftOut();
-    Optional<Path> out = jobs.leftOut() ? Optional.empty() : CommonOptions.outFolder(arguments);
+    Optional<OutFolder> out =
+        jobs.leftOut() ? Optional.empty() : given.map(folder -> folder.forJobs(jobs.numbers()));
     MaterialOrder order;
     if (arguments.value(RACK).isPresent()) {
       Path path = Path.of(arguments.value(RACK).get());
@@ -116,7 +119,7 @@ public final class OrderCommand extends JobCommand {
     return new OrderFiles(jobs.numbers(), order, placed, shop, printer.system());
   }
 
-  private static void write(OrderFiles order, Optional<Path> out, Screen screen) {
+  private static void write(OrderFiles order, Optional<OutFolder> out, Screen screen) {
     if (out.isPresent()) {
       FileSet files = new FileSet();
       order.addTo(files);

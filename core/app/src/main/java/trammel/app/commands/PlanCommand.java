@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.handout.CutFiles;
 import trammel.app.json.EstimateJson;
 import trammel.app.text.Amounts;
@@ -46,7 +46,7 @@ public final class PlanCommand extends JobCommand {
             screen,
             bench,
             options.json(),
-            CommonOptions.outFolder(arguments),
+            CommonOptions.outFolder(arguments, "plan"),
             (draft, folder) -> result(draft, bench, folder, screen, options.json(), meanHours));
     if (meanHours.size() > 1 && !options.json()) {
       screen.out().println();
@@ -62,7 +62,7 @@ public final class PlanCommand extends JobCommand {
   private static JobResult result(
       Draft draft,
       Workbench bench,
-      Optional<Path> folder,
+      Optional<OutFolder> folder,
       Screen screen,
       boolean asJson,
       Map<String, Double> meanHours) {

@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
+import trammel.app.files.OutFolder;
 import trammel.app.json.EstimateJson;
 import trammel.app.json.WhyJson;
 import trammel.app.text.Amounts;
@@ -66,7 +66,7 @@ public final class QuoteCommand extends JobCommand {
         screen,
         bench,
         options.json(),
-        CommonOptions.outFolder(arguments),
+        CommonOptions.outFolder(arguments, "quote"),
         (draft, folder) ->
             why.isPresent()
                 ? why(why.get(), draft, bench)
@@ -96,7 +96,7 @@ public final class QuoteCommand extends JobCommand {
   private static JobResult result(
       Draft draft,
       Workbench bench,
-      Optional<Path> folder,
+      Optional<OutFolder> folder,
       Screen screen,
       boolean asJson,
       boolean quiet) {

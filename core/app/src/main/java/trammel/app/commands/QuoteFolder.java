@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.app.commandline.Screen;
@@ -8,7 +7,7 @@ import trammel.app.desk.Workbench;
 import trammel.app.documents.JobPaper;
 import trammel.app.documents.QuoteOption;
 import trammel.app.files.FileSet;
-import trammel.app.files.WholeFolder;
+import trammel.app.files.OutFolder;
 import trammel.app.handout.QuoteHandout;
 import trammel.app.text.Amounts;
 import trammel.engine.checks.CheckResult;
@@ -40,9 +39,7 @@ final class QuoteFolder {
     this.quiet = quiet;
   }
 
-  void write(Path folder, Estimate estimate, List<CheckResult> results) {
-    WholeFolder whole = new WholeFolder(folder);
-    whole.refuseToLose();
+  void write(OutFolder folder, Estimate estimate, List<CheckResult> results) {
     Draft draft = estimate.draft();
     tell("Working out other ways to do the job ...");
     List<QuoteOption> options = options(draft, estimate.price().total());
@@ -56,8 +53,9 @@ final class QuoteFolder {
                 new Ordering(bench.catalog(), amounts.printer())
                     .order(List.of(OrderedJob.of(estimate))))
             .files();
-    whole.write(files);
-    tell("Wrote " + files.names().size() + " files to " + folder);
+    OutFolder.Written written = folder.write(files);
+    CommonOptions.tellRemarks(written, screen);
+    tell("Wrote " + written.files().size() + " files to " + folder.path());
   }
 
   private void tell(String line) {

@@ -3,7 +3,6 @@ package trammel.app.commands;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,10 +19,11 @@ import trammel.app.desk.Workbench;
 import trammel.app.documents.MeasuringDocument;
 import trammel.app.documents.PaperDocument;
 import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.files.SafeFile;
 import trammel.app.start.Interview;
+import trammel.app.start.JobFileGuard;
 import trammel.app.start.MeasuringSheet;
-import trammel.planning.document.DocumentReader;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.job.JobDocument;
@@ -74,14 +74,18 @@ public final class StartCommand implements Command {
     if (!file.toString().endsWith(".yaml")) {
       throw CommandFailure.badInput(file + " must end in .yaml. Give it that ending.");
     }
-    Answers answers = earlier(file);
+    boolean replace = arguments.has(CommonOptions.REPLACE);
+    Answers answers;
     Optional<String> sheet = arguments.value(FROM);
     boolean passed;
     if (sheet.isPresent()) {
       answers = MeasuringSheet.read(Path.of(sheet.get()));
+      JobFileGuard.beforeSheet(file, answers, replace).ifPresent(screen.err()::println);
       SafeFile.write(file, answers.yaml());
       passed = answers.open().isEmpty();
     } else {
+      answers = JobFileGuard.earlier(file);
+      JobFileGuard.beforeAsking(file, answers, replace).ifPresent(screen.err()::println);
       passed = interview(file, answers, options, screen);
     }
     return finished(file, answers, passed, screen);
@@ -93,7 +97,7 @@ public final class StartCommand implements Command {
           SHEET + " goes alone or with --out; it is empty and belongs to no job yet.");
     }
     String table = MeasuringSheet.csv(units);
-    Optional<Path> folder = CommonOptions.outFolder(arguments);
+    Optional<OutFolder> folder = CommonOptions.outFolder(arguments, "start");
     if (folder.isEmpty()) {
       screen.out().print(table);
       return ExitCode.DONE;
@@ -107,19 +111,6 @@ public final class StartCommand implements Command {
     files.add("measuring-sheet.pdf", paper.pdf());
     CommonOptions.write(files, folder.get(), screen);
     return ExitCode.DONE;
-  }
-
-  /** What an unfinished file of this name holds; a finished one is not written over. */
-  private static Answers earlier(Path file) {
-    if (!Files.exists(file)) {
-      return new Answers();
-    }
-    Answers answers = Answers.of(DocumentReader.read(file));
-    if (answers.open().isEmpty()) {
-      throw CommandFailure.badInput(
-          file + " is a finished job file and is not written over. Give another name.");
-    }
-    return answers;
   }
 
   private static boolean interview(

@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
+import trammel.app.files.OutFolder;
 import trammel.app.json.TravelJson;
 import trammel.app.text.TravelText;
 import trammel.app.travel.TravelCsv;
@@ -55,12 +55,12 @@ public final class TravelCommand extends JobCommand {
         screen,
         bench,
         options.json(),
-        CommonOptions.outFolder(arguments),
+        CommonOptions.outFolder(arguments, "travel"),
         (draft, folder) -> result(draft, bench.shown(draft.job()), folder, screen, csv));
   }
 
   private static JobResult result(
-      Draft draft, UnitSystem units, Optional<Path> folder, Screen screen, boolean csv) {
+      Draft draft, UnitSystem units, Optional<OutFolder> folder, Screen screen, boolean csv) {
     TravelStudy study = TravelStudy.of(draft.layout(), units);
     if (folder.isPresent()) {
       FileSet files = new FileSet();

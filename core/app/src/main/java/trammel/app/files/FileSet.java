@@ -1,18 +1,14 @@
 package trammel.app.files;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import trammel.app.commandline.CommandFailure;
 
-/** Files that belong together: all of them are written in full before the first takes its place. */
+/** Files that belong together, by their paths within a folder. */
 public final class FileSet {
   private static final int LONGEST_NAME = 60;
 
@@ -63,37 +59,6 @@ public final class FileSet {
   /** The names, in the order in which they were added. */
   public List<String> names() {
     return List.copyOf(files.keySet());
-  }
-
-  /**
-   * Writes all of them into a folder, over files of the same names.
-   *
-   * @return the files written
-   * @throws CommandFailure if one cannot be written; none has then taken its place, unless the very
-   *     renaming failed
-   */
-  public List<Path> write(Path folder) {
-    List<Path> targets = new ArrayList<>(files.size());
-    Path current = folder;
-    try {
-      for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        current = folder.resolve(file.getKey());
-        Files.createDirectories(current.getParent());
-        SafeFile.force(SafeFile.part(current), file.getValue());
-        targets.add(current);
-      }
-      for (Path target : targets) {
-        current = target;
-        SafeFile.move(SafeFile.part(target), target);
-      }
-      return targets;
-    } catch (IOException refused) {
-      for (Path target : targets) {
-        SafeFile.forget(SafeFile.part(target));
-      }
-      SafeFile.forget(SafeFile.part(current));
-      throw CommandFailure.couldNotWrite(current, refused);
-    }
   }
 
   /**

@@ -6,20 +6,27 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 
 /**
  * Writes a file so that at every moment, a crash or a power cut included, it is either the old one
  * or the new one in full: the text goes to a file beside it, is forced to the disk, and then takes
- * its place in one move.
+ * its place in one move. Where the file is a link, the file that it leads to is written.
  */
 public final class SafeFile {
   private static final String PART = ".part";
+
+  /** Clocks of processes and of files tick apart by less than this. */
+  private static final Duration CLOCK_STEP = Duration.ofSeconds(3);
 
   private SafeFile() {}
 
@@ -37,7 +44,8 @@ public final class SafeFile {
    *
    * @throws CommandFailure if it cannot be written; the file is then as it was
    */
-  public static void write(Path file, byte[] content) {
+  public static void write(Path given, byte[] content) {
+    Path file = followed(given);
     Path part = part(file);
     forgetDead(file);
     try {
@@ -78,17 +86,78 @@ public final class SafeFile {
     }
   }
 
+  /** The file behind a link; a link that leads nowhere is told and not written over. */
+  private static Path followed(Path file) {
+    if (!Files.isSymbolicLink(file)) {
+      return file;
+    }
+    try {
+      return file.toRealPath();
+    } catch (IOException nowhere) {
+      throw CommandFailure.badInput(
+          file
+              + " is a link that leads to no file. Mend the link or take it away, or give another"
+              + " name.");
+    }
+  }
+
+  /**
+   * Keeps what stands at a name by moving it aside, to the first name that is free.
+   *
+   * @return its new name
+   * @throws CommandFailure if it cannot be moved
+   */
+  public static Path moveAside(Path file) {
+    return aside(file, copy -> Files.move(file, copy));
+  }
+
+  /**
+   * Keeps a copy of a file beside it, under the first name that is free; the file stays.
+   *
+   * @return the copy's name
+   * @throws CommandFailure if it cannot be copied
+   */
+  public static Path copyAside(Path file) {
+    return aside(file, copy -> Files.copy(file, copy));
+  }
+
+  private interface Keeping {
+    void as(Path copy) throws IOException;
+  }
+
+  private static Path aside(Path file, Keeping keeping) {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    String ending = name.substring(stem.length());
+    for (int number = 1; ; number++) {
+      Path copy = file.resolveSibling(stem + ".kept-" + number + ending);
+      try {
+        keeping.as(copy);
+        return copy;
+      } catch (FileAlreadyExistsException taken) {
+        continue;
+      } catch (IOException refused) {
+        throw CommandFailure.couldNotWrite(copy, refused);
+      }
+    }
+  }
+
   static void move(Path from, Path to) throws IOException {
+    rename(from, to);
+    forceFolder(to.toAbsolutePath().getParent());
+  }
+
+  static void rename(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException unsupported) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
-    forceFolder(to.toAbsolutePath().getParent());
   }
 
   /** A moved file's name is on the disk when its folder is; some systems refuse to force that. */
-  private static void forceFolder(Path folder) {
+  static void forceFolder(Path folder) {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
     } catch (IOException notOnThisSystem) {
@@ -104,7 +173,7 @@ public final class SafeFile {
         Files.newDirectoryStream(file.toAbsolutePath().getParent(), start + "*" + PART)) {
       for (Path part : parts) {
         String name = part.getFileName().toString();
-        if (!isAlive(name.substring(start.length(), name.length() - PART.length()))) {
+        if (isLeft(part, name.substring(start.length(), name.length() - PART.length()))) {
           forget(part);
         }
       }
@@ -114,11 +183,21 @@ public final class SafeFile {
     }
   }
 
-  private static boolean isAlive(String pid) {
+  /**
+   * True if the process that made a part is gone. Numbers of processes are used again: one that was
+   * started after the part was last written did not make it.
+   */
+  static boolean isLeft(Path part, String pid) throws IOException {
     try {
-      return ProcessHandle.of(Long.parseLong(pid)).map(ProcessHandle::isAlive).orElse(false);
+      Optional<ProcessHandle> maker = ProcessHandle.of(Long.parseLong(pid));
+      if (maker.isEmpty() || !maker.get().isAlive()) {
+        return true;
+      }
+      Optional<Instant> started = maker.get().info().startInstant();
+      Instant written = Files.getLastModifiedTime(part).toInstant();
+      return started.isPresent() && started.get().isAfter(written.plus(CLOCK_STEP));
     } catch (NumberFormatException other) {
-      return true;
+      return false;
     }
   }
 

@@ -52,6 +52,11 @@ public final class Answers {
     return Optional.ofNullable(given.get(question.path()));
   }
 
+  /** True if the other has all of these answers, word for word. */
+  public boolean isWithin(Answers other) {
+    return other.given.entrySet().containsAll(given.entrySet());
+  }
+
   /** Questions that must be answered and are not. */
   public List<Question> open() {
     List<Question> open = new ArrayList<>();

@@ -28,13 +28,13 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Estimating;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.triangulated.Triangulated;
+import trammel.reading.quantity.UnitSystem;
 
 /** Times of whole steps of the demo pickup's job, warm. */
 @State(Scope.Thread)

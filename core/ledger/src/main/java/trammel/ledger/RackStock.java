@@ -7,8 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import trammel.planning.given.Given;
 import trammel.planning.rack.Rack;
+import trammel.trade.given.Given;
 
 /**
  * The stock on hand in the ledger. Whatever goes on or off is a movement with its reason, so that

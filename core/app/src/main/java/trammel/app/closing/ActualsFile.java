@@ -10,15 +10,15 @@ import java.util.OptionalDouble;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
 import trammel.app.files.CsvReader;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.NearestWord;
-import trammel.planning.labour.OperationLine;
 import trammel.planning.learning.ClosedOperation;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;
-import trammel.planning.quantity.DecimalText;
+import trammel.reading.fields.NearestWord;
+import trammel.reading.quantity.DecimalText;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
+import trammel.trade.labour.OperationLine;
 
 /**
  * What a job really took, as a table to fill in: one line for each operation, one for the whole,
@@ -115,7 +115,7 @@ public final class ActualsFile {
    * Reads a filled form.
    *
    * @throws CommandFailure if it cannot be read, is not this form, or holds no hours
-   * @throws trammel.planning.document.BadInputException with every line that is wrong
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public Actuals read(Path file) {
     List<CsvReader.Row> rows = CsvReader.rows(file);

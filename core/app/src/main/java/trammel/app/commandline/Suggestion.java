@@ -3,7 +3,7 @@ package trammel.app.commandline;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import trammel.planning.fields.NearestWord;
+import trammel.reading.fields.NearestWord;
 
 /** Finds the name that a mistyped word most likely meant. */
 public final class Suggestion {

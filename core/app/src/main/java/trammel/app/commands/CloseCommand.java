@@ -25,7 +25,7 @@ import trammel.planning.learning.LearnedHours;
 import trammel.planning.learning.QuoteRecord;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Closes a job with the hours and material really used, and learns from it. */
 public final class CloseCommand extends JobCommand {

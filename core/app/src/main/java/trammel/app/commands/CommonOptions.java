@@ -8,7 +8,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * The options that many commands share.

@@ -16,7 +16,7 @@ import trammel.planning.compare.Variant;
 import trammel.planning.draft.Draft;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.Job;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /** Sets variants of a job side by side and explains the difference. */
 public final class CompareCommand extends JobCommand {

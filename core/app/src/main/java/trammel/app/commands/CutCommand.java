@@ -19,7 +19,7 @@ import trammel.app.cutfile.CutPlan;
 import trammel.app.cutfile.CutStudy;
 import trammel.app.json.Json;
 import trammel.app.text.CutText;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.Problem;
 
 /** Cuts a bare list of pieces or parts from bars, sheets or a strip. */
 public final class CutCommand implements Command {

@@ -18,7 +18,7 @@ import trammel.app.text.FigureText;
 import trammel.planning.figures.Figure;
 import trammel.planning.figures.FigureAnswer;
 import trammel.planning.figures.Figures;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** Works out one bench figure, or lists them. */
 public final class FigureCommand implements Command {

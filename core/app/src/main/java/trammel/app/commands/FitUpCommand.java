@@ -16,7 +16,7 @@ import trammel.app.text.FitUpText;
 import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
 import trammel.planning.fitup.FitUpSheet;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Shows where each bracket goes from the marked datums. */
 public final class FitUpCommand extends JobCommand {

@@ -6,7 +6,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** A command that works on jobs: it reads the installed copy while its words are read. */
 abstract class JobCommand implements Command {

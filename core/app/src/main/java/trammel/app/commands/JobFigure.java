@@ -2,7 +2,7 @@ package trammel.app.commands;
 
 import java.math.BigDecimal;
 import java.util.function.Function;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * A figure of one job in the table over several.

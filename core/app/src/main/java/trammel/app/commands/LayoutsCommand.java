@@ -14,8 +14,8 @@ import trammel.app.text.OptionsText;
 import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
-import trammel.planning.fields.Field;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 /** Lists the linkages and spring mounts that are installed, with their options. */
 public final class LayoutsCommand extends JobCommand {

@@ -12,8 +12,8 @@ import trammel.app.motionfile.MotionFileReader;
 import trammel.app.motionfile.MotionJson;
 import trammel.app.motionfile.MotionStudy;
 import trammel.app.text.MotionText;
-import trammel.planning.document.Problem;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Problem;
 
 /** Moves the axle of a bare linkage file through its poses. */
 public final class MotionCommand implements Command {

@@ -22,7 +22,7 @@ import trammel.app.text.Amounts;
 import trammel.app.text.OrderText;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.Ordering;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Makes one material order a supplier over one or many jobs. */
 public final class OrderCommand extends JobCommand {

@@ -19,8 +19,8 @@ import trammel.app.text.LabourPlanText;
 import trammel.app.text.PlanText;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
-import trammel.planning.labour.LabourPlan;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.labour.LabourPlan;
 
 /** Lists the parts, tubes, plates, welds and hours of a job. */
 public final class PlanCommand extends JobCommand {

@@ -20,15 +20,15 @@ import trammel.app.text.LayoutText;
 import trammel.app.text.PlanText;
 import trammel.app.text.PriceText;
 import trammel.app.text.WhyText;
+import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.planning.background.Background;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Explanation;
 import trammel.planning.estimate.PriceTrail;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.money.CostBuildUp;
 
 /** Takes a job from its measurements to its price. */
 public final class QuoteCommand extends JobCommand {

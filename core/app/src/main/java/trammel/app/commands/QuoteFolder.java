@@ -10,20 +10,20 @@ import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.handout.QuoteHandout;
 import trammel.app.text.Amounts;
+import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
-import trammel.planning.background.Background;
-import trammel.planning.document.BadInputException;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldKind;
 import trammel.planning.job.JobDocument;
-import trammel.planning.money.Money;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldKind;
+import trammel.reading.tree.BadInputException;
+import trammel.trade.money.Money;
 
 /** Writes the folder that a shop hands out with a quote. */
 final class QuoteFolder {

@@ -20,8 +20,8 @@ import trammel.app.travel.TravelStudy;
 import trammel.engine.layout.Travel;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.JobHeader;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** Shows the curves of a job through heave and roll. */
 public final class TravelCommand extends JobCommand {

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.TextNode;
 import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
-import trammel.planning.fields.Field;
 import trammel.planning.job.Chosen;
 import trammel.planning.job.JobDocument;
+import trammel.reading.fields.Field;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.TextNode;
 
 /**
  * A job file with some of its fields changed.

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import trammel.app.commandline.Suggestion;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.EmptyNode;
-import trammel.planning.document.FlagNode;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.Location;
-import trammel.planning.document.NumberNode;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problems;
-import trammel.planning.document.TextNode;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.EmptyNode;
+import trammel.reading.tree.FlagNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.NumberNode;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problems;
+import trammel.reading.tree.TextNode;
 
 /**
  * Reads single fields of a group and reports what is wrong with them. What was refused reads as

@@ -1,7 +1,7 @@
 package trammel.app.cutfile;
 
 import java.util.List;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.Problem;
 
 /**
  * A cut file that was read and checked.

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.planning.cutting.CuttingStatus;
+import trammel.cutting.CuttingStatus;
 
 /** Cutting plans as maps and lists under the keys of the format, sizes in the unit of the file. */
 public final class CutJson {

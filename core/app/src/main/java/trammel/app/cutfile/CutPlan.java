@@ -2,7 +2,7 @@ package trammel.app.cutfile;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.planning.cutting.CuttingStatus;
+import trammel.cutting.CuttingStatus;
 
 /**
  * What to cut from what, for one section or for the whole file.

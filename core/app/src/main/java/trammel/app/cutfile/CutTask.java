@@ -3,12 +3,12 @@ package trammel.app.cutfile;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
-import trammel.planning.cutting.bars.BarCuttingProblem;
-import trammel.planning.cutting.outlines.NestingProblem;
-import trammel.planning.cutting.outlines.NestingStripProblem;
-import trammel.planning.cutting.sheets.SheetCuttingProblem;
-import trammel.planning.cutting.sheets.StripProblem;
-import trammel.planning.document.Location;
+import trammel.cutting.bars.BarCuttingProblem;
+import trammel.cutting.outlines.NestingProblem;
+import trammel.cutting.outlines.NestingStripProblem;
+import trammel.cutting.sheets.SheetCuttingProblem;
+import trammel.cutting.sheets.StripProblem;
+import trammel.reading.tree.Location;
 
 /** What a cut file asks for. The cutters' millimetres stand for the unit of the file. */
 public sealed interface CutTask {

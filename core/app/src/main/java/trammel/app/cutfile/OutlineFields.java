@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.cutfile.CutFields.Rule;
-import trammel.planning.cutting.outlines.OutlinePart;
-import trammel.planning.cutting.outlines.OutlinePoint;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.NumberNode;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problems;
+import trammel.cutting.outlines.OutlinePart;
+import trammel.cutting.outlines.OutlinePoint;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.NumberNode;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problems;
 
 /** Reads the parts of an outline file. */
 final class OutlineFields {

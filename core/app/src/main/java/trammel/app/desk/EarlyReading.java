@@ -4,7 +4,7 @@ import java.util.concurrent.Callable;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.plugins.PluginFolder;
-import trammel.planning.background.Background;
+import trammel.cutting.background.Background;
 import trammel.planning.catalog.CatalogReader;
 
 /**

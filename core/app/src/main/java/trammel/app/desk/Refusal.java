@@ -3,8 +3,8 @@ package trammel.app.desk;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
-import trammel.planning.document.BadInputException;
 import trammel.planning.extension.UnworkableLayoutException;
+import trammel.reading.tree.BadInputException;
 
 /** Tells what a user gave and can mend from a fault of our own. */
 public final class Refusal {

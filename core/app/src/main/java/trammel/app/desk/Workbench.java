@@ -14,9 +14,8 @@ import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
 import trammel.app.plugins.InstalledExtensions;
-import trammel.planning.background.Background;
+import trammel.cutting.background.Background;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.document.Problem;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.estimate.Estimate;
@@ -26,10 +25,11 @@ import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.LearnedHours;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Problem;
+import trammel.trade.money.PriceTerms;
 
 /**
  * Takes a job from its file to its layout and its estimate. Catalog and plugins are loaded once,

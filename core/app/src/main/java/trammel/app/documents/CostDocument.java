@@ -1,13 +1,13 @@
 package trammel.app.documents;
 
 import trammel.app.text.Amounts;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.money.ClassTotal;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.Payments;
-import trammel.planning.money.PriceLine;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.money.ClassTotal;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.Payments;
+import trammel.trade.money.PriceLine;
+import trammel.trade.money.ProgressPayment;
 
 /** The cost sheet for the shop's own eyes. */
 public final class CostDocument {

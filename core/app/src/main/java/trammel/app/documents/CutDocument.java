@@ -9,16 +9,16 @@ import trammel.app.drawings.NestPicture;
 import trammel.app.drawings.PlateBoard;
 import trammel.app.drawings.StickPicture;
 import trammel.app.text.Amounts;
-import trammel.planning.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.CutSheet;
 import trammel.planning.drawings.NestDrawing;
 import trammel.planning.estimate.Counts;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Plate;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
 
 /** What to saw and what to cut, with pictures. */
 public final class CutDocument {

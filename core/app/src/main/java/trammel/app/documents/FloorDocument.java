@@ -13,9 +13,9 @@ import trammel.engine.checks.Verdict;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.welding.SeamEstimate;
-import trammel.planning.welding.WeldSeam;
+import trammel.reading.quantity.QuantityKind;
+import trammel.trade.welding.SeamEstimate;
+import trammel.trade.welding.WeldSeam;
 
 /** What the floor works from: drawings, fit-up sheet, welds, torques, order of work, cautions. */
 public final class FloorDocument {

@@ -13,7 +13,7 @@ import trammel.engine.checks.Verdict;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.JobHeader;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * What the documents of one job share.

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.MeasuringPicture;
 import trammel.app.text.Cautions;
-import trammel.planning.fields.Field;
 import trammel.planning.job.JobFields;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 /** The blank sheet that goes to the vehicle with the tape, the angle finder and the scales. */
 public final class MeasuringDocument {

@@ -10,7 +10,7 @@ import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** A material order, a page or more for each supplier. */
 public final class OrderDocument {

@@ -1,7 +1,7 @@
 package trammel.app.documents;
 
 import java.nio.charset.StandardCharsets;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** A document that is ready to be written. */
 public final class PaperDocument {

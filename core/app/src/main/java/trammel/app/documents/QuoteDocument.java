@@ -16,16 +16,16 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.money.ClassTotal;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.Money;
-import trammel.planning.money.Payments;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.money.ClassTotal;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.Money;
+import trammel.trade.money.Payments;
+import trammel.trade.money.ProgressPayment;
 
 /** The quote as the customer gets it. */
 public final class QuoteDocument {

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.Drawing;
 import trammel.app.drawings.Markup;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** Fills the templates of the documents. */
 final class Template {

@@ -12,11 +12,11 @@ import trammel.app.drawings.TrueScaleTemplate.Mark;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Outline;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Outline;
 
 /** Shaped plates and cope wraps of a job at true scale, row by row on sheets of Letter or A4. */
 public final class TrueScale {

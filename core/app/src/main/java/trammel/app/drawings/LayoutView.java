@@ -14,7 +14,7 @@ import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.PoseSolver;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * A layout at ride seen from one side, with full bump and full droop drawn lightly, numbered parts

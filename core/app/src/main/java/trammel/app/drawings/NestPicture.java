@@ -3,11 +3,11 @@ package trammel.app.drawings;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.app.drawings.Paper.Anchor;
-import trammel.planning.cutting.sheets.PlacedPart;
+import trammel.cutting.sheets.PlacedPart;
 import trammel.planning.drawings.NestDrawing;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
 
 /**
  * A sheet with the plates that are cut from it, numbered.

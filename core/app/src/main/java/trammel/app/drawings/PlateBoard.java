@@ -2,10 +2,10 @@ package trammel.app.drawings;
 
 import java.util.List;
 import trammel.app.drawings.Paper.Anchor;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
 
 /**
  * Small pictures of plates side by side, each with its name and size.

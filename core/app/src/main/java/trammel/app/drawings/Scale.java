@@ -2,7 +2,7 @@ package trammel.app.drawings;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.quantity.DecimalText;
+import trammel.reading.quantity.DecimalText;
 
 /**
  * One axis: from where to where, and the round numbers on it.

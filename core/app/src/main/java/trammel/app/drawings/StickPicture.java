@@ -2,9 +2,9 @@ package trammel.app.drawings;
 
 import java.util.List;
 import trammel.app.drawings.Paper.Anchor;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.bars.PlacedPiece;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.cutting.bars.CutBar;
+import trammel.cutting.bars.PlacedPiece;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Sticks with the lengths that are sawn from them.

@@ -1,6 +1,6 @@
 package trammel.app.drawings;
 
-import trammel.planning.quantity.DecimalText;
+import trammel.reading.quantity.DecimalText;
 
 /** A page of paper in millimetres, drawn on and then written as SVG. */
 final class SvgPage implements Paper {

@@ -2,7 +2,7 @@ package trammel.app.drawings;
 
 import java.util.List;
 import trammel.app.drawings.Paper.Anchor;
-import trammel.planning.plates.Bounds;
+import trammel.trade.plates.Bounds;
 
 /**
  * A sheet of paper with templates at true scale and a check square. What does not fit on one sheet

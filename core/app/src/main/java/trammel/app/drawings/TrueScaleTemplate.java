@@ -2,13 +2,13 @@ package trammel.app.drawings;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.plates.Arc;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Edge;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
-import trammel.planning.tubes.Cope;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.tubes.Cope;
 
 /**
  * A template at true scale.

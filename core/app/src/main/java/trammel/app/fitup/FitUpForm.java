@@ -3,8 +3,8 @@ package trammel.app.fitup;
 import trammel.app.files.Csv;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** The fit-up sheet as a table with empty columns for the readings. */
 public final class FitUpForm {

@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Map;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.CsvReader;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.NearestWord;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.TackReading;
 import trammel.planning.fitup.Target;
-import trammel.planning.quantity.Quantities;
-import trammel.planning.quantity.QuantityFormatException;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.NearestWord;
+import trammel.reading.quantity.Quantities;
+import trammel.reading.quantity.QuantityFormatException;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
 
 /** Reads a filled fit-up form. All that is wrong with it is told at once. */
 public final class ReadingsFile {
@@ -42,7 +42,7 @@ public final class ReadingsFile {
    * The readings; targets whose readings are empty are left out.
    *
    * @throws CommandFailure if the file cannot be read or has no column of readings
-   * @throws trammel.planning.document.BadInputException with every line that is wrong
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public List<TackReading> read() {
     List<CsvReader.Row> rows = CsvReader.rows(file);

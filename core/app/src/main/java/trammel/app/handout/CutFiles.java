@@ -9,10 +9,10 @@ import trammel.app.files.Csv;
 import trammel.app.files.FileSet;
 import trammel.app.json.EstimateJson;
 import trammel.app.json.Json;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.bars.PlacedPiece;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.PlacedPart;
+import trammel.cutting.bars.CutBar;
+import trammel.cutting.bars.PlacedPiece;
+import trammel.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.PlacedPart;
 import trammel.planning.drawings.DxfDrawing;
 import trammel.planning.drawings.NestDrawing;
 import trammel.planning.drawings.SvgDrawing;
@@ -20,11 +20,11 @@ import trammel.planning.drawings.WrapTemplate;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Plate;
-import trammel.planning.quantity.DecimalText;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.reading.quantity.DecimalText;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
 
 /**
  * What the saw and the cutting table need: a drawing of every plate and of every sheet, templates

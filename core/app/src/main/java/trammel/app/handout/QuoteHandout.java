@@ -23,11 +23,11 @@ import trammel.app.paper.PdfSheets;
 import trammel.app.paper.Png;
 import trammel.app.travel.TravelPlot;
 import trammel.app.travel.TravelStudy;
-import trammel.planning.background.Background;
+import trammel.cutting.background.Background;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.order.MaterialOrder;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** Everything a job hands out: to the customer, to the office, to the floor and to the machines. */
 public final class QuoteHandout {

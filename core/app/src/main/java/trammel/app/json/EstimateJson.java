@@ -5,23 +5,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.text.Cautions;
+import trammel.cutting.bars.CutBar;
+import trammel.cutting.bars.PlacedPiece;
+import trammel.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.PlacedPart;
 import trammel.engine.checks.CheckResult;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.bars.PlacedPiece;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.PlacedPart;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.PriceLine;
-import trammel.planning.plates.Outline;
-import trammel.planning.welding.SeamEstimate;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.PriceLine;
+import trammel.trade.plates.Outline;
+import trammel.trade.welding.SeamEstimate;
 
 /** A plan and its price for machines. */
 public final class EstimateJson {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.planning.fields.Field;
 import trammel.planning.figures.Figure;
 import trammel.planning.figures.FigureAnswer;
 import trammel.planning.figures.FigureOutput;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 /** Bench figures for machines. */
 public final class FigureJson {

@@ -9,7 +9,7 @@ import trammel.planning.draft.Draft;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.TackReport;
 import trammel.planning.fitup.Target;
-import trammel.planning.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityKind;
 
 /** The fit-up sheet and the judgement of what was tacked, for machines. */
 public final class FitUpJson {

@@ -1,8 +1,8 @@
 package trammel.app.motionfile;
 
 import java.util.List;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problem;
 
 /**
  * A motion file that was read and checked.

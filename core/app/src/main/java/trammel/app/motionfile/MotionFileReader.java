@@ -13,13 +13,13 @@ import trammel.engine.motion.LinkKind;
 import trammel.engine.motion.Linkage;
 import trammel.engine.motion.Shaft;
 import trammel.engine.motion.SpringPoint;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.DocumentReader;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problems;
-import trammel.planning.document.TextNode;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.DocumentReader;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problems;
+import trammel.reading.tree.TextNode;
 
 /** Reads a motion file field by field and collects everything that is wrong with it. */
 public final class MotionFileReader {

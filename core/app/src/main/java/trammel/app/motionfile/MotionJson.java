@@ -17,7 +17,7 @@ import trammel.engine.motion.ShaftReading;
 import trammel.engine.motion.SpringPoint;
 import trammel.engine.motion.SpringReading;
 import trammel.engine.motion.TravelLimits;
-import trammel.planning.document.ObjectNode;
+import trammel.reading.tree.ObjectNode;
 
 /** A motion file with its results, as maps and lists under the keys of the format. */
 public final class MotionJson {

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.FlagNode;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.NumberNode;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.TextNode;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.FlagNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.NumberNode;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.TextNode;
 
 /** Turns the tree of a document into maps and lists, its numbers digit by digit as written. */
 final class PlainTree {

@@ -12,15 +12,15 @@ import trammel.app.files.Csv;
 import trammel.app.files.CsvReader;
 import trammel.app.files.SafeFile;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.NearestWord;
-import trammel.planning.quantity.Quantities;
-import trammel.planning.quantity.QuantityFormatException;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.rack.Rack;
+import trammel.reading.fields.NearestWord;
+import trammel.reading.quantity.Quantities;
+import trammel.reading.quantity.QuantityFormatException;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
 
 /**
  * Stock on hand as comma-separated values, one piece or bin a line: {@code kind} (stick, drop or
@@ -58,7 +58,7 @@ public final class RackFile {
    * What is on the rack.
    *
    * @throws CommandFailure if the file cannot be read or has not these columns
-   * @throws trammel.planning.document.BadInputException with every line that is wrong
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public Rack read() {
     List<CsvReader.Row> rows = CsvReader.rows(file);

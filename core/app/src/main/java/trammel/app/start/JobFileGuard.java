@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.SafeFile;
-import trammel.planning.document.DocumentReader;
+import trammel.reading.tree.DocumentReader;
 import trammel.planning.start.Answers;
 
 /**

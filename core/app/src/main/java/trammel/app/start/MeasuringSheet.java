@@ -8,13 +8,13 @@ import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
 import trammel.app.files.CsvReader;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.NearestWord;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.start.Answers;
 import trammel.planning.start.Question;
 import trammel.planning.start.Questions;
+import trammel.reading.fields.NearestWord;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
 
 /** The measuring sheet as a table to fill in by the vehicle, and read back. */
 public final class MeasuringSheet {
@@ -46,7 +46,7 @@ public final class MeasuringSheet {
    * The answers of a filled sheet; readings beside each other are repeats of one measurement.
    *
    * @throws CommandFailure if it cannot be read or is not this sheet
-   * @throws trammel.planning.document.BadInputException with every line that is wrong
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public static Answers read(Path file) {
     List<CsvReader.Row> rows = CsvReader.rows(file);

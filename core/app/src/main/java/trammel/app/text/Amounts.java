@@ -2,12 +2,12 @@ package trammel.app.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import trammel.cutting.CuttingStatus;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
-import trammel.planning.cutting.CuttingStatus;
-import trammel.planning.quantity.DecimalText;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.DecimalText;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** Prints the values of checks and their limits in the units of the reader. */
 public final class Amounts {

@@ -6,7 +6,7 @@ import trammel.engine.checks.Change;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.planning.draft.FieldChange;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Says a tried change in the words of the floor. */
 final class ChangeText {

@@ -3,10 +3,10 @@ package trammel.app.text;
 import java.util.List;
 import trammel.app.closing.ActualsFile;
 import trammel.planning.estimate.Counts;
-import trammel.planning.labour.OperationLine;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.LearnedHours;
 import trammel.planning.learning.QuoteRecord;
+import trammel.trade.labour.OperationLine;
 
 /** What closing a job taught, on a screen. */
 public final class CloseText {

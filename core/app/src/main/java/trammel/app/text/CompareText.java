@@ -9,9 +9,9 @@ import trammel.planning.compare.PriceDifference;
 import trammel.planning.compare.PriceDifferences;
 import trammel.planning.compare.PricedWork;
 import trammel.planning.compare.Variant;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.Money;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.Money;
 
 /** Variants of a job side by side on a screen. */
 public final class CompareText {

@@ -7,7 +7,7 @@ import trammel.app.cutfile.CutFile;
 import trammel.app.cutfile.CutPiece;
 import trammel.app.cutfile.CutPlan;
 import trammel.app.cutfile.CutStock;
-import trammel.planning.cutting.CuttingStatus;
+import trammel.cutting.CuttingStatus;
 
 /** Cutting plans on a screen, sizes in the unit of the file. */
 public final class CutText {

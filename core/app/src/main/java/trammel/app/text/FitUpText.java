@@ -3,7 +3,7 @@ package trammel.app.text;
 import trammel.app.fitup.FitUpForm;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** The fit-up sheet on a screen. */
 public final class FitUpText {

@@ -2,8 +2,8 @@ package trammel.app.text;
 
 import java.util.List;
 import trammel.planning.estimate.Counts;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.LabourPlan;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.LabourPlan;
 
 /** How long jobs stand in the shop, on a screen. */
 public final class LabourPlanText {

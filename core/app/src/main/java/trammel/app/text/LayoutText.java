@@ -13,7 +13,7 @@ import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.ShaftReading;
 import trammel.engine.motion.SpringReading;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * A layout on a screen: where everything is bolted, and its figures at ride and over the travel.

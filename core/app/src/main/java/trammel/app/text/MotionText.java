@@ -18,10 +18,10 @@ import trammel.engine.motion.ShaftReading;
 import trammel.engine.motion.SpringPoint;
 import trammel.engine.motion.SpringReading;
 import trammel.engine.motion.TravelLimits;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.TextNode;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.TextNode;
 
 /** The motion of a bare linkage on a screen. */
 public final class MotionText {

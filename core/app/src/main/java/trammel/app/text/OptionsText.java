@@ -1,8 +1,8 @@
 package trammel.app.text;
 
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 /** What is installed and what can be set on it, on a screen. */
 public final class OptionsText {

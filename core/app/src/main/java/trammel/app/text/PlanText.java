@@ -1,23 +1,23 @@
 package trammel.app.text;
 
-import trammel.planning.cutting.bars.BarOffcut;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.bars.PlacedPiece;
-import trammel.planning.cutting.sheets.SheetOffcut;
+import trammel.cutting.bars.BarOffcut;
+import trammel.cutting.bars.CutBar;
+import trammel.cutting.bars.PlacedPiece;
+import trammel.cutting.sheets.SheetOffcut;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Counts;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Outline;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.SeamEstimate;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Outline;
+import trammel.trade.welding.SeamEstimate;
+import trammel.trade.welding.WeldSeam;
 
 /** The plan of a job on a screen: parts, bolts, tubes, plates, welds and hours. */
 public final class PlanText {

@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.planning.estimate.Estimate;
-import trammel.planning.money.ClassTotal;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.Payments;
-import trammel.planning.money.PriceLine;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.money.ClassTotal;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.Payments;
+import trammel.trade.money.PriceLine;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.ProgressPayment;
 
 /** The cost build-up and the price of a job on a screen. */
 public final class PriceText {

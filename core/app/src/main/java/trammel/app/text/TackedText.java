@@ -4,7 +4,7 @@ import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.Verdict;
 import trammel.planning.fitup.TackReport;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** What the readings after tacking say, on a screen: what to do first, then why. */
 public final class TackedText {

@@ -7,9 +7,9 @@ import trammel.app.travel.TravelStudy;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.SpringReading;
-import trammel.planning.quantity.DecimalText;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.DecimalText;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** The curves through heave and roll on a screen. */
 public final class TravelText {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.SpringReading;
-import trammel.planning.quantity.DecimalText;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.Unit;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.DecimalText;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.Unit;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * The curves as comma-separated values: one line a station, the unit in every heading, so that a

@@ -7,9 +7,9 @@ import trammel.app.drawings.ChartSheet;
 import trammel.app.drawings.Curve;
 import trammel.app.drawings.Pen;
 import trammel.engine.motion.SpringReading;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.Unit;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.Unit;
+import trammel.reading.quantity.UnitSystem;
 
 /** The curves on a page of paper. */
 public final class TravelPlot {

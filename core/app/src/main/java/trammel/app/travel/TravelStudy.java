@@ -13,7 +13,7 @@ import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.Shaft;
 import trammel.engine.motion.SpringPoint;
 import trammel.engine.motion.WheelRates;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * A layout moved through its whole travel: in heave from full droop to full bump, and in roll about

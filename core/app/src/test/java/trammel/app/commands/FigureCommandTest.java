@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import trammel.app.CommandRun;
-import trammel.planning.fields.Field;
 import trammel.planning.figures.Figure;
 import trammel.planning.figures.Figures;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 class FigureCommandTest {
 

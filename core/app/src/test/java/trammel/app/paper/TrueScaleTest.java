@@ -11,11 +11,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.RoundHole;
-import trammel.planning.tubes.Cope;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.RoundHole;
+import trammel.trade.tubes.Cope;
 
 /** What a printer at 100 % puts on the paper, read from the PDF's own lines (1 pt is 1/72 in). */
 class TrueScaleTest {

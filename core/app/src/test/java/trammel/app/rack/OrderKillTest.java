@@ -18,12 +18,12 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** Processes that order from a rack are killed: what was taken and put back stays in balance. */
 class OrderKillTest {

@@ -14,9 +14,9 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.files.FileLock;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
-import trammel.planning.document.BadInputException;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.rack.Rack;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
 
 class RackFileTest {
   private static final Catalog CATALOG =

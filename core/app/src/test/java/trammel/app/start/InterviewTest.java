@@ -17,14 +17,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trammel.app.files.Csv;
 import trammel.app.files.CsvReader;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.DocumentReader;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.start.Answers;
 import trammel.planning.start.Question;
 import trammel.planning.start.Questions;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentReader;
 
 class InterviewTest {
   private static final Path DEMO = Path.of("..", "..", "catalogs", "demo", "sedan.yaml");

@@ -9,10 +9,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-/**
- * Dependencies run one way: app on the ledger on planning on engine, and libraries stay where they
- * belong.
- */
+/** Dependencies run one way, from the app down, and libraries stay where they belong. */
 @AnalyzeClasses(packages = "trammel", importOptions = ImportOption.DoNotIncludeTests.class)
 class LayersTest {
   @ArchTest
@@ -28,6 +25,34 @@ class LayersTest {
               "java.util..",
               "java.math..",
               "org.apache.commons.math3..");
+
+  @ArchTest
+  static final ArchRule CUTTING_KNOWS_NOTHING_ELSE =
+      classes()
+          .that()
+          .resideInAPackage("trammel.cutting..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("trammel.cutting..", "java..");
+
+  @ArchTest
+  static final ArchRule READING_KNOWS_ONLY_ITSELF_AND_ITS_PARSER =
+      classes()
+          .that()
+          .resideInAPackage("trammel.reading..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("trammel.reading..", "java..", "tools.jackson..");
+
+  @ArchTest
+  static final ArchRule TRADE_KNOWS_ONLY_ITSELF_AND_MATHEMATICS =
+      classes()
+          .that()
+          .resideInAPackage("trammel.trade..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "trammel.trade..", "trammel.engine..", "java..", "org.apache.commons.math3..");
 
   @ArchTest
   static final ArchRule PLANNING_KNOWS_NOTHING_OF_THE_APP =
@@ -74,9 +99,9 @@ class LayersTest {
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
               "trammel.planning.assembly..",
-              "trammel.planning.plates..",
-              "trammel.planning.tubes..",
-              "trammel.planning.given..",
+              "trammel.trade.plates..",
+              "trammel.trade.tubes..",
+              "trammel.trade.given..",
               "trammel.engine.geometry..",
               "trammel.engine.quantity..",
               "java.lang..",
@@ -95,9 +120,9 @@ class LayersTest {
   static final ArchRule FILES_ARE_PARSED_IN_ONE_PLACE =
       noClasses()
           .that()
-          .resideInAPackage("trammel.planning..")
+          .resideInAnyPackage("trammel.planning..", "trammel.reading..")
           .and()
-          .resideOutsideOfPackage("trammel.planning.document..")
+          .resideOutsideOfPackage("trammel.reading.tree..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("tools.jackson..");
@@ -158,4 +183,12 @@ class LayersTest {
   @ArchTest
   static final ArchRule PACKAGES_OF_PLANNING_FORM_NO_CYCLES =
       slices().matching("trammel.planning.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_READING_FORM_NO_CYCLES =
+      slices().matching("trammel.reading.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_TRADE_FORM_NO_CYCLES =
+      slices().matching("trammel.trade.(*)..").should().beFreeOfCycles();
 }

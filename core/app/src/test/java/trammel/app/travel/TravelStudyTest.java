@@ -28,7 +28,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.SpringReading;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 class TravelStudyTest {
   private final Layout layout = SampleLayout.fourBars();

@@ -1,9 +1,9 @@
 package trammel.planning.assembly;
 
-import trammel.planning.plates.Arc;
-import trammel.planning.plates.Edge;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
 
 /**
  * Integrals of x^p y^q over an area, from its edges: 1/(p+1) times the integral of x^(p+1) y^q dy

@@ -3,8 +3,8 @@ package trammel.planning.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
-import trammel.planning.given.Dimension;
-import trammel.planning.tubes.Cope;
+import trammel.trade.given.Dimension;
+import trammel.trade.tubes.Cope;
 
 /**
  * A weld once round a coped tube on what it fits.

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.geometry.Point3;
-import trammel.planning.given.Dimension;
-import trammel.planning.tubes.Cope;
-import trammel.planning.tubes.RoundTube;
+import trammel.trade.given.Dimension;
+import trammel.trade.tubes.Cope;
+import trammel.trade.tubes.RoundTube;
 
 /**
  * A round tube from z = 0 to its sawn length, over the tips of its copes. A cope's barrel lies

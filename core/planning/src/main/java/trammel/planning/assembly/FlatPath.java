@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import trammel.engine.geometry.Point3;
-import trammel.planning.plates.Arc;
-import trammel.planning.plates.Edge;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.Straight;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.Straight;
 
 /**
  * A weld along straight and round edges of a plane, such as the edges of an outline. Edges that do

@@ -1,7 +1,7 @@
 package trammel.planning.assembly;
 
 import java.util.Objects;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * Two parts that hold each other otherwise than by a weld.

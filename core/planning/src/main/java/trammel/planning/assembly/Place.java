@@ -3,7 +3,7 @@ package trammel.planning.assembly;
 import java.util.Objects;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.planning.plates.Point2;
+import trammel.trade.plates.Point2;
 
 /**
  * Where a part stands: its own axes and origin in vehicle axes (mm). Axes are right-handed unit

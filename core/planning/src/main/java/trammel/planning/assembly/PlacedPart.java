@@ -2,7 +2,7 @@ package trammel.planning.assembly;
 
 import java.util.Objects;
 import trammel.engine.geometry.Point3;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * One part of the finished vehicle in its place.

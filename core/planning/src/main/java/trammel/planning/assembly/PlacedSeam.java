@@ -1,7 +1,7 @@
 package trammel.planning.assembly;
 
 import java.util.Objects;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * One weld of the finished vehicle.

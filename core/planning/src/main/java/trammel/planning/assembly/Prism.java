@@ -3,13 +3,13 @@ package trammel.planning.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
-import trammel.planning.given.Dimension;
-import trammel.planning.plates.Belt;
-import trammel.planning.plates.Disc;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.Window;
+import trammel.trade.given.Dimension;
+import trammel.trade.plates.Belt;
+import trammel.trade.plates.Disc;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.Window;
 
 /**
  * An outline drawn out along its own z axis: a plate from its outline and thickness, a rectangular

@@ -3,7 +3,7 @@ package trammel.planning.assembly;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import trammel.planning.plates.Point2;
+import trammel.trade.plates.Point2;
 
 /**
  * Cuts a flat shape with holes into triangles between its own corners: each hole is joined to what

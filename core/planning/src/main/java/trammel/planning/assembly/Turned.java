@@ -3,9 +3,9 @@ package trammel.planning.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Point2;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Point2;
 
 /**
  * A profile turned about its own z axis: bolts, barrels, tyres, air springs, round bar.

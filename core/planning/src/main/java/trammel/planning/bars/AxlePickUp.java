@@ -3,7 +3,7 @@ package trammel.planning.bars;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Chassis;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Room about the axle tube for a joint on a bracket. */
 public final class AxlePickUp {

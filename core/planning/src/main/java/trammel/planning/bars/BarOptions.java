@@ -7,10 +7,10 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Site;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.steel.RoundTube;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.steel.RoundTube;
 
 /**
  * The options that linkages of bars share. Every one has a default; a default out of the catalog is

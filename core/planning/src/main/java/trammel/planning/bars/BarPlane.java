@@ -3,7 +3,7 @@ package trammel.planning.bars;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Chassis;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The upright plane, parallel to the centre plane, in which the bars of one side lie: against the

@@ -3,9 +3,9 @@ package trammel.planning.bars;
 import java.util.Optional;
 import trammel.engine.layout.Joint;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.PickUpRow;
-import trammel.planning.plates.Point2;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.PickUpRow;
+import trammel.trade.plates.Point2;
 
 /**
  * Pick-up holes one over the other in a bracket, so that a joint can be set higher or lower later.

@@ -2,7 +2,7 @@ package trammel.planning.bars;
 
 import trammel.engine.geometry.Point3;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Room over the centre housing for a bridge that carries joints.

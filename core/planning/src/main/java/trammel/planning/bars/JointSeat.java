@@ -1,9 +1,9 @@
 package trammel.planning.bars;
 
 import trammel.engine.layout.Joint;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.PickUpRow;
-import trammel.planning.plates.Point2;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.PickUpRow;
+import trammel.trade.plates.Point2;
 
 /**
  * A joint between its two bracket plates.

@@ -4,7 +4,7 @@ import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The flat of a rail's face to which the bracket of a frame joint is fixed. The bracket hangs from

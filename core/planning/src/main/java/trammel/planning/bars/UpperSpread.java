@@ -3,8 +3,8 @@ package trammel.planning.bars;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Chassis;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.RailBracket;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.RailBracket;
 
 /**
  * Upper bars that run from close together over the housing to the rails' inner faces ahead. How far

@@ -1,7 +1,7 @@
 package trammel.planning.catalog;
 
 import trammel.engine.springs.AirSpringSize;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * An air spring by generic size with its load-height table.

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /** The section {@code air_springs}: air springs with their load-height tables. */
 final class AirSpringSection extends CatalogSection {

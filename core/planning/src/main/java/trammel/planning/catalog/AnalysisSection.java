@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.loads.LoadCase;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code analysis}: what the checks assume beyond the layout. */
 final class AnalysisSection extends CatalogSection {

@@ -3,9 +3,9 @@ package trammel.planning.catalog;
 import java.math.BigDecimal;
 import java.util.List;
 import trammel.engine.layout.BarTube;
-import trammel.planning.given.Given;
-import trammel.planning.steel.BarStock;
-import trammel.planning.steel.RoundTube;
+import trammel.trade.given.Given;
+import trammel.trade.steel.BarStock;
+import trammel.trade.steel.RoundTube;
 
 /**
  * A section sold by the stick.

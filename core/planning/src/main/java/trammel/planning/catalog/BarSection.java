@@ -5,11 +5,11 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.steel.BarStock;
-import trammel.planning.steel.RectangularTube;
-import trammel.planning.steel.RoundTube;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.steel.BarStock;
+import trammel.trade.steel.RectangularTube;
+import trammel.trade.steel.RoundTube;
 
 /** The section {@code bars}: tube sold by the stick. */
 final class BarSection extends CatalogSection {

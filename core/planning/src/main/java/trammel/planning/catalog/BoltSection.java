@@ -5,8 +5,8 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code bolts}: bolts by diameter with their nut and washers. */
 final class BoltSection extends CatalogSection {

@@ -2,7 +2,7 @@ package trammel.planning.catalog;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * Bolts of one diameter with their nut and washers.

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
-import trammel.planning.given.Given;
-import trammel.planning.labour.Operation;
-import trammel.planning.welding.WeldPractice;
+import trammel.trade.given.Given;
+import trammel.trade.labour.Operation;
+import trammel.trade.welding.WeldPractice;
 
 /**
  * Everything a plan draws on, each entry under its key.

@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problems;
-import trammel.planning.labour.Operation;
-import trammel.planning.welding.WeldPractice;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
+import trammel.trade.labour.Operation;
+import trammel.trade.welding.WeldPractice;
 
 /** The parts of a catalog as they are read, section by section. */
 final class CatalogAssembly {

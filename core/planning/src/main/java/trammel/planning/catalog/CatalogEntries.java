@@ -2,8 +2,8 @@ package trammel.planning.catalog;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problems;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
 
 /**
  * The entries of one section over all files. In one folder a name stands once; a later folder may

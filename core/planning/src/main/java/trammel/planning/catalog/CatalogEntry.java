@@ -1,9 +1,9 @@
 package trammel.planning.catalog;
 
 import java.util.Optional;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
 
 /**
  * An entry of a catalog as it is written.

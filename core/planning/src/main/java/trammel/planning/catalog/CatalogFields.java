@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** All fields of a catalog file, as data. */
 public final class CatalogFields {

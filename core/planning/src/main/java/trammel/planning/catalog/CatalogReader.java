@@ -13,18 +13,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.DocumentFormat;
-import trammel.planning.document.DocumentReader;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problem;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldReader;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.Tolerances;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldReader;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.Tolerances;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentFormat;
+import trammel.reading.tree.DocumentReader;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problem;
+import trammel.reading.tree.Problems;
 
 /**
  * Reads a catalog from folders of JSON or YAML files. In one folder every name stands once. A later

@@ -1,6 +1,6 @@
 package trammel.planning.catalog;
 
-import trammel.planning.fields.FieldDocumentation;
+import trammel.reading.fields.FieldDocumentation;
 
 /** What a catalog file may hold, generated from its fields. */
 public final class CatalogReference {

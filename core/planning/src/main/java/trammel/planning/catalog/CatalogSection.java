@@ -1,8 +1,8 @@
 package trammel.planning.catalog;
 
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** One section of a catalog file: how its entries are written and what becomes of them. */
 abstract class CatalogSection {

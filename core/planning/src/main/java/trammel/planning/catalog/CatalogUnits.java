@@ -1,6 +1,6 @@
 package trammel.planning.catalog;
 
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** Sizes in which ranges of catalog fields are written down, and units without a name in files. */
 final class CatalogUnits {

@@ -5,9 +5,9 @@ import static trammel.planning.catalog.CatalogUnits.poundsPerInch;
 
 import java.util.List;
 import java.util.Map;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The section {@code coils}: coil springs of one free length, each in several rates. The spring's

@@ -1,6 +1,6 @@
 package trammel.planning.catalog;
 
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * How a shop cuts.

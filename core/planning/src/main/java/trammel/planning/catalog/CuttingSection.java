@@ -4,8 +4,8 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code cutting}: how the shop cuts. */
 final class CuttingSection extends CatalogSection {

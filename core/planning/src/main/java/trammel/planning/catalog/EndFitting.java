@@ -1,7 +1,7 @@
 package trammel.planning.catalog;
 
 import trammel.engine.layout.Joint;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * A joint with which a bar can end, by generic size.

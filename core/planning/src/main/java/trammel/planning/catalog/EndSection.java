@@ -6,8 +6,8 @@ import static trammel.planning.catalog.CatalogUnits.poundsPerInch;
 
 import java.util.List;
 import trammel.engine.layout.Joint;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code ends}: joints with which a bar can end. */
 final class EndSection extends CatalogSection {

@@ -1,7 +1,7 @@
 package trammel.planning.catalog;
 
 import java.math.BigDecimal;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * Something bought by the piece, the foot or the job, at an example price.

@@ -3,8 +3,8 @@ package trammel.planning.catalog;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code items}: everything else that is bought. */
 final class ItemSection extends CatalogSection {

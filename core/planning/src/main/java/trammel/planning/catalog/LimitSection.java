@@ -7,9 +7,9 @@ import trammel.engine.checks.Check;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
 import trammel.engine.checks.StandardChecks;
-import trammel.planning.document.Location;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.tree.Location;
 
 /** The section {@code limits}: the limit of every standard check. */
 final class LimitSection extends CatalogSection {

@@ -1,9 +1,9 @@
 package trammel.planning.catalog;
 
 import trammel.engine.checks.Measure;
-import trammel.planning.quantity.Quantities;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.Quantities;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * A range as limits are written: {@code 1.0 to 2.0 Hz}, {@code at most 2 deg}, {@code at least 3

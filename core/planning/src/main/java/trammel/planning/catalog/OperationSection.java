@@ -1,10 +1,10 @@
 package trammel.planning.catalog;
 
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.ThreePoint;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.ThreePoint;
 
 /** The section {@code operations}: standard hours. */
 final class OperationSection extends CatalogSection {

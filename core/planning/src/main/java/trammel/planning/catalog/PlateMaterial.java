@@ -2,8 +2,8 @@ package trammel.planning.catalog;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.planning.given.Given;
-import trammel.planning.steel.PlateStock;
+import trammel.trade.given.Given;
+import trammel.trade.steel.PlateStock;
 
 /**
  * Plate of one thickness and the sheets it is sold in.

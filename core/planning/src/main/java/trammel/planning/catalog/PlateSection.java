@@ -5,9 +5,9 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.steel.PlateStock;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.steel.PlateStock;
 
 /** The section {@code plates}: plate by the sheet or drop. */
 final class PlateSection extends CatalogSection {

@@ -6,9 +6,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /** The fields of anything that is bought. */
 final class Purchase {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * How an item is sold. The price on a quote is that of one unit; an order is for whole packs at the

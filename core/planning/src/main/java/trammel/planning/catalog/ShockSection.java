@@ -3,8 +3,8 @@ package trammel.planning.catalog;
 import static trammel.planning.catalog.CatalogUnits.inches;
 
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code shocks}: shocks by stroke and length. */
 final class ShockSection extends CatalogSection {

@@ -6,15 +6,15 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import trammel.planning.given.Given;
 import trammel.planning.job.Tax;
 import trammel.planning.job.Terms;
-import trammel.planning.labour.LabourPlan;
-import trammel.planning.money.Contingency;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.Markup;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.SalesTax;
+import trammel.trade.given.Given;
+import trammel.trade.labour.LabourPlan;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.Markup;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.SalesTax;
 
 /**
  * A shop with its usual terms.

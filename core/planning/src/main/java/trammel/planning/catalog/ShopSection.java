@@ -5,13 +5,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
 import trammel.planning.job.TermFields;
-import trammel.planning.labour.LabourPlan;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.Markup;
-import trammel.planning.money.PriceTerms;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.labour.LabourPlan;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.Markup;
+import trammel.trade.money.PriceTerms;
 
 /** The section {@code shop}: whose catalog it is and the shop's usual terms. */
 final class ShopSection extends CatalogSection {

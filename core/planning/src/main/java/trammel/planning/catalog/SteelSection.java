@@ -3,8 +3,8 @@ package trammel.planning.catalog;
 import static trammel.planning.catalog.CatalogUnits.psi;
 
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code steels}: grades with their least strengths. */
 final class SteelSection extends CatalogSection {

@@ -4,8 +4,8 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
 
 /** The section {@code suppliers}: what each asks for an order beside its prices. */
 final class SupplierSection extends CatalogSection {

@@ -2,7 +2,7 @@ package trammel.planning.catalog;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * What a supplier asks for an order beside the prices, in the catalog's currency.

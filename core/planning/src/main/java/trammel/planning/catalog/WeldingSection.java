@@ -4,12 +4,12 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.welding.PositionFactors;
-import trammel.planning.welding.WeldPractice;
-import trammel.planning.welding.WeldProcess;
-import trammel.planning.welding.WireFeed;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.welding.PositionFactors;
+import trammel.trade.welding.WeldPractice;
+import trammel.trade.welding.WeldProcess;
+import trammel.trade.welding.WireFeed;
 
 /** The section {@code welding}: how the shop welds, from a spool of solid wire. */
 final class WeldingSection extends CatalogSection {

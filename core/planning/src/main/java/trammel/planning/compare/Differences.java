@@ -9,10 +9,10 @@ import java.util.Set;
 import trammel.planning.compare.Difference.Kind;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.welding.WeldSeam;
 
 /** Finds the lines that make the difference between two variants of a job. */
 public final class Differences {

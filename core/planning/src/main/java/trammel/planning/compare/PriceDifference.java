@@ -1,6 +1,6 @@
 package trammel.planning.compare;
 
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * One part of the difference between the prices of two variants.

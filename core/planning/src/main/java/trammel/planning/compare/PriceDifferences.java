@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import trammel.planning.compare.PriceDifference.Cause;
-import trammel.planning.money.Contingency;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.Money;
-import trammel.planning.money.Payments;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.SalesTax;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.Money;
+import trammel.trade.money.Payments;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.SalesTax;
 
 /**
  * Takes the difference between two prices apart. The work of the first is priced again and again,

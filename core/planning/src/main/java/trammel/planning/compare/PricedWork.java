@@ -2,11 +2,11 @@ package trammel.planning.compare;
 
 import java.util.List;
 import trammel.planning.estimate.Estimate;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.CostLine;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.Pricing;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.CostLine;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.Pricing;
 
 /**
  * The work of a variant and the terms at which it is priced.

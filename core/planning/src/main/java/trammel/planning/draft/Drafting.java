@@ -15,7 +15,6 @@ import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.EndFitting;
-import trammel.planning.document.Problems;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
@@ -24,10 +23,11 @@ import trammel.planning.extension.SpringSet;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.fabrication.BracketTabs;
 import trammel.planning.fabrication.BracketWelds;
-import trammel.planning.fields.FieldReader;
-import trammel.planning.fields.FieldValues;
 import trammel.planning.job.Job;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.FieldReader;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.Problems;
 
 /** Draws the layout of a job with the linkages, spring mounts and the catalog that are there. */
 public final class Drafting {

@@ -2,11 +2,11 @@ package trammel.planning.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.Location;
-import trammel.planning.document.Problem;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problem;
 
 /**
  * The linkages and spring mounts that are installed.

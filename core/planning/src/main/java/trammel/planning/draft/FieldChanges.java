@@ -16,7 +16,7 @@ import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Says which fields of the job file make a change that the engine has tried. */
 public final class FieldChanges {

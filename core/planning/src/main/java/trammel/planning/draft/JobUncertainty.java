@@ -22,12 +22,12 @@ import trammel.engine.uncertainty.Figure;
 import trammel.engine.uncertainty.FigureOrigin;
 import trammel.planning.job.Measured;
 import trammel.planning.job.Weights;
-import trammel.planning.quantity.Datum;
-import trammel.planning.quantity.MeasuredPosition;
-import trammel.planning.quantity.Measurement;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.Datum;
+import trammel.reading.quantity.MeasuredPosition;
+import trammel.reading.quantity.Measurement;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * What is uncertain about a job: its measurements, as well as its instruments read and its repeats

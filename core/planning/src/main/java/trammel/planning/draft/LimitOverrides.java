@@ -5,10 +5,10 @@ import java.util.Map;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Limit;
 import trammel.planning.catalog.LimitText;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.Problem;
 import trammel.planning.job.LimitOverride;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Problem;
 
 /** Moves the limits that a job overrides, each with its reason. */
 final class LimitOverrides {

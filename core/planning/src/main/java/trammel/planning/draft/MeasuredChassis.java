@@ -28,10 +28,10 @@ import trammel.planning.job.Measured;
 import trammel.planning.job.ObstacleShape;
 import trammel.planning.job.RailShape;
 import trammel.planning.job.Weights;
-import trammel.planning.quantity.Datum;
-import trammel.planning.quantity.MeasuredAngle;
-import trammel.planning.quantity.Position;
-import trammel.planning.quantity.Span;
+import trammel.reading.quantity.Datum;
+import trammel.reading.quantity.MeasuredAngle;
+import trammel.reading.quantity.Position;
+import trammel.reading.quantity.Span;
 
 /** Turns a job's measurements, taken on the stands, into the chassis at ride height. */
 final class MeasuredChassis {

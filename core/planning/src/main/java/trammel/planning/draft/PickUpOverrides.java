@@ -8,11 +8,11 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
-import trammel.planning.document.Problems;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.job.PickupOverride;
-import trammel.planning.quantity.PartialPosition;
-import trammel.planning.quantity.Position;
+import trammel.reading.quantity.PartialPosition;
+import trammel.reading.quantity.Position;
+import trammel.reading.tree.Problems;
 
 /** Puts the pick-up points that the vehicle dictates in place of the proposed ones. */
 final class PickUpOverrides {

@@ -3,14 +3,14 @@ package trammel.planning.drawings;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.given.Dimension;
-import trammel.planning.plates.Arc;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Edge;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Plate;
-import trammel.planning.plates.Point2;
+import trammel.trade.given.Dimension;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
+import trammel.trade.plates.Point2;
 
 /**
  * Outlines as an ASCII DXF file of release 12, which every cutting table reads. Lengths are mm; the

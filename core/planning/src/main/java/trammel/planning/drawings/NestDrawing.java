@@ -3,16 +3,16 @@ package trammel.planning.drawings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.PlacedPart;
-import trammel.planning.given.Given;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Edge;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Placement;
-import trammel.planning.plates.Plate;
-import trammel.planning.plates.Point2;
+import trammel.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.PlacedPart;
+import trammel.trade.given.Given;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Placement;
+import trammel.trade.plates.Plate;
+import trammel.trade.plates.Point2;
 
 /**
  * One sheet with the plates that are cut from it, each where the cutting plan puts it. The lower

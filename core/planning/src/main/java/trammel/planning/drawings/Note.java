@@ -1,7 +1,7 @@
 package trammel.planning.drawings;
 
-import trammel.planning.given.Dimension;
-import trammel.planning.plates.Point2;
+import trammel.trade.given.Dimension;
+import trammel.trade.plates.Point2;
 
 /** A line of text on a drawing: its lower left corner and the height of its capitals. */
 public record Note(Point2 at, double heightMm, String text) {

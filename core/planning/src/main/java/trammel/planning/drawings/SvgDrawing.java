@@ -1,13 +1,13 @@
 package trammel.planning.drawings;
 
 import java.util.List;
-import trammel.planning.given.Dimension;
-import trammel.planning.plates.Arc;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Edge;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
+import trammel.trade.given.Dimension;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
 
 /**
  * Outlines as SVG at true size: one user unit is one millimetre on paper, y points up as on the

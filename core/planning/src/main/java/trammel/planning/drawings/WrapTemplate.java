@@ -2,11 +2,11 @@ package trammel.planning.drawings;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.given.Given;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Point2;
-import trammel.planning.tubes.Cope;
+import trammel.trade.given.Given;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.tubes.Cope;
 
 /**
  * The template of a cope, at true size: cut it out, wrap it round the tube with its straight edge

@@ -2,7 +2,7 @@ package trammel.planning.estimate;
 
 import java.math.BigDecimal;
 import trammel.planning.catalog.BoltSize;
-import trammel.planning.hardware.BoltChoice;
+import trammel.trade.hardware.BoltChoice;
 
 /**
  * Bolts of one length with a nut and two washers each.

@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.hardware.BoltChoice;
-import trammel.planning.hardware.BoltGrade;
-import trammel.planning.hardware.BoltedJoint;
-import trammel.planning.hardware.ScrewThread;
-import trammel.planning.hardware.StockedLengths;
-import trammel.planning.hardware.ThreadForm;
-import trammel.planning.hardware.Tightening;
 import trammel.planning.work.BoltNeed;
+import trammel.trade.hardware.BoltChoice;
+import trammel.trade.hardware.BoltGrade;
+import trammel.trade.hardware.BoltedJoint;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.StockedLengths;
+import trammel.trade.hardware.ThreadForm;
+import trammel.trade.hardware.Tightening;
 
 /** Finds the stocked bolt for every grip: rounded up to the next length, one line a length. */
 final class BoltSchedule {

@@ -7,13 +7,13 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.cutting.bars.CutBar;
 import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Item;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.CostLine;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.TubeNeed;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.CostLine;
 
 /** Writes the cost lines of everything that is bought for a job. */
 final class CostSheet {

@@ -2,11 +2,11 @@ package trammel.planning.estimate;
 
 import java.util.List;
 import trammel.planning.draft.Draft;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.CostLine;
-import trammel.planning.welding.WeldEstimate;
 import trammel.planning.work.WorkPlan;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.CostLine;
+import trammel.trade.welding.WeldEstimate;
 
 /**
  * A job from its layout to its price.

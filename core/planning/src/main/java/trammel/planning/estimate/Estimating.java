@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import trammel.planning.background.Background;
+import trammel.cutting.background.Background;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.Terms;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.LabourFactor;
 import trammel.planning.learning.LearnedHours;
-import trammel.planning.money.CostLine;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.Pricing;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.WeldEstimate;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.LabourFactor;
+import trammel.trade.money.CostLine;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.Pricing;
+import trammel.trade.welding.WeldEstimate;
 
 /** Estimates a job: weights, cutting, welds, hours and price. */
 public final class Estimating {

@@ -1,7 +1,7 @@
 package trammel.planning.estimate;
 
 import java.util.List;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * How one figure of a price came about.

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.SheetCuttingPlan;
+import trammel.cutting.sheets.SheetStock;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.SheetCuttingPlan;
-import trammel.planning.cutting.sheets.SheetStock;
 import trammel.planning.work.PlateNeed;
 
 /**

@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.cutting.sheets.CuttingMethod;
+import trammel.cutting.sheets.SheetCutter;
+import trammel.cutting.sheets.SheetCuttingPlan;
+import trammel.cutting.sheets.SheetCuttingProblem;
+import trammel.cutting.sheets.SheetPart;
+import trammel.cutting.sheets.SheetStock;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CuttingPractice;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.cutting.sheets.CuttingMethod;
-import trammel.planning.cutting.sheets.SheetCutter;
-import trammel.planning.cutting.sheets.SheetCuttingPlan;
-import trammel.planning.cutting.sheets.SheetCuttingProblem;
-import trammel.planning.cutting.sheets.SheetPart;
-import trammel.planning.cutting.sheets.SheetStock;
-import trammel.planning.plates.Bounds;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
+import trammel.trade.plates.Bounds;
 
 /** Plans the cutting of every plate that a job needs, thickness by thickness. */
 final class PlateSchedule {

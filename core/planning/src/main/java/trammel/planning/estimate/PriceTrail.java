@@ -8,21 +8,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import trammel.planning.estimate.Explanation.Step;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.LabourFactor;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.labour.ThreePoint;
-import trammel.planning.money.ClassTotal;
-import trammel.planning.money.Contingency;
-import trammel.planning.money.CostBuildUp;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.Money;
-import trammel.planning.money.Payments;
-import trammel.planning.money.PriceLine;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.money.SalesTax;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.LabourFactor;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.labour.ThreePoint;
+import trammel.trade.money.ClassTotal;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostBuildUp;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.Money;
+import trammel.trade.money.Payments;
+import trammel.trade.money.PriceLine;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.ProgressPayment;
+import trammel.trade.money.SalesTax;
 
 /** Follows every figure of a price back to the lines that it comes from. */
 public final class PriceTrail {

@@ -5,13 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import trammel.cutting.bars.BarCutter;
+import trammel.cutting.bars.BarCuttingProblem;
+import trammel.cutting.bars.BarPiece;
+import trammel.cutting.bars.BarStock;
 import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CuttingPractice;
-import trammel.planning.cutting.bars.BarCutter;
-import trammel.planning.cutting.bars.BarCuttingProblem;
-import trammel.planning.cutting.bars.BarPiece;
-import trammel.planning.cutting.bars.BarStock;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.TubeNeed;
 

@@ -1,8 +1,8 @@
 package trammel.planning.estimate;
 
 import java.util.List;
+import trammel.cutting.bars.BarCuttingPlan;
 import trammel.planning.catalog.BarMaterial;
-import trammel.planning.cutting.bars.BarCuttingPlan;
 import trammel.planning.work.TubeNeed;
 
 /**

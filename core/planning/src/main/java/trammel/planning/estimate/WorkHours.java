@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.LabourFactor;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.OperationLine;
 import trammel.planning.learning.LearnedHours;
-import trammel.planning.welding.WeldEstimate;
 import trammel.planning.work.OperationNeed;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.LabourFactor;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.welding.WeldEstimate;
 
 /** Adds up the hours of a plan: its operations, and the torch time that its welds take. */
 final class WorkHours {

@@ -3,8 +3,8 @@ package trammel.planning.extension;
 import java.util.List;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.fields.Field;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /**
  * A way to carry a rigid axle on bars. Implementations hold no state: one object serves every job.

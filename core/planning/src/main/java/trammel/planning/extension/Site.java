@@ -3,8 +3,8 @@ package trammel.planning.extension;
 import java.util.Objects;
 import trammel.engine.layout.Chassis;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * What a plugin works from: the vehicle at ride, its own options as the job sets them, and the

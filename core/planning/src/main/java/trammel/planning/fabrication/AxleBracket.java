@@ -8,15 +8,15 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.planning.bars.JointSeat;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.Lightening;
-import trammel.planning.plates.PlateShape;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.TubeBracket;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.Lightening;
+import trammel.trade.plates.PlateShape;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.TubeBracket;
 
 /** A pair of plates with a saddle on the axle tube, between which a bar's axle joint is bolted. */
 final class AxleBracket {

@@ -6,17 +6,17 @@ import trammel.engine.layout.Bar;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.Point2;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.tubes.BushedEnd;
-import trammel.planning.tubes.Cope;
-import trammel.planning.tubes.RoundTube;
-import trammel.planning.tubes.ThreadedEnd;
-import trammel.planning.tubes.TubeCut;
-import trammel.planning.tubes.TubeEnd;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Point2;
+import trammel.trade.tubes.BushedEnd;
+import trammel.trade.tubes.Cope;
+import trammel.trade.tubes.RoundTube;
+import trammel.trade.tubes.ThreadedEnd;
+import trammel.trade.tubes.TubeCut;
+import trammel.trade.tubes.TubeEnd;
 
 /**
  * Builds one bar: its tube sawn to length, its two joints, tube ends, jam nuts and welds.

@@ -5,13 +5,13 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.Lightening;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Plate;
-import trammel.planning.plates.PlateShape;
-import trammel.planning.plates.Point2;
 import trammel.planning.work.PlateNeed;
+import trammel.trade.plates.Lightening;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
+import trammel.trade.plates.PlateShape;
+import trammel.trade.plates.Point2;
 
 /**
  * One thickness of plate from which brackets are cut.

@@ -2,15 +2,15 @@ package trammel.planning.fabrication;
 
 import java.util.List;
 import java.util.function.Supplier;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.Lightening;
-import trammel.planning.plates.PlateShape;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.RailBracket;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.Lightening;
+import trammel.trade.plates.PlateShape;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.RailBracket;
 
 /** The two plates between which a frame joint is bolted, and the web that stiffens long ones. */
 final class FrameBracketPlates {

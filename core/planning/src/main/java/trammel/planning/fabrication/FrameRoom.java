@@ -5,7 +5,7 @@ import java.util.List;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
 import trammel.planning.bars.BarMakeUp;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Room on the rails for the frame brackets of all bars together. */
 public final class FrameRoom {

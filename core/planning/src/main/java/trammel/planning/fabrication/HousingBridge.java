@@ -11,14 +11,14 @@ import trammel.planning.bars.HousingRoom;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.UpperSpread;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.RailBracket;
-import trammel.planning.plates.SaddleArm;
-import trammel.planning.plates.TubeBracket;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.RailBracket;
+import trammel.trade.plates.SaddleArm;
+import trammel.trade.plates.TubeBracket;
 
 /**
  * A bridge over the centre housing that carries the axle joints of two upper bars: a deck with two

@@ -6,10 +6,10 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.WeldPosition;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.welding.WeldPosition;
 
 /**
  * A frame bracket against the inner face of a rail. Its outer side stands off the face by the gap

@@ -11,17 +11,17 @@ import trammel.engine.layout.Rails;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.RailFace;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.LateralBarRailBracket;
-import trammel.planning.plates.PlateShape;
-import trammel.planning.plates.RailBracket;
-import trammel.planning.plates.SaddleArm;
-import trammel.planning.plates.TubeBracket;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.WeldPosition;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.LateralBarRailBracket;
+import trammel.trade.plates.PlateShape;
+import trammel.trade.plates.RailBracket;
+import trammel.trade.plates.SaddleArm;
+import trammel.trade.plates.TubeBracket;
+import trammel.trade.welding.WeldPosition;
 
 /**
  * The two brackets of a lateral bar. On the frame a pair of plates stands across the rail, foot

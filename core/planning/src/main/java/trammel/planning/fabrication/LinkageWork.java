@@ -15,13 +15,13 @@ import trammel.planning.bars.Mounting;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Commission;
-import trammel.planning.plates.Hole;
-import trammel.planning.plates.RoundHole;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Hole;
+import trammel.trade.plates.RoundHole;
 
 /**
  * The whole work of a linkage: bars made, brackets on rails and axle, rails boxed. Groups of bars

@@ -7,13 +7,13 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.plates.Lightening;
-import trammel.planning.plates.OutriggerGusset;
-import trammel.planning.plates.Point2;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.WeldPosition;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Lightening;
+import trammel.trade.plates.OutriggerGusset;
+import trammel.trade.plates.Point2;
+import trammel.trade.welding.WeldPosition;
 
 /**
  * A shelf on a rail's face, stayed by a pair of gussets, with the bracket plates of a frame joint

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import trammel.engine.layout.Rails;
-import trammel.planning.plates.BoxingPlate;
-import trammel.planning.plates.PlateShape;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.FilletWeld;
-import trammel.planning.welding.SkipSequence;
-import trammel.planning.welding.WeldPlace;
-import trammel.planning.welding.WeldPosition;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.BoxingPlate;
+import trammel.trade.plates.PlateShape;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.SkipSequence;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
 
 /** Plates that close a channel rail where brackets take hold of it. */
 final class RailBoxing {

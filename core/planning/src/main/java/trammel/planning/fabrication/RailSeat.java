@@ -6,8 +6,8 @@ import trammel.engine.layout.Rails;
 import trammel.planning.bars.HoleRow;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.RailFace;
-import trammel.planning.plates.RailBracket;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.RailBracket;
 
 /**
  * Where the bracket of a bar's frame end takes hold of the rail. It hangs from the rail where the

@@ -3,7 +3,7 @@ package trammel.planning.fabrication;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Keeps the brackets of one rail off each other. */
 final class RailSeats {

@@ -12,9 +12,9 @@ import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.PoseSolver;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Running-board supports that bars outside the rails, or their outriggers, come too close to. */
 final class RunningBoards {

@@ -1,10 +1,10 @@
 package trammel.planning.fabrication;
 
-import trammel.planning.welding.FilletLegs;
-import trammel.planning.welding.FilletWeld;
-import trammel.planning.welding.WeldPlace;
-import trammel.planning.welding.WeldPosition;
-import trammel.planning.welding.WeldSeam;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
 
 /** Fillet seams of brackets, as large as the edge of the thinner part takes. */
 final class Seam {

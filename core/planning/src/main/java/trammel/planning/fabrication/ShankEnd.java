@@ -1,12 +1,12 @@
 package trammel.planning.fabrication;
 
 import trammel.planning.catalog.EndFitting;
-import trammel.planning.hardware.ScrewThread;
-import trammel.planning.hardware.ThreadForm;
-import trammel.planning.tubes.BushedEnd;
-import trammel.planning.tubes.RodEnd;
-import trammel.planning.tubes.ThreadedEnd;
-import trammel.planning.tubes.TubeEnd;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.ThreadForm;
+import trammel.trade.tubes.BushedEnd;
+import trammel.trade.tubes.RodEnd;
+import trammel.trade.tubes.ThreadedEnd;
+import trammel.trade.tubes.TubeEnd;
 
 /**
  * How a joint of the catalog meets the tube. Of a threaded joint the catalog gives the shank and

@@ -5,9 +5,9 @@ import java.util.Locale;
 import trammel.engine.strength.Bolt;
 import trammel.engine.strength.BoltGrade;
 import trammel.engine.strength.UnifiedThread;
-import trammel.planning.fields.Field;
-import trammel.planning.hardware.BoltedJoint;
-import trammel.planning.hardware.ScrewThread;
+import trammel.reading.fields.Field;
+import trammel.trade.hardware.BoltedJoint;
+import trammel.trade.hardware.ScrewThread;
 
 /** Bolts and threads. */
 final class BoltFigures implements FigureGroup {

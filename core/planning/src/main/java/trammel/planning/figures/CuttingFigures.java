@@ -2,19 +2,19 @@ package trammel.planning.figures;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.planning.cutting.bars.BarCutter;
-import trammel.planning.cutting.bars.BarCuttingPlan;
-import trammel.planning.cutting.bars.BarCuttingProblem;
-import trammel.planning.cutting.bars.BarStock;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.bars.PlacedPiece;
-import trammel.planning.fields.Field;
-import trammel.planning.hardware.ScrewThread;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.steel.DrillSetup;
-import trammel.planning.steel.PlasmaSetup;
-import trammel.planning.steel.SawSetup;
-import trammel.planning.steel.TapSetup;
+import trammel.cutting.bars.BarCutter;
+import trammel.cutting.bars.BarCuttingPlan;
+import trammel.cutting.bars.BarCuttingProblem;
+import trammel.cutting.bars.BarStock;
+import trammel.cutting.bars.CutBar;
+import trammel.cutting.bars.PlacedPiece;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.steel.DrillSetup;
+import trammel.trade.steel.PlasmaSetup;
+import trammel.trade.steel.SawSetup;
+import trammel.trade.steel.TapSetup;
 
 /** Drilling, sawing, plasma, and what a list of pieces takes. */
 final class CuttingFigures implements FigureGroup {

@@ -10,7 +10,7 @@ import trammel.engine.driveline.JointPair;
 import trammel.engine.driveline.ShaftSpeed;
 import trammel.engine.driveline.ShaftTorque;
 import trammel.engine.driveline.UniversalJoint;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** The driveshaft and its joints. */
 final class DrivelineFigures implements FigureGroup {

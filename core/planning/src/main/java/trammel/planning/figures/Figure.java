@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.FlagNode;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.TextNode;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldReader;
-import trammel.planning.quantity.Quantities;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.Unit;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldReader;
+import trammel.reading.quantity.Quantities;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.Unit;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.FlagNode;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.TextNode;
 
 /** One formula of the tool, by name: what goes in, how it is worked out, what comes out. */
 public final class Figure {
@@ -174,8 +174,8 @@ public final class Figure {
    *
    * @param words the inputs as they were written, by key
    * @param units what a bare number takes
-   * @throws trammel.planning.document.BadInputException if an input is missing, unknown or out of
-   *     its range
+   * @throws trammel.reading.tree.BadInputException if an input is missing, unknown or out of its
+   *     range
    * @throws IllegalArgumentException if the inputs do not go together
    */
   public List<FigureAnswer> answers(Map<String, String> words, UnitSystem units) {

@@ -3,7 +3,7 @@ package trammel.planning.figures;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** The value of one result. */
 public sealed interface FigureAnswer {

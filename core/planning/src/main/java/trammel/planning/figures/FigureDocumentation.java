@@ -2,8 +2,8 @@ package trammel.planning.figures;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 /** The reference of all figures in Markdown. */
 public final class FigureDocumentation {

@@ -1,6 +1,6 @@
 package trammel.planning.figures;
 
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /** Units of results: what a value inside the tool is divided by, in US shop units and in metric. */
 public enum FigureUnit {

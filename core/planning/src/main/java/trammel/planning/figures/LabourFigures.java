@@ -2,12 +2,12 @@ package trammel.planning.figures;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.labour.CrawfordCurve;
-import trammel.planning.labour.LearningCurve;
-import trammel.planning.labour.RuleOfSixSum;
-import trammel.planning.labour.ThreePoint;
-import trammel.planning.labour.WrightCurve;
+import trammel.reading.fields.Field;
+import trammel.trade.labour.CrawfordCurve;
+import trammel.trade.labour.LearningCurve;
+import trammel.trade.labour.RuleOfSixSum;
+import trammel.trade.labour.ThreePoint;
+import trammel.trade.labour.WrightCurve;
 
 /** Hours. */
 final class LabourFigures implements FigureGroup {

@@ -11,7 +11,7 @@ import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.PowerSquat;
 import trammel.engine.motion.RideFigures;
 import trammel.engine.quantity.Gravity;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** What a linkage does at ride height, from a handful of points. */
 final class LinkageFigures implements FigureGroup {

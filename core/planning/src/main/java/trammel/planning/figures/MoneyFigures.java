@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Set;
-import trammel.planning.fields.Field;
-import trammel.planning.money.HourlyCost;
-import trammel.planning.money.Markup;
-import trammel.planning.money.Money;
-import trammel.planning.money.SalesTax;
+import trammel.reading.fields.Field;
+import trammel.trade.money.HourlyCost;
+import trammel.trade.money.Markup;
+import trammel.trade.money.Money;
+import trammel.trade.money.SalesTax;
 
 /** Money: exact decimals, never rounded on the way. */
 final class MoneyFigures implements FigureGroup {

@@ -3,12 +3,12 @@ package trammel.planning.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.fields.Field;
-import trammel.planning.steel.BentPlate;
-import trammel.planning.steel.PlateBend;
-import trammel.planning.tubes.BentBar;
-import trammel.planning.tubes.Cope;
-import trammel.planning.tubes.Mitre;
+import trammel.reading.fields.Field;
+import trammel.trade.steel.BentPlate;
+import trammel.trade.steel.PlateBend;
+import trammel.trade.tubes.BentBar;
+import trammel.trade.tubes.Cope;
+import trammel.trade.tubes.Mitre;
 
 /** Bending plate and fitting tube. */
 final class ShapingFigures implements FigureGroup {

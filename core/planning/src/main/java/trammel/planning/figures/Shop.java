@@ -1,6 +1,6 @@
 package trammel.planning.figures;
 
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** Fields whose ranges are said in the units of the shop. */
 final class Shop {

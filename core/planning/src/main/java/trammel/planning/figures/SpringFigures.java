@@ -9,7 +9,7 @@ import trammel.engine.springs.RideFrequency;
 import trammel.engine.springs.RollStiffness;
 import trammel.engine.springs.SpringRates;
 import trammel.engine.springs.TrappedAir;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** Springs and the ride. */
 final class SpringFigures implements FigureGroup {

@@ -8,13 +8,13 @@ import trammel.engine.strength.RectangularTubeSection;
 import trammel.engine.strength.RoundTubeSection;
 import trammel.engine.strength.Section;
 import trammel.engine.strength.SteelGrade;
-import trammel.planning.fields.Field;
-import trammel.planning.steel.BarStock;
-import trammel.planning.steel.FlatBar;
-import trammel.planning.steel.PlateStock;
-import trammel.planning.steel.RectangularTube;
-import trammel.planning.steel.RoundTube;
-import trammel.planning.steel.SheetGauge;
+import trammel.reading.fields.Field;
+import trammel.trade.steel.BarStock;
+import trammel.trade.steel.FlatBar;
+import trammel.trade.steel.PlateStock;
+import trammel.trade.steel.RectangularTube;
+import trammel.trade.steel.RoundTube;
+import trammel.trade.steel.SheetGauge;
 
 /** Weights and sections of steel. */
 final class SteelFigures implements FigureGroup {

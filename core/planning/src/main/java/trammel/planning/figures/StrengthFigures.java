@@ -9,7 +9,7 @@ import trammel.engine.strength.FilletSize;
 import trammel.engine.strength.FilletWeld;
 import trammel.engine.strength.RodEnd;
 import trammel.engine.strength.RoundTubeSection;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** Bars that press, welds that hold, joints that tilt: screening figures, no certification. */
 final class StrengthFigures implements FigureGroup {

@@ -3,12 +3,12 @@ package trammel.planning.figures;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.cutting.bars.BarPiece;
-import trammel.planning.labour.ThreePoint;
-import trammel.planning.quantity.Quantities;
-import trammel.planning.quantity.QuantityFormatException;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.UnitSystem;
+import trammel.cutting.bars.BarPiece;
+import trammel.reading.quantity.Quantities;
+import trammel.reading.quantity.QuantityFormatException;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.labour.ThreePoint;
 
 /** Reads lists that are written on one line. */
 final class WrittenLists {

@@ -10,7 +10,7 @@ import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.planning.draft.Draft;
-import trammel.planning.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityKind;
 
 /**
  * What the floor sets and measures: every bracket from the frame's and the axle's own datums, never

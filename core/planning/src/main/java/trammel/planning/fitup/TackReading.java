@@ -1,7 +1,7 @@
 package trammel.planning.fitup;
 
 import java.util.List;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * What was read for one target after tacking.

@@ -1,7 +1,7 @@
 package trammel.planning.fitup;
 
-import trammel.planning.given.Given;
-import trammel.planning.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityKind;
+import trammel.trade.given.Given;
 
 /**
  * One thing to set and to measure again after tacking.

@@ -1,9 +1,9 @@
 package trammel.planning.job;
 
 import java.util.Optional;
-import trammel.planning.quantity.MeasuredAngle;
-import trammel.planning.quantity.MeasuredPosition;
-import trammel.planning.quantity.Measurement;
+import trammel.reading.quantity.MeasuredAngle;
+import trammel.reading.quantity.MeasuredPosition;
+import trammel.reading.quantity.Measurement;
 
 /**
  * The axle housing.

@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import trammel.planning.document.ObjectNode;
+import trammel.reading.tree.ObjectNode;
 
 /**
  * What the fabricator chose.

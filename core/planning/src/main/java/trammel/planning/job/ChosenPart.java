@@ -7,12 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.PartialPosition;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.PartialPosition;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problems;
 
 /** The part {@code chosen} of a job file. */
 final class ChosenPart {

@@ -6,12 +6,12 @@ import static trammel.planning.job.ShopUnits.poundFeet;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.MeasuredAngle;
-import trammel.planning.quantity.MeasuredPosition;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.MeasuredAngle;
+import trammel.reading.quantity.MeasuredPosition;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.tree.Problems;
 
 /**
  * The groups {@code measured.transmission}, {@code measured.driveshaft}, {@code measured.drive}.

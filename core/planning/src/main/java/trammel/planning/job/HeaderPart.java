@@ -2,9 +2,9 @@ package trammel.planning.job;
 
 import java.time.LocalDate;
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /** The part {@code job} of a job file. */
 final class HeaderPart {

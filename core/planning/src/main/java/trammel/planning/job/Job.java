@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
 import java.util.List;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.Problem;
 
 /**
  * One job, read and checked.

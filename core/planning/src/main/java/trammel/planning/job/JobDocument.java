@@ -2,11 +2,11 @@ package trammel.planning.job;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.DocumentReader;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.DocumentReader;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
 
 /**
  * A job file as a tree, before its fields are read: single values can still be changed.
@@ -23,7 +23,7 @@ public record JobDocument(String file, ObjectNode root) {
   /**
    * Loads a file.
    *
-   * @throws trammel.planning.document.BadInputException if it is not one well-formed document
+   * @throws trammel.reading.tree.BadInputException if it is not one well-formed document
    */
   public static JobDocument load(Path file) {
     return new JobDocument(file.toString(), DocumentReader.read(file));
@@ -32,7 +32,7 @@ public record JobDocument(String file, ObjectNode root) {
   /**
    * Reads a text that has the name of a file.
    *
-   * @throws trammel.planning.document.BadInputException if it is not one well-formed document
+   * @throws trammel.reading.tree.BadInputException if it is not one well-formed document
    */
   public static JobDocument of(String fileName, String text) {
     return new JobDocument(fileName, DocumentReader.read(fileName, text));
@@ -79,8 +79,8 @@ public record JobDocument(String file, ObjectNode root) {
    * @param path path of the field, such as {@code measured.rails.outside_at_axle} or {@code
    *     measured.obstacles[0].name}
    * @param text the value as it could stand in a file, such as {@code 36 in}
-   * @throws trammel.planning.document.BadInputException if no field can stand at the path, or the
-   *     value cannot be read
+   * @throws trammel.reading.tree.BadInputException if no field can stand at the path, or the value
+   *     cannot be read
    */
   public JobDocument withValue(String path, String text) {
     DocumentNode value = DocumentReader.readValue(new Location(VARY, 0, 0, path), text);

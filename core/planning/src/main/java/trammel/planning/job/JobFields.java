@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
 import java.util.List;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** All fields of a job file, as data. */
 public final class JobFields {

@@ -2,7 +2,7 @@ package trammel.planning.job;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * What the job is called.

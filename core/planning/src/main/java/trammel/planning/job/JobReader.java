@@ -3,13 +3,13 @@ package trammel.planning.job;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.FieldReader;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.Tolerances;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.FieldReader;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.Tolerances;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problems;
 
 /** Reads job files. Everything wrong with one file is reported at once. */
 public final class JobReader {
@@ -18,7 +18,7 @@ public final class JobReader {
   /**
    * Reads a job file, JSON or YAML.
    *
-   * @throws trammel.planning.document.BadInputException with everything that is wrong with it
+   * @throws trammel.reading.tree.BadInputException with everything that is wrong with it
    */
   public static Job read(Path file) {
     return read(JobDocument.load(file));
@@ -27,7 +27,7 @@ public final class JobReader {
   /**
    * Reads a job from a text that has the name of a file.
    *
-   * @throws trammel.planning.document.BadInputException with everything that is wrong with it
+   * @throws trammel.reading.tree.BadInputException with everything that is wrong with it
    */
   public static Job read(String fileName, String text) {
     return read(JobDocument.of(fileName, text));
@@ -36,7 +36,7 @@ public final class JobReader {
   /**
    * Reads a job from its document, which may have been changed by {@link JobDocument#withValue}.
    *
-   * @throws trammel.planning.document.BadInputException with everything that is wrong with it
+   * @throws trammel.reading.tree.BadInputException with everything that is wrong with it
    */
   public static Job read(JobDocument document) {
     ObjectNode root = document.root();

@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
-import trammel.planning.fields.FieldDocumentation;
-import trammel.planning.fields.FieldSchema;
+import trammel.reading.fields.FieldDocumentation;
+import trammel.reading.fields.FieldSchema;
 
 /** What a job file may hold, generated from its fields. */
 public final class JobSchema {

@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
 import java.util.Optional;
-import trammel.planning.document.Location;
+import trammel.reading.tree.Location;
 
 /**
  * A limit of a check that this job moves. Its texts are read when the check is known.

@@ -2,7 +2,7 @@ package trammel.planning.job;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.quantity.Tolerances;
+import trammel.reading.quantity.Tolerances;
 
 /**
  * What was measured, as the frame sits on the stands.

@@ -6,12 +6,12 @@ import static trammel.planning.job.ShopUnits.pounds;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.Measurement;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.Tolerances;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.Measurement;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.Tolerances;
+import trammel.reading.tree.Problems;
 
 /** The part {@code measured} of a job file. */
 final class MeasuredPart {

@@ -5,11 +5,11 @@ import static trammel.planning.job.ShopUnits.inches;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.Position;
-import trammel.planning.quantity.Span;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.Position;
+import trammel.reading.quantity.Span;
+import trammel.reading.tree.Problems;
 
 /** The list {@code measured.obstacles}. */
 final class ObstaclePart {

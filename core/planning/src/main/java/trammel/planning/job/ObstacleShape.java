@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
-import trammel.planning.quantity.Position;
-import trammel.planning.quantity.Span;
+import trammel.reading.quantity.Position;
+import trammel.reading.quantity.Span;
 
 /** The space an obstacle takes, as measured on the stands. */
 public sealed interface ObstacleShape {

@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
-import trammel.planning.document.Location;
-import trammel.planning.quantity.PartialPosition;
+import trammel.reading.quantity.PartialPosition;
+import trammel.reading.tree.Location;
 
 /**
  * Distances of a link's ends that the vehicle dictates, in ride axes from level.

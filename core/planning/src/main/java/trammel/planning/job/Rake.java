@@ -1,6 +1,6 @@
 package trammel.planning.job;
 
-import trammel.planning.quantity.Measurement;
+import trammel.reading.quantity.Measurement;
 
 /**
  * Slope of the straight run of the rail against level, positive with the rear higher.

@@ -3,9 +3,9 @@ package trammel.planning.job;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.money.ProgressPayment;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.money.ProgressPayment;
 
 /**
  * The fields that a job's terms and the shop's usual ones have in common, and how they are read.

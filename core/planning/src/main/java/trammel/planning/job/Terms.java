@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.money.ProgressPayment;
+import trammel.trade.money.ProgressPayment;
 
 /**
  * What this job does differently from the shop's usual terms. Money is in the currency of the job;

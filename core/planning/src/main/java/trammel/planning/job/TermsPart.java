@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.tree.Problems;
+import trammel.trade.money.ProgressPayment;
 
 /** The part {@code terms} of a job file; what it leaves out is the shop's usual term. */
 final class TermsPart {

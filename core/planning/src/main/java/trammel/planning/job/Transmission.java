@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
-import trammel.planning.quantity.MeasuredAngle;
-import trammel.planning.quantity.MeasuredPosition;
+import trammel.reading.quantity.MeasuredAngle;
+import trammel.reading.quantity.MeasuredPosition;
 
 /**
  * Where the driveshaft starts.

@@ -3,13 +3,13 @@ package trammel.planning.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.EmptyNode;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.Location;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.EmptyNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.Problem;
 
 /** Puts a value at a path of a tree, making the groups on the way if they are not there. */
 final class TreeEdit {

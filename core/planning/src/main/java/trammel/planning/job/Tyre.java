@@ -1,7 +1,7 @@
 package trammel.planning.job;
 
 import java.util.Optional;
-import trammel.planning.quantity.Measurement;
+import trammel.reading.quantity.Measurement;
 
 /**
  * Rear tyre and wheel.

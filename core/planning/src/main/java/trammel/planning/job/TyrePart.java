@@ -4,11 +4,11 @@ import static trammel.planning.job.ShopUnits.inches;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.Problems;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.Measurement;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.Measurement;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.tree.Problems;
 
 /** The group {@code measured.tyre}. */
 final class TyrePart {

@@ -1,6 +1,6 @@
 package trammel.planning.job;
 
-import trammel.planning.quantity.Measurement;
+import trammel.reading.quantity.Measurement;
 
 /**
  * The vehicle on the scales, ready to drive.

@@ -1,6 +1,6 @@
 package trammel.planning.job;
 
-import trammel.planning.quantity.Measurement;
+import trammel.reading.quantity.Measurement;
 
 /**
  * Wheelbase on each side, axle mark on the rail to front wheel centre, level.

@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * A job that is done, with what it was quoted at and what it took.

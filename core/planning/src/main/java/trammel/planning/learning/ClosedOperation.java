@@ -1,7 +1,7 @@
 package trammel.planning.learning;
 
 import java.util.OptionalDouble;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * One operation of a closed job.

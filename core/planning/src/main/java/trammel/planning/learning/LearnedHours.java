@@ -11,8 +11,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.ThreePoint;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.ThreePoint;
 
 /**
  * A shop's own hours, learned from its closed jobs by credibility: how far a job came out from what
@@ -178,7 +178,7 @@ public final class LearnedHours {
   }
 
   private static String rounded(double factor) {
-    return trammel.planning.quantity.DecimalText.fixed(factor, 2);
+    return trammel.reading.quantity.DecimalText.fixed(factor, 2);
   }
 
   private void take(ClosedJob job) {

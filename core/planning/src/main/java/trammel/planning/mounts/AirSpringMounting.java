@@ -6,24 +6,24 @@ import trammel.engine.layout.Rails;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.catalog.AirSpring;
 import trammel.planning.catalog.BoltSize;
-import trammel.planning.plates.BoxingPlate;
-import trammel.planning.plates.CrossmemberTab;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.OutriggerGusset;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.SeatArm;
-import trammel.planning.plates.SpringSeat;
-import trammel.planning.plates.TubeBracket;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.FilletLegs;
-import trammel.planning.welding.FilletWeld;
-import trammel.planning.welding.WeldPlace;
-import trammel.planning.welding.WeldPosition;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.BoxingPlate;
+import trammel.trade.plates.CrossmemberTab;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.OutriggerGusset;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.SeatArm;
+import trammel.trade.plates.SpringSeat;
+import trammel.trade.plates.TubeBracket;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * The seats of a pair of air springs: below, a round plate on two arms with saddles on the axle

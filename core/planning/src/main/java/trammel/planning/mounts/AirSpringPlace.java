@@ -14,7 +14,7 @@ import trammel.engine.quantity.Gravity;
 import trammel.engine.springs.AirSpringSize;
 import trammel.planning.catalog.AirSpring;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Places an upright air spring between a seat on arms from the axle tube and a seat under a bridge

@@ -9,7 +9,7 @@ import trammel.engine.quantity.Gravity;
 import trammel.engine.springs.RideFrequency;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Chooses the coil spring for a shock: the stocked rate nearest to what the ride frequency asks

@@ -1,18 +1,18 @@
 package trammel.planning.mounts;
 
 import trammel.engine.layout.Rails;
-import trammel.planning.plates.BoxingPlate;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.steel.RectangularTube;
-import trammel.planning.welding.FilletLegs;
-import trammel.planning.welding.FilletWeld;
-import trammel.planning.welding.WeldPlace;
-import trammel.planning.welding.WeldPosition;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.BoxingPlate;
+import trammel.trade.steel.RectangularTube;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * A tube from rail to rail. Where it lies within the depth of the rails its ends butt against their

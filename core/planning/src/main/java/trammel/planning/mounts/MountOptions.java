@@ -7,9 +7,9 @@ import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.catalog.Shock;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.steel.RectangularTube;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.steel.RectangularTube;
 
 /** The options that mounts of springs and shocks share. */
 public final class MountOptions {

@@ -21,7 +21,7 @@ import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.Rails;
 import trammel.engine.motion.AxlePose;
-import trammel.planning.plates.TubeBracket;
+import trammel.trade.plates.TubeBracket;
 
 /** What stands round the axle, and how close a spring or shock comes to it over the travel. */
 final class MountRoom {

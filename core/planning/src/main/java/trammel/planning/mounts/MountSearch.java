@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Looks for the place of a spring or shock: as close to the axle tube as its clearance allows, and

@@ -4,8 +4,8 @@ import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.steel.RectangularTube;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.steel.RectangularTube;
 
 /**
  * What mounts are made of.

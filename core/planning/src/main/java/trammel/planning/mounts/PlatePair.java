@@ -1,9 +1,9 @@
 package trammel.planning.mounts;
 
 import java.util.List;
-import trammel.planning.plates.Plate;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.trade.plates.Plate;
 
 /** Plates of the left and the right side: one line if both sides are alike, else one each. */
 final class PlatePair {

@@ -7,24 +7,24 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.ShockUnit;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.catalog.Shock;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.MockUpStrut;
-import trammel.planning.plates.PickUpRow;
-import trammel.planning.plates.Plate;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.ShockTab;
-import trammel.planning.plates.TubeBracket;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.FilletLegs;
-import trammel.planning.welding.FilletWeld;
-import trammel.planning.welding.WeldPlace;
-import trammel.planning.welding.WeldPosition;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.MockUpStrut;
+import trammel.trade.plates.PickUpRow;
+import trammel.trade.plates.Plate;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.ShockTab;
+import trammel.trade.plates.TubeBracket;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * The mounts of a pair of shocks: a pair of brackets with saddles on the axle tube for each, a

@@ -10,7 +10,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.planning.catalog.Shock;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Places a leaning shock, with or without a spring on it, between a bracket on the axle tube and a

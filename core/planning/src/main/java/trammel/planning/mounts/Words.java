@@ -1,7 +1,7 @@
 package trammel.planning.mounts;
 
 import trammel.engine.geometry.Point3;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Places by the axle in words. */
 final class Words {

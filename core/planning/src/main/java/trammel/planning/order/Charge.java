@@ -1,6 +1,6 @@
 package trammel.planning.order;
 
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * What a supplier asks for an order beside its lines.

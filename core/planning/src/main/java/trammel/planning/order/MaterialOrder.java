@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import trammel.planning.estimate.Materials;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * What to order for one or many jobs.

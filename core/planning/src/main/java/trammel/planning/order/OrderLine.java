@@ -1,7 +1,7 @@
 package trammel.planning.order;
 
 import java.math.BigDecimal;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * Something to order.

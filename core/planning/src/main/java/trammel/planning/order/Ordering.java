@@ -8,23 +8,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import trammel.cutting.bars.BarStock;
+import trammel.cutting.bars.CutBar;
 import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.cutting.bars.BarStock;
-import trammel.planning.cutting.bars.CutBar;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Materials;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.money.Money;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.money.Money;
 
 /**
  * Puts the materials of one or many jobs into one order a supplier. Sticks, sheets and packs are

@@ -3,15 +3,15 @@ package trammel.planning.order;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.cutting.bars.BarOffcut;
-import trammel.planning.cutting.bars.CutBar;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.SheetOffcut;
+import trammel.cutting.bars.BarOffcut;
+import trammel.cutting.bars.CutBar;
+import trammel.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.SheetOffcut;
 import trammel.planning.estimate.Materials;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.rack.Rack;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** What an order takes off the rack, and what is left over and goes back on it. */
 public final class RackUse {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.planning.catalog.SupplierTerms;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /** What a supplier's terms add to an order. */
 final class SupplierCharges {

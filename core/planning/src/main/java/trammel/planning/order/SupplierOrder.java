@@ -1,7 +1,7 @@
 package trammel.planning.order;
 
 import java.util.List;
-import trammel.planning.money.Money;
+import trammel.trade.money.Money;
 
 /**
  * What goes to one supplier.

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * Stock on hand: sticks and drops, each with the name that is painted on it, and what lies in bins.

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.TextNode;
 import trammel.planning.job.JobFields;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.TextNode;
 
 /** The answers so far, and the job file that they make. */
 public final class Answers {

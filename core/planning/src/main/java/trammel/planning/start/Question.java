@@ -3,17 +3,17 @@ package trammel.planning.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.DocumentNode;
-import trammel.planning.document.ListNode;
-import trammel.planning.document.Location;
-import trammel.planning.document.NumberNode;
-import trammel.planning.document.ObjectNode;
-import trammel.planning.document.TextNode;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldKind;
-import trammel.planning.fields.FieldReader;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldKind;
+import trammel.reading.fields.FieldReader;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.NumberNode;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.TextNode;
 
 /**
  * One thing to measure or to decide for a job.

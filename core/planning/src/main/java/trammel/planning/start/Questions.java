@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldKind;
 import trammel.planning.job.JobFields;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldKind;
 
 /**
  * Everything that is asked to start a job, from the declarations of the job file's fields, in their

@@ -8,9 +8,9 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Driveline;
 import trammel.engine.motion.AxlePose;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Decides whether the propeller shaft must go to a driveline shop. */
 final class DrivelineWork {

@@ -4,12 +4,12 @@ import java.util.List;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.welding.WeldSeam;
 
 /** The stages and small parts of every job. */
 final class EveryJob {

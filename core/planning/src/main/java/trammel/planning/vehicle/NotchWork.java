@@ -13,17 +13,17 @@ import trammel.engine.strength.RailNotch;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.mounts.MountOptions;
-import trammel.planning.plates.NotchPlate;
-import trammel.planning.plates.Outline;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.welding.FilletLegs;
-import trammel.planning.welding.FilletWeld;
-import trammel.planning.welding.WeldPlace;
-import trammel.planning.welding.WeldPosition;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.NotchPlate;
+import trammel.trade.plates.Outline;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * The notch in each rail over the axle: an arc about the tube at full bump, lined by a strip, with

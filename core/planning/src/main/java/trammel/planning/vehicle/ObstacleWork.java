@@ -23,10 +23,10 @@ import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Finds which exhaust, tank and floor must move, and how close they come. */
 final class ObstacleWork {

@@ -7,10 +7,10 @@ import trammel.engine.layout.Layout;
 import trammel.planning.draft.Draft;
 import trammel.planning.extension.Site;
 import trammel.planning.job.Measured;
-import trammel.planning.quantity.Datum;
-import trammel.planning.quantity.MeasuredAngle;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.Datum;
+import trammel.reading.quantity.MeasuredAngle;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** What the vehicle itself asks for. */
 public final class VehicleWork {

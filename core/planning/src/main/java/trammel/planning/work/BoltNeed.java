@@ -1,6 +1,6 @@
 package trammel.planning.work;
 
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * A bolt with nut and two washers that the job needs.

@@ -1,6 +1,6 @@
 package trammel.planning.work;
 
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * Work that the job needs done.

@@ -1,7 +1,7 @@
 package trammel.planning.work;
 
-import trammel.planning.given.Given;
-import trammel.planning.plates.Plate;
+import trammel.trade.given.Given;
+import trammel.trade.plates.Plate;
 
 /**
  * A plate that the job needs cut.

@@ -1,8 +1,8 @@
 package trammel.planning.work;
 
 import java.util.List;
-import trammel.planning.given.Given;
-import trammel.planning.tubes.Cope;
+import trammel.trade.given.Given;
+import trammel.trade.tubes.Cope;
 
 /**
  * A length of a section that the job needs cut.

@@ -6,7 +6,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.strength.WeldGroup;
-import trammel.planning.given.Given;
+import trammel.trade.given.Given;
 
 /**
  * Where a bracket is welded on, with the bars whose force passes through those welds. Welds that do

@@ -2,7 +2,7 @@ package trammel.planning.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.welding.WeldSeam;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * All that a layout asks for.

@@ -18,20 +18,20 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.planning.plates.Arc;
-import trammel.planning.plates.Belt;
-import trammel.planning.plates.Disc;
-import trammel.planning.plates.Hole;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.Loop;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.PickUpRow;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.RoundHole;
-import trammel.planning.plates.Straight;
-import trammel.planning.plates.TubeBracket;
-import trammel.planning.tubes.Cope;
-import trammel.planning.tubes.RoundTube;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Belt;
+import trammel.trade.plates.Disc;
+import trammel.trade.plates.Hole;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.PickUpRow;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.RoundHole;
+import trammel.trade.plates.Straight;
+import trammel.trade.plates.TubeBracket;
+import trammel.trade.tubes.Cope;
+import trammel.trade.tubes.RoundTube;
 
 /** Volumes and centres against formulas of solid geometry, meshes against the exact volumes. */
 class SolidTest {

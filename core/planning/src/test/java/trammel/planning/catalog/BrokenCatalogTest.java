@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Problem;
 
 /** A broken catalog is refused with file, line, field, what is given, allowed, and what to do. */
 class BrokenCatalogTest {

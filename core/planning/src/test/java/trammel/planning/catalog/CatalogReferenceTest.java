@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 class CatalogReferenceTest {
   private static final Path PAGE = Path.of("..", "..", "docs", "catalog.md");

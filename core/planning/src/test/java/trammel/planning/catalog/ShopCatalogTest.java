@@ -12,14 +12,14 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import trammel.planning.document.BadInputException;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobReader;
-import trammel.planning.money.Contingency;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.money.SalesTax;
+import trammel.reading.tree.BadInputException;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.ProgressPayment;
+import trammel.trade.money.SalesTax;
 
 /** A shop's own folder over the standard catalog, and a job's terms over the shop's. */
 class ShopCatalogTest {

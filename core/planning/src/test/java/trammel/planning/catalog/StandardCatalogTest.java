@@ -19,9 +19,9 @@ import trammel.engine.checks.StandardChecks;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
 import trammel.engine.strength.PublishedSteel;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.ThreePoint;
-import trammel.planning.welding.WeldPlace;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.ThreePoint;
+import trammel.trade.welding.WeldPlace;
 
 class StandardCatalogTest {
   private static final Catalog CATALOG = CatalogReader.read(CatalogFolders.STANDARD);

@@ -16,18 +16,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.planning.compare.PriceDifference.Cause;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.labour.ThreePoint;
-import trammel.planning.money.Contingency;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.CostLine;
-import trammel.planning.money.Markup;
-import trammel.planning.money.Money;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.ProgressPayment;
-import trammel.planning.money.SalesTax;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.labour.ThreePoint;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.CostLine;
+import trammel.trade.money.Markup;
+import trammel.trade.money.Money;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.ProgressPayment;
+import trammel.trade.money.SalesTax;
 
 /** Whatever makes two prices differ is named, and the parts are the difference to the cent. */
 class PriceDifferencesTest {

@@ -17,9 +17,9 @@ import trammel.engine.uncertainty.FigureOrigin;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.job.JobReader;
 import trammel.planning.job.Measured;
-import trammel.planning.quantity.Measurement;
-import trammel.planning.quantity.QuantityKind;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.Measurement;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.UnitSystem;
 
 class JobUncertaintyTest {
   private static final double INCH_MM = 25.4;

@@ -8,13 +8,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import trammel.planning.cutting.sheets.CutSheet;
-import trammel.planning.cutting.sheets.PlacedPart;
-import trammel.planning.cutting.sheets.SheetStock;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.Outline;
-import trammel.planning.plates.Plate;
-import trammel.planning.plates.TubeBracket;
+import trammel.cutting.sheets.CutSheet;
+import trammel.cutting.sheets.PlacedPart;
+import trammel.cutting.sheets.SheetStock;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
+import trammel.trade.plates.TubeBracket;
 
 class NestDrawingTest {
   private static final Plate TAB =

@@ -11,10 +11,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
-import trammel.planning.plates.Bounds;
-import trammel.planning.plates.HoleRules;
-import trammel.planning.plates.MockUpStrut;
-import trammel.planning.plates.Plate;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.MockUpStrut;
+import trammel.trade.plates.Plate;
 
 class SvgDrawingTest {
   private static Document parse(String svg) throws Exception {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
-import trammel.planning.tubes.Cope;
+import trammel.trade.tubes.Cope;
 
 class WrapTemplateTest {
   private static final double INCH_MM = 25.4;

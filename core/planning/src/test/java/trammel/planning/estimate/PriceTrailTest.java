@@ -9,18 +9,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.LabourFactor;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.labour.ThreePoint;
-import trammel.planning.money.Contingency;
-import trammel.planning.money.CostClass;
-import trammel.planning.money.CostLine;
-import trammel.planning.money.Markup;
-import trammel.planning.money.PriceTerms;
-import trammel.planning.money.Pricing;
-import trammel.planning.money.SalesTax;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.LabourFactor;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.labour.ThreePoint;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.CostLine;
+import trammel.trade.money.Markup;
+import trammel.trade.money.PriceTerms;
+import trammel.trade.money.Pricing;
+import trammel.trade.money.SalesTax;
 
 /** A small price worked by hand: every figure leads back to figures that stand here. */
 class PriceTrailTest {

@@ -14,8 +14,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.Problem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Problem;
 
 /**
  * Every broken file is refused with a message that says where, what, what is allowed, what to do.

@@ -19,13 +19,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import trammel.planning.document.BadInputException;
-import trammel.planning.document.Problem;
-import trammel.planning.quantity.Datum;
-import trammel.planning.quantity.Measurement;
-import trammel.planning.quantity.PartialPosition;
-import trammel.planning.quantity.Position;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.Datum;
+import trammel.reading.quantity.Measurement;
+import trammel.reading.quantity.PartialPosition;
+import trammel.reading.quantity.Position;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Problem;
 
 class JobReaderTest {
   private static final Job PICKUP = JobReader.read("pickup.yaml", JobFiles.PICKUP);

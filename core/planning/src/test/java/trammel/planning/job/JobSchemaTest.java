@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 class JobSchemaTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.ThreePoint;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.ThreePoint;
 
 class LearnedHoursTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 28);

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.SplittableRandom;
-import trammel.planning.labour.BetaRange;
-import trammel.planning.labour.HoursEstimate;
-import trammel.planning.labour.NormalCurve;
-import trammel.planning.labour.Operation;
-import trammel.planning.labour.OperationLine;
-import trammel.planning.labour.ThreePoint;
+import trammel.trade.labour.BetaRange;
+import trammel.trade.labour.HoursEstimate;
+import trammel.trade.labour.NormalCurve;
+import trammel.trade.labour.Operation;
+import trammel.trade.labour.OperationLine;
+import trammel.trade.labour.ThreePoint;
 
 /**
  * A shop with a pace of its own, a factor of its own for each operation and a scatter of its own,

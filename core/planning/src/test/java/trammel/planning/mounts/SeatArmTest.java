@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import trammel.planning.plates.Point2;
-import trammel.planning.plates.SeatArm;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.SeatArm;
 
 class SeatArmTest {
   private static SeatArm arm(double xMm, double yMm) {

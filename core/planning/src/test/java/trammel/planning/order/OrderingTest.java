@@ -18,14 +18,14 @@ import org.junit.jupiter.api.io.TempDir;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.document.BadInputException;
-import trammel.planning.quantity.QuantityPrinter;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
 
 /**
  * Orders over the standard catalog with a shop's terms over it. What is expected is worked by hand

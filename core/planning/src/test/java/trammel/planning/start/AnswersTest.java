@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import trammel.planning.document.DocumentReader;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.DocumentReader;
 
 class AnswersTest {
   private static final Map<String, Question> QUESTIONS = Questions.byPath();

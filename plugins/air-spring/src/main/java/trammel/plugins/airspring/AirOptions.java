@@ -2,10 +2,10 @@ package trammel.plugins.airspring;
 
 import java.util.List;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.fields.Field;
 import trammel.planning.mounts.AirSpringAcross;
 import trammel.planning.mounts.MountOptions;
 import trammel.planning.mounts.Side;
+import trammel.reading.fields.Field;
 
 /** The options of air springs. */
 final class AirOptions {

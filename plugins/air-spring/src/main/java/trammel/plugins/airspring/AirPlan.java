@@ -11,10 +11,10 @@ import trammel.planning.mounts.AxleTravel;
 import trammel.planning.mounts.BoughtSprings;
 import trammel.planning.mounts.MountStock;
 import trammel.planning.mounts.ShockMounting;
-import trammel.planning.quantity.QuantityPrinter;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the air springs and shocks of a layout ask for. */
 final class AirPlan {

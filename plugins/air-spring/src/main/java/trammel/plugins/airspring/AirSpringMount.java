@@ -9,9 +9,9 @@ import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
-import trammel.planning.fields.Field;
 import trammel.planning.mounts.Drawn;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /** Air springs on arms from the axle tube, with separate shocks. */
 @Extension

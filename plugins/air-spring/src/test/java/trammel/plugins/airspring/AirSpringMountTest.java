@@ -27,13 +27,13 @@ import trammel.planning.extension.SpringSet;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.extension.kit.SpringContract;
-import trammel.planning.fields.FieldValues;
 import trammel.planning.mounts.AirSpringAcross;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 class AirSpringMountTest {
   private static final double INCH_MM = 25.4;

@@ -2,9 +2,9 @@ package trammel.plugins.coilspring;
 
 import java.util.List;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.fields.Field;
 import trammel.planning.mounts.MountOptions;
 import trammel.planning.mounts.Side;
+import trammel.reading.fields.Field;
 
 /** The options of coil springs. */
 final class CoilOptions {

@@ -16,7 +16,7 @@ import trammel.planning.mounts.MountStock;
 import trammel.planning.mounts.ShockFit;
 import trammel.planning.mounts.ShockPlace;
 import trammel.planning.mounts.Side;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the coil-overs and chooses shock and spring. */
 final class CoilProposal {

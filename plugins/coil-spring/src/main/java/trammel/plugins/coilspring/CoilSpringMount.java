@@ -8,9 +8,9 @@ import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
-import trammel.planning.fields.Field;
 import trammel.planning.mounts.Drawn;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /** Coil springs on shocks between brackets on the axle tube and a crossmember. */
 @Extension

@@ -28,14 +28,14 @@ import trammel.planning.extension.SpringSet;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.extension.kit.SpringContract;
-import trammel.planning.fields.FieldValues;
 import trammel.planning.mounts.MountOptions;
-import trammel.planning.plates.Hole;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.plates.Hole;
 
 class CoilSpringMountTest {
   private static final double INCH_MM = 25.4;

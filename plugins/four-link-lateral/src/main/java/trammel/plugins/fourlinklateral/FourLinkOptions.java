@@ -8,7 +8,7 @@ import trammel.planning.bars.Mounting;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Site;
-import trammel.planning.fields.Field;
+import trammel.reading.fields.Field;
 
 /** The options of four links and a lateral bar, as a job sets them. */
 final class FourLinkOptions {

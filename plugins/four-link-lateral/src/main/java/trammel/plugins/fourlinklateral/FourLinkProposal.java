@@ -12,7 +12,7 @@ import trammel.planning.bars.BarPlane;
 import trammel.planning.bars.LateralBarRoom;
 import trammel.planning.extension.Site;
 import trammel.planning.fabrication.FrameRoom;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the five bars. */
 final class FourLinkProposal {

@@ -11,14 +11,14 @@ import trammel.planning.catalog.CatalogReader;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.kit.SampleVehicle;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
-import trammel.planning.welding.WeldSeam;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.welding.WeldSeam;
 
 /** A vehicle and options to try the linkage with, and look-ups in its plan. */
 record Trial(Chassis chassis, FieldValues options) {

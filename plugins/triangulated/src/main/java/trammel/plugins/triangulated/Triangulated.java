@@ -8,8 +8,8 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.fields.Field;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /** Lower bars along the rails; upper bars that spread from over the housing to the rails. */
 @Extension

@@ -13,7 +13,7 @@ import trammel.planning.bars.RailFace;
 import trammel.planning.bars.UpperSpread;
 import trammel.planning.extension.Site;
 import trammel.planning.fabrication.FrameRoom;
-import trammel.planning.quantity.QuantityPrinter;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars. */
 final class TriangulatedProposal {

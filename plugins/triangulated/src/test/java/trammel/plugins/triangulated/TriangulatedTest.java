@@ -38,12 +38,12 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.LinkageContract;
 import trammel.planning.extension.kit.SampleVehicle;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /** Proposed layouts against the rules of the shop and against arithmetic done by hand. */
 class TriangulatedTest {

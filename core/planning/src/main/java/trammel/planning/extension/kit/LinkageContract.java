@@ -14,9 +14,9 @@ import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * What every axle linkage must keep to. In a test of your plugin:

@@ -2,10 +2,10 @@ package trammel.planning.extension.kit;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.fields.Field;
-import trammel.planning.fields.FieldKind;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldKind;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /** What a plugin declares as its options, and sets of values to try it with. */
 final class OptionTrials {

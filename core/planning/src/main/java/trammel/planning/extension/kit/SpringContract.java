@@ -16,9 +16,9 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.fields.FieldValues;
-import trammel.planning.quantity.UnitSystem;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * What every spring mount must keep to. In a test of your plugin:

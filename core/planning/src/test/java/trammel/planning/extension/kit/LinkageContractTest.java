@@ -16,11 +16,11 @@ import trammel.planning.catalog.CatalogReader;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
-import trammel.planning.fields.Field;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /**
  * The kit passes a linkage that keeps the contract and names what is broken in one that does not.

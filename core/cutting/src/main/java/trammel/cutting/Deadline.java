@@ -1,0 +1,104 @@
+package trammel.cutting;
+
+import java.time.Duration;
+import java.util.function.Supplier;
+
+/**
+ * The moment at which a search must hand over the best it has: after a time, or after a number of
+ * looks at the deadline, so that the answer is the same on every machine.
+ */
+public final class Deadline {
+  private static final double NANOS_PER_SECOND = 1e9;
+
+  /** A time so far off that only the looks count (ns). */
+  private static final long FAR_NANOS = Duration.ofHours(1).toNanos();
+
+  private final long startNanos;
+  private final long endNanos;
+  private final long[] looks;
+  private final long lastLook;
+
+  private Deadline(long startNanos, long endNanos, long[] looks, long lastLook) {
+    this.startNanos = startNanos;
+    this.endNanos = endNanos;
+    this.looks = looks;
+    this.lastLook = lastLook;
+  }
+
+  /** A deadline after a number of looks at it, which must be above 0. */
+  public static Deadline afterLooks(long looks) {
+    if (looks <= 0) {
+      throw new IllegalArgumentException(
+          "the effort of a search is " + looks + " looks; it must be above 0.");
+    }
+    long now = System.nanoTime();
+    return new Deadline(now, now + FAR_NANOS, new long[1], looks);
+  }
+
+  /** A deadline the given time from now; zero or less is refused. */
+  public static Deadline in(Duration limit) {
+    if (limit.isNegative() || limit.isZero()) {
+      throw new IllegalArgumentException(
+          "the time limit is "
+              + limit.toMillis()
+              + " ms; it must be above 0. Give at least a tenth of a second.");
+    }
+    long now = System.nanoTime();
+    return new Deadline(now, now + limit.toNanos(), new long[1], Long.MAX_VALUE);
+  }
+
+  /** A deadline for each problem, the given time from its start; zero or less is refused. */
+  public static Supplier<Deadline> eachIn(Duration limit) {
+    in(limit);
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return in(limit);
+      }
+    };
+  }
+
+  /** A deadline for each problem after a number of looks at it, which must be above 0. */
+  public static Supplier<Deadline> eachAfterLooks(long looks) {
+    return new Supplier<Deadline>() {
+      @Override
+      public Deadline get() {
+        return afterLooks(looks);
+      }
+    };
+  }
+
+  /** An earlier deadline: the given part of what is still left, from now. */
+  public Deadline part(double fraction) {
+    long now = System.nanoTime();
+    long last =
+        lastLook == Long.MAX_VALUE
+            ? lastLook
+            : looks[0] + (long) Math.ceil((lastLook - looks[0]) * fraction);
+    return new Deadline(startNanos, now + (long) ((endNanos - now) * fraction), looks, last);
+  }
+
+  /** An earlier deadline: the given time from now, if that comes first. */
+  public Deadline within(double seconds) {
+    long end = System.nanoTime() + (long) (seconds * NANOS_PER_SECOND);
+    return new Deadline(startNanos, end - endNanos < 0 ? end : endNanos, looks, lastLook);
+  }
+
+  /** True once the time is up or the last look is taken. */
+  public boolean isPast() {
+    if (lastLook != Long.MAX_VALUE) {
+      return looks[0]++ >= lastLook;
+    }
+    return System.nanoTime() - endNanos >= 0;
+  }
+
+  /** Seconds since the start. */
+  public double elapsedSeconds() {
+    return (System.nanoTime() - startNanos) / NANOS_PER_SECOND;
+  }
+
+  /** Seconds left; negative when the time is up. */
+  public double secondsLeft() {
+    return (endNanos - System.nanoTime()) / NANOS_PER_SECOND;
+  }
+}

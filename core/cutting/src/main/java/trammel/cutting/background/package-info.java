@@ -1,0 +1,2 @@
+/** Work side by side on the cores of one machine. */
+package trammel.cutting.background;

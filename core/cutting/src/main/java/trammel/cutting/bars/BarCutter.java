@@ -1,0 +1,297 @@
+package trammel.cutting.bars;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.cutting.CuttingStatus;
+import trammel.cutting.Deadline;
+import trammel.cutting.Quantities;
+import trammel.cutting.StockShortageException;
+
+/**
+ * Finds the cheapest way to cut bars, and proves it where time allows.
+ *
+ * <p>Quick plans and bounds come first and settle most shop jobs; then the pattern relaxation,
+ * plans rounded from it, and an exact search over all patterns that could still be better.
+ */
+public final class BarCutter {
+  /** Time a cutting problem is given unless the caller says otherwise. */
+  public static final Duration USUAL_LIMIT = Duration.ofSeconds(10);
+
+  private static final int[] PATTERN_LIMITS = {20_000, 150_000, 600_000};
+
+  /** Up to this many kinds the exact search is quicker than more tries at rounding. */
+  private static final int FEW_KINDS = 40;
+
+  /** Above this many kinds the relaxation takes too long to start with. */
+  private static final int MANY_KINDS = 300;
+
+  /** From this many pieces a plan need not be proven to the last bar. */
+  private static final int MANY_PIECES = 1000;
+
+  /** Gap at which the search for a better plan of many pieces ends. */
+  private static final double GOOD_ENOUGH = 5e-4;
+
+  private static final int EARLY_DIVES = 5;
+
+  private final Duration limit;
+
+  public BarCutter() {
+    this(USUAL_LIMIT);
+  }
+
+  /**
+   * @param limit longest time for one problem; what is best by then is handed over
+   */
+  public BarCutter(Duration limit) {
+    this.limit = limit;
+    Deadline.in(limit);
+  }
+
+  /**
+   * Cuts the pieces of the problem.
+   *
+   * @throws StockShortageException when the stock does not hold all pieces
+   */
+  public BarCuttingPlan cut(BarCuttingProblem problem) {
+    Deadline deadline = Deadline.in(limit);
+    BarModel model = BarModel.of(problem);
+    BarReduction settled = BarReduction.of(model);
+    BarModel rest = model.forDemand(settled.demand());
+    Incumbent incumbent = solve(rest, deadline);
+    if (!incumbent.exists()) {
+      throw shortage(problem, incumbent.isClosed());
+    }
+    CutList whole = settled.fixed().copy();
+    whole.addAll(model, rest.inKindsOf(model, incumbent.best()));
+    BigDecimal bound = model.money(settled.fixed().price + incumbent.lowerBound());
+    CutList tidy = new OffcutKeeper(model).gathered(whole);
+    return new PlanWriter(problem, model).write(tidy, bound, incumbent.isClosed(), deadline);
+  }
+
+  private static Incumbent solve(BarModel model, Deadline deadline) {
+    GreedyFill greedy = new GreedyFill(model);
+    long highest = highestPrice(model);
+    Incumbent incumbent =
+        new Incumbent(model, greedy.bestPlan(model.demand, model.available), highest);
+    if (!incumbent.isClosed()) {
+      new FewBars(model).run(incumbent, deadline);
+    }
+    if (!incumbent.isClosed()) {
+      new Search(model, incumbent, highest, deadline).run();
+    }
+    return incumbent;
+  }
+
+  /** A better plan for a small problem, or the known one. */
+  private static CutList improved(BarModel model, CutList known, Deadline deadline) {
+    Incumbent incumbent = new Incumbent(model, known, known.price);
+    if (!incumbent.isClosed()) {
+      new Search(model, incumbent, highestPrice(model), deadline).round();
+    }
+    return incumbent.best();
+  }
+
+  /** The part of the work that small jobs rarely need. */
+  private static final class Search {
+    private final BarModel model;
+    private final Incumbent incumbent;
+    private final Deadline deadline;
+    private final PatternGeneration generation;
+    private final double goodEnough;
+    private int dives;
+
+    Search(BarModel model, Incumbent incumbent, long highest, Deadline deadline) {
+      this.model = model;
+      this.incumbent = incumbent;
+      this.deadline = deadline;
+      PatternPool pool = new PatternPool();
+      if (incumbent.exists()) {
+        pool.addAll(incumbent.best());
+      }
+      goodEnough = pieces(model) < MANY_PIECES ? 0 : GOOD_ENOUGH;
+      generation = new PatternGeneration(model, pool, deadline, highest);
+    }
+
+    void run() {
+      if (incumbent.exists() && model.kinds() > MANY_KINDS) {
+        polish(deadline.part(0.6));
+      }
+      if (isOver()) {
+        return;
+      }
+      Relaxation root = generation.solve(model.demand, model.available, incumbent);
+      incumbent.raiseBound(root.lowerBound);
+      dive(root, 0);
+      boolean some = model.kinds() > FEW_KINDS && model.kinds() <= MANY_KINDS;
+      if (!isOver() && some) {
+        for (int i = 0; i < EARLY_DIVES && !isOver(); i++) {
+          dive(null, 0);
+        }
+      }
+      if (!isOver() && model.kinds() <= MANY_KINDS) {
+        prove();
+      }
+      if (!isOver() && incumbent.exists()) {
+        polish(deadline);
+      }
+    }
+
+    private void polish(Deadline end) {
+      new PlanPolish(model, BarCutter::improved).run(incumbent, goodEnough, end);
+    }
+
+    /** A relaxation and a few roundings of it, no proof. */
+    void round() {
+      Relaxation root = generation.solve(model.demand, model.available, incumbent);
+      incumbent.raiseBound(root.lowerBound);
+      dive(root, 0);
+      dive(null, 0);
+    }
+
+    private boolean isOver() {
+      return incumbent.isClosed()
+          || deadline.isPast()
+          || incumbent.exists() && incumbent.gap() < goodEnough;
+    }
+
+    private void dive(Relaxation root, int discrepancies) {
+      if (!isOver()) {
+        Deadline end = deadline.part(0.5);
+        new PatternDive(model, generation, incumbent, end).run(root, discrepancies, dives++);
+      }
+    }
+
+    private void prove() {
+      Relaxation full = generation.solve(model.demand, model.available, PatternGeneration.NEVER);
+      incumbent.raiseBound(full.lowerBound);
+      if (isOver()) {
+        return;
+      }
+      PatternListing listing = new PatternListing(model, generation, full.worth, deadline);
+      for (int most : PATTERN_LIMITS) {
+        if (isOver() || searched(listing, most)) {
+          return;
+        }
+        dive(null, 1);
+        dive(null, 1);
+      }
+    }
+
+    private boolean searched(PatternListing listing, int mostPatterns) {
+      List<Pattern> patterns = listing.within(incumbent.target(), mostPatterns);
+      if (patterns == null
+          || !new PatternSearch(model, patterns, incumbent, deadline.part(0.8)).run()) {
+        return false;
+      }
+      incumbent.close();
+      return true;
+    }
+  }
+
+  private static long highestPrice(BarModel model) {
+    long dearest = 1;
+    for (long price : model.price) {
+      dearest = Math.max(dearest, price);
+    }
+    return Math.multiplyExact(dearest, Math.max(1, pieces(model)));
+  }
+
+  private static long pieces(BarModel model) {
+    long pieces = 0;
+    for (int d : model.demand) {
+      pieces += d;
+    }
+    return pieces;
+  }
+
+  private static StockShortageException shortage(BarCuttingProblem problem, boolean proven) {
+    double piecesMm = 0;
+    int pieces = 0;
+    for (BarPiece piece : problem.pieces()) {
+      piecesMm += piece.lengthMm() * piece.quantity();
+      pieces += piece.quantity();
+    }
+    double stockMm = 0;
+    for (BarStock stock : problem.stock()) {
+      stockMm += stock.lengthMm() * stock.available().orElse(0);
+    }
+    return new StockShortageException(
+        "the "
+            + pieces
+            + " pieces, "
+            + Quantities.millimetres(piecesMm)
+            + " together, "
+            + (proven ? "do not fit" : "could not be fitted in the time given")
+            + " on the stock that is available, "
+            + Quantities.millimetres(stockMm)
+            + " together. Raise the number available, or add a stock length.");
+  }
+
+  /** Turns a list of patterns back into named pieces on named bars. */
+  private static final class PlanWriter {
+    private final BarCuttingProblem problem;
+    private final BarModel model;
+    private final List<Deque<BarPiece>> waiting = new ArrayList<>();
+
+    PlanWriter(BarCuttingProblem problem, BarModel model) {
+      this.problem = problem;
+      this.model = model;
+      for (int k = 0; k < model.kinds(); k++) {
+        Deque<BarPiece> queue = new ArrayDeque<>();
+        for (BarPiece piece : model.piecesOfKind(k)) {
+          for (int i = 0; i < piece.quantity(); i++) {
+            queue.add(piece);
+          }
+        }
+        waiting.add(queue);
+      }
+    }
+
+    BarCuttingPlan write(CutList list, BigDecimal bound, boolean proven, Deadline deadline) {
+      List<CutBar> bars = new ArrayList<>();
+      List<BarOffcut> offcuts = new ArrayList<>();
+      Map<String, Integer> numbers = new HashMap<>();
+      for (int i = 0; i < list.patterns.size(); i++) {
+        for (int j = 0; j < list.times.get(i); j++) {
+          CutBar bar = bar(list.patterns.get(i));
+          bars.add(bar);
+          Integer before = numbers.get(bar.stock().id());
+          int number = before == null ? 1 : before + 1;
+          numbers.put(bar.stock().id(), number);
+          if (bar.offcutMm() > 0 && bar.offcutMm() >= problem.usefulOffcutMm()) {
+            String name = bar.stock().id() + " no. " + number + " offcut";
+            offcuts.add(new BarOffcut(name, bar.stock().id(), bar.offcutMm()));
+          }
+        }
+      }
+      return new BarCuttingPlan(
+          bars,
+          model.money(list.price),
+          bound,
+          proven ? CuttingStatus.PROVEN_OPTIMAL : CuttingStatus.BOUNDED,
+          deadline.elapsedSeconds(),
+          offcuts);
+    }
+
+    private CutBar bar(Pattern pattern) {
+      BarStock stock = model.stock(pattern.stock);
+      List<PlacedPiece> placed = new ArrayList<>();
+      double atMm = problem.trimMm();
+      for (int i = 0; i < pattern.kinds.length; i++) {
+        for (int j = 0; j < pattern.counts[i]; j++) {
+          BarPiece piece = waiting.get(pattern.kinds[i]).remove();
+          placed.add(new PlacedPiece(piece.id(), atMm, piece.lengthMm()));
+          atMm += piece.lengthMm() + problem.kerfMm();
+        }
+      }
+      double leftMm = stock.lengthMm() - atMm;
+      return new CutBar(stock, placed, Math.max(0, leftMm));
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package trammel.cutting.sheets;
+
+import java.util.List;
+import trammel.cutting.CuttingStatus;
+
+/**
+ * Parts placed on a strip.
+ *
+ * @param parts the parts in their places
+ * @param lengthMm length of strip used, margins included, mm
+ * @param lowerBoundMm no plan needs less than this, mm
+ * @param status whether the length is proven to be the least
+ * @param seconds how long the search took
+ */
+public record StripPlan(
+    List<PlacedPart> parts,
+    double lengthMm,
+    double lowerBoundMm,
+    CuttingStatus status,
+    double seconds) {
+  public StripPlan {
+    parts = List.copyOf(parts);
+  }
+}

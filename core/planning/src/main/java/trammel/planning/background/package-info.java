@@ -1,2 +1,0 @@
-/** Work side by side on the cores of one machine. */
-package trammel.planning.background;

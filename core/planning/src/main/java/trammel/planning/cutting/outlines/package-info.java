@@ -1,2 +1,0 @@
-/** Nesting true outlines: a bracket in another's hollow, on sheets and on strips. */
-package trammel.planning.cutting.outlines;

@@ -1,2 +1,0 @@
-/** Cutting plans: which pieces come out of which stick or sheet, at the least price. */
-package trammel.planning.cutting;

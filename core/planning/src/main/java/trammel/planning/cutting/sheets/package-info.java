@@ -1,2 +1,0 @@
-/** Cutting plates: rectangular parts out of sheets, drops and strips, with margin and kerf. */
-package trammel.planning.cutting.sheets;

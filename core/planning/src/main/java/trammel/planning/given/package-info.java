@@ -1,2 +1,0 @@
-/** What a record says when it refuses a value: what was given, what is allowed, what to do. */
-package trammel.planning.given;

@@ -1,2 +1,0 @@
-/** Threads, bolt lengths from the grip, and tightening torques. Units: mm, N, MPa, Nmm. */
-package trammel.planning.hardware;

@@ -1,2 +1,0 @@
-/** Hours: three-point operations, factors, their sum with correlation, learning curves. */
-package trammel.planning.labour;

@@ -1,2 +1,0 @@
-/** From weld seams to weld metal, filler, gas and hours at the torch. */
-package trammel.planning.welding;

@@ -1,0 +1,18 @@
+package trammel.trade.money;
+
+import java.util.List;
+
+/**
+ * Price of all lines of one class.
+ *
+ * @param costClass the class
+ * @param cost what they cost before waste and markup
+ * @param price what the customer pays for them before tax
+ * @param lines the lines that add up to both
+ */
+public record ClassTotal(CostClass costClass, Money cost, Money price, List<PriceLine> lines) {
+
+  public ClassTotal {
+    lines = List.copyOf(lines);
+  }
+}

@@ -1,0 +1,53 @@
+package trammel.trade.money;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import trammel.trade.given.Given;
+
+/**
+ * What is added to a cost, as a fraction of the cost. Margin is the same money as a fraction of the
+ * price: a 25 % markup is a 20 % margin.
+ *
+ * @param fraction 0 to 10; 0.25 for 25 %
+ */
+public record Markup(BigDecimal fraction) {
+
+  /** Nothing added. */
+  public static final Markup NONE = new Markup(BigDecimal.ZERO);
+
+  public Markup {
+    Given.decimal(fraction, 0, 10, "Markup", "Give a fraction of the cost: 0.25 for 25 %.");
+  }
+
+  /**
+   * The markup that leaves a margin: margin / (1 − margin).
+   *
+   * @param margin fraction of the price, 0 to 0.9
+   * @throws IllegalArgumentException outside that range
+   */
+  public static Markup ofMargin(BigDecimal margin) {
+    checkedMargin(margin);
+    return new Markup(margin.divide(BigDecimal.ONE.subtract(margin), MathContext.DECIMAL64));
+  }
+
+  /** The margin it leaves: markup / (1 + markup). */
+  public BigDecimal margin() {
+    return fraction.divide(BigDecimal.ONE.add(fraction), MathContext.DECIMAL64);
+  }
+
+  /** What is added to a cost. */
+  public Money on(Money cost) {
+    return cost.times(fraction);
+  }
+
+  static BigDecimal checkedMargin(BigDecimal margin) {
+    Given.decimal(margin, 0, 1, "Margin", "Give a fraction of the price: 0.20 for 20 %.");
+    if (margin.compareTo(new BigDecimal("0.9")) > 0) {
+      throw new IllegalArgumentException(
+          "Margin was given as "
+              + margin.toPlainString()
+              + "; allowed is 0 to 0.9 of the price. Give a smaller margin, or a markup.");
+    }
+    return margin;
+  }
+}

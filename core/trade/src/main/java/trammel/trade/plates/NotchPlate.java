@@ -1,0 +1,116 @@
+package trammel.trade.plates;
+
+import trammel.trade.given.Dimension;
+
+/**
+ * The side plate of a circular notch in a frame rail, with its lining strip. The rail's lower edge
+ * is cut to an arc over the axle tube; a strip lines the arc, and a half ring with flats stiffens
+ * each side of the rail. Axes: x along the rail from the middle of the notch, y up from the rail's
+ * lower edge.
+ *
+ * @param name what the shop calls it
+ * @param thicknessMm plate thickness, of strip and side plates alike
+ * @param cutRadiusMm radius cut into the rail, on which the strip's outer face lies
+ * @param depthMm height of the notch above the rail's lower edge, at most the radius
+ * @param ringWidthMm width of the side plate about the cut, and height of its flats
+ * @param flatLengthMm length of each flat along the rail, beyond the notch
+ * @param rootRadiusMm radius where ring and flat meet
+ * @param stripWidthMm width of the strip: the rail's width, or its flange
+ */
+public record NotchPlate(
+    String name,
+    double thicknessMm,
+    double cutRadiusMm,
+    double depthMm,
+    double ringWidthMm,
+    double flatLengthMm,
+    double rootRadiusMm,
+    double stripWidthMm)
+    implements PlateShape {
+  public NotchPlate {
+    Dimension.text("notch name", name);
+    Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.atLeastMm(
+        "cut radius of " + name,
+        cutRadiusMm,
+        4.0 * thicknessMm,
+        "Use a thinner strip or a larger radius: the strip must roll to it.");
+    Dimension.positiveMm("depth of " + name, depthMm);
+    Dimension.atMostMm(
+        "depth of " + name, depthMm, cutRadiusMm, "Use a larger radius for a deeper notch.");
+    Dimension.positiveMm("ring width of " + name, ringWidthMm);
+    Dimension.positiveMm("flat length of " + name, flatLengthMm);
+    Dimension.positiveMm("root radius of " + name, rootRadiusMm);
+    Dimension.positiveMm("strip width of " + name, stripWidthMm);
+    draw(name, cutRadiusMm, depthMm, ringWidthMm, flatLengthMm, rootRadiusMm);
+  }
+
+  /** Half the angle of the arc: from the middle of the notch to the rail's lower edge. */
+  public double halfAngleRad() {
+    return Math.acos((cutRadiusMm - depthMm) / cutRadiusMm);
+  }
+
+  /** Width of the notch along the rail's lower edge. */
+  public double openingMm() {
+    return 2.0 * halfOpeningMm(cutRadiusMm, depthMm);
+  }
+
+  /** Length of the strip before rolling, on the middle of its thickness. */
+  public double stripLengthMm() {
+    return 2.0 * halfAngleRad() * (cutRadiusMm - thicknessMm / 2.0);
+  }
+
+  /** The strip that lines the notch, flat. */
+  public Plate strip(String material) {
+    Loop loop =
+        Path.from(0.0, 0.0)
+            .lineTo(stripLengthMm(), 0.0)
+            .lineTo(stripLengthMm(), stripWidthMm)
+            .lineTo(0.0, stripWidthMm)
+            .close();
+    return new Plate(name + " strip", Outline.solid(loop), thicknessMm, material);
+  }
+
+  @Override
+  public Outline outline() {
+    return draw(name, cutRadiusMm, depthMm, ringWidthMm, flatLengthMm, rootRadiusMm);
+  }
+
+  private static double halfOpeningMm(double radiusMm, double depthMm) {
+    return Math.sqrt(depthMm * (2.0 * radiusMm - depthMm));
+  }
+
+  private static Outline draw(
+      String name, double radiusMm, double depthMm, double ringMm, double flatMm, double rootMm) {
+    Point2 centre = new Point2(0.0, depthMm - radiusMm);
+    double halfMm = halfOpeningMm(radiusMm, depthMm);
+    double outerMm = radiusMm + ringMm;
+    double endMm = halfMm + flatMm;
+    // The root circle touches the flat's top (y = ring width) and the outer arc from outside.
+    double rootHeightMm = ringMm + rootMm - centre.yMm();
+    double reachMm = outerMm + rootMm;
+    double rootXMm = Math.sqrt(Math.max(0.0, reachMm * reachMm - rootHeightMm * rootHeightMm));
+    Dimension.atLeastMm(
+        "flat of " + name,
+        flatMm,
+        rootXMm - halfMm,
+        "Make the flats longer, the ring narrower or the root radius smaller.");
+    Point2 rightRoot = new Point2(rootXMm, ringMm + rootMm);
+    Point2 leftRoot = new Point2(-rootXMm, ringMm + rootMm);
+    Point2 rightTouch = Point2.polar(centre, outerMm, centre.headingRad(rightRoot));
+    Point2 leftTouch = Point2.polar(centre, outerMm, centre.headingRad(leftRoot));
+    return Outline.solid(
+        Path.from(halfMm, 0.0)
+            .lineTo(endMm, 0.0)
+            .lineTo(endMm, ringMm)
+            .lineTo(rootXMm, ringMm)
+            .arcTo(rightTouch, rightRoot, false)
+            .arcTo(leftTouch, centre, true)
+            .arcTo(new Point2(-rootXMm, ringMm), leftRoot, false)
+            .lineTo(-endMm, ringMm)
+            .lineTo(-endMm, 0.0)
+            .lineTo(-halfMm, 0.0)
+            .arcTo(new Point2(halfMm, 0.0), centre, false)
+            .close());
+  }
+}

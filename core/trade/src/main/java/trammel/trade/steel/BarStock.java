@@ -1,0 +1,32 @@
+package trammel.trade.steel;
+
+import trammel.trade.given.Given;
+
+/** Steel bought by length: tube, flat or round bar. */
+public sealed interface BarStock extends SteelStock
+    permits RoundTube, RectangularTube, FlatBar, RoundBar {
+
+  /** Area of steel in the cross-section, mm². */
+  double sectionAreaMm2();
+
+  /** Outer surface per length, mm (mm² per mm): what is cleaned and painted. */
+  double outsidePerimeterMm();
+
+  /** Mass per length, kg/m. */
+  default double kgPerMetre() {
+    return sectionAreaMm2() * 1000.0 * Steel.KG_PER_MM3;
+  }
+
+  /**
+   * Mass of one piece.
+   *
+   * @param lengthMm length of the piece, 0 to 100 000 mm
+   * @return mass, kg
+   * @throws IllegalArgumentException when the length is outside the range
+   */
+  default double massKg(double lengthMm) {
+    Given.between(
+        lengthMm, 0, 100_000, "Length of a bar in mm", "Give the cut length of one piece.");
+    return lengthMm / 1000.0 * kgPerMetre();
+  }
+}

@@ -1,0 +1,44 @@
+package trammel.trade.steel;
+
+import trammel.trade.given.Given;
+
+/**
+ * Flat bar.
+ *
+ * @param widthMm width, mm, up to 500
+ * @param thicknessMm thickness, mm, not more than the width
+ */
+public record FlatBar(double widthMm, double thicknessMm) implements BarStock {
+
+  public FlatBar {
+    Given.positive(widthMm, 500, "Width of a flat bar in mm", "Wider steel is bought as plate.");
+    Given.positive(
+        thicknessMm,
+        widthMm,
+        "Thickness of a " + widthMm + " mm flat bar in mm",
+        "Give the width first, then the thickness.");
+  }
+
+  @Override
+  public double sectionAreaMm2() {
+    return widthMm * thicknessMm;
+  }
+
+  @Override
+  public double outsidePerimeterMm() {
+    return 2 * (widthMm + thicknessMm);
+  }
+
+  @Override
+  public String usName() {
+    return ShopLength.inches(thicknessMm) + " x " + ShopLength.inches(widthMm) + " flat bar";
+  }
+
+  @Override
+  public String metricName() {
+    return ShopLength.millimetres(thicknessMm)
+        + " x "
+        + ShopLength.millimetres(widthMm)
+        + " mm flat bar";
+  }
+}

@@ -1,0 +1,36 @@
+package trammel.trade.steel;
+
+import trammel.trade.given.Given;
+
+/**
+ * Solid round bar.
+ *
+ * @param diameterMm diameter, mm, up to 500
+ */
+public record RoundBar(double diameterMm) implements BarStock {
+
+  public RoundBar {
+    Given.positive(
+        diameterMm, 500, "Diameter of a round bar in mm", "Measure the bar across its outside.");
+  }
+
+  @Override
+  public double sectionAreaMm2() {
+    return Math.PI * diameterMm * diameterMm / 4;
+  }
+
+  @Override
+  public double outsidePerimeterMm() {
+    return Math.PI * diameterMm;
+  }
+
+  @Override
+  public String usName() {
+    return ShopLength.inches(diameterMm) + " round bar";
+  }
+
+  @Override
+  public String metricName() {
+    return ShopLength.millimetres(diameterMm) + " mm round bar";
+  }
+}

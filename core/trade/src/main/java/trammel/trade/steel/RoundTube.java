@@ -1,0 +1,53 @@
+package trammel.trade.steel;
+
+import trammel.trade.given.Given;
+
+/**
+ * Round steel tube.
+ *
+ * @param outsideMm outside diameter, mm, up to 500
+ * @param wallMm wall, mm, less than half the outside diameter
+ */
+public record RoundTube(double outsideMm, double wallMm) implements BarStock {
+
+  public RoundTube {
+    Given.positive(
+        outsideMm, 500, "Outside diameter of a tube in mm", "Measure the tube across its outside.");
+    Given.positive(
+        wallMm,
+        outsideMm / 2 - 1e-9,
+        "Wall of a " + outsideMm + " mm tube in mm",
+        "Give the wall of the tube, not its bore; for solid bar use round bar.");
+  }
+
+  /** Bore, mm. */
+  public double insideMm() {
+    return outsideMm - 2 * wallMm;
+  }
+
+  @Override
+  public double sectionAreaMm2() {
+    return Math.PI * (outsideMm - wallMm) * wallMm;
+  }
+
+  @Override
+  public double outsidePerimeterMm() {
+    return Math.PI * outsideMm;
+  }
+
+  @Override
+  public String usName() {
+    return ShopLength.inches(outsideMm)
+        + " x "
+        + ShopLength.decimalInches(wallMm)
+        + " wall round tube";
+  }
+
+  @Override
+  public String metricName() {
+    return ShopLength.millimetres(outsideMm)
+        + " x "
+        + ShopLength.millimetres(wallMm)
+        + " mm round tube";
+  }
+}

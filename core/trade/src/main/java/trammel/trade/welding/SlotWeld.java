@@ -1,0 +1,39 @@
+package trammel.trade.welding;
+
+import trammel.trade.given.Given;
+
+/**
+ * A slot with round ends filled with weld.
+ *
+ * @param widthMm width, mm, up to 50
+ * @param overallMm length over the round ends, mm, at least the width
+ * @param depthMm thickness of the plate with the slot, mm, up to 50
+ */
+public record SlotWeld(double widthMm, double overallMm, double depthMm) implements SpotJoint {
+
+  public SlotWeld {
+    Given.positive(widthMm, 50, "Width of a slot weld in mm", "Give the width of the slot.");
+    Given.between(
+        overallMm,
+        widthMm,
+        500,
+        "Length of a slot weld over its ends in mm",
+        "A slot is at least as long as it is wide.");
+    Given.positive(depthMm, 50, "Depth of a slot weld in mm", "Give the plate with the slot.");
+  }
+
+  @Override
+  public double volumeMm3() {
+    return (widthMm * (overallMm - widthMm) + Math.PI * widthMm * widthMm / 4) * depthMm;
+  }
+
+  @Override
+  public String title() {
+    return "slot";
+  }
+
+  @Override
+  public double sizeMm() {
+    return widthMm;
+  }
+}

@@ -6,16 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.BigRange;
-import net.jqwik.api.constraints.Scale;
-import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class PriceStepsTest {
   /** 38.50 and 12.25 are 22 and 7 times 1.75, their greatest common divisor. */
-  @Example
+  @Test
   void stepsAreAsLargeAsTheyCanBe() {
     PriceSteps steps = steps("38.5", "12.25", "0");
     assertEquals(22, steps.of(new BigDecimal("38.5")));
@@ -25,7 +22,7 @@ class PriceStepsTest {
     assertFalse(steps.allFree());
   }
 
-  @Example
+  @Test
   void withoutPricesThereIsNothingToCount() {
     PriceSteps steps = steps("0", "0.00");
     assertTrue(steps.allFree());
@@ -33,10 +30,9 @@ class PriceStepsTest {
     assertEquals(0, steps.money(5).signum());
   }
 
-  @Property(tries = 500)
-  void sumsAreExact(
-      @ForAll @Size(min = 1, max = 8)
-          List<@BigRange(min = "0", max = "9999.99") @Scale(2) BigDecimal> prices) {
+  @Seeds(500)
+  void sumsAreExact(Draw draw) {
+    List<BigDecimal> prices = draw.listOf(1, 8, d -> d.decimal("0", "9999.99", 2));
     PriceSteps steps = new PriceSteps(prices);
     BigDecimal sum = BigDecimal.ZERO;
     long counted = 0;

@@ -31,7 +31,6 @@ import trammel.planning.job.JobReader;
 import trammel.planning.start.Answers;
 import trammel.planning.start.Question;
 import trammel.reading.quantity.UnitSystem;
-import trammel.reading.tree.DocumentReader;
 
 /** Starts a job: asks for the measurements, or takes a filled measuring sheet. */
 public final class StartCommand implements Command {

@@ -8,8 +8,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.SafeFile;
-import trammel.reading.tree.DocumentReader;
 import trammel.planning.start.Answers;
+import trammel.reading.tree.DocumentReader;
 
 /**
  * Keeps a job file from being written over when it holds more than the questions would put back: a

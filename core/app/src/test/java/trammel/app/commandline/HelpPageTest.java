@@ -6,11 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class HelpPageTest {
   private final StringWriter text = new StringWriter();
@@ -48,9 +46,9 @@ class HelpPageTest {
     assertTrue(lines.get(1).startsWith("             word word"));
   }
 
-  @Property
-  void noLineIsWiderThanThePageAndNoWordIsLost(
-      @ForAll @Size(min = 1, max = 60) List<@IntRange(min = 1, max = 70) Integer> lengths) {
+  @Seeds(1000)
+  void noLineIsWiderThanThePageAndNoWordIsLost(Draw draw) {
+    List<Integer> lengths = draw.listOf(1, 60, d -> d.whole(1, 70));
     StringBuilder words = new StringBuilder();
     for (int length : lengths) {
       words.append("x".repeat(length)).append(' ');

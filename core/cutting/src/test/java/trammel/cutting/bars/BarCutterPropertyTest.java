@@ -8,18 +8,15 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import trammel.cutting.CuttingStatus;
 import trammel.cutting.StockShortageException;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class BarCutterPropertyTest {
-  @Property(tries = 3000)
-  void matchesTryingEverything(@ForAll("smallProblems") BarCuttingProblem problem) {
+  @Seeds(3000)
+  void matchesTryingEverything(Draw draw) {
+    BarCuttingProblem problem = smallProblem(draw);
     long cheapest = new TryEverything(problem).cheapest();
     if (cheapest == TryEverything.IMPOSSIBLE) {
       assertThrows(StockShortageException.class, () -> new BarCutter().cut(problem));
@@ -31,16 +28,18 @@ class BarCutterPropertyTest {
     assertEquals(0, plan.price().compareTo(BigDecimal.valueOf(cheapest)));
   }
 
-  @Property(tries = 60)
-  void everyPlanIsSound(@ForAll("shopProblems") BarCuttingProblem problem) {
+  @Seeds(60)
+  void everyPlanIsSound(Draw draw) {
+    BarCuttingProblem problem = shopProblem(draw);
     BarCuttingPlan plan = new BarCutter().cut(problem);
     BarPlanChecker.check(problem, plan);
     assertTrue(plan.gap() < 0.05, () -> "gap " + plan.gap());
   }
 
   /** Doubling every length changes nothing. */
-  @Property(tries = 40)
-  void priceDoesNotDependOnTheUnit(@ForAll("shopProblems") BarCuttingProblem problem) {
+  @Seeds(40)
+  void priceDoesNotDependOnTheUnit(Draw draw) {
+    BarCuttingProblem problem = shopProblem(draw);
     BarCuttingPlan plan = new BarCutter().cut(problem);
     BarCuttingPlan doubled = new BarCutter().cut(scaled(problem, 2));
     if (plan.status() == CuttingStatus.PROVEN_OPTIMAL
@@ -63,19 +62,10 @@ class BarCutterPropertyTest {
     return new BarCuttingProblem(stock, pieces, problem.kerfMm() * factor, 0, 0);
   }
 
-  @Provide
-  Arbitrary<BarCuttingProblem> smallProblems() {
-    Arbitrary<int[]> stockRow =
-        Combinators.combine(
-                Arbitraries.integers().between(20, 60),
-                Arbitraries.integers().between(0, 30),
-                Arbitraries.integers().between(0, 4))
-            .as((length, price, available) -> new int[] {length, price, available});
-    return Combinators.combine(
-            stockRow.list().ofMinSize(1).ofMaxSize(3),
-            Arbitraries.integers().between(3, 20).list().ofMinSize(1).ofMaxSize(7),
-            Arbitraries.integers().between(0, 2))
-        .as(BarCutterPropertyTest::build);
+  private static BarCuttingProblem smallProblem(Draw draw) {
+    List<int[]> rows =
+        draw.listOf(1, 3, d -> new int[] {d.whole(20, 60), d.whole(0, 30), d.whole(0, 4)});
+    return build(rows, draw.listOf(1, 7, d -> d.whole(3, 20)), draw.whole(0, 2));
   }
 
   private static BarCuttingProblem build(List<int[]> rows, List<Integer> lengths, int kerf) {
@@ -94,25 +84,21 @@ class BarCutterPropertyTest {
     return new BarCuttingProblem(stock, pieces, kerf, 0, 0);
   }
 
-  @Provide
-  Arbitrary<BarCuttingProblem> shopProblems() {
-    Arbitrary<BarPiece> piece =
-        Combinators.combine(
-                Arbitraries.integers().between(40, 1200), Arbitraries.integers().between(1, 6))
-            .as((length, count) -> new BarPiece("piece " + length, length * 1.5, count));
-    Arbitrary<Integer> remnant = Arbitraries.integers().between(200, 1500);
-    return Combinators.combine(piece.list().ofMinSize(1).ofMaxSize(12), remnant.list().ofMaxSize(3))
-        .as(
-            (pieces, remnants) -> {
-              List<BarStock> stock = new ArrayList<>();
-              stock.add(BarStock.bought("240 in", 6096, new BigDecimal("128.00")));
-              stock.add(BarStock.bought("144 in", 3657.6, new BigDecimal("88.50")));
-              stock.add(BarStock.bought("96 in", 2438.4, new BigDecimal("62.25")));
-              for (int length : remnants) {
-                stock.add(BarStock.remnant("rack " + stock.size(), length, 1));
-              }
-              return new BarCuttingProblem(stock, pieces, 1.5, 0, 0);
-            });
+  private static BarCuttingProblem shopProblem(Draw draw) {
+    List<BarStock> stock = new ArrayList<>();
+    stock.add(BarStock.bought("240 in", 6096, new BigDecimal("128.00")));
+    stock.add(BarStock.bought("144 in", 3657.6, new BigDecimal("88.50")));
+    stock.add(BarStock.bought("96 in", 2438.4, new BigDecimal("62.25")));
+    for (int lengthMm : draw.listOf(0, 3, d -> d.whole(200, 1500))) {
+      stock.add(BarStock.remnant("rack " + stock.size(), lengthMm, 1));
+    }
+    return new BarCuttingProblem(
+        stock, draw.listOf(1, 12, BarCutterPropertyTest::piece), 1.5, 0, 0);
+  }
+
+  private static BarPiece piece(Draw draw) {
+    int length = draw.whole(40, 1200);
+    return new BarPiece("piece " + length, length * 1.5, draw.whole(1, 6));
   }
 
   /** Puts each piece in turn into every open bar and every new one. */

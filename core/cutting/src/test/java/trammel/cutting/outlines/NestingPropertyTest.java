@@ -7,16 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.Example;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.ShrinkingMode;
-import net.jqwik.api.Tuple;
-import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -25,6 +16,8 @@ import trammel.cutting.sheets.SheetCutter;
 import trammel.cutting.sheets.SheetCuttingProblem;
 import trammel.cutting.sheets.SheetPart;
 import trammel.cutting.sheets.SheetStock;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 /** Whatever is nested, JTS finds every part inside its sheet and a kerf away from all others. */
 class NestingPropertyTest {
@@ -34,21 +27,28 @@ class NestingPropertyTest {
   /** How much further than a round one a corner reaches that is cut at most 45° wide. */
   private static final double CUT_CORNER = 1 / Math.cos(Math.PI / 8);
 
-  @Property(tries = 1000, shrinking = ShrinkingMode.OFF)
-  void everyStripIsSound(
-      @ForAll("parts") List<OutlinePart> parts,
-      @ForAll("margins") double marginMm,
-      @ForAll("kerfs") double kerfMm) {
+  private static final List<List<Double>> WAYS_TO_TURN =
+      List.of(
+          List.of(0.0),
+          List.of(0.0, 180.0),
+          List.of(0.0, 90.0, 180.0, 270.0),
+          List.of(0.0, 31.0, 90.0, 147.5));
+
+  @Seeds(1000)
+  void everyStripIsSound(Draw draw) {
+    List<OutlinePart> parts = parts(draw);
+    double marginMm = margin(draw);
+    double kerfMm = kerf(draw);
     NestingStripProblem problem = new NestingStripProblem(200, parts, marginMm, kerfMm);
     NestingChecker.check(problem, NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem));
   }
 
   /** And never dearer than the rectangles around the parts, laid as they are drawn. */
-  @Property(tries = 500, shrinking = ShrinkingMode.OFF)
-  void everySheetIsSoundAndNoDearerThanRectangles(
-      @ForAll("parts") List<OutlinePart> parts,
-      @ForAll("margins") double marginMm,
-      @ForAll("kerfs") double kerfMm) {
+  @Seeds(500)
+  void everySheetIsSoundAndNoDearerThanRectangles(Draw draw) {
+    List<OutlinePart> parts = parts(draw);
+    double marginMm = margin(draw);
+    double kerfMm = kerf(draw);
     NestingProblem problem =
         new NestingProblem(
             List.of(
@@ -64,8 +64,9 @@ class NestingPropertyTest {
     assertTrue(plan.price().compareTo(rectangles) <= 0, () -> plan.price() + " > " + rectangles);
   }
 
-  @Property(tries = 20, shrinking = ShrinkingMode.OFF)
-  void countedEffortGivesTheSamePlanAgain(@ForAll("parts") List<OutlinePart> parts) {
+  @Seeds(20)
+  void countedEffortGivesTheSamePlanAgain(Draw draw) {
+    List<OutlinePart> parts = parts(draw);
     NestingStripProblem problem = new NestingStripProblem(200, parts, 0, 1);
     NestingStripPlan once = NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem);
     NestingStripPlan again = NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem);
@@ -77,11 +78,11 @@ class NestingPropertyTest {
    * where it finds them far enough apart. Between, a corner's clearance may be cut up to 45° wide
    * instead of round.
    */
-  @Property(tries = 500, shrinking = ShrinkingMode.OFF)
-  void whatIsTooCloseIsToldFromWhatIsNot(
-      @ForAll("parts") List<OutlinePart> parts,
-      @ForAll("kerfs") double clearanceMm,
-      @ForAll @LongRange(min = 0) long seed) {
+  @Seeds(500)
+  void whatIsTooCloseIsToldFromWhatIsNot(Draw draw) {
+    List<OutlinePart> parts = parts(draw);
+    double clearanceMm = kerf(draw);
+    long seed = draw.anyLong();
     OutlineForm one = new OutlineForm(parts.get(0));
     OutlineForm other = new OutlineForm(parts.get(1));
     List<Double> turnsDeg = parts.get(1).turnsDeg();
@@ -108,7 +109,7 @@ class NestingPropertyTest {
   }
 
   /** Two squares of 10: the way out is what the nearest side lacks. */
-  @Example
+  @Test
   void depthIsTheShortestWayOut() {
     List<OutlinePoint> square =
         List.of(
@@ -146,33 +147,22 @@ class NestingPropertyTest {
         problem.stock(), parts, problem.marginMm(), problem.kerfMm(), CuttingMethod.FREE);
   }
 
-  @Provide
-  Arbitrary<Double> margins() {
-    return Arbitraries.of(0.0, 3.0, 12.7);
+  private static double margin(Draw draw) {
+    return draw.oneOf(0.0, 3.0, 12.7);
   }
 
-  @Provide
-  Arbitrary<Double> kerfs() {
-    return Arbitraries.of(0.0, 0.8, 3.175);
+  private static double kerf(Draw draw) {
+    return draw.oneOf(0.0, 0.8, 3.175);
   }
 
-  /** 3 to 8 parts, each of one outline and one set of turns. */
-  @Provide
-  Arbitrary<List<OutlinePart>> parts() {
-    Arbitrary<List<Double>> turns =
-        Arbitraries.of(
-            List.of(
-                List.of(0.0),
-                List.of(0.0, 180.0),
-                List.of(0.0, 90.0, 180.0, 270.0),
-                List.of(0.0, 31.0, 90.0, 147.5)));
-    return Combinators.combine(
-            Arbitraries.oneOf(stars(), combs()), turns, Arbitraries.integers().between(1, 2))
-        .as((outline, ways, quantity) -> new OutlinePart("part", outline, ways, quantity))
-        .list()
-        .ofMinSize(3)
-        .ofMaxSize(5)
-        .map(NestingPropertyTest::named);
+  /** 3 to 5 parts, each of one outline and one set of turns. */
+  private static List<OutlinePart> parts(Draw draw) {
+    return named(draw.listOf(3, 5, NestingPropertyTest::part));
+  }
+
+  private static OutlinePart part(Draw draw) {
+    List<OutlinePoint> outline = draw.either() ? star(draw) : comb(draw);
+    return new OutlinePart("part", outline, draw.oneOf(WAYS_TO_TURN), draw.whole(1, 2));
   }
 
   private static List<OutlinePart> named(List<OutlinePart> parts) {
@@ -185,12 +175,9 @@ class NestingPropertyTest {
   }
 
   /** Seen from the middle every corner is in sight; some have so many that they are simplified. */
-  private static Arbitrary<List<OutlinePoint>> stars() {
-    Arbitrary<Double> radius = Arbitraries.doubles().between(12, 60).ofScale(3);
-    return Arbitraries.frequencyOf(
-            Tuple.of(6, radius.list().ofMinSize(3).ofMaxSize(9)),
-            Tuple.of(1, radius.list().ofMinSize(20).ofMaxSize(40)))
-        .map(NestingPropertyTest::star);
+  private static List<OutlinePoint> star(Draw draw) {
+    boolean manyCorners = draw.withChance(1.0 / 7);
+    return star(draw.listOf(manyCorners ? 20 : 3, manyCorners ? 40 : 9, d -> d.between(12, 60)));
   }
 
   private static List<OutlinePoint> star(List<Double> radiiMm) {
@@ -207,11 +194,11 @@ class NestingPropertyTest {
   /**
    * A back with teeth of several lengths: hollows that other parts may lie in; either way round.
    */
-  private static Arbitrary<List<OutlinePoint>> combs() {
-    Arbitrary<Integer> step = Arbitraries.integers().between(2, 30);
-    return Combinators.combine(
-            step.list().ofSize(4), step.list().ofSize(4), Arbitraries.of(true, false))
-        .as(NestingPropertyTest::comb);
+  private static List<OutlinePoint> comb(Draw draw) {
+    return comb(
+        draw.listOf(4, 4, d -> d.whole(2, 30)),
+        draw.listOf(4, 4, d -> d.whole(2, 30)),
+        draw.either());
   }
 
   private static List<OutlinePoint> comb(

@@ -7,13 +7,9 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import trammel.cutting.CuttingStatus;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class SheetCutterPropertyTest {
   private static final Duration SHORT = Duration.ofMillis(25);
@@ -21,31 +17,36 @@ class SheetCutterPropertyTest {
   /** The effort of a job's plan of one thickness. */
   private static final long EFFORT = 30;
 
-  @Property(tries = 2000)
-  void everyPlanIsSound(@ForAll("problems") SheetCuttingProblem problem) {
+  @Seeds(2000)
+  void everyPlanIsSound(Draw draw) {
+    SheetCuttingProblem problem = problem(draw);
     SheetCuttingPlan plan = SheetCutter.withEffort(EFFORT).cut(problem);
     SheetPlanChecker.check(problem, plan);
   }
 
   /** A shear can do nothing that free cutting cannot. */
-  @Property(tries = 30)
-  void freeCuttingIsNeverBoundedAboveAShearPlan(@ForAll("problems") SheetCuttingProblem problem) {
+  @Seeds(30)
+  void freeCuttingIsNeverBoundedAboveAShearPlan(Draw draw) {
+    SheetCuttingProblem problem = problem(draw);
     SheetCuttingPlan free = new SheetCutter(SHORT).cut(with(problem, CuttingMethod.FREE));
     SheetCuttingPlan shear = new SheetCutter(SHORT).cut(with(problem, CuttingMethod.GUILLOTINE));
     assertTrue(free.lowerBound().compareTo(shear.price()) <= 0);
   }
 
-  @Property(tries = 30)
-  void everyStripIsSound(@ForAll("parts") List<SheetPart> parts) {
+  @Seeds(30)
+  void everyStripIsSound(Draw draw) {
+    List<SheetPart> parts = parts(draw);
     StripProblem problem = new StripProblem(300, parts, 5, 2);
     StripPlan plan = new StripCutter(SHORT).cut(problem);
     SheetPlanChecker.check(problem, plan);
   }
 
   /** Three parts on one size of sheet: the plan is proven, and by a shear no dearer than apart. */
-  @Property(tries = 60)
-  void fewPartsByShearAreProven(
-      @ForAll("sides") int a, @ForAll("sides") int b, @ForAll("sides") int c) {
+  @Seeds(60)
+  void fewPartsByShearAreProven(Draw draw) {
+    int a = side(draw);
+    int b = side(draw);
+    int c = side(draw);
     List<SheetPart> parts =
         List.of(
             new SheetPart("a", a, 40, 1, true),
@@ -64,9 +65,8 @@ class SheetCutterPropertyTest {
     assertTrue(plan.sheets().size() <= 3);
   }
 
-  @Provide
-  Arbitrary<Integer> sides() {
-    return Arbitraries.integers().between(10, 120);
+  private static int side(Draw draw) {
+    return draw.whole(10, 120);
   }
 
   private static SheetCuttingProblem with(SheetCuttingProblem problem, CuttingMethod method) {
@@ -79,16 +79,15 @@ class SheetCutterPropertyTest {
         problem.usefulOffcutMm());
   }
 
-  @Provide
-  Arbitrary<List<SheetPart>> parts() {
-    Arbitrary<Integer> side = Arbitraries.integers().between(10, 280);
-    return Combinators.combine(
-            side, side, Arbitraries.integers().between(1, 4), Arbitraries.of(true, false))
-        .as((w, h, n, turn) -> new SheetPart("part " + w + "x" + h, w, h, n, turn))
-        .list()
-        .ofMinSize(1)
-        .ofMaxSize(9)
-        .map(SheetCutterPropertyTest::distinct);
+  private static List<SheetPart> parts(Draw draw) {
+    return distinct(draw.listOf(1, 9, SheetCutterPropertyTest::part));
+  }
+
+  private static SheetPart part(Draw draw) {
+    int width = draw.whole(10, 280);
+    int height = draw.whole(10, 280);
+    return new SheetPart(
+        "part " + width + "x" + height, width, height, draw.whole(1, 4), draw.either());
   }
 
   /** Names tell parts apart in the check. */
@@ -106,24 +105,16 @@ class SheetCutterPropertyTest {
     return named;
   }
 
-  @Provide
-  Arbitrary<SheetCuttingProblem> problems() {
-    return Combinators.combine(
-            parts(),
-            Arbitraries.integers().between(0, 10),
-            Arbitraries.integers().between(0, 4),
-            Arbitraries.of(CuttingMethod.values()))
-        .as(
-            (parts, margin, kerf, method) ->
-                new SheetCuttingProblem(
-                    List.of(
-                        SheetStock.bought("large", 600, 400, new BigDecimal("88.50")),
-                        SheetStock.bought("small", 310, 310, new BigDecimal("37.25")),
-                        SheetStock.remnant("drop", 250, 200, 1)),
-                    parts,
-                    margin,
-                    kerf,
-                    method,
-                    40));
+  private static SheetCuttingProblem problem(Draw draw) {
+    return new SheetCuttingProblem(
+        List.of(
+            SheetStock.bought("large", 600, 400, new BigDecimal("88.50")),
+            SheetStock.bought("small", 310, 310, new BigDecimal("37.25")),
+            SheetStock.remnant("drop", 250, 200, 1)),
+        parts(draw),
+        draw.whole(0, 10),
+        draw.whole(0, 4),
+        draw.oneOf(CuttingMethod.class),
+        40);
   }
 }

@@ -7,9 +7,6 @@ import static trammel.engine.checks.SampleLayout.INCH;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,6 +29,8 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.Rails;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class ClearanceTest {
 
@@ -158,11 +157,11 @@ class ClearanceTest {
   }
 
   /** The short way over rooms leaves out no pair that could be the tightest, overlaps included. */
-  @Property(tries = 25)
-  void noTighterPairIsLeftOut(
-      @ForAll @DoubleRange(min = -3, max = 3) double springForwardIn,
-      @ForAll @DoubleRange(min = -3, max = 3) double springOutIn,
-      @ForAll @DoubleRange(min = -2, max = 2) double lateralUpIn) {
+  @Seeds(25)
+  void noTighterPairIsLeftOut(Draw draw) {
+    double springForwardIn = draw.between(-3, 3);
+    double springOutIn = draw.between(-3, 3);
+    double lateralUpIn = draw.between(-2, 2);
     Set<String> springs = Set.of("spring-left", "spring-right", "shock-left", "shock-right");
     Layout layout =
         new Adjustment.MoveEnds(springs, End.AXLE, Direction.FORWARD)

@@ -10,9 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.layout.Chassis;
@@ -21,6 +18,8 @@ import trammel.engine.layout.Driveline;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Travel;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class JudgeTest {
   private final Judge judge =
@@ -193,13 +192,13 @@ class JudgeTest {
   }
 
   /** Whatever is moved, a change that is offered makes its check good when it is made. */
-  @Property(tries = 60)
-  void everyChangeThatIsOfferedHelps(
-      @ForAll @DoubleRange(min = -2, max = 2) double lowerUp,
-      @ForAll @DoubleRange(min = -2, max = 2) double upperUp,
-      @ForAll @DoubleRange(min = -3, max = 3) double lateralUp,
-      @ForAll @DoubleRange(min = -5, max = 5) double pinionDeg,
-      @ForAll @DoubleRange(min = -4, max = 4) double shockOut) {
+  @Seeds(30)
+  void everyChangeThatIsOfferedHelps(Draw draw) {
+    double lowerUp = draw.between(-2, 2);
+    double upperUp = draw.between(-2, 2);
+    double lateralUp = draw.between(-3, 3);
+    double pinionDeg = draw.between(-5, 5);
+    double shockOut = draw.between(-4, 4);
     Layout layout = SampleLayout.good();
     layout = move(layout, Set.of("lower-left", "lower-right"), Direction.UP, lowerUp);
     layout = move(layout, Set.of("upper-left", "upper-right"), Direction.UP, upperUp);

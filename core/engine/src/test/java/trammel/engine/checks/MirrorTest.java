@@ -6,9 +6,6 @@ import static trammel.engine.checks.SampleLayout.INCH;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Direction;
@@ -17,6 +14,8 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Masses;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 /** A vehicle built the other way round reads the same. */
 class MirrorTest {
@@ -24,12 +23,12 @@ class MirrorTest {
   private static final Set<String> ONE_SIDED =
       Set.of("bar-strength", "bolt-strength", "joint-rating");
 
-  @Property(tries = 25)
-  void everyCheckReadsTheSameOnTheMirroredLayout(
-      @ForAll @DoubleRange(min = -1, max = 1) double lowerLeftUp,
-      @ForAll @DoubleRange(min = -1, max = 1) double upperRightOut,
-      @ForAll @DoubleRange(min = -1, max = 1) double springLeftForward,
-      @ForAll @DoubleRange(min = -1, max = 1) double lateralUp) {
+  @Seeds(25)
+  void everyCheckReadsTheSameOnTheMirroredLayout(Draw draw) {
+    double lowerLeftUp = draw.between(-1, 1);
+    double upperRightOut = draw.between(-1, 1);
+    double springLeftForward = draw.between(-1, 1);
+    double lateralUp = draw.between(-1, 1);
     Layout layout = moved(SampleLayout.good(), "lower-left", Direction.UP, lowerLeftUp);
     layout = moved(layout, "upper-right", Direction.OUTBOARD, upperRightOut);
     layout = moved(layout, "spring-left", Direction.FORWARD, springLeftForward);

@@ -10,13 +10,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import trammel.engine.geometry.Point3;
 import trammel.engine.motion.AxlePose;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class ClearanceSweepTest {
 
@@ -36,10 +35,10 @@ class ClearanceSweepTest {
    * The axle comes forward by 20 cos((heave - h0) / 30 mm) + 15 cos(4 (roll - r0)); so the ball
    * comes closest at h0 and r0, to 100 - 10 - 35 = 55 mm.
    */
-  @Property(tries = 60)
-  void minimumBetweenThePosesIsFound(
-      @ForAll @DoubleRange(min = -60, max = 60) double heaveAtLeast,
-      @ForAll @DoubleRange(min = -0.08, max = 0.08) double rollAtLeast) {
+  @Seeds(60)
+  void minimumBetweenThePosesIsFound(Draw draw) {
+    double heaveAtLeast = draw.between(-60, 60);
+    double rollAtLeast = draw.between(-0.08, 0.08);
     PoseSource source =
         (heave, roll) ->
             Optional.of(

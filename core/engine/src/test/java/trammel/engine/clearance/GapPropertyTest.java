@@ -4,16 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.motion.AxlePose;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class GapPropertyTest {
 
@@ -24,9 +19,10 @@ class GapPropertyTest {
    * Two points, one in each body, are the nearest if each body lies wholly behind the plane through
    * its point square to the line between them (separating planes; convex optimisation).
    */
-  @Property(tries = 1000)
-  void gapOfSeparateBodiesIsProvedByItsPlanes(
-      @ForAll("shapes") Shape first, @ForAll("shapes") Shape second) {
+  @Seeds(1000)
+  void gapOfSeparateBodiesIsProvedByItsPlanes(Draw draw) {
+    Shape first = anyShape(draw);
+    Shape second = anyShape(draw);
     Gap gap = Gap.between(first, second);
     if (gap.gapMm() < 0.1) {
       return;
@@ -45,9 +41,10 @@ class GapPropertyTest {
    * Projecting from one convex body to the other and back comes to their nearest points (Cheney and
    * Goldstein 1959, from memory); no pair of points met on the way is nearer than the gap.
    */
-  @Property(tries = 200)
-  void gapIsWhatProjectingBackAndForthComesTo(
-      @ForAll("shapes") Shape first, @ForAll("shapes") Shape second) {
+  @Seeds(200)
+  void gapIsWhatProjectingBackAndForthComesTo(Draw draw) {
+    Shape first = anyShape(draw);
+    Shape second = anyShape(draw);
     Gap gap = Gap.between(first, second);
     Point3 onSecond = Solids.nearestTo(second, new Point3(0, 0, 0));
     double distanceMm = 0;
@@ -66,9 +63,11 @@ class GapPropertyTest {
   /**
    * Points taken at random from each body: none nearer than the gap, some inside if it overlaps.
    */
-  @Property(tries = 200)
-  void noSampledPointsAreNearerThanTheGap(
-      @ForAll("shapes") Shape first, @ForAll("shapes") Shape second, @ForAll long seed) {
+  @Seeds(200)
+  void noSampledPointsAreNearerThanTheGap(Draw draw) {
+    Shape first = anyShape(draw);
+    Shape second = anyShape(draw);
+    long seed = draw.anyLong();
     Gap gap = Gap.between(first, second);
     Random random = new Random(seed);
     for (int sample = 0; sample < 300; sample++) {
@@ -88,9 +87,11 @@ class GapPropertyTest {
   }
 
   /** Depth of penetration: the least of the ways out over all directions. */
-  @Property(tries = 1000)
-  void depthIsTheShortestWayOut(
-      @ForAll("shapes") Shape first, @ForAll("nearCentre") Shape second, @ForAll long seed) {
+  @Seeds(1000)
+  void depthIsTheShortestWayOut(Draw draw) {
+    Shape first = anyShape(draw);
+    Shape second = shapeNearCentre(draw);
+    long seed = draw.anyLong();
     Gap gap = Gap.between(first, second);
     if (gap.gapMm() > -0.1) {
       return;
@@ -111,17 +112,19 @@ class GapPropertyTest {
     }
   }
 
-  @Property(tries = 1000)
-  void gapIsTheSameEitherWayRound(@ForAll("shapes") Shape first, @ForAll("shapes") Shape second) {
+  @Seeds(1000)
+  void gapIsTheSameEitherWayRound(Draw draw) {
+    Shape first = anyShape(draw);
+    Shape second = anyShape(draw);
     assertEquals(
         Gap.between(first, second).gapMm(), Gap.between(second, first).gapMm(), DEPTH_TOLERANCE_MM);
   }
 
-  @Property(tries = 1000)
-  void gapStaysTheSameWhenBothBodiesAreCarriedAlong(
-      @ForAll("shapes") Shape first,
-      @ForAll("shapes") Shape second,
-      @ForAll("poses") AxlePose pose) {
+  @Seeds(1000)
+  void gapStaysTheSameWhenBothBodiesAreCarriedAlong(Draw draw) {
+    Shape first = anyShape(draw);
+    Shape second = anyShape(draw);
+    AxlePose pose = anyPose(draw);
     assertEquals(
         Gap.between(first, second).gapMm(),
         Gap.between(first.moved(pose), second.moved(pose)).gapMm(),
@@ -129,9 +132,10 @@ class GapPropertyTest {
   }
 
   /** A capsule's axis is a line for the general search too: two ways to one answer. */
-  @Property(tries = 1000)
-  void generalSearchAgreesWithTheClosedFormOfTwoLines(
-      @ForAll("capsules") Capsule first, @ForAll("capsules") Capsule second) {
+  @Seeds(1000)
+  void generalSearchAgreesWithTheClosedFormOfTwoLines(Draw draw) {
+    Capsule first = anyCapsule(draw);
+    Capsule second = anyCapsule(draw);
     NearestPoints closed = new NearestPoints();
     LinePair.find(Placed.of(first), Placed.of(second), closed);
     NearestPoints general = new NearestPoints();
@@ -148,53 +152,47 @@ class GapPropertyTest {
   }
 
   /** The quick answer for what is far apart must be the answer of the gap itself. */
-  @Property
-  void closerThanALimitIsWhatTheGapSays(
-      @ForAll("nearCentre") Shape first,
-      @ForAll("shapes") Shape second,
-      @ForAll @DoubleRange(min = 1, max = 300) double limitMm) {
+  @Seeds(1000)
+  void closerThanALimitIsWhatTheGapSays(Draw draw) {
+    Shape first = shapeNearCentre(draw);
+    Shape second = anyShape(draw);
+    double limitMm = draw.between(1, 300);
     assertEquals(
         Gap.between(first, second).gapMm() < limitMm, Gap.isCloser(first, second, limitMm));
   }
 
-  @Provide
-  Arbitrary<Shape> shapes() {
-    return shapes(points(500));
+  private static Shape anyShape(Draw draw) {
+    return shapeWithin(draw, 500);
   }
 
-  @Provide
-  Arbitrary<Shape> nearCentre() {
-    return shapes(points(100));
+  private static Shape shapeNearCentre(Draw draw) {
+    return shapeWithin(draw, 100);
   }
 
-  @Provide
-  Arbitrary<Capsule> capsules() {
-    return Combinators.combine(points(500), points(500), sizes()).as(Capsule::new);
+  private static Capsule anyCapsule(Draw draw) {
+    return new Capsule(point(draw, 500), point(draw, 500), size(draw));
   }
 
-  @Provide
-  Arbitrary<AxlePose> poses() {
-    Arbitrary<Double> shifts = Arbitraries.doubles().between(-300, 300);
-    Arbitrary<Double> turns = Arbitraries.doubles().between(-3, 3);
-    return Combinators.combine(shifts, turns, shifts, shifts, turns, turns)
-        .as(
-            (heave, roll, forward, left, yaw, pitch) ->
-                new AxlePose(heave, roll, forward, left, yaw, pitch, 350));
+  private static AxlePose anyPose(Draw draw) {
+    return new AxlePose(
+        draw.between(-300, 300),
+        draw.between(-3, 3),
+        draw.between(-300, 300),
+        draw.between(-300, 300),
+        draw.between(-3, 3),
+        draw.between(-3, 3),
+        350);
   }
 
-  private static Arbitrary<Shape> shapes(Arbitrary<Point3> places) {
-    Arbitrary<Vector3> spans =
-        points(300).map(p -> new Vector3(p.xMm(), p.yMm(), p.zMm())).filter(v -> v.norm() > 1);
-    Arbitrary<Shape> spheres = Combinators.combine(places, sizes()).as(Sphere::new);
-    Arbitrary<Shape> capsules =
-        Combinators.combine(places, spans, sizes()).as((p, v, r) -> new Capsule(p, p.plus(v), r));
-    Arbitrary<Shape> cylinders =
-        Combinators.combine(places, spans, sizes()).as((p, v, r) -> new Cylinder(p, p.plus(v), r));
-    Arbitrary<Double> turns = Arbitraries.doubles().between(-3, 3);
-    Arbitrary<Shape> boxes =
-        Combinators.combine(places, sizes(), sizes(), sizes(), turns, turns)
-            .as(GapPropertyTest::box);
-    return Arbitraries.oneOf(spheres, capsules, cylinders, boxes);
+  private static Shape shapeWithin(Draw draw, double rangeMm) {
+    Point3 place = point(draw, rangeMm);
+    return switch (draw.whole(1, 4)) {
+      case 1 -> new Sphere(place, size(draw));
+      case 2 -> new Capsule(place, place.plus(span(draw)), size(draw));
+      case 3 -> new Cylinder(place, place.plus(span(draw)), size(draw));
+      default ->
+          box(place, size(draw), size(draw), size(draw), draw.between(-3, 3), draw.between(-3, 3));
+    };
   }
 
   private static Box box(
@@ -210,12 +208,23 @@ class GapPropertyTest {
         turn.turn(new Vector3(0, 0, 1)));
   }
 
-  private static Arbitrary<Double> sizes() {
-    return Arbitraries.doubles().between(0.5, 150);
+  private static double size(Draw draw) {
+    return draw.between(0.5, 150);
   }
 
-  private static Arbitrary<Point3> points(double range) {
-    Arbitrary<Double> coordinates = Arbitraries.doubles().between(-range, range);
-    return Combinators.combine(coordinates, coordinates, coordinates).as(Point3::new);
+  /** An axis long enough to have a direction. */
+  private static Vector3 span(Draw draw) {
+    Vector3 span;
+    do {
+      span = new Point3(0, 0, 0).to(point(draw, 300));
+    } while (span.norm() <= 1);
+    return span;
+  }
+
+  private static Point3 point(Draw draw, double rangeMm) {
+    return new Point3(
+        draw.between(-rangeMm, rangeMm),
+        draw.between(-rangeMm, rangeMm),
+        draw.between(-rangeMm, rangeMm));
   }
 }

@@ -9,13 +9,11 @@ import static trammel.engine.motion.Layouts.inch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 /** Forces against statics by hand. */
 class LinkForcesTest {
@@ -143,11 +141,11 @@ class LinkForcesTest {
     return new Link(name, pattern.kind(), pattern.frame(), pattern.axle(), stiffnessNPerMm);
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void membersAndLoadsBalanceAtEveryPose(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -90, max = 90) double heaveMm,
-      @ForAll @DoubleRange(min = -6, max = 6) double rollDeg) {
+  @Seeds(300)
+  void membersAndLoadsBalanceAtEveryPose(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-90, 90);
+    double rollDeg = draw.between(-6, 6);
     Random random = new Random(seed);
     Linkage linkage = Layouts.ordinary(random);
     AxlePose pose = new PoseSolver(linkage).solve(heaveMm, Math.toRadians(rollDeg)).required();

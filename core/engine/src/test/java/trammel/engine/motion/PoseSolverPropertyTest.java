@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.Random;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 /** What must hold for every layout. */
 class PoseSolverPropertyTest {
@@ -17,11 +15,11 @@ class PoseSolverPropertyTest {
   private static final double TRAVEL_MM = 100;
   private static final double ROLL_DEG = 6;
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void aMirroredLayoutMovesMirrored(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -TRAVEL_MM, max = TRAVEL_MM) double heaveMm,
-      @ForAll @DoubleRange(min = -ROLL_DEG, max = ROLL_DEG) double rollDeg) {
+  @Seeds(200)
+  void aMirroredLayoutMovesMirrored(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-TRAVEL_MM, TRAVEL_MM);
+    double rollDeg = draw.between(-ROLL_DEG, ROLL_DEG);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     AxlePose pose = new PoseSolver(linkage).solve(heaveMm, rollRad).required();
@@ -32,11 +30,11 @@ class PoseSolverPropertyTest {
     assertEquals(pose.pitchNoseUpRad(), mirrored.pitchNoseUpRad(), 1e-10);
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void halfATurnAboutTheUprightAxisChangesNothingInItself(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -TRAVEL_MM, max = TRAVEL_MM) double heaveMm,
-      @ForAll @DoubleRange(min = -ROLL_DEG, max = ROLL_DEG) double rollDeg) {
+  @Seeds(200)
+  void halfATurnAboutTheUprightAxisChangesNothingInItself(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-TRAVEL_MM, TRAVEL_MM);
+    double rollDeg = draw.between(-ROLL_DEG, ROLL_DEG);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     AxlePose pose = new PoseSolver(linkage).solve(heaveMm, rollRad).required();
@@ -48,12 +46,12 @@ class PoseSolverPropertyTest {
     assertEquals(pose.pitchNoseUpRad(), -turned.pitchNoseUpRad(), 1e-10);
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void aLayoutInAnotherSizeMovesInThatSize(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = 0.01, max = 1000) double factor,
-      @ForAll @DoubleRange(min = -TRAVEL_MM, max = TRAVEL_MM) double heaveMm,
-      @ForAll @DoubleRange(min = -ROLL_DEG, max = ROLL_DEG) double rollDeg) {
+  @Seeds(200)
+  void aLayoutInAnotherSizeMovesInThatSize(Draw draw) {
+    long seed = draw.anyLong();
+    double factor = draw.between(0.01, 1000);
+    double heaveMm = draw.between(-TRAVEL_MM, TRAVEL_MM);
+    double rollDeg = draw.between(-ROLL_DEG, ROLL_DEG);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     AxlePose pose = new PoseSolver(linkage).solve(heaveMm, rollRad).required();
@@ -65,12 +63,12 @@ class PoseSolverPropertyTest {
     assertEquals(pose.pitchNoseUpRad(), scaled.pitchNoseUpRad(), 1e-9);
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void noPoseBesideTheSolvedOneStoresLessEnergy(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -TRAVEL_MM, max = TRAVEL_MM) double heaveMm,
-      @ForAll @DoubleRange(min = -ROLL_DEG, max = ROLL_DEG) double rollDeg,
-      @ForAll @DoubleRange(min = 0.01, max = 1) double aside) {
+  @Seeds(300)
+  void noPoseBesideTheSolvedOneStoresLessEnergy(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-TRAVEL_MM, TRAVEL_MM);
+    double rollDeg = draw.between(-ROLL_DEG, ROLL_DEG);
+    double aside = draw.between(0.01, 1);
     double rollRad = Math.toRadians(rollDeg);
     Random random = new Random(seed);
     Linkage linkage = Layouts.ordinary(random);
@@ -87,11 +85,11 @@ class PoseSolverPropertyTest {
     assertTrue(Layouts.energyNmm(linkage, beside) > Layouts.energyNmm(linkage, pose));
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void linksThatCloseExactlyKeepTheirLength(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -TRAVEL_MM, max = TRAVEL_MM) double heaveMm,
-      @ForAll @DoubleRange(min = -ROLL_DEG, max = ROLL_DEG) double rollDeg) {
+  @Seeds(300)
+  void linksThatCloseExactlyKeepTheirLength(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-TRAVEL_MM, TRAVEL_MM);
+    double rollDeg = draw.between(-ROLL_DEG, ROLL_DEG);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     if (!linkage.closesExactly()) {
@@ -103,11 +101,11 @@ class PoseSolverPropertyTest {
     }
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void energyNeverRisesFromStepToStep(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -TRAVEL_MM, max = TRAVEL_MM) double heaveMm,
-      @ForAll @DoubleRange(min = -ROLL_DEG, max = ROLL_DEG) double rollDeg) {
+  @Seeds(300)
+  void energyNeverRisesFromStepToStep(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-TRAVEL_MM, TRAVEL_MM);
+    double rollDeg = draw.between(-ROLL_DEG, ROLL_DEG);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     PoseSolver solver = new PoseSolver(linkage);
@@ -123,11 +121,11 @@ class PoseSolverPropertyTest {
     }
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void aDirectSearchEndsOnTheBranchOfSmallSteps(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -250, max = 250) double heaveMm,
-      @ForAll @DoubleRange(min = -17, max = 17) double rollDeg) {
+  @Seeds(200)
+  void aDirectSearchEndsOnTheBranchOfSmallSteps(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-250, 250);
+    double rollDeg = draw.between(-17, 17);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     PoseSolver solver = new PoseSolver(linkage);
@@ -152,11 +150,11 @@ class PoseSolverPropertyTest {
     assertEquals(walked.pitchNoseUpRad(), pose.pitchNoseUpRad(), 1e-8);
   }
 
-  @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
-  void noLayoutAndNoTravelLeadsToNonsense(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -1e7, max = 1e7) double heaveMm,
-      @ForAll @DoubleRange(min = -89.99, max = 89.99) double rollDeg) {
+  @Seeds(400)
+  void noLayoutAndNoTravelLeadsToNonsense(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-1e7, 1e7);
+    double rollDeg = draw.between(-89.99, 89.99);
     double rollRad = Math.toRadians(rollDeg);
     Random random = new Random(seed);
     Linkage linkage = Layouts.wild(random);
@@ -176,11 +174,11 @@ class PoseSolverPropertyTest {
     }
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void theTravelEndsWhereItIsSaidToEnd(
-      @ForAll long seed,
-      @ForAll @DoubleRange(min = -900, max = 900) double heaveMm,
-      @ForAll @DoubleRange(min = -30, max = 30) double rollDeg) {
+  @Seeds(300)
+  void theTravelEndsWhereItIsSaidToEnd(Draw draw) {
+    long seed = draw.anyLong();
+    double heaveMm = draw.between(-900, 900);
+    double rollDeg = draw.between(-30, 30);
     double rollRad = Math.toRadians(rollDeg);
     Linkage linkage = Layouts.ordinary(new Random(seed));
     PoseSolver solver = new PoseSolver(linkage);

@@ -8,12 +8,11 @@ import static trammel.engine.quantity.ShopUnits.mm;
 import static trammel.engine.quantity.ShopUnits.nPerMm;
 import static trammel.engine.quantity.ShopUnits.poundsPerInch;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class CoilSpringTest {
   @ParameterizedTest(name = "{6}")
@@ -45,11 +44,11 @@ class CoilSpringTest {
     assertEquals(8.0, new CoilSpring(10, 80, 6, 79_290).index(), "definition");
   }
 
-  @Property
-  void oneSizeUpInEveryLengthIsOneSizeUpInRate(
-      @ForAll @DoubleRange(min = 1, max = 20) double wireMm,
-      @ForAll @DoubleRange(min = 1.5, max = 12) double index,
-      @ForAll @DoubleRange(min = 1, max = 20) double coils) {
+  @Seeds(1000)
+  void oneSizeUpInEveryLengthIsOneSizeUpInRate(Draw draw) {
+    double wireMm = draw.between(1, 20);
+    double index = draw.between(1.5, 12);
+    double coils = draw.between(1, 20);
     CoilSpring small = new CoilSpring(wireMm, wireMm * index, coils, 79_290);
     CoilSpring large = new CoilSpring(2 * wireMm, 2 * wireMm * index, coils, 79_290);
     assertTrue(small.rateNPerMm() > 0);

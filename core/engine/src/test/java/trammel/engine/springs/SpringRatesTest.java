@@ -7,13 +7,12 @@ import static trammel.engine.quantity.ShopUnits.nPerMm;
 import static trammel.engine.quantity.ShopUnits.poundsPerInch;
 import static trammel.engine.quantity.ShopUnits.rad;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class SpringRatesTest {
   @Test
@@ -47,11 +46,11 @@ class SpringRatesTest {
   }
 
   /** The force a real leaning spring exerts, moved up and down by a hair, gives its rate. */
-  @Property
-  void theLoadedRateIsTheSlopeOfTheVerticalForce(
-      @ForAll @DoubleRange(min = 5, max = 100) double rate,
-      @ForAll @DoubleRange(min = -45, max = 45) double leanDeg,
-      @ForAll @DoubleRange(min = 0, max = 8000) double force) {
+  @Seeds(1000)
+  void theLoadedRateIsTheSlopeOfTheVerticalForce(Draw draw) {
+    double rate = draw.between(5, 100);
+    double leanDeg = draw.between(-45, 45);
+    double force = draw.between(0, 8000);
     double lengthMm = 300;
     double step = 1e-3;
     double slope =
@@ -71,10 +70,10 @@ class SpringRatesTest {
     return newForce * uprightMm / newLengthMm;
   }
 
-  @Property
-  void theLeaningRateIsNeverOverTheSpringsOwn(
-      @ForAll @DoubleRange(min = 0.01, max = 1000) double rate,
-      @ForAll @DoubleRange(min = -80, max = 80) double leanDeg) {
+  @Seeds(1000)
+  void theLeaningRateIsNeverOverTheSpringsOwn(Draw draw) {
+    double rate = draw.between(0.01, 1000);
+    double leanDeg = draw.between(-80, 80);
     double leaning = SpringRates.leaningRateNPerMm(rate, rad(leanDeg));
     assertTrue(leaning > 0 && leaning <= rate);
   }

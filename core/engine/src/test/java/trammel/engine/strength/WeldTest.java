@@ -13,13 +13,12 @@ import static trammel.engine.quantity.ShopUnits.rad;
 
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class WeldTest {
   private static double kip(double newtons) {
@@ -188,10 +187,10 @@ class WeldTest {
   private static final List<WeldLine> ANGLE =
       List.of(new WeldLine(0, 0, 90, 0), new WeldLine(0, 0, 0, 50));
 
-  @Property
-  void theResultDoesNotDependOnTheAxes(
-      @ForAll @DoubleRange(min = -180, max = 180) double turnDeg,
-      @ForAll @DoubleRange(min = -500, max = 500) double shiftMm) {
+  @Seeds(1000)
+  void theResultDoesNotDependOnTheAxes(Draw draw) {
+    double turnDeg = draw.between(-180, 180);
+    double shiftMm = draw.between(-500, 500);
     WeldLoad load = new WeldLoad(1000, -2000, 3000, 20, 30, 40, 5e4, -6e4, 7e4);
     double turn = rad(turnDeg);
     double[] force = turned(1000, -2000, turn);
@@ -238,8 +237,9 @@ class WeldTest {
     assertEquals(largest, flow, 1e-9 * largest, "unsymmetrical bending, Timoshenko, from memory");
   }
 
-  @Property(tries = 100)
-  void twiceTheLoadIsTwiceTheFlow(@ForAll @DoubleRange(min = -1e5, max = 1e5) double force) {
+  @Seeds(100)
+  void twiceTheLoadIsTwiceTheFlow(Draw draw) {
+    double force = draw.between(-1e5, 1e5);
     WeldGroup ring = WeldGroup.roundTube(60);
     double one = ring.largestFlowNPerMm(WeldLoad.force(force, 500, -force, 30, 20, 100));
     double two = ring.largestFlowNPerMm(WeldLoad.force(2 * force, 1000, -2 * force, 30, 20, 100));
@@ -257,10 +257,10 @@ class WeldTest {
     assertEquals(Math.hypot(10, 5), line.largestFlowNPerMm(pulls), 1e-9, "hand-worked");
   }
 
-  @Property
-  void aLongerOrLargerWeldBearsMore(
-      @ForAll @DoubleRange(min = 1, max = 20) double leg,
-      @ForAll @DoubleRange(min = 5, max = 1000) double length) {
+  @Seeds(1000)
+  void aLongerOrLargerWeldBearsMore(Draw draw) {
+    double leg = draw.between(1, 20);
+    double length = draw.between(5, 1000);
     double one = new FilletWeld(leg, length, Electrode.E70).allowableN();
     assertTrue(new FilletWeld(leg, 1.1 * length, Electrode.E70).allowableN() > one);
     assertTrue(new FilletWeld(1.1 * leg, length, Electrode.E70).allowableN() >= one);

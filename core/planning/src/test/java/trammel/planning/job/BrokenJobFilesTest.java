@@ -5,22 +5,75 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.IntRange;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.reading.tree.BadInputException;
 import trammel.reading.tree.Problem;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 /**
  * Every broken file is refused with a message that says where, what, what is allowed, what to do.
  */
 class BrokenJobFilesTest {
+  private static final List<String> NASTY =
+      List.of(
+          "",
+          "\n",
+          "\t",
+          ":",
+          ": ",
+          "- ",
+          "[",
+          "]",
+          "{",
+          "}",
+          "\"",
+          "'",
+          ",",
+          "&a ",
+          "*a",
+          "!!int ",
+          "#",
+          "| ",
+          "> ",
+          "%",
+          "---\n",
+          "...\n",
+          "null",
+          "true",
+          "NaN",
+          "-",
+          "1e999",
+          "9".repeat(400),
+          "\u0000",
+          "\ud800",
+          "\u2028",
+          "<<: ",
+          "? ",
+          "in",
+          "deg",
+          "lb");
+
+  private static final List<String> PATHS =
+      List.of(
+          "format",
+          "job",
+          "job.number",
+          "job.units",
+          "measured",
+          "measured.rails.flange",
+          "chosen.pickups",
+          "measured.obstacles",
+          "measured.obstacles[0]",
+          "measured.obstacles[0].box.left[1]",
+          "terms.limits",
+          "terms.tax.rate",
+          "measured.axle.pinion_angle",
+          "measured.tolerance.tape");
+
   /** Passage, replacement, field that is named, part of the message. */
   @ParameterizedTest
   @CsvSource(
@@ -234,20 +287,21 @@ class BrokenJobFilesTest {
     assertEveryProblemIsClear(refused, name);
   }
 
-  @Property(tries = 400)
-  void fileCutOffAnywhereIsReadOrRefusedClearly(
-      @ForAll @IntRange(max = 3400) int length, @ForAll boolean json) {
+  @Seeds(400)
+  void fileCutOffAnywhereIsReadOrRefusedClearly(Draw draw) {
+    int length = draw.whole(0, 3400);
+    boolean json = draw.either();
     String name = json ? "pickup.json" : "pickup.yaml";
     String whole = json ? JobFiles.text("pickup.json") : JobFiles.PICKUP;
     readOrRefuse(name, whole.substring(0, Math.min(length, whole.length())));
   }
 
-  @Property(tries = 400)
-  void fileWithOnePieceChangedIsReadOrRefusedClearly(
-      @ForAll @IntRange(max = 3400) int at,
-      @ForAll @IntRange(max = 12) int removed,
-      @ForAll("pieces") String piece,
-      @ForAll boolean json) {
+  @Seeds(400)
+  void fileWithOnePieceChangedIsReadOrRefusedClearly(Draw draw) {
+    int at = draw.whole(0, 3400);
+    int removed = draw.whole(0, 12);
+    String piece = piece(draw);
+    boolean json = draw.either();
     String name = json ? "pickup.json" : "pickup.yaml";
     String whole = json ? JobFiles.text("pickup.json") : JobFiles.PICKUP;
     int start = Math.min(at, whole.length());
@@ -255,52 +309,14 @@ class BrokenJobFilesTest {
     readOrRefuse(name, whole.substring(0, start) + piece + whole.substring(end));
   }
 
-  @Provide
-  Arbitrary<String> pieces() {
-    Arbitrary<String> nasty =
-        Arbitraries.of(
-            "",
-            "\n",
-            "\t",
-            ":",
-            ": ",
-            "- ",
-            "[",
-            "]",
-            "{",
-            "}",
-            "\"",
-            "'",
-            ",",
-            "&a ",
-            "*a",
-            "!!int ",
-            "#",
-            "| ",
-            "> ",
-            "%",
-            "---\n",
-            "...\n",
-            "null",
-            "true",
-            "NaN",
-            "-",
-            "1e999",
-            "9".repeat(400),
-            "\u0000",
-            "\ud800",
-            "\u2028",
-            "<<: ",
-            "? ",
-            "in",
-            "deg",
-            "lb");
-    return Arbitraries.oneOf(nasty, Arbitraries.strings().ofMinLength(1).ofMaxLength(4));
+  private static String piece(Draw draw) {
+    return draw.either() ? draw.oneOf(NASTY) : draw.text(1, 4);
   }
 
-  @Property(tries = 150)
-  void anyValueOfAVariedFieldIsReadOrRefusedClearly(
-      @ForAll("paths") String path, @ForAll("pieces") String value) {
+  @Seeds(150)
+  void anyValueOfAVariedFieldIsReadOrRefusedClearly(Draw draw) {
+    String path = path(draw);
+    String value = piece(draw);
     JobDocument document = JobDocument.of("pickup.yaml", JobFiles.PICKUP);
     try {
       JobReader.read(document.withValue(path, value));
@@ -309,25 +325,8 @@ class BrokenJobFilesTest {
     }
   }
 
-  @Provide
-  Arbitrary<String> paths() {
-    return Arbitraries.oneOf(
-        Arbitraries.of(
-            "format",
-            "job",
-            "job.number",
-            "job.units",
-            "measured",
-            "measured.rails.flange",
-            "chosen.pickups",
-            "measured.obstacles",
-            "measured.obstacles[0]",
-            "measured.obstacles[0].box.left[1]",
-            "terms.limits",
-            "terms.tax.rate",
-            "measured.axle.pinion_angle",
-            "measured.tolerance.tape"),
-        Arbitraries.strings().withChars("ab.[]0").ofMaxLength(6));
+  private static String path(Draw draw) {
+    return draw.either() ? draw.oneOf(PATHS) : draw.textOf("ab.[]0", 0, 6);
   }
 
   private static void readOrRefuse(String name, String text) {

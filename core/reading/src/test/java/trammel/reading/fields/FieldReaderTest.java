@@ -9,9 +9,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +26,8 @@ import trammel.reading.tree.BadInputException;
 import trammel.reading.tree.DocumentReader;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.Problem;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class FieldReaderTest {
   private static final Field<Double> LENGTH =
@@ -101,12 +100,12 @@ class FieldReaderTest {
     assertTrue(metric.getMessage().contains("from 25.4 mm to 508 mm"), metric.getMessage());
   }
 
-  @Property
-  void printedBoundsOfAnyRangeAreAccepted(
-      @ForAll QuantityKind kind,
-      @ForAll UnitSystem units,
-      @ForAll @DoubleRange(min = -900, max = 900) double least,
-      @ForAll @DoubleRange(min = 1, max = 900) double width) {
+  @Seeds(1000)
+  void printedBoundsOfAnyRangeAreAccepted(Draw draw) {
+    QuantityKind kind = draw.oneOf(QuantityKind.class);
+    UnitSystem units = draw.oneOf(UnitSystem.class);
+    double least = draw.between(-900, 900);
+    double width = draw.between(1, 900);
     double factor = kind.bareUnit(units).factor();
     QuantityRange range = new QuantityRange(kind, least * factor, (least + width) * factor);
     String words = range.allowed(units);
@@ -169,8 +168,9 @@ class FieldReaderTest {
     assertEquals(amount, read("price: " + written, List.of(money)).get(money));
   }
 
-  @Property
-  void exactPercentageIsTheDecimalThatIsWritten(@ForAll @DoubleRange(max = 100) double any) {
+  @Seeds(1000)
+  void exactPercentageIsTheDecimalThatIsWritten(Draw draw) {
+    double any = draw.between(0, 100);
     BigDecimal percent = BigDecimal.valueOf(any).setScale(4, java.math.RoundingMode.DOWN);
     Field<BigDecimal> rate = Field.exactPercent("rate", "rate", 0, 1);
     BigDecimal ratio = read("rate: " + percent.toPlainString() + " %", List.of(rate)).get(rate);

@@ -4,19 +4,46 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.IntRange;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class QuantitiesTest {
+  private static final List<String> PIECES =
+      List.of(
+          "29",
+          "1",
+          "0",
+          "1/2",
+          "/",
+          " ",
+          "-",
+          "+",
+          ".",
+          ".5",
+          "in",
+          "\"",
+          "'",
+          "ft",
+          "mm",
+          "m",
+          "deg",
+          "°",
+          "lb",
+          "lb/in",
+          "%",
+          "kg",
+          ",",
+          "e",
+          "99999999999999999999",
+          "½",
+          "\u0000");
+
   /** One inch is 25.4 mm exactly (international inch, NIST SP 811 appendix B). */
   @ParameterizedTest
   @CsvSource(
@@ -232,11 +259,11 @@ class QuantitiesTest {
     }
   }
 
-  @Property
-  void everyFractionEqualsItsDecimal(
-      @ForAll @IntRange(max = 400) int whole,
-      @ForAll @IntRange(min = 1, max = 63) int top,
-      @ForAll boolean hyphen) {
+  @Seeds(1000)
+  void everyFractionEqualsItsDecimal(Draw draw) {
+    int whole = draw.whole(0, 400);
+    int top = draw.whole(1, 63);
+    boolean hyphen = draw.either();
     String fraction = whole + (hyphen ? "-" : " ") + top + "/64 in";
     String decimal =
         new java.math.BigDecimal(whole * 64 + top)
@@ -249,11 +276,11 @@ class QuantitiesTest {
         0.0);
   }
 
-  @Property
-  void feetAndInchesEqualInches(
-      @ForAll @IntRange(max = 30) int feet,
-      @ForAll @IntRange(max = 11) int inches,
-      @ForAll @IntRange(min = 1, max = 31) int top) {
+  @Seeds(1000)
+  void feetAndInchesEqualInches(Draw draw) {
+    int feet = draw.whole(0, 30);
+    int inches = draw.whole(0, 11);
+    int top = draw.whole(1, 31);
     assertEquals(
         Quantities.parse(
             (feet * 12 + inches) + " " + top + "/32 in", QuantityKind.LENGTH, UnitSystem.US),
@@ -262,11 +289,11 @@ class QuantitiesTest {
         1e-9);
   }
 
-  @Property(tries = 3000)
-  void noTextDoesAnythingButGiveAFiniteValueOrBeRefused(
-      @ForAll("almostQuantities") String text,
-      @ForAll QuantityKind kind,
-      @ForAll UnitSystem system) {
+  @Seeds(3000)
+  void noTextDoesAnythingButGiveAFiniteValueOrBeRefused(Draw draw) {
+    String text = almostAQuantity(draw);
+    QuantityKind kind = draw.oneOf(QuantityKind.class);
+    UnitSystem system = draw.oneOf(UnitSystem.class);
     try {
       assertTrue(Double.isFinite(Quantities.parse(text, kind, system)));
     } catch (QuantityFormatException refused) {
@@ -274,37 +301,7 @@ class QuantitiesTest {
     }
   }
 
-  @Provide
-  Arbitrary<String> almostQuantities() {
-    Arbitrary<String> pieces =
-        Arbitraries.of(
-            "29",
-            "1",
-            "0",
-            "1/2",
-            "/",
-            " ",
-            "-",
-            "+",
-            ".",
-            ".5",
-            "in",
-            "\"",
-            "'",
-            "ft",
-            "mm",
-            "m",
-            "deg",
-            "°",
-            "lb",
-            "lb/in",
-            "%",
-            "kg",
-            ",",
-            "e",
-            "99999999999999999999",
-            "½",
-            "\u0000");
-    return pieces.list().ofMinSize(0).ofMaxSize(8).map(parts -> String.join("", parts));
+  private static String almostAQuantity(Draw draw) {
+    return String.join("", draw.listOf(0, 8, d -> d.oneOf(PIECES)));
   }
 }

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class BoltedJointTest {
   private static final double INCH = 25.4;
@@ -41,10 +39,10 @@ class BoltedJointTest {
     assertEquals(2.0, joint.choose(bin()).threadsShowing(), 1e-6);
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void chosenBoltIsLongEnoughAndTheNextShorterIsNot(
-      @ForAll @DoubleRange(min = 20.0, max = 100.0) double gripMm,
-      @ForAll @DoubleRange(min = 5.0, max = 16.0) double nutMm) {
+  @Seeds(200)
+  void chosenBoltIsLongEnoughAndTheNextShorterIsNot(Draw draw) {
+    double gripMm = draw.between(20.0, 100.0);
+    double nutMm = draw.between(5.0, 16.0);
     BoltedJoint joint = new BoltedJoint(THREAD, gripMm, 2, 2.4, nutMm);
     double needed = gripMm + 4.8 + nutMm + 2.0 * INCH / 18.0;
     double chosen = joint.choose(bin()).lengthMm();

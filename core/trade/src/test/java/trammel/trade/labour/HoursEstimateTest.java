@@ -6,13 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class HoursEstimateTest {
 
@@ -132,10 +130,10 @@ class HoursEstimateTest {
   }
 
   /** More correlation never narrows the job, and the quantiles keep their order and range. */
-  @Property(tries = 100)
-  void correlationOnlyWidens(
-      @ForAll @Size(min = 1, max = 12) List<@DoubleRange(min = 0.1, max = 20) Double> likely,
-      @ForAll @DoubleRange(min = 0, max = 1) double correlation) {
+  @Seeds(100)
+  void correlationOnlyWidens(Draw draw) {
+    List<Double> likely = draw.listOf(1, 12, d -> d.between(0.1, 20));
+    double correlation = draw.between(0, 1);
     List<ThreePoint> hours = new ArrayList<>();
     for (double one : likely) {
       hours.add(new ThreePoint(one * 0.6, one, one * 2.2));

@@ -12,17 +12,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.Operation;
 import trammel.trade.labour.OperationLine;
@@ -200,18 +194,15 @@ class CostBuildUpTest {
     assertTrue(message.contains("shock") && message.contains("EUR") && message.contains("USD"));
   }
 
-  @Provide
-  Arbitrary<List<CostLine>> costs() {
-    Arbitrary<CostClass> classes =
-        Arbitraries.of(CostClass.STEEL, CostClass.PARTS, CostClass.SUPPLIES, CostClass.OUTSIDE);
-    Arbitrary<BigDecimal> quantities =
-        Arbitraries.bigDecimals().between(BigDecimal.ZERO, BigDecimal.valueOf(60)).ofScale(3);
-    Arbitrary<BigDecimal> prices =
-        Arbitraries.bigDecimals().between(BigDecimal.ZERO, BigDecimal.valueOf(900)).ofScale(4);
-    return Combinators.combine(classes, quantities, prices)
-        .as((c, q, p) -> line("line", c, q.toPlainString(), p.toPlainString()))
-        .list()
-        .ofMaxSize(12);
+  private static List<CostLine> costs(Draw draw) {
+    return draw.listOf(0, 12, CostBuildUpTest::cost);
+  }
+
+  private static CostLine cost(Draw draw) {
+    CostClass kind =
+        draw.oneOf(CostClass.STEEL, CostClass.PARTS, CostClass.SUPPLIES, CostClass.OUTSIDE);
+    String quantity = draw.decimal("0", "60", 3).toPlainString();
+    return line("line", kind, quantity, draw.decimal("0", "900", 4).toPlainString());
   }
 
   private static PriceTerms terms(int taxBasisPoints, SalesTax.Rounding rounding, int deposit) {
@@ -237,13 +228,13 @@ class CostBuildUpTest {
   }
 
   /** Conservation: no cent is lost or made between lines, classes, tax, deposit and balance. */
-  @Property(tries = 150)
-  void everyCentIsAccountedFor(
-      @ForAll("costs") List<CostLine> costs,
-      @ForAll @DoubleRange(min = 0, max = 60) double likely,
-      @ForAll @IntRange(min = 0, max = 1200) int taxBasisPoints,
-      @ForAll @IntRange(min = 0, max = 100) int deposit,
-      @ForAll SalesTax.Rounding rounding) {
+  @Seeds(150)
+  void everyCentIsAccountedFor(Draw draw) {
+    List<CostLine> costs = costs(draw);
+    double likely = draw.between(0, 60);
+    int taxBasisPoints = draw.whole(0, 1200);
+    int deposit = draw.whole(0, 100);
+    SalesTax.Rounding rounding = draw.oneOf(SalesTax.Rounding.class);
     HoursEstimate job = hours(new ThreePoint(likely * 0.7, likely, likely * 2));
     CostBuildUp quote = new Pricing(terms(taxBasisPoints, rounding, deposit)).price(costs, job);
     Money lines = Money.zero(USD);
@@ -267,12 +258,12 @@ class CostBuildUpTest {
   /**
    * A different tax rate changes tax and total and nothing else; a higher one never lowers them.
    */
-  @Property(tries = 100)
-  void taxRateTouchesTaxAndTotalOnly(
-      @ForAll("costs") List<CostLine> costs,
-      @ForAll @IntRange(min = 0, max = 1000) int lower,
-      @ForAll @IntRange(min = 1, max = 1000) int rise,
-      @ForAll SalesTax.Rounding rounding) {
+  @Seeds(100)
+  void taxRateTouchesTaxAndTotalOnly(Draw draw) {
+    List<CostLine> costs = costs(draw);
+    int lower = draw.whole(0, 1000);
+    int rise = draw.whole(1, 1000);
+    SalesTax.Rounding rounding = draw.oneOf(SalesTax.Rounding.class);
     HoursEstimate job = hours(new ThreePoint(3, 5, 9));
     CostBuildUp low = new Pricing(terms(lower, rounding, 50)).price(costs, job);
     CostBuildUp high = new Pricing(terms(lower + rise, rounding, 50)).price(costs, job);
@@ -284,9 +275,10 @@ class CostBuildUpTest {
   }
 
   /** Tax by item and by invoice differ by at most half a cent an item. */
-  @Property(tries = 100)
-  void roundingPlacesDifferByHalfACentAnItem(
-      @ForAll("costs") List<CostLine> costs, @ForAll @IntRange(min = 0, max = 1200) int rate) {
+  @Seeds(100)
+  void roundingPlacesDifferByHalfACentAnItem(Draw draw) {
+    List<CostLine> costs = costs(draw);
+    int rate = draw.whole(0, 1200);
     HoursEstimate job = hours(new ThreePoint(3, 5, 9));
     CostBuildUp item = new Pricing(terms(rate, SalesTax.Rounding.BY_ITEM, 0)).price(costs, job);
     CostBuildUp invoice =

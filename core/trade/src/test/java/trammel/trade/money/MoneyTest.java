@@ -6,12 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class MoneyTest {
 
@@ -98,8 +97,9 @@ class MoneyTest {
     assertEquals(new BigDecimal("0.5385"), markup.setScale(4, RoundingMode.HALF_UP));
   }
 
-  @Property(tries = 200)
-  void markupAndMarginGoBothWays(@ForAll @LongRange(min = 0, max = 9000) long basisPoints) {
+  @Seeds(200)
+  void markupAndMarginGoBothWays(Draw draw) {
+    long basisPoints = draw.whole(0, 9000);
     BigDecimal margin = BigDecimal.valueOf(basisPoints, 4);
     assertEquals(margin, Markup.ofMargin(margin).margin().setScale(4, RoundingMode.HALF_UP));
   }

@@ -6,17 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class BeltTest {
   @Test
@@ -105,8 +100,9 @@ class BeltTest {
     assertThrows(IllegalArgumentException.class, () -> Belt.around(List.of(one, other)));
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void beltHoldsEveryDiscAndIsNoLongerThanNeeded(@ForAll("discs") List<Disc> discs) {
+  @Seeds(200)
+  void beltHoldsEveryDiscAndIsNoLongerThanNeeded(Draw draw) {
+    List<Disc> discs = discs(draw);
     Loop belt = Belt.around(discs);
     assertTrue(belt.isAnticlockwise());
     double turnRad = 0.0;
@@ -137,8 +133,9 @@ class BeltTest {
     }
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void exactAreaAgreesWithThePolygonWithinTheChordTolerance(@ForAll("discs") List<Disc> discs) {
+  @Seeds(200)
+  void exactAreaAgreesWithThePolygonWithinTheChordTolerance(Draw draw) {
+    List<Disc> discs = discs(draw);
     double toleranceMm = 0.02;
     Loop belt = Belt.around(discs);
     double polygon = Shoelace.areaMm2(belt.polygon(toleranceMm));
@@ -146,9 +143,10 @@ class BeltTest {
     assertEquals(belt.areaMm2(), polygon, toleranceMm * belt.lengthMm());
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void placingAndMirroringKeepAreaLengthAndSense(
-      @ForAll("discs") List<Disc> discs, @ForAll("placements") Placement placement) {
+  @Seeds(200)
+  void placingAndMirroringKeepAreaLengthAndSense(Draw draw) {
+    List<Disc> discs = discs(draw);
+    Placement placement = placement(draw);
     Loop belt = Belt.around(discs);
     Loop moved = belt.placed(placement);
     assertTrue(moved.isAnticlockwise());
@@ -156,29 +154,23 @@ class BeltTest {
     assertEquals(belt.lengthMm(), moved.lengthMm(), 1e-8 * belt.lengthMm());
   }
 
-  @Provide
-  Arbitrary<List<Disc>> discs() {
-    Arbitrary<Double> place = Arbitraries.integers().between(-40, 40).map(i -> 2.5 * i);
-    Arbitrary<Double> radius = Arbitraries.integers().between(0, 20).map(i -> 1.5 * i);
-    Arbitrary<Disc> disc =
-        Combinators.combine(place, place, radius).as((x, y, r) -> new Disc(new Point2(x, y), r));
-    Disc seed = new Disc(new Point2(0.0, 0.0), 3.0);
-    return disc.list()
-        .ofMinSize(0)
-        .ofMaxSize(7)
-        .map(
-            list -> {
-              List<Disc> with = new ArrayList<>(list);
-              with.add(seed);
-              return with;
-            });
+  /** Up to seven discs, on a grid so that some touch or line up, and one that has an area. */
+  private static List<Disc> discs(Draw draw) {
+    List<Disc> discs = new ArrayList<>(draw.listOf(0, 7, BeltTest::disc));
+    discs.add(new Disc(new Point2(0.0, 0.0), 3.0));
+    return discs;
   }
 
-  @Provide
-  Arbitrary<Placement> placements() {
-    Arbitrary<Double> shift = Arbitraries.doubles().between(-500.0, 500.0);
-    return Combinators.combine(
-            Arbitraries.of(true, false), Arbitraries.doubles().between(-7.0, 7.0), shift, shift)
-        .as(Placement::new);
+  private static Disc disc(Draw draw) {
+    Point2 centre = new Point2(2.5 * draw.whole(-40, 40), 2.5 * draw.whole(-40, 40));
+    return new Disc(centre, 1.5 * draw.whole(0, 20));
+  }
+
+  private static Placement placement(Draw draw) {
+    return new Placement(
+        draw.either(),
+        draw.between(-7.0, 7.0),
+        draw.between(-500.0, 500.0),
+        draw.between(-500.0, 500.0));
   }
 }

@@ -6,10 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class LighteningTest {
   private static final double QUARTER_INCH_MM = 6.35;
@@ -88,11 +87,11 @@ class LighteningTest {
   }
 
   /** Half an inch of metal at least is left to every edge, to the bolt and to the base. */
-  @Property(tries = 200)
-  void lightenedPlateIsNowhereWeakerThanItsWeakestCutBefore(
-      @ForAll @DoubleRange(min = 45, max = 300) double baseMm,
-      @ForAll @DoubleRange(min = 25, max = 250) double dropMm,
-      @ForAll @DoubleRange(min = 0, max = 180) double leanDeg) {
+  @Seeds(200)
+  void lightenedPlateIsNowhereWeakerThanItsWeakestCutBefore(Draw draw) {
+    double baseMm = draw.between(45, 300);
+    double dropMm = draw.between(25, 250);
+    double leanDeg = draw.between(0, 180);
     Outline plate = bracket(baseMm, dropMm).outline();
     Optional<Outline> lighter = held(dropMm, 0).of(plate, QUARTER_INCH_MM);
     if (lighter.isEmpty()) {

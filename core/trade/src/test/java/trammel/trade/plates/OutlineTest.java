@@ -6,13 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class OutlineTest {
   private static final double INCH = 25.4;
@@ -107,11 +105,11 @@ class OutlineTest {
     assertEquals(0.2393, plate.weightKg() * LB_PER_KG, 0.0002);
   }
 
-  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void slotMovesWithItsPlate(
-      @ForAll @DoubleRange(min = -3.0, max = 3.0) double angleRad,
-      @ForAll @DoubleRange(min = -3.0, max = 3.0) double turnRad,
-      @ForAll boolean mirrored) {
+  @Seeds(200)
+  void slotMovesWithItsPlate(Draw draw) {
+    double angleRad = draw.between(-3.0, 3.0);
+    double turnRad = draw.between(-3.0, 3.0);
+    boolean mirrored = draw.either();
     SlotHole slot = new SlotHole(new Point2(12.0, 5.0), 8.0, 14.0, angleRad);
     Placement placement = new Placement(mirrored, turnRad, 7.0, -3.0);
     Loop moved = slot.placed(placement).loop();

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 import trammel.trade.plates.Point2;
 
 class CopeTest {
@@ -77,12 +75,12 @@ class CopeTest {
     assertEquals(expected, cope.shortRuleWeldMm() / round, 6e-5);
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void everyEdgePointLiesOnTheHeader(
-      @ForAll @DoubleRange(min = 10.0, max = 40.0) double branch,
-      @ForAll @DoubleRange(min = 0.0, max = 30.0) double thicker,
-      @ForAll @DoubleRange(min = 0.3, max = 1.57) double angle,
-      @ForAll @DoubleRange(min = -1.0, max = 1.0) double offsetShare) {
+  @Seeds(300)
+  void everyEdgePointLiesOnTheHeader(Draw draw) {
+    double branch = draw.between(10.0, 40.0);
+    double thicker = draw.between(0.0, 30.0);
+    double angle = draw.between(0.3, 1.57);
+    double offsetShare = draw.between(-1.0, 1.0);
     double offset = offsetShare * thicker;
     double header = branch + thicker;
     Cope cope = new Cope(branch, header, angle, offset);

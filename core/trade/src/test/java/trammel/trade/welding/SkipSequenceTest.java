@@ -7,18 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class SkipSequenceTest {
 
   /** Every millimetre of the seam is welded once, in steps no longer than allowed. */
-  @Property(tries = 200)
-  void stepsCoverTheSeamOnce(
-      @ForAll @DoubleRange(min = 10, max = 3000) double seamMm,
-      @ForAll @DoubleRange(min = 20, max = 200) double longestMm) {
+  @Seeds(200)
+  void stepsCoverTheSeamOnce(Draw draw) {
+    double seamMm = draw.between(10, 3000);
+    double longestMm = draw.between(20, 200);
     List<SkipSequence.Step> steps = new ArrayList<>(new SkipSequence(seamMm, longestMm).steps());
     steps.sort(Comparator.comparingDouble(SkipSequence.Step::toMm));
     double reachedMm = 0;
@@ -31,10 +30,10 @@ class SkipSequenceTest {
   }
 
   /** From four steps on, no step starts against the one just welded. */
-  @Property(tries = 200)
-  void noStepTouchesTheOneBefore(
-      @ForAll @DoubleRange(min = 310, max = 3000) double seamMm,
-      @ForAll @DoubleRange(min = 20, max = 100) double longestMm) {
+  @Seeds(200)
+  void noStepTouchesTheOneBefore(Draw draw) {
+    double seamMm = draw.between(310, 3000);
+    double longestMm = draw.between(20, 100);
     List<SkipSequence.Step> steps = new SkipSequence(seamMm, longestMm).steps();
     for (int i = 1; i < steps.size(); i++) {
       SkipSequence.Step before = steps.get(i - 1);

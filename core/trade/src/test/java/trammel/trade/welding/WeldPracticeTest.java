@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
 
 class WeldPracticeTest {
 
@@ -207,11 +205,11 @@ class WeldPracticeTest {
   }
 
   /** Conservation: twice the weld is twice the metal, the wire, the gas and the time. */
-  @Property(tries = 50)
-  void twiceTheWeldIsTwiceTheWire(
-      @ForAll @DoubleRange(min = 10, max = 2000) double lengthMm,
-      @ForAll WeldPosition position,
-      @ForAll WeldPlace place) {
+  @Seeds(50)
+  void twiceTheWeldIsTwiceTheWire(Draw draw) {
+    double lengthMm = draw.between(10, 2000);
+    WeldPosition position = draw.oneOf(WeldPosition.class);
+    WeldPlace place = draw.oneOf(WeldPlace.class);
     WeldPractice practice = practiceOfConstructedShop();
     SeamEstimate once = practice.estimate(fillet(lengthMm, position, place));
     SeamEstimate twice = practice.estimate(fillet(2 * lengthMm, position, place));
@@ -221,10 +219,10 @@ class WeldPracticeTest {
     assertEquals(2 * once.clockHours(), twice.clockHours(), 1e-12);
   }
 
-  @Property(tries = 50)
-  void listIsTheSumOfItsLines(
-      @ForAll @DoubleRange(min = 10, max = 2000) double lengthMm,
-      @ForAll @IntRange(min = 1, max = 20) int count) {
+  @Seeds(50)
+  void listIsTheSumOfItsLines(Draw draw) {
+    double lengthMm = draw.between(10, 2000);
+    int count = draw.whole(1, 20);
     WeldPractice practice = practiceOfConstructedShop();
     WeldSeam bench = fillet(lengthMm, WeldPosition.FLAT, WeldPlace.BENCH);
     WeldSeam plugs =

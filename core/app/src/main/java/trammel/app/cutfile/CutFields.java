@@ -135,6 +135,7 @@ final class CutFields {
     }
     if (node.get() instanceof TextNode text
         && !text.text().isBlank()
+        && text.isOneLine()
         && text.text().length() <= LONGEST_NAME) {
       return text.text();
     }

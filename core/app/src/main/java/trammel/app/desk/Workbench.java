@@ -1,9 +1,9 @@
 package trammel.app.desk;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +36,6 @@ import trammel.trade.money.PriceTerms;
  * when they are first needed; what is wrong with a plugin is told once.
  */
 public final class Workbench {
-  /** Folder beside a job file with the shop's own prices and terms. */
-  private static final String SHOP_CATALOG = "catalog";
-
   private final EarlyReading reading;
   private final Optional<UnitSystem> units;
   private final Screen screen;
@@ -79,10 +76,10 @@ public final class Workbench {
   /** Reads the catalog and loads the plugins while the job file is read. */
   private void startReading() {
     if (catalog == null) {
-      List<Path> shop = new ArrayList<>(1);
-      if (jobFolder != null && Files.isDirectory(jobFolder.resolve(SHOP_CATALOG))) {
-        shop.add(jobFolder.resolve(SHOP_CATALOG));
-      }
+      List<Path> shop =
+          jobFolder == null
+              ? List.of()
+              : ShopCatalog.beside(jobFolder).map(List::of).orElse(List.of());
       catalog =
           Background.start(
               new Callable<Catalog>() {
@@ -107,6 +104,7 @@ public final class Workbench {
   /** The document of a job file; the first one loaded says where the shop's own catalog is. */
   public JobDocument load(Path file) {
     begin(file);
+    refuseOtherCatalog(file);
     return JobDocument.load(file);
   }
 
@@ -119,6 +117,31 @@ public final class Workbench {
       jobFolder = file.toAbsolutePath().getParent();
     }
     startReading();
+  }
+
+  /** One run has one catalog; that of another folder would be left out without a word. */
+  private void refuseOtherCatalog(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder.equals(jobFolder)) {
+      return;
+    }
+    Optional<Path> other = ShopCatalog.beside(folder);
+    if (other.isPresent() && !isSame(other.get(), ShopCatalog.beside(jobFolder))) {
+      throw CommandFailure.badInput(
+          file
+              + " has a catalog of its own beside it, "
+              + other.get()
+              + ", and the catalog beside the first job file counts for all jobs of a run. Run this"
+              + " job by itself, or with those of its folder.");
+    }
+  }
+
+  private static boolean isSame(Path one, Optional<Path> other) {
+    try {
+      return other.isPresent() && Files.isSameFile(one, other.get());
+    } catch (IOException unread) {
+      return false;
+    }
   }
 
   /** The job of a document with its layout; what is to be looked at in it goes to the remarks. */

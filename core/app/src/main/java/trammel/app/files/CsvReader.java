@@ -6,10 +6,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.PlainText;
+import trammel.reading.tree.Problems;
 
 /** Reads comma-separated values, quoted cells and cells with line breaks included (RFC 4180). */
 public final class CsvReader {
+  /** A file that is no table may have one in every cell. */
+  private static final int MOST_TROUBLES = 10;
+
   private final String text;
   private int at;
   private int line = 1;
@@ -36,18 +43,44 @@ public final class CsvReader {
   }
 
   /**
-   * All rows of a file that are not blank.
+   * All rows of a file that are not blank. Every cell of a form is one line.
    *
    * @throws CommandFailure if it cannot be read, or a quoted cell does not end
+   * @throws trammel.reading.tree.BadInputException if a cell has a line break or a character that
+   *     does not show
    */
   public static List<Row> rows(Path file) {
     try {
-      return rows(Files.readString(file, StandardCharsets.UTF_8));
+      List<Row> rows = rows(Files.readString(file, StandardCharsets.UTF_8));
+      refuseOutOfPlace(file, rows);
+      return rows;
     } catch (IOException refused) {
       throw CommandFailure.couldNotRead(file, refused);
     } catch (IllegalArgumentException broken) {
       throw CommandFailure.badInput(file + ", " + broken.getMessage());
     }
+  }
+
+  private static void refuseOutOfPlace(Path file, List<Row> rows) {
+    Problems problems = new Problems();
+    for (Row row : rows) {
+      for (int i = 0; i < row.cells().size(); i++) {
+        Optional<String> trouble = PlainText.troubleOfLine(row.cell(i));
+        if (trouble.isPresent() && problems.errors().size() < MOST_TROUBLES) {
+          String heading = row == rows.get(0) ? "" : rows.get(0).cell(i);
+          problems.error(
+              new Location(
+                  file.toString(),
+                  row.line(),
+                  i + 1,
+                  heading.isEmpty() ? "column " + (i + 1) : heading),
+              trouble.get(),
+              "one line of letters, digits and signs that show",
+              "Take it out of the cell.");
+        }
+      }
+    }
+    problems.throwIfErrors();
   }
 
   /**

@@ -104,6 +104,7 @@ final class FieldChecks {
     }
     if (node.get() instanceof TextNode text
         && !text.text().isBlank()
+        && text.isOneLine()
         && text.text().length() <= LONGEST_NAME) {
       return text.text();
     }

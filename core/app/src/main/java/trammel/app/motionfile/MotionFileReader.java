@@ -339,7 +339,7 @@ public final class MotionFileReader {
     if (set.isEmpty()) {
       return WantedPose.setOf(heaveMm, rollDeg);
     }
-    if (set.get() instanceof TextNode text) {
+    if (set.get() instanceof TextNode text && text.isOneLine()) {
       return text.text();
     }
     problems.error(

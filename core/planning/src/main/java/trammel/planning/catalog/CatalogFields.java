@@ -16,7 +16,7 @@ public final class CatalogFields {
   static final Field<String> FORMAT_FIELD =
       Field.choice("format", "what kind of file this is", List.of(FORMAT));
   static final Field<String> NOTE =
-      Field.text("note", "anything to say about the file", LONGEST_NOTE).optional();
+      Field.note("note", "anything to say about the file", LONGEST_NOTE).optional();
   static final Field<String> UNITS =
       Field.choice("units", "what bare numbers in this file mean", List.of("us", "metric"))
           .withDefault("us");

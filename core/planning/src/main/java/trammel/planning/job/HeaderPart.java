@@ -17,7 +17,7 @@ final class HeaderPart {
   static final Field<String> UNITS =
       Field.choice("units", "what bare numbers in this file mean", List.of("us", "metric"))
           .withDefault("us");
-  private static final Field<String> NOTE = Field.text("note", "anything else", 2000).optional();
+  private static final Field<String> NOTE = Field.note("note", "anything else", 2000).optional();
 
   static final Field<FieldValues> FIELD =
       Field.section(

@@ -240,9 +240,14 @@ public final class Field<T> {
     return new Field<>(key, help, new FlagType());
   }
 
-  /** A text that is not blank. */
+  /** A text of one line that is not blank. */
   public static Field<String> text(String key, String help, int maxLength) {
-    return new Field<>(key, help, new TextType(maxLength));
+    return new Field<>(key, help, new TextType(maxLength, false));
+  }
+
+  /** A text that is not blank and may have several lines. */
+  public static Field<String> note(String key, String help, int maxLength) {
+    return new Field<>(key, help, new TextType(maxLength, true));
   }
 
   /** A day, year-month-day. */

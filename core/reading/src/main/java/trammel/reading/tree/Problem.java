@@ -93,7 +93,7 @@ public record Problem(
     StringBuilder line = new StringBuilder(Math.min(words.length(), longest));
     for (int i = 0; i < words.length() && line.length() < longest; i++) {
       char c = words.charAt(i);
-      line.append(Character.isISOControl(c) || Character.isSurrogate(c) ? ' ' : c);
+      line.append(PlainText.shows(c) && !Character.isSurrogate(c) ? c : ' ');
     }
     if (words.length() > longest) {
       line.append("...");

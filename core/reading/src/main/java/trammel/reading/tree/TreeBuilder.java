@@ -101,7 +101,7 @@ final class TreeBuilder {
     return switch (token) {
       case START_OBJECT -> object(where, depth);
       case START_ARRAY -> list(where, depth);
-      case VALUE_STRING -> new TextNode(where, parser.getString());
+      case VALUE_STRING -> text(where);
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new NumberNode(where, parser.getString());
       case VALUE_TRUE -> new FlagNode(where, true);
       case VALUE_FALSE -> new FlagNode(where, false);
@@ -114,6 +114,22 @@ final class TreeBuilder {
     };
   }
 
+  private TextNode text(Location where) {
+    String text = parser.getString();
+    reportOutOfPlace(where, PlainText.troubleOfLines(text));
+    return new TextNode(where, text);
+  }
+
+  private void reportOutOfPlace(Location where, Optional<String> trouble) {
+    if (trouble.isPresent()) {
+      problems.error(
+          where,
+          trouble.get(),
+          "letters, digits and signs that show",
+          "Take it out; it may have come along when the text was copied.");
+    }
+  }
+
   private ObjectNode object(Location where, int depth) {
     String outer = path;
     List<ObjectNode.Member> members = new ArrayList<>();
@@ -122,6 +138,7 @@ final class TreeBuilder {
       String key = parser.currentName();
       path = Location.child(outer, key);
       Location keyPlace = here();
+      reportOutOfPlace(keyPlace, PlainText.troubleOfLine(key));
       parser.nextToken();
       DocumentNode value = value(depth + 1);
       Optional<ObjectNode.Member> earlier = withKey(members, key);

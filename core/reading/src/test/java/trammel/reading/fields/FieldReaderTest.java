@@ -56,6 +56,19 @@ class FieldReaderTest {
     assertEquals(List.of("side: inboard"), values.defaultsTaken(UnitSystem.US));
   }
 
+  /** A line that a customer's name started would read like one of the quote's own. */
+  @Test
+  void onlyANoteHasSeveralLines() {
+    String yaml = "word: \"first\\nTOTAL $1\"";
+    BadInputException refused = refused(yaml, List.of(Field.text("word", "a word", 60)));
+    assertEquals("word", refused.problems().get(0).field());
+    assertTrue(refused.getMessage().contains("It has a line break"), refused.getMessage());
+    Field<String> note = Field.note("word", "a note", 60);
+    assertEquals("first\nTOTAL $1", read(yaml, List.of(note)).get(note));
+    Field<String> word = Field.text("word", "a word", 60);
+    assertEquals("first", read("word: |\n  first\n", List.of(word)).get(word));
+  }
+
   @Test
   void optionalFieldThatIsLeftOutIsEmptyAndIsNotGot() {
     FieldValues values = read("bar_length: 10", FIELDS);

@@ -2,7 +2,6 @@ package example.threelink;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.pf4j.Extension;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.BarRole;
@@ -24,7 +23,6 @@ import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 
 /** Two lower bars, one upper bar beside the centre, and a lateral bar: a plugin from outside. */
-@Extension
 public final class ThreeLink implements AxleLinkage {
   private static final Field<Double> LOWER_LENGTH =
       Field.lengthMm("lower_length", "Lower bar, joint to joint.", 300, 1200).withDefault(609.6);

@@ -2,7 +2,6 @@ package trammel.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,8 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Suggestion;
 import trammel.app.commandline.Syntax;
 import trammel.app.commandline.Version;
-import trammel.app.desk.Refusal;
+import trammel.app.desk.FaultReport;
+import trammel.app.desk.Setback;
 
 /** One run of Trammel: finds the command, runs it, and turns whatever happens into an exit code. */
 final class Invocation {
@@ -131,9 +131,9 @@ final class Invocation {
   }
 
   private ExitCode judge(Throwable thrown, List<String> arguments) {
-    Optional<String> refusal = Refusal.message(thrown);
-    if (refusal.isPresent()) {
-      return tell(ExitCode.BAD_INPUT, refusal.get());
+    Optional<Setback> setback = Setback.of(thrown, arguments);
+    if (setback.isPresent()) {
+      return tell(setback.get().exitCode(), setback.get().message());
     }
     if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
       return tell(ExitCode.FAULT, "Cannot read or write a file: " + thrown.getMessage());
@@ -142,17 +142,18 @@ final class Invocation {
   }
 
   private ExitCode fault(Throwable fault, List<String> arguments) {
-    Optional<Path> report =
-        new FaultReport(arguments, fault)
-            .write(List.of(Path.of(System.getProperty("java.io.tmpdir")), Path.of("")));
+    if (fault instanceof OutOfMemoryError) {
+      return tell(
+          ExitCode.FAULT,
+          "Trammel ran out of memory: no result of this run can be trusted. Take fewer jobs at once,"
+              + " or give Java more, such as JAVA_TOOL_OPTIONS=-Xmx2g.");
+    }
     return tell(
         ExitCode.FAULT,
         "Trammel met a fault of its own ("
             + fault.getClass().getSimpleName()
             + "): no result of this run can be trusted.\n"
-            + (report.isPresent()
-                ? "The report to send to its makers, with the job file, is " + report.get()
-                : "No report could be written, neither to the temporary folder nor here."));
+            + new FaultReport(arguments, fault).write());
   }
 
   private ExitCode tell(ExitCode exitCode, String message) {

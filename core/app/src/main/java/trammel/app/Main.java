@@ -22,6 +22,7 @@ public final class Main {
     StandardStream output = new StandardStream(FileDescriptor.out);
     PrintWriter out = output.writer();
     PrintWriter err = new StandardStream(FileDescriptor.err).writer();
+    ThisProcess process = ThisProcess.started(err, args);
     boolean colour = "on".equals(System.getProperty(COLOUR_PROPERTY));
     boolean watched = "on".equals(System.getProperty(WATCHED_PROPERTY));
     ExitCode exitCode =
@@ -31,7 +32,7 @@ public final class Main {
       err.flush();
       exitCode = ExitCode.FAULT;
     }
-    System.exit(exitCode.code());
+    process.end(exitCode);
   }
 
   /**

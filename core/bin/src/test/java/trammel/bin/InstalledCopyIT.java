@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The copy that a user unpacks from the zip, in a folder whose name is not kind to scripts. */
 class InstalledCopyIT {
@@ -143,6 +146,127 @@ class InstalledCopyIT {
   void lettersBeyondAsciiSurviveAMachineWithoutALocale() throws Exception {
     Launch.Ended ended = plain(launcher).with("LC_ALL", "C").run("Größe-Ω");
     assertTrue(ended.err().contains("'Größe-Ω'"), ended.err());
+  }
+
+  /** Locales that may or may not be installed; one that is not counts as C. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "C", "POSIX", "en_US.ISO-8859-1", "de_DE", "xx_YY.UTF-8"})
+  void filesWithLettersBeyondAsciiAreReadAndWrittenWhateverTheLocale(String locale)
+      throws Exception {
+    Path job =
+        Files.copy(home.resolve("catalogs/demo/pickup.yaml"), folder.resolve("Größe 🔧 Ω.yaml"));
+    Path out = folder.resolve("Angebote Ñ 🔩");
+    Launch.Ended ended =
+        plain(launcher)
+            .with("LC_ALL", locale)
+            .run("fitup", job.toString(), "--out", out.toString());
+    assertEquals(1, ended.exitCode(), ended.err());
+    assertTrue(Files.isRegularFile(out.resolve("fitup.csv")), ended.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Werkstatt 🔧", "工具 (𝄞)"})
+  void itRunsInAFolderWhoseNameHasSignsBeyondThePlane(String name) throws Exception {
+    Path copy = Workbench.unpack(folder.resolve(name));
+    Launch launch = plain(copy.resolve("bin/trammel"));
+    assertEquals(new Launch.Ended(0, VERSION_LINE, ""), launch.run("--version"));
+    String job = copy.resolve("catalogs/demo/pickup.yaml").toString();
+    assertEquals(
+        plain(launcher).run("quote", job), launch.with("LC_ALL", "de_DE").run("quote", job));
+  }
+
+  @Test
+  void aCurrentFolderThatWasDeletedIsSaidPlainly() throws Exception {
+    Path gone = Files.createDirectory(folder.resolve("gone"));
+    Launch.Ended ended =
+        Launch.of("sh", "-c", "rmdir \"$PWD\"; exec \"$0\" --version", launcher.toString())
+            .with("TRAMMEL_CLASS_ARCHIVE", "off")
+            .in(gone)
+            .run();
+    assertEquals(3, ended.exitCode(), ended.err());
+    assertTrue(ended.err().contains("The current folder was deleted"), ended.err());
+    assertFalse(ended.err().contains("java"), ended.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-Xmx1k", "-Xmxoops", "-agentlib:none-such"})
+  void aJavaThatCannotStartIsThreeAndNotOne(String options) throws Exception {
+    Launch.Ended ended = plain(launcher).with("JAVA_TOOL_OPTIONS", options).run("--version");
+    assertEquals(3, ended.exitCode(), ended.err());
+    assertTrue(ended.err().contains("before Trammel was done"), ended.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "exit 0, 3",
+    "exit 1, 3",
+    "exit 2, 3",
+    "exit 101, 1",
+    "kill -ABRT $$, 3",
+    "kill -9 $$, 3"
+  })
+  void whatEndsJavaIsToldFromWhatTrammelSays(String end, int exitCode) throws Exception {
+    Path jdk = folder.resolve("jdk");
+    Workbench.program(jdk.resolve("bin/java"), end);
+    Files.writeString(jdk.resolve("release"), "JAVA_VERSION=\"17.0.1\"\n");
+    Launch.Ended ended = plain(launcher).with("JAVA_HOME", jdk.toString()).run("--version");
+    assertEquals(exitCode, ended.exitCode(), ended.err());
+    assertEquals(exitCode == 3, ended.err().contains("before Trammel was done"), ended.err());
+  }
+
+  @Test
+  void aCopyWithAJarCutShortIsThreeAndNotOne() throws Exception {
+    Path copy = Workbench.unpack(folder.resolve("copy"));
+    Path jar = copy.resolve("lib/trammel-app.jar");
+    Files.write(jar, Arrays.copyOf(Files.readAllBytes(jar), 1000));
+    Launch.Ended ended = plain(copy.resolve("bin/trammel")).run("--version");
+    assertEquals(3, ended.exitCode(), ended.err());
+  }
+
+  @Test
+  void javaEndsWithTheLauncherThatIsKilled() throws Exception {
+    Path jdk = folder.resolve("jdk");
+    Path pid = folder.resolve("pid");
+    Workbench.program(
+        jdk.resolve("bin/java"),
+        "echo $$ >'" + pid + "'",
+        "exec '" + System.getProperty("java.home") + "/bin/java' \"$@\"");
+    Files.writeString(jdk.resolve("release"), "JAVA_VERSION=\"17.0.1\"\n");
+    Path out = folder.resolve("out");
+    Process shell =
+        Launch.of(
+                "sh",
+                "-c",
+                "exec \"$0\" start '" + folder + "/job.yaml' <'" + waiting() + "'",
+                launcher.toString())
+            .with("TRAMMEL_CLASS_ARCHIVE", "off")
+            .with("JAVA_HOME", jdk.toString())
+            .start(out, folder.resolve("err"));
+    while (!Files.exists(out) || Files.size(out) == 0) {
+      assertTrue(shell.isAlive(), () -> "ended by itself: " + text(folder.resolve("err")));
+      Thread.sleep(20);
+    }
+    ProcessHandle java =
+        ProcessHandle.of(Long.parseLong(Files.readString(pid).strip())).orElseThrow();
+    shell.destroyForcibly().waitFor();
+    java.onExit().get(20, TimeUnit.SECONDS);
+    assertFalse(java.isAlive());
+  }
+
+  /** A pipe from which nothing ever comes. */
+  private Path waiting() throws Exception {
+    Path pipe = folder.resolve("pipe");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    new ProcessBuilder("sh", "-c", "exec sleep 60 >'" + pipe + "'").start();
+    return pipe;
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException none) {
+      return none.toString();
+    }
   }
 
   @Test

@@ -26,10 +26,12 @@ final class PluginJar {
   /**
    * Compiles the source against an installed copy and packs it.
    *
+   * @param kind linkage or spring
    * @param className full name of the extension class in the source
-   * @param id the plugin's id
+   * @param id the extension's id, which is the plugin's too
    */
-  static void build(Path home, String className, String source, String id, Path jar, Path work)
+  static void build(
+      Path home, String kind, String className, String source, String id, Path jar, Path work)
       throws IOException {
     Files.createDirectories(work);
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
@@ -43,7 +45,7 @@ final class PluginJar {
     if (!compiled) {
       throw new IOException("the plugin does not compile: " + messages);
     }
-    pack(className, id, jar, work);
+    pack(kind + " " + id + " " + className + "\n", id, jar, work);
   }
 
   private static JavaFileObject file(String className, String source) {
@@ -64,11 +66,12 @@ final class PluginJar {
     }
   }
 
-  private static void pack(String className, String id, Path jar, Path work) throws IOException {
+  /** Packs classes with a list of what is in them; with a blank one, the jar has none. */
+  static void pack(String list, String id, Path jar, Path work) throws IOException {
     Manifest manifest = new Manifest();
     Attributes attributes = manifest.getMainAttributes();
     attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    attributes.putValue("Plugin-Id", id);
+    attributes.putValue("Plugin-Id", id + "-plugin");
     attributes.putValue("Plugin-Version", "1.0.0");
     try (OutputStream file = Files.newOutputStream(jar);
         JarOutputStream packed = new JarOutputStream(file, manifest);
@@ -77,8 +80,10 @@ final class PluginJar {
         packed.putNextEntry(new JarEntry(work.relativize(path).toString()));
         packed.write(Files.readAllBytes(path));
       }
-      packed.putNextEntry(new JarEntry("META-INF/extensions.idx"));
-      packed.write((className + "\n").getBytes(StandardCharsets.UTF_8));
+      if (!list.isBlank()) {
+        packed.putNextEntry(new JarEntry("META-INF/trammel.idx"));
+        packed.write(list.getBytes(StandardCharsets.UTF_8));
+      }
     }
   }
 }

@@ -35,7 +35,7 @@ class ThirdPartyPluginIT {
 
   private void drop(String jar, String source, String id) throws IOException {
     Path work = folder.resolve("classes-" + jar);
-    PluginJar.build(home, CLASS, source, id, home.resolve("plugins").resolve(jar), work);
+    PluginJar.build(home, "linkage", CLASS, source, id, home.resolve("plugins").resolve(jar), work);
   }
 
   private Path job() throws IOException {
@@ -80,22 +80,38 @@ class ThirdPartyPluginIT {
     String failing =
         threeLink()
             .replace(
-                "public String id() {",
-                "public String id() {\n if (true) throw new IllegalStateException(\"no id today\");");
+                "public String title() {",
+                "public String title() {\n if (true) throw new IllegalStateException(\"no title today\");");
     drop("failing.jar", failing, "failing");
 
     Launch.Ended layouts = trammel().run("layouts");
 
     assertEquals(0, layouts.exitCode(), layouts.err());
     assertTrue(layouts.err().contains("failing.jar"), layouts.err());
-    assertTrue(layouts.err().contains("no id today"), layouts.err());
+    assertTrue(layouts.err().contains("no title today"), layouts.err());
+    assertTrue(layouts.out().contains("triangulated:"), layouts.out());
+  }
+
+  @Test
+  void aJarWithoutAListOfWhatIsInItIsNamedAndTheRestGoOn() throws Exception {
+    Path classes = Files.createDirectories(folder.resolve("no classes"));
+    PluginJar.pack("", "unlisted", home.resolve("plugins/unlisted.jar"), classes);
+    PluginJar.pack(
+        "linkage gone example.Gone\n", "gone", home.resolve("plugins/gone.jar"), classes);
+
+    Launch.Ended layouts = trammel().run("layouts");
+
+    assertEquals(0, layouts.exitCode(), layouts.err());
+    assertTrue(
+        layouts.err().contains("unlisted.jar was left out: it has no META-INF/trammel.idx"),
+        layouts.err());
+    assertTrue(layouts.err().contains("lists example.Gone, which is not in it"), layouts.err());
     assertTrue(layouts.out().contains("triangulated:"), layouts.out());
   }
 
   @Test
   void twoPluginsOfOneNameAreReportedByName() throws Exception {
-    String twin = threeLink().replace("return \"three-link\";", "return \"triangulated\";");
-    drop("zz-twin.jar", twin, "twin");
+    drop("zz-twin.jar", threeLink(), "triangulated");
 
     Launch.Ended layouts = trammel().run("layouts");
 

@@ -25,6 +25,15 @@ public final class CommandFailure extends RuntimeException {
     return new CommandFailure(ExitCode.BAD_INPUT, message, null);
   }
 
+  /**
+   * It cannot be done, and that is not for the user's input to mend.
+   *
+   * @param message what went wrong and what to do
+   */
+  public static CommandFailure fault(String message) {
+    return new CommandFailure(ExitCode.FAULT, message, null);
+  }
+
   /** A file that the user named cannot be read. */
   public static CommandFailure couldNotRead(Path file, IOException cause) {
     return new CommandFailure(

@@ -8,13 +8,13 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.desk.Alternatives;
 import trammel.app.desk.Workbench;
 import trammel.app.json.CompareJson;
 import trammel.app.text.Amounts;
 import trammel.app.text.CompareText;
 import trammel.planning.compare.Variant;
 import trammel.planning.draft.Draft;
-import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.Job;
 import trammel.trade.money.Money;
 
@@ -70,14 +70,20 @@ public final class CompareCommand extends JobCommand {
                 job.source(), job.chosen(), bench.extensions().extensions(), bench.catalog())
             : Variation.of(job.source(), vary);
     List<Variant> variants = new ArrayList<>(variations.size());
+    Alternatives alternatives = new Alternatives(bench, job.chosen());
+    boolean faulty = false;
     for (Variation one : variations) {
-      try {
-        Draft draft = bench.draft(one.document());
-        variants.add(
-            new Variant(one.label(), bench.estimate(draft), draft.judge().judge(draft.layout())));
-      } catch (UnworkableLayoutException noRoom) {
-        screen.err().println("Left out: " + one.label() + ". " + noRoom.getMessage());
+      Alternatives.Way way = alternatives.of(one.document());
+      if (way.estimate().isPresent()) {
+        variants.add(new Variant(one.label(), way.estimate().get(), way.checks()));
+      } else {
+        screen.err().println("Left out: " + one.label() + ". " + way.reason());
+        faulty |= way.faulty();
       }
+    }
+    if (variants.isEmpty() && faulty) {
+      throw CommandFailure.fault(
+          "None of the variants can be worked out; the reasons are above. Vary something else.");
     }
     if (variants.isEmpty()) {
       throw CommandFailure.badInput(

@@ -11,7 +11,7 @@ import trammel.app.commandline.Arguments;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.Refusal;
+import trammel.app.desk.Setback;
 import trammel.app.desk.Workbench;
 import trammel.app.files.OutFolder;
 import trammel.app.json.Json;
@@ -112,11 +112,17 @@ final class JobRun {
         screen.out().println();
       }
     } catch (RuntimeException thrown) {
-      String message = Refusal.message(thrown).orElseThrow(() -> thrown);
-      screen.out().flush();
-      screen.err().println(message.startsWith(file) ? message : file + ": " + message);
-      note(ExitCode.BAD_INPUT);
+      Setback setback = Setback.of(thrown, List.of(file)).orElseThrow(() -> thrown);
+      tell(setback, file, screen);
+      note(setback.exitCode());
     }
+  }
+
+  /** Tells why a job of several is left out. */
+  static void tell(Setback setback, String file, Screen screen) {
+    String message = setback.message();
+    screen.out().flush();
+    screen.err().println(message.startsWith(file) ? message : file + ": " + message);
   }
 
   private void note(ExitCode exitCode) {

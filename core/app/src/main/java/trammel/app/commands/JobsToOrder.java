@@ -11,9 +11,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.WaitingLine;
-import trammel.app.desk.Refusal;
+import trammel.app.desk.Setback;
 import trammel.app.desk.Workbench;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.cutting.background.Background;
@@ -42,7 +43,7 @@ final class JobsToOrder {
   private final Map<String, FutureTask<Worked>> byWork = new ConcurrentHashMap<>();
   private Optional<Job> first = Optional.empty();
   private Optional<LocalDate> latest = Optional.empty();
-  private boolean leftOut;
+  private ExitCode worst = ExitCode.DONE;
 
   /** What a layout asks for, whatever its job is called. */
   private record Worked(WorkPlan toBuy, List<CheckResult> verdicts) {}
@@ -96,7 +97,12 @@ final class JobsToOrder {
 
   /** True if one could not be used, so that the order is shown and not carried out. */
   boolean leftOut() {
-    return leftOut;
+    return worst != ExitCode.DONE;
+  }
+
+  /** What the run ends with for those that could not be used; done if there are none. */
+  ExitCode worst() {
+    return worst;
   }
 
   private void workOut() {
@@ -194,9 +200,9 @@ final class JobsToOrder {
       if (files.size() == 1) {
         throw thrown;
       }
-      String message = Refusal.message(thrown).orElseThrow(() -> thrown);
-      screen.err().println(message.startsWith(file) ? message : file + ": " + message);
-      leftOut = true;
+      Setback setback = Setback.of(thrown, List.of(file)).orElseThrow(() -> thrown);
+      JobRun.tell(setback, file, screen);
+      worst = setback.exitCode().code() > worst.code() ? setback.exitCode() : worst;
     }
   }
 

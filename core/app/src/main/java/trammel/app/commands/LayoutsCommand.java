@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
@@ -11,8 +12,10 @@ import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
 import trammel.app.json.Json;
 import trammel.app.text.OptionsText;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.PluginFaultException;
 import trammel.planning.extension.SpringMount;
 import trammel.reading.fields.Field;
 import trammel.reading.quantity.UnitSystem;
@@ -32,68 +35,79 @@ public final class LayoutsCommand extends JobCommand {
     UnitSystem units = options.units().orElse(UnitSystem.US);
     Workbench bench = bench(options.units(), screen);
     Extensions installed = bench.extensions().extensions();
+    List<String> leftOut = new ArrayList<>(bench.extensions().troubles());
+    List<Entry> linkages = new ArrayList<>();
+    for (AxleLinkage one : installed.linkages()) {
+      add(linkages, leftOut, screen, () -> Entry.of(one, bench.catalog()));
+    }
+    List<Entry> springs = new ArrayList<>();
+    for (SpringMount one : installed.springs()) {
+      add(springs, leftOut, screen, () -> Entry.of(one, bench.catalog()));
+    }
     if (options.json()) {
-      screen.out().println(Json.text(json(bench, installed, units)));
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("linkages", json(linkages, units));
+      json.put("springs", json(springs, units));
+      json.put("left_out", leftOut);
+      screen.out().println(Json.text(json));
       return ExitCode.DONE;
     }
-    OptionsText text = new OptionsText(units);
     screen.out().print("LINKAGES, chosen.linkage in a job file\n");
-    for (AxleLinkage linkage : installed.linkages()) {
-      screen.out().print(text.text(linkage.id(), linkage.title(), linkage.summary()));
-      screen.out().print(text.options("chosen.linkage_options", linkage.options(bench.catalog())));
-    }
+    print(linkages, "chosen.linkage_options", units, screen);
     screen.out().print("\nSPRINGS, chosen.spring in a job file\n");
-    for (SpringMount spring : installed.springs()) {
-      screen.out().print(text.text(spring.id(), spring.title(), spring.summary()));
-      screen.out().print(text.options("chosen.spring_options", spring.options(bench.catalog())));
-    }
+    print(springs, "chosen.spring_options", units, screen);
     return ExitCode.DONE;
   }
 
-  private static Map<String, Object> json(Workbench bench, Extensions installed, UnitSystem units) {
-    List<Object> linkages = new ArrayList<>();
-    for (AxleLinkage linkage : installed.linkages()) {
-      linkages.add(
-          entry(
-              linkage.id(),
-              linkage.title(),
-              linkage.summary(),
-              linkage.options(bench.catalog()),
-              units));
+  /** What an extension says of itself. */
+  private record Entry(String id, String title, String summary, List<Field<?>> options) {
+    static Entry of(AxleLinkage linkage, Catalog catalog) {
+      return new Entry(linkage.id(), linkage.title(), linkage.summary(), linkage.options(catalog));
     }
-    List<Object> springs = new ArrayList<>();
-    for (SpringMount spring : installed.springs()) {
-      springs.add(
-          entry(
-              spring.id(),
-              spring.title(),
-              spring.summary(),
-              spring.options(bench.catalog()),
-              units));
+
+    static Entry of(SpringMount spring, Catalog catalog) {
+      return new Entry(spring.id(), spring.title(), spring.summary(), spring.options(catalog));
     }
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("linkages", linkages);
-    json.put("springs", springs);
-    json.put("left_out", bench.extensions().troubles());
-    return json;
   }
 
-  private static Map<String, Object> entry(
-      String id, String title, String summary, List<Field<?>> options, UnitSystem units) {
-    Map<String, Object> entry = new LinkedHashMap<>();
-    entry.put("id", id);
-    entry.put("title", title);
-    entry.put("summary", summary);
-    List<Object> listed = new ArrayList<>();
-    for (Field<?> option : options) {
-      Map<String, Object> line = new LinkedHashMap<>();
-      line.put("key", option.key());
-      line.put("help", option.help());
-      line.put("allowed", option.allowed(units));
-      option.defaultText(units).ifPresent(value -> line.put("default", value));
-      listed.add(line);
+  /** One that fails is left out by name, and the rest go on. */
+  private static void add(
+      List<Entry> entries, List<String> leftOut, Screen screen, Supplier<Entry> asked) {
+    try {
+      entries.add(asked.get());
+    } catch (PluginFaultException fault) {
+      leftOut.add(fault.getMessage());
+      screen.err().println("Left out: " + fault.getMessage());
     }
-    entry.put("options", listed);
-    return entry;
+  }
+
+  private static void print(List<Entry> entries, String path, UnitSystem units, Screen screen) {
+    OptionsText text = new OptionsText(units);
+    for (Entry entry : entries) {
+      screen.out().print(text.text(entry.id(), entry.title(), entry.summary()));
+      screen.out().print(text.options(path, entry.options()));
+    }
+  }
+
+  private static List<Object> json(List<Entry> entries, UnitSystem units) {
+    List<Object> all = new ArrayList<>();
+    for (Entry entry : entries) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("id", entry.id());
+      json.put("title", entry.title());
+      json.put("summary", entry.summary());
+      List<Object> listed = new ArrayList<>();
+      for (Field<?> option : entry.options()) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        line.put("key", option.key());
+        line.put("help", option.help());
+        line.put("allowed", option.allowed(units));
+        option.defaultText(units).ifPresent(value -> line.put("default", value));
+        listed.add(line);
+      }
+      json.put("options", listed);
+      all.add(json);
+    }
+    return all;
   }
 }

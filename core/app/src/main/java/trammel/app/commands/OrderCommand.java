@@ -92,7 +92,7 @@ public final class OrderCommand extends JobCommand {
     }
     if (jobs.leftOut()) {
       screen.err().println("A job was left out, so no file was written and no rack changed.");
-      return ExitCode.BAD_INPUT;
+      return jobs.worst();
     }
     return Verdicts.exitCode(jobs.checks());
   }

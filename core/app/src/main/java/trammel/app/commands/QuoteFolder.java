@@ -2,7 +2,9 @@ package trammel.app.commands;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.app.commandline.Screen;
+import trammel.app.desk.Alternatives;
 import trammel.app.desk.Workbench;
 import trammel.app.documents.JobPaper;
 import trammel.app.documents.QuoteOption;
@@ -15,8 +17,8 @@ import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.PluginFaultException;
 import trammel.planning.extension.SpringMount;
-import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.JobDocument;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
@@ -65,9 +67,21 @@ final class QuoteFolder {
     }
   }
 
-  private record Way(String label, JobDocument document) {}
+  /** Another way: other springs, which are called by their title, or another choice. */
+  private record Way(String name, boolean springs, JobDocument document) {
+    String label(Estimate estimate) {
+      return springs ? estimate.draft().spring().title() : name;
+    }
+  }
 
-  /** Other springs, then other choices of the linkage; what does not fit is left out. */
+  /** What came of a way; empty and at fault if a plugin that the job does not name failed at it. */
+  private record Tried(Optional<QuoteOption> option, String fault) {}
+
+  /**
+   * Other springs, then other choices of the linkage; what does not fit is left out. A way at which
+   * a plugin fails is left out with a remark, and the next takes its place, so that the others are
+   * what they would be without that plugin.
+   */
   private List<QuoteOption> options(Draft draft, Money quoted) {
     JobDocument document = draft.job().source();
     List<Way> ways = new ArrayList<>();
@@ -77,22 +91,34 @@ final class QuoteFolder {
             document
                 .withValue("chosen.spring", spring.id())
                 .withValue("chosen.spring_options", "{}");
-        ways.add(new Way(spring.title(), other));
+        ways.add(new Way(spring.id(), true, other));
       }
     }
     addChoices(ways, draft, document);
-    List<Background<List<QuoteOption>>> tries = new ArrayList<>();
-    for (Way way : ways.subList(0, Math.min(MOST_OPTIONS, ways.size()))) {
-      tries.add(Background.start(() -> tried(way)));
-    }
     List<QuoteOption> options = new ArrayList<>();
-    for (Background<List<QuoteOption>> one : tries) {
-      for (QuoteOption option : one.get()) {
+    Alternatives alternatives = new Alternatives(bench, draft.job().chosen());
+    int sound = 0;
+    int next = 0;
+    while (sound < MOST_OPTIONS && next < ways.size()) {
+      int end = Math.min(next + MOST_OPTIONS - sound, ways.size());
+      List<Background<Tried>> tries = new ArrayList<>();
+      for (Way way : ways.subList(next, end)) {
+        tries.add(Background.start(() -> tried(way, alternatives)));
+      }
+      for (int i = 0; i < tries.size(); i++) {
+        Tried tried = tries.get(i).get();
+        if (!tried.fault().isEmpty()) {
+          screen.err().println("Left out: " + ways.get(next + i).name() + ". " + tried.fault());
+          continue;
+        }
+        sound++;
         // What costs the customer the same is the shop's own choice.
-        if (!option.estimate().price().total().equals(quoted)) {
-          options.add(option);
+        if (tried.option().isPresent()
+            && !tried.option().get().estimate().price().total().equals(quoted)) {
+          options.add(tried.option().get());
         }
       }
+      next = end;
     }
     return options;
   }
@@ -108,6 +134,7 @@ final class QuoteFolder {
             ways.add(
                 new Way(
                     field.key().replace('_', ' ') + ": " + choice,
+                    false,
                     document.withValue(path, choice)));
           }
         }
@@ -115,13 +142,22 @@ final class QuoteFolder {
     }
   }
 
-  private List<QuoteOption> tried(Way way) {
+  private Tried tried(Way way, Alternatives alternatives) {
     try {
-      Draft draft = bench.draft(way.document());
-      Estimate estimate = bench.estimate(draft);
-      return List.of(new QuoteOption(way.label(), estimate, draft.judge().judge(draft.layout())));
-    } catch (UnworkableLayoutException | BadInputException unfit) {
-      return List.of();
+      Alternatives.Way worked = alternatives.of(way.document());
+      return worked.estimate().isPresent()
+          ? named(way, worked.estimate().get(), worked.checks())
+          : new Tried(Optional.empty(), worked.faulty() ? worked.reason() : "");
+    } catch (BadInputException unfit) {
+      return new Tried(Optional.empty(), "");
+    }
+  }
+
+  private static Tried named(Way way, Estimate estimate, List<CheckResult> checks) {
+    try {
+      return new Tried(Optional.of(new QuoteOption(way.label(estimate), estimate, checks)), "");
+    } catch (PluginFaultException fault) {
+      return new Tried(Optional.empty(), fault.getMessage());
     }
   }
 }

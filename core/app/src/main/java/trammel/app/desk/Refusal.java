@@ -19,7 +19,7 @@ public final class Refusal {
             || thrown instanceof UnworkableLayoutException
             || thrown instanceof CommandFailure failure && failure.exitCode() == ExitCode.BAD_INPUT
             || thrown instanceof IllegalArgumentException && isOurOwn(thrown);
-    return refused ? Optional.of(thrown.getMessage()) : Optional.empty();
+    return refused ? Optional.ofNullable(thrown.getMessage()) : Optional.empty();
   }
 
   /**

@@ -8,17 +8,19 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.Callable;
 import org.pf4j.PluginManager;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
 import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.SpringMount;
 
 /**
- * Loads every jar of the plugins folder. One that is broken is reported by name and the rest go on:
- * jars are loaded one by one, by name, because a plugin manager left to itself only logs what
- * fails.
+ * Finds the extensions in every jar of the plugins folder by what each jar lists, and runs none of
+ * their code. A jar that is broken is reported by name and the rest go on: jars are loaded one by
+ * one, by name, because a plugin manager left to itself only logs what fails.
  */
 public final class PluginFolder {
   private static final String JAR = ".jar";
@@ -38,7 +40,7 @@ public final class PluginFolder {
     this.version = version;
   }
 
-  /** Loads the folder's plugins. */
+  /** What the folder's jars list. */
   public InstalledExtensions load() {
     List<Path> jars = jars();
     FolderManager manager = new FolderManager(folder);
@@ -94,14 +96,22 @@ public final class PluginFolder {
         troubles.add("plugin " + name + " was left out: it could not be loaded. Replace the jar.");
         return;
       }
-      collect(manager, manager.getPlugin(id), name);
+      collect(manager, manager.getPlugin(id), jar);
+    } catch (IllegalArgumentException unlisted) {
+      troubles.add(
+          "plugin "
+              + name
+              + " was left out: "
+              + unlisted.getMessage()
+              + ". Get the plugin that goes with this version.");
     } catch (Exception | LinkageError | StackOverflowError broken) {
-      troubles.add("plugin " + name + " was left out: " + reason(broken) + ". Replace the jar.");
+      troubles.add(
+          "plugin " + name + " was left out: " + PluginCode.reason(broken) + ". Replace the jar.");
     }
   }
 
-  private void collect(PluginManager manager, PluginWrapper plugin, String name)
-      throws IOException, ClassNotFoundException {
+  private void collect(PluginManager manager, PluginWrapper plugin, Path jar) throws IOException {
+    String name = jar.getFileName().toString();
     if (plugin.getPluginState() == PluginState.DISABLED) {
       troubles.add(
           "plugin "
@@ -113,24 +123,26 @@ public final class PluginFolder {
               + ". Get the plugin that goes with this version.");
       return;
     }
-    PluginState state = manager.startPlugin(plugin.getPluginId());
-    if (!state.isStarted()) {
-      troubles.add("plugin " + name + " was left out: it did not start. Replace the jar.");
-      return;
-    }
-    int before = linkages.size() + springs.size() + troubles.size();
-    for (Object extension : new ExtensionIndex(plugin, manager.getExtensionFactory()).create()) {
-      if (extension instanceof AxleLinkage linkage && isOwn(linkage.id(), name)) {
-        linkages.add(linkage);
-      }
-      if (extension instanceof SpringMount spring && isOwn(spring.id(), name)) {
-        springs.add(spring);
+    for (ExtensionList.Entry entry : JarIndex.read(jar).entries()) {
+      if (isOwn(entry.id(), name)) {
+        Callable<Object> making = () -> make(manager, plugin, entry.className());
+        switch (entry.kind()) {
+          case LINKAGE -> linkages.add(new GuardedLinkage(new PluginCode<>(entry, name, making)));
+          case SPRING -> springs.add(new GuardedSpring(new PluginCode<>(entry, name, making)));
+        }
       }
     }
-    if (linkages.size() + springs.size() + troubles.size() == before) {
-      troubles.add(
-          "plugin " + name + " was left out: no linkage and no spring mount was found in it.");
+  }
+
+  /** Starts the plugin, unless it is started, and makes one of its class. */
+  private static Object make(PluginManager manager, PluginWrapper plugin, String className)
+      throws Exception {
+    synchronized (manager) {
+      if (!manager.startPlugin(plugin.getPluginId()).isStarted()) {
+        throw new IllegalStateException("it did not start", plugin.getFailedException());
+      }
     }
+    return plugin.getPluginClassLoader().loadClass(className).getConstructor().newInstance();
   }
 
   private boolean isOwn(String id, String jar) {
@@ -150,14 +162,5 @@ public final class PluginFolder {
               + " was left out: another plugin has that name. Remove one of the two jars.");
     }
     return !taken;
-  }
-
-  private static String reason(Throwable broken) {
-    Throwable cause = broken;
-    while (cause.getCause() != null && cause.getCause() != cause) {
-      cause = cause.getCause();
-    }
-    String message = cause.getMessage();
-    return cause.getClass().getSimpleName() + (message == null ? "" : " (" + message + ")");
   }
 }

@@ -27,6 +27,8 @@ import trammel.planning.job.Job;
 import trammel.reading.fields.FieldReader;
 import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Problem;
 import trammel.reading.tree.Problems;
 
 /** Draws the layout of a job with the linkages, spring mounts and the catalog that are there. */
@@ -49,7 +51,8 @@ public final class Drafting {
    * @param job the job as read
    * @param shown the units in which reasons and messages are written
    * @throws BadInputException if the job names a linkage, an option, a part or a limit that does
-   *     not exist, or if the vehicle leaves no room for what was chosen
+   *     not exist, or if its measurements contradict each other
+   * @throws UnworkableLayoutException if the vehicle leaves no room for what was chosen
    */
   public Draft draft(Job job, UnitSystem shown) {
     UnitSystem units = job.header().units();
@@ -62,22 +65,34 @@ public final class Drafting {
         FieldReader.readAll(job.chosen().linkageOptions(), linkage.options(catalog), units);
     FieldValues springOptions =
         FieldReader.readAll(job.chosen().springOptions(), spring.options(catalog), units);
+    Chassis chassis = chassis(job);
+    Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
+    Site springSite = new Site(chassis, springOptions, catalog, shown);
+    List<Check> checks = checks(linkage, spring, linkageSite);
+    Map<String, Limit> limits = limits(job, linkage, spring, checks);
     try {
-      Chassis chassis = new MeasuredChassis(job).chassis();
-      Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
-      Site springSite = new Site(chassis, springOptions, catalog, shown);
-      List<Check> checks = checks(linkage, spring, linkageSite);
-      Map<String, Limit> limits = limits(job, linkage, spring, checks);
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
       Layout notched = new NotchRule(limits, catalog).notched(layout);
       Judge judge = new Judge(checks, limits, settings());
       return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
-    } catch (UnworkableLayoutException | IllegalArgumentException impossible) {
-      // The domain types say what is impossible about these measurements and what to do.
+    } catch (UnworkableLayoutException noRoom) {
       throw new UnworkableLayoutException(
-          job.source().file()
-              + ": this layout does not fit the vehicle. "
-              + impossible.getMessage());
+          job.source().file() + ": this layout does not fit the vehicle. " + noRoom.getMessage());
+    }
+  }
+
+  /** The domain types say what is impossible about these measurements and what to do. */
+  private static Chassis chassis(Job job) {
+    try {
+      return new MeasuredChassis(job).chassis();
+    } catch (IllegalArgumentException impossible) {
+      throw new BadInputException(
+          List.of(
+              Problem.error(
+                  job.source().locationOf("measured"),
+                  "measurements that contradict each other",
+                  "those of one vehicle",
+                  impossible.getMessage())));
     }
   }
 

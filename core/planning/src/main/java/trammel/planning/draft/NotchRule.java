@@ -13,6 +13,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
+import trammel.planning.extension.UnworkableLayoutException;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the
@@ -65,6 +66,16 @@ final class NotchRule {
       return layout;
     }
     double depthMm = Math.ceil((lackMm - ROUNDING_MM) / STEP_MM) * STEP_MM;
+    double railMm = layout.chassis().rails().depthMm();
+    if (depthMm >= railMm) {
+      throw new UnworkableLayoutException(
+          "The axle tube needs a notch "
+              + depthMm
+              + " mm deep at full bump; a rail of "
+              + railMm
+              + " mm depth takes less than that. Raise the frame at ride or ask for less bump"
+              + " travel.");
+    }
     return layout.withChassis(
         layout.chassis().withRails(plated(layout.chassis().rails().withNotchDepth(depthMm))));
   }

@@ -3,6 +3,7 @@ package trammel.planning.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
@@ -12,6 +13,8 @@ import trammel.planning.extension.SpringSet;
 import trammel.planning.job.PickupOverride;
 import trammel.reading.quantity.PartialPosition;
 import trammel.reading.quantity.Position;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.Problem;
 import trammel.reading.tree.Problems;
 
 /** Puts the pick-up points that the vehicle dictates in place of the proposed ones. */
@@ -25,12 +28,13 @@ final class PickUpOverrides {
   List<Bar> over(List<Bar> proposed) {
     List<Bar> bars = new ArrayList<>(proposed.size());
     for (Bar bar : proposed) {
-      PickupOverride given = overrides.get(bar.name());
       bars.add(
-          given == null
-              ? bar
-              : bar.withPoint(End.FRAME, over(given.frame(), bar.frame()))
-                  .withPoint(End.AXLE, over(given.axle(), bar.axle())));
+          moved(
+              bar.name(),
+              bar,
+              given ->
+                  bar.withPoint(End.FRAME, over(given.frame(), bar.frame()))
+                      .withPoint(End.AXLE, over(given.axle(), bar.axle()))));
     }
     return bars;
   }
@@ -38,25 +42,46 @@ final class PickUpOverrides {
   SpringSet over(SpringSet proposed) {
     List<SpringUnit> springs = new ArrayList<>(proposed.springs().size());
     for (SpringUnit spring : proposed.springs()) {
-      PickupOverride given = overrides.get(spring.name());
       springs.add(
-          given == null
-              ? spring
-              : spring
-                  .withPoint(End.FRAME, over(given.frame(), spring.frame()))
-                  .withPoint(End.AXLE, over(given.axle(), spring.axle())));
+          moved(
+              spring.name(),
+              spring,
+              given ->
+                  spring
+                      .withPoint(End.FRAME, over(given.frame(), spring.frame()))
+                      .withPoint(End.AXLE, over(given.axle(), spring.axle()))));
     }
     List<ShockUnit> shocks = new ArrayList<>(proposed.shocks().size());
     for (ShockUnit shock : proposed.shocks()) {
-      PickupOverride given = overrides.get(shock.name());
       shocks.add(
-          given == null
-              ? shock
-              : shock
-                  .withPoint(End.FRAME, over(given.frame(), shock.frame()))
-                  .withPoint(End.AXLE, over(given.axle(), shock.axle())));
+          moved(
+              shock.name(),
+              shock,
+              given ->
+                  shock
+                      .withPoint(End.FRAME, over(given.frame(), shock.frame()))
+                      .withPoint(End.AXLE, over(given.axle(), shock.axle()))));
     }
     return new SpringSet(springs, shocks);
+  }
+
+  /** The part with its points as the job gives them, refused where the job says so. */
+  private <T> T moved(String name, T proposed, Function<PickupOverride, T> move) {
+    PickupOverride given = overrides.get(name);
+    if (given == null) {
+      return proposed;
+    }
+    try {
+      return move.apply(given);
+    } catch (IllegalArgumentException impossible) {
+      throw new BadInputException(
+          List.of(
+              Problem.error(
+                  given.location(),
+                  "points for " + name,
+                  "two that the part can join",
+                  impossible.getMessage())));
+    }
   }
 
   /** Reports overrides that name no part of the layout. */

@@ -2,7 +2,6 @@ package trammel.plugins.airspring;
 
 import java.util.List;
 import java.util.function.Supplier;
-import org.pf4j.Extension;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
@@ -14,7 +13,6 @@ import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Air springs on arms from the axle tube, with separate shocks. */
-@Extension
 public final class AirSpringMount implements SpringMount {
 
   @Override

@@ -1,7 +1,6 @@
 package trammel.plugins.coilspring;
 
 import java.util.List;
-import org.pf4j.Extension;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
@@ -13,7 +12,6 @@ import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Coil springs on shocks between brackets on the axle tube and a crossmember. */
-@Extension
 public final class CoilSpringMount implements SpringMount {
 
   @Override

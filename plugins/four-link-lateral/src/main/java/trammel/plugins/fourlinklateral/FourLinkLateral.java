@@ -1,7 +1,6 @@
 package trammel.plugins.fourlinklateral;
 
 import java.util.List;
-import org.pf4j.Extension;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
@@ -11,7 +10,6 @@ import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Two lower and two upper bars in planes along the rails, and a lateral bar behind the axle. */
-@Extension
 public final class FourLinkLateral implements AxleLinkage {
 
   @Override

@@ -1,7 +1,6 @@
 package trammel.plugins.triangulated;
 
 import java.util.List;
-import org.pf4j.Extension;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
@@ -12,7 +11,6 @@ import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Lower bars along the rails; upper bars that spread from over the housing to the rails. */
-@Extension
 public final class Triangulated implements AxleLinkage {
 
   @Override

@@ -11,6 +11,7 @@ import trammel.engine.motion.PoseSolver;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
+import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.UnworkableLayoutException;
@@ -54,6 +55,7 @@ public final class LinkageContract {
    */
   public void verify() {
     OptionTrials.verifyNames(linkage.id(), linkage.title(), linkage.summary());
+    JarList.verify(ExtensionList.Kind.LINKAGE, linkage.id(), linkage);
     new OptionTrials(linkage.id(), linkage.options(catalog)).verifyDeclarations();
     verifyChecks();
     List<Bar> bars = linkage.propose(site(chassis, FieldValues.none()));

@@ -11,6 +11,7 @@ import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
+import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
@@ -57,6 +58,7 @@ public final class SpringContract {
    */
   public void verify() {
     OptionTrials.verifyNames(mount.id(), mount.title(), mount.summary());
+    JarList.verify(ExtensionList.Kind.SPRING, mount.id(), mount);
     new OptionTrials(mount.id(), mount.options(catalog)).verifyDeclarations();
     verifyChecks();
     SpringSet set = propose(chassis, FieldValues.none());

@@ -1,4 +1,4 @@
-package trammel.app;
+package trammel.app.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package trammel.app;
+package trammel.app.desk;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -10,10 +10,27 @@ import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Version;
 
-/** Keeps what is needed to mend a fault inside Trammel, in a file instead of on the screen. */
-record FaultReport(List<String> arguments, Throwable fault) {
-  FaultReport {
+/**
+ * Keeps what is needed to mend a fault inside Trammel or a plugin, in a file instead of on the
+ * screen.
+ *
+ * @param arguments the words of the command, or the job file
+ * @param fault what was thrown
+ */
+public record FaultReport(List<String> arguments, Throwable fault) {
+  public FaultReport {
     arguments = List.copyOf(arguments);
+  }
+
+  /**
+   * Writes the report to the temporary folder, or else to the current one, and says where it is.
+   */
+  public String write() {
+    Optional<Path> file =
+        write(List.of(Path.of(System.getProperty("java.io.tmpdir")), Path.of("")));
+    return file.isPresent()
+        ? "The report to send to its makers, with the job file, is " + file.get()
+        : "No report could be written, neither to the temporary folder nor here.";
   }
 
   /** Writes the report to the first of the folders that takes it; empty if none does. */
@@ -41,6 +58,11 @@ record FaultReport(List<String> arguments, Throwable fault) {
       text.println("  " + argument);
     }
     text.println();
-    fault.printStackTrace(text);
+    try {
+      fault.printStackTrace(text);
+    } catch (RuntimeException | Error unprintable) {
+      // An exception of a plugin may fail even at telling what it is.
+      text.println(fault.getClass().getName() + ", which cannot be printed");
+    }
   }
 }

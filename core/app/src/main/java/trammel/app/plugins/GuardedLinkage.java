@@ -1,0 +1,71 @@
+package trammel.app.plugins;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import trammel.engine.layout.Bar;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.LimitedCheck;
+import trammel.planning.extension.Site;
+import trammel.reading.fields.Field;
+import trammel.planning.work.WorkPlan;
+
+/** A linkage of a plugin, known by what its jar lists and run only when it is asked. */
+final class GuardedLinkage implements AxleLinkage {
+  /** A rigid axle has six freedoms; two are the travel, and each bar takes one of the others. */
+  private static final int LEAST_BARS = 4;
+
+  private final PluginCode<AxleLinkage> code;
+
+  GuardedLinkage(PluginCode<AxleLinkage> code) {
+    this.code = code;
+  }
+
+  @Override
+  public String id() {
+    return code.id();
+  }
+
+  @Override
+  public String title() {
+    return code.askText("its title", AxleLinkage::title);
+  }
+
+  @Override
+  public String summary() {
+    return code.askText("its summary", AxleLinkage::summary);
+  }
+
+  @Override
+  public List<Field<?>> options(Catalog catalog) {
+    return code.askList("its options", linkage -> linkage.options(catalog));
+  }
+
+  @Override
+  public List<Bar> propose(Site site) {
+    List<Bar> bars = code.askList("its bars", linkage -> linkage.propose(site));
+    Set<String> names = new HashSet<>();
+    for (Bar bar : bars) {
+      names.add(bar.name());
+    }
+    if (names.size() != bars.size()) {
+      throw code.unusable("its bars", "two of them have the same name");
+    }
+    if (bars.size() < LEAST_BARS) {
+      throw code.unusable("its bars", "it has " + bars.size() + ", and four hold an axle");
+    }
+    return bars;
+  }
+
+  @Override
+  public List<LimitedCheck> checks() {
+    return GuardedCheck.all(code, AxleLinkage::checks);
+  }
+
+  @Override
+  public WorkPlan plan(Commission commission) {
+    return code.ask("its plan of the work", linkage -> linkage.plan(commission));
+  }
+}

@@ -3,13 +3,13 @@ package trammel.app.desk;
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.checks.CheckResult;
-import trammel.reading.tree.BadInputException;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.extension.PluginFaultException;
 import trammel.planning.job.Chosen;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
+import trammel.reading.tree.BadInputException;
 
 /**
  * Works out other ways to do a job. They may run plugins that the job itself does not name; what

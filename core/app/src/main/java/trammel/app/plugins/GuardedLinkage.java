@@ -9,8 +9,8 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.reading.fields.Field;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /** A linkage of a plugin, known by what its jar lists and run only when it is asked. */
 final class GuardedLinkage implements AxleLinkage {

@@ -10,8 +10,8 @@ import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
-import trammel.reading.fields.Field;
 import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
 
 /** A spring mount of a plugin, known by what its jar lists and run only when it is asked. */
 final class GuardedSpring implements SpringMount {

@@ -9,6 +9,7 @@ import trammel.app.commands.CutCommand;
 import trammel.app.commands.FigureCommand;
 import trammel.app.commands.FitUpCommand;
 import trammel.app.commands.LayoutsCommand;
+import trammel.app.commands.LedgerCommand;
 import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
@@ -31,6 +32,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("fitup", "Where each bracket goes from the marked datums."),
           new Entry("tacked", "What was tacked, judged before it is welded for good."),
           new Entry("close", "Hours and material really used; teaches the shop's hours."),
+          new Entry("ledger", "The shop's ledger: closed jobs and rack, backups, tables."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           new Entry("motion", "The engine alone on a bare linkage file."),
           new Entry("cut", "A bare cut list from bars, sheets or a strip."),
@@ -58,6 +60,7 @@ final class TrammelCommands implements CommandTable {
       case "fitup" -> new FitUpCommand();
       case "tacked" -> new TackedCommand();
       case "close" -> new CloseCommand();
+      case "ledger" -> new LedgerCommand();
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();

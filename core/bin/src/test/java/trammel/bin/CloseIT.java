@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,65 @@ class CloseIT {
     return copy.json(STOP, "plan", jobs.resolve(job)).number("hours.mean_h");
   }
 
+  private Tree ledger() throws Exception {
+    Launch.Ended shown = copy.run("ledger", "--json", "--shop", jobs.toString());
+    assertEquals(DONE, shown.exitCode(), shown.err());
+    return Tree.ofJson(shown.out());
+  }
+
+  /** Without the hours of the whole job, which used to be lost at the next closing. */
+  @Test
+  void aJobClosedBySingleOperationsIsKeptWhenTheNextOneIsClosed() throws Exception {
+    fill("hours,make-bar", "3.5");
+    assertEquals(DONE, copy.run("close", pickup.toString(), form.toString()).exitCode());
+    Path next =
+        Files.writeString(
+            jobs.resolve("next.yaml"), Files.readString(pickup).replace("D-101", "D-109"));
+    assertEquals(DONE, copy.run("close", next.toString(), form.toString()).exitCode());
+    assertEquals(2, ledger().list("closed_jobs").size());
+  }
+
+  /** Signs that are guarded from spreadsheets in a CSV used to make it another number. */
+  @Test
+  void aJobNumberThatLooksLikeAFormulaIsClosedOnce() throws Exception {
+    fill("hours,whole job", "113");
+    for (String number : List.of("-7", "=7", "+7", "@7")) {
+      Path job =
+          Files.writeString(
+              jobs.resolve("signs.yaml"),
+              Files.readString(pickup).replace("D-101", "\"" + number + "\""));
+      assertEquals(DONE, copy.run("close", job.toString(), form.toString()).exitCode(), number);
+      Launch.Ended twice = copy.run("close", job.toString(), form.toString());
+      assertEquals(BAD_INPUT, twice.exitCode(), number);
+      assertTrue(twice.err().contains("Job " + number + " was closed on"), twice.err());
+    }
+  }
+
+  /** The second used to fail at once. */
+  @Test
+  void twoJobsClosedAtTheSameMomentAreBothKept() throws Exception {
+    fill("hours,whole job", "113");
+    Launch close =
+        Launch.of(copy.home().resolve("bin/trammel")).with("TRAMMEL_CLASS_ARCHIVE", "off");
+    List<Process> both = new ArrayList<>();
+    for (String number : List.of("D-201", "D-202")) {
+      Path job =
+          Files.writeString(
+              jobs.resolve(number + ".yaml"), Files.readString(pickup).replace("D-101", number));
+      both.add(
+          close.start(
+              jobs.resolve(number + ".out"),
+              jobs.resolve(number + ".err"),
+              "close",
+              job.toString(),
+              form.toString()));
+    }
+    for (Process one : both) {
+      assertEquals(DONE, Launch.end(one));
+    }
+    assertEquals(2, ledger().list("closed_jobs").size());
+  }
+
   @Test
   void aJobThatTookLongerMakesLaterQuotesLonger() throws Exception {
     double before = hours("sedan.yaml");
@@ -74,7 +135,7 @@ class CloseIT {
     assertEquals(BAD_INPUT, twice.exitCode());
     assertTrue(twice.err().contains("--again"), twice.err());
     assertEquals(DONE, copy.run("close", "--again", pickup.toString(), form.toString()).exitCode());
-    assertEquals(2, Files.readAllLines(jobs.resolve("history.csv")).size());
+    assertEquals(1, ledger().list("closed_jobs").size());
   }
 
   @Test
@@ -84,7 +145,7 @@ class CloseIT {
     Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
     assertEquals(BAD_INPUT, closed.exitCode());
     assertTrue(closed.err().contains("make-bar") && closed.err().contains("lots"), closed.err());
-    assertFalse(Files.exists(jobs.resolve("history.csv")));
+    assertFalse(Files.exists(jobs.resolve("ledger.sqlite")));
   }
 
   @Test

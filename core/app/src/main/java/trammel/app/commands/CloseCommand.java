@@ -5,19 +5,18 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.closing.ActualsFile;
-import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
-import trammel.app.files.FileLock;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.json.CloseJson;
 import trammel.app.json.Json;
 import trammel.app.text.CloseText;
+import trammel.ledger.Ledger;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.learning.ClosedJob;
@@ -26,6 +25,7 @@ import trammel.planning.learning.QuoteRecord;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** Closes a job with the hours and material really used, and learns from it. */
 public final class CloseCommand extends JobCommand {
@@ -35,8 +35,8 @@ public final class CloseCommand extends JobCommand {
   public Syntax syntax() {
     return CommonOptions.addWithOutTo(
         Syntax.of(
-                "Closes a job with the hours and material really used. The shop's history beside"
-                    + " the job file (history.csv) keeps it, and the hours of later quotes learn"
+                "Closes a job with the hours and material really used. The shop's ledger beside"
+                    + " the job file (ledger.sqlite) keeps it, and the hours of later quotes learn"
                     + " from it. Without ACTUALS it writes the form to fill in, actuals.csv, to"
                     + " the folder that --out names.")
             .argument("JOB", "The job file, JSON or YAML.")
@@ -87,27 +87,19 @@ public final class CloseCommand extends JobCommand {
       Estimate standard,
       Estimate quoted,
       ActualsFile.Actuals used) {
-    HistoryFile history = bench.history();
     double correlation = bench.catalog().shop().hoursCorrelation();
-    ClosedJob job;
-    LearnedHours before;
-    HistoryFile.Content after;
-    try (FileLock lock = FileLock.of(history.file())) {
-      HistoryFile.Content content = history.read();
-      if (content.torn()) {
-        screen.err().println("Note: a torn last line of " + history.file() + " is cut off.");
-      }
-      before = LearnedHours.from(content.jobs(), correlation);
-      Optional<ClosedJob> earlier = earlier(standard, content);
-      if (earlier.isPresent() && !arguments.has(AGAIN)) {
-        throw closedAlready(earlier.get(), history);
-      }
-      job = closed(standard, quoted, earlier, used);
-      history.add(job);
-      after = history.read();
+    UnitSystem units = standard.draft().job().header().units();
+    Closing closing;
+    List<ClosedJob> after;
+    try (Ledger ledger =
+        bench.shopLedger(units).open(note -> screen.err().println("Note: " + note))) {
+      closing = ledger.asOne(() -> close(ledger, standard, quoted, used, arguments.has(AGAIN)));
+      after = ledger.closedJobs().all();
     }
-    LearnedHours now = LearnedHours.from(after.jobs(), correlation);
-    QuoteRecord record = QuoteRecord.of(after.jobs());
+    ClosedJob job = closing.job();
+    LearnedHours before = LearnedHours.from(closing.before(), correlation);
+    LearnedHours now = LearnedHours.from(after, correlation);
+    QuoteRecord record = QuoteRecord.of(after);
     if (CommonOptions.of(arguments).json()) {
       screen.out().println(Json.text(CloseJson.of(job, before, now, record)));
     } else {
@@ -116,6 +108,25 @@ public final class CloseCommand extends JobCommand {
           .print(
               CloseText.text(job, standard.hours().lines(), before, now, record, used.material()));
     }
+  }
+
+  /**
+   * A job that was closed.
+   *
+   * @param before the jobs that were closed before it
+   */
+  private record Closing(ClosedJob job, List<ClosedJob> before) {}
+
+  private static Closing close(
+      Ledger ledger, Estimate standard, Estimate quoted, ActualsFile.Actuals used, boolean again) {
+    List<ClosedJob> before = ledger.closedJobs().all();
+    Optional<ClosedJob> earlier = ledger.closedJobs().of(standard.draft().job().header().number());
+    if (earlier.isPresent() && !again) {
+      throw closedAlready(earlier.get(), ledger.file());
+    }
+    ClosedJob job = closed(standard, quoted, earlier, used);
+    ledger.closedJobs().close(job);
+    return new Closing(job, before);
   }
 
   /** A job that is closed again keeps what it was quoted at: the quote has long been given. */
@@ -134,23 +145,14 @@ public final class CloseCommand extends JobCommand {
     }
   }
 
-  private static Optional<ClosedJob> earlier(Estimate job, HistoryFile.Content content) {
-    for (ClosedJob other : content.jobs()) {
-      if (other.number().equals(job.draft().job().header().number())) {
-        return Optional.of(other);
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static CommandFailure closedAlready(ClosedJob earlier, HistoryFile history) {
+  private static CommandFailure closedAlready(ClosedJob earlier, Path ledger) {
     return CommandFailure.badInput(
         "Job "
             + earlier.number()
             + " was closed on "
             + earlier.closed()
             + " ("
-            + history.file()
+            + ledger
             + "). To put other hours in its place, give "
             + AGAIN
             + ".");

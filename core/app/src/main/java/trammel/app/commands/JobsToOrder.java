@@ -39,6 +39,7 @@ final class JobsToOrder {
   private final List<String> files;
   private final List<OrderedJob> ordered = new ArrayList<>();
   private final List<CheckResult> checks = new ArrayList<>();
+  private final List<String> stopping = new ArrayList<>();
   private final JobNumbers numbers = new JobNumbers();
   private final Map<String, FutureTask<Worked>> byWork = new ConcurrentHashMap<>();
   private Optional<Job> first = Optional.empty();
@@ -75,6 +76,11 @@ final class JobsToOrder {
   /** The verdicts over all of them, job after job. */
   List<CheckResult> checks() {
     return checks;
+  }
+
+  /** The numbers of those of which a check says stop. */
+  List<String> stopping() {
+    return stopping;
   }
 
   List<String> numbers() {
@@ -215,5 +221,8 @@ final class JobsToOrder {
     latest = Optional.of(latest.isEmpty() || date.isAfter(latest.get()) ? date : latest.get());
     ordered.add(OrderedJob.of(job, worked.toBuy()));
     checks.addAll(worked.verdicts());
+    if (Verdicts.exitCode(worked.verdicts()) == ExitCode.CHECK_SAYS_STOP) {
+      stopping.add(job.header().number());
+    }
   }
 }

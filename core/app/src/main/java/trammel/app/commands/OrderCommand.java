@@ -1,9 +1,9 @@
 package trammel.app.commands;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
@@ -11,24 +11,29 @@ import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
-import trammel.app.files.FileLock;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.handout.OrderFiles;
 import trammel.app.json.Json;
 import trammel.app.json.OrderJson;
-import trammel.app.rack.RackFile;
+import trammel.app.ledger.ShopLedger;
 import trammel.app.text.Amounts;
 import trammel.app.text.OrderText;
+import trammel.ledger.Ledger;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.Ordering;
+import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Makes one material order a supplier over one or many jobs. */
 public final class OrderCommand extends JobCommand {
   private static final String RACK = "--rack";
   private static final String DRY_RUN = "--dry-run";
+  private static final String ANYWAY = "--anyway";
   private static final String DATE = "--date";
+
+  /** How often an order is worked out anew because another command changed the rack meanwhile. */
+  private static final int MOST_TRIES = 5;
 
   @Override
   public Syntax syntax() {
@@ -38,12 +43,16 @@ public final class OrderCommand extends JobCommand {
                     "Makes one material order a supplier; several jobs are cut and bought together."
                         + " With --out it writes the order as PDF and web page, and a CSV, a JSON and a"
                         + " text a supplier."))
-            .option(
+            .flag(
                 RACK,
-                "FILE",
-                "Use the stock on hand of this file first, and rewrite it: what is used is taken"
-                    + " off, useful offcuts are put on.")
-            .flag(DRY_RUN, "Show what would be taken off and put on the rack; leave its file.")
+                "Use the stock on the rack of the shop's ledger first: what is used is taken off,"
+                    + " useful offcuts are put on. trammel ledger take rack.csv --apply takes a"
+                    + " rack in.")
+            .flag(DRY_RUN, "Show what would be taken off and put on the rack; leave it as it is.")
+            .flag(
+                ANYWAY,
+                "Take from the rack for a job of which a check says stop; without it nothing is"
+                    + " taken for such a job.")
             .option(
                 DATE,
                 "DAY",
@@ -56,39 +65,42 @@ public final class OrderCommand extends JobCommand {
     CommonOptions options = CommonOptions.of(arguments);
     Optional<LocalDate> date = date(arguments);
     boolean dryRun = arguments.has(DRY_RUN);
-    if (dryRun && arguments.value(RACK).isEmpty()) {
-      throw CommandFailure.badInput(DRY_RUN + " goes with " + RACK + "; give both or neither.");
-    }
-    arguments.value(RACK).ifPresent(OrderCommand::requireRack);
+    requireRack(arguments, DRY_RUN);
+    requireRack(arguments, ANYWAY);
+    refuseRackFile(JobRun.files(arguments));
     Optional<OutFolder> given = CommonOptions.outFolder(arguments, "order");
     Workbench bench = bench(options.units(), screen);
     JobsToOrder jobs = JobsToOrder.of(JobRun.files(arguments), bench, screen);
     QuantityPrinter printer = new Amounts(bench.shown(jobs.first())).printer();
     Ordering ordering = new Ordering(bench.catalog(), printer);
     LocalDate placed = date.orElse(jobs.latest());
-    boolean writes = !dryRun && !jobs.leftOut();
+    boolean held = arguments.has(RACK) && !jobs.stopping().isEmpty() && !arguments.has(ANYWAY);
     Optional<OutFolder> out =
-        jobs.leftOut() ? Optional.empty() : given.map(folder -> folder.forJobs(jobs.numbers()));
+        jobs.leftOut() || held
+            ? Optional.empty()
+            : given.map(folder -> folder.forJobs(jobs.numbers()));
+    Papers papers =
+        order -> out.isPresent() ? files(jobs, order, placed, bench, printer) : new FileSet();
     MaterialOrder order;
-    if (arguments.value(RACK).isPresent()) {
-      Path path = Path.of(arguments.value(RACK).get());
-      try (FileLock lock = FileLock.of(path)) {
-        RackFile rack = new RackFile(path, bench.catalog(), printer.system());
-        order = ordering.order(jobs.ordered(), rack.read());
-        write(files(jobs, order, placed, bench, printer), out, screen);
-        if (writes) {
-          rack.write(order.rack().rack());
-          screen.err().println("Rewrote " + path);
-        }
-      }
-    } else {
+    if (!arguments.has(RACK)) {
       order = ordering.order(jobs.ordered());
-      write(files(jobs, order, placed, bench, printer), out, screen);
+      write(papers.of(order), out, screen);
+    } else {
+      ShopLedger shop = bench.shopLedger(jobs.first().header().units());
+      if (dryRun || jobs.leftOut() || held) {
+        order = ordering.order(jobs.ordered(), shop.rack());
+        write(papers.of(order), out, screen);
+      } else {
+        order = takeFromRack(shop, ordering, jobs, papers, out, screen);
+      }
     }
     if (options.json()) {
       screen.out().println(Json.text(OrderJson.of(jobs.numbers(), order, placed)));
     } else {
       screen.out().print(OrderText.text(jobs.numbers(), order, placed));
+    }
+    if (held) {
+      screen.err().println(held(jobs.stopping()));
     }
     if (jobs.leftOut()) {
       screen.err().println("A job was left out, so no file was written and no rack changed.");
@@ -97,32 +109,98 @@ public final class OrderCommand extends JobCommand {
     return Verdicts.exitCode(jobs.checks());
   }
 
-  /** Told before any job is worked out, and before a lock is put beside nothing. */
-  private static void requireRack(String file) {
-    if (!Files.isRegularFile(Path.of(file))) {
-      throw CommandFailure.badInput(
-          RACK
-              + " was given "
-              + file
-              + ", which is no file; give the shop's rack file, or start one that holds only the"
-              + " line kind,item,name,length,width,quantity.");
+  private static void requireRack(Arguments arguments, String flag) {
+    if (arguments.has(flag) && !arguments.has(RACK)) {
+      throw CommandFailure.badInput(flag + " goes with " + RACK + "; give both or neither.");
     }
   }
 
-  private static OrderFiles files(
+  /** The rack was a file of its own once, named after the option. */
+  private static void refuseRackFile(List<String> files) {
+    for (String file : files) {
+      if (file.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        throw CommandFailure.badInput(
+            file
+                + " is no job file. If it is a rack: "
+                + RACK
+                + " takes from the shop's ledger; take the file in with trammel ledger take "
+                + file
+                + " --apply, and leave it out here.");
+      }
+    }
+  }
+
+  private static String held(List<String> stopping) {
+    return "A check of "
+        + String.join(", ", stopping)
+        + " says stop, so no file was written and nothing was taken off the rack. Change the"
+        + " layout, or order with "
+        + ANYWAY
+        + ".";
+  }
+
+  /** Makes the files of an order; none where none are wanted. */
+  private interface Papers {
+    FileSet of(MaterialOrder order);
+  }
+
+  /**
+   * The order is worked out without holding the ledger, which can take long; it counts only if the
+   * rack is then as it was, and is worked out anew otherwise.
+   */
+  private static MaterialOrder takeFromRack(
+      ShopLedger shop,
+      Ordering ordering,
+      JobsToOrder jobs,
+      Papers papers,
+      Optional<OutFolder> out,
+      Screen screen) {
+    try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
+      for (int i = 0; i < MOST_TRIES; i++) {
+        Rack before = ledger.rackStock().rack();
+        MaterialOrder order = ordering.order(jobs.ordered(), before);
+        FileSet files = papers.of(order);
+        boolean taken =
+            ledger.asOne(
+                () -> {
+                  boolean same = ledger.rackStock().rack().equals(before);
+                  if (same) {
+                    ledger
+                        .rackStock()
+                        .become(
+                            order.rack().rack(),
+                            "ordered for " + String.join(", ", jobs.numbers()));
+                    write(files, out, screen);
+                  }
+                  return same;
+                });
+        if (taken) {
+          screen.err().println("The rack in " + ledger.file() + " is as this order leaves it.");
+          return order;
+        }
+        screen.err().println("The rack was changed meanwhile; the order is worked out anew.");
+      }
+      throw CommandFailure.badInput(
+          "Other commands keep changing the rack in "
+              + ledger.file()
+              + "; nothing was written. Wait until they are done.");
+    }
+  }
+
+  private static FileSet files(
       JobsToOrder jobs,
       MaterialOrder order,
       LocalDate placed,
       Workbench bench,
       QuantityPrinter printer) {
     String shop = bench.catalog().shop().name();
-    return new OrderFiles(jobs.numbers(), order, placed, shop, printer.system());
+    FileSet files = new FileSet();
+    new OrderFiles(jobs.numbers(), order, placed, shop, printer.system()).addTo(files);
+    return files;
   }
 
-  private static void write(OrderFiles order, Optional<OutFolder> out, Screen screen) {
+  private static void write(FileSet files, Optional<OutFolder> out, Screen screen) {
     if (out.isPresent()) {
-      FileSet files = new FileSet();
-      order.addTo(files);
       CommonOptions.write(files, out.get(), screen);
     }
   }

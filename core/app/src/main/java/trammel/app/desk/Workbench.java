@@ -10,10 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import trammel.app.closing.HistoryFile;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
+import trammel.app.ledger.ShopLedger;
 import trammel.app.plugins.InstalledExtensions;
+import trammel.app.rack.RackFile;
 import trammel.cutting.background.Background;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
@@ -163,9 +164,19 @@ public final class Workbench {
     }
   }
 
-  /** The shop's closed jobs, beside the first job file. */
-  public HistoryFile history() {
-    return HistoryFile.in(jobFolder);
+  /** The shop's ledger, beside the first job file. */
+  public ShopLedger shopLedger(UnitSystem rackUnits) {
+    return new ShopLedger(jobFolder, file -> new RackFile(file, catalog(), rackUnits).read());
+  }
+
+  /**
+   * The ledger of the shop whose jobs are in a folder.
+   *
+   * @param rackUnits the unit system of bare numbers in a rack file of before
+   */
+  public ShopLedger shopIn(Path folder, UnitSystem rackUnits) {
+    jobFolder = folder.toAbsolutePath().normalize();
+    return shopLedger(rackUnits);
   }
 
   /** The estimate of a job by the shop's own hours, as far as its closed jobs say. */
@@ -179,11 +190,7 @@ public final class Workbench {
   }
 
   private Optional<LearnedHours> learned() {
-    HistoryFile history = history();
-    if (!history.exists()) {
-      return Optional.empty();
-    }
-    List<ClosedJob> jobs = history.read().jobs();
+    List<ClosedJob> jobs = shopLedger(UnitSystem.US).closedJobs();
     return jobs.isEmpty()
         ? Optional.empty()
         : Optional.of(LearnedHours.from(jobs, catalog().shop().hoursCorrelation()));

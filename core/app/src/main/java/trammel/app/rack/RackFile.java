@@ -3,14 +3,12 @@ package trammel.app.rack;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
 import trammel.app.files.CsvReader;
-import trammel.app.files.SafeFile;
+import trammel.app.files.CsvText;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.rack.Rack;
 import trammel.reading.fields.NearestWord;
@@ -23,13 +21,15 @@ import trammel.reading.tree.Location;
 import trammel.reading.tree.Problems;
 
 /**
- * Stock on hand as comma-separated values, one piece or bin a line: {@code kind} (stick, drop or
- * bin), {@code item} (key in the catalog), {@code name} (painted on it), {@code length}, {@code
- * width}, {@code quantity}. Lines that an order does not touch are written back as they were.
+ * Reads and writes stock on hand as comma-separated values, one piece or bin a line: {@code kind}
+ * (stick, drop or bin), {@code item} (key in the catalog), {@code name} (painted on it), {@code
+ * length}, {@code width}, {@code quantity}.
  */
 public final class RackFile {
-  private static final List<String> COLUMNS =
+  /** The heading of the table. */
+  public static final List<String> COLUMNS =
       List.of("kind", "item", "name", "length", "width", "quantity");
+
   private static final String STICK = "stick";
   private static final String DROP = "drop";
   private static final String BIN = "bin";
@@ -38,7 +38,6 @@ public final class RackFile {
   private final Catalog catalog;
   private final UnitSystem units;
   private final Problems problems = new Problems();
-  private final Map<Record, List<String>> asWritten = new HashMap<>();
   private final List<Rack.Stick> sticks = new ArrayList<>();
   private final List<Rack.Drop> drops = new ArrayList<>();
   private final List<Rack.Bin> bins = new ArrayList<>();
@@ -97,9 +96,7 @@ public final class RackFile {
     String name = name(row);
     double lengthMm = length(row, 3);
     if (problems.errors().size() == before) {
-      Rack.Stick stick = new Rack.Stick(name, key, lengthMm);
-      sticks.add(stick);
-      asWritten.put(stick, row.cells());
+      sticks.add(new Rack.Stick(name, key, lengthMm));
     }
   }
 
@@ -109,28 +106,23 @@ public final class RackFile {
     double lengthMm = length(row, 3);
     double widthMm = length(row, 4);
     if (problems.errors().size() == before) {
-      Rack.Drop drop = new Rack.Drop(name, key, widthMm, lengthMm);
-      drops.add(drop);
-      asWritten.put(drop, row.cells());
+      drops.add(new Rack.Drop(name, key, widthMm, lengthMm));
     }
   }
 
   private void addBin(CsvReader.Row row, int before) {
-    boolean bolt = catalog.bolts().containsKey(row.cell(1));
-    if (!bolt) {
-      key(row, catalog.items().keySet(), "an item or a bolt");
-    }
+    String cell = CsvText.meant(row.cell(1));
+    boolean bolt = catalog.bolts().containsKey(cell);
+    String key = bolt ? cell : key(row, catalog.items().keySet(), "an item or a bolt");
     double lengthMm = bolt ? length(row, 3) : 0;
     BigDecimal quantity = quantity(row);
     if (problems.errors().size() == before) {
-      Rack.Bin bin = new Rack.Bin(row.cell(1), lengthMm, quantity);
-      bins.add(bin);
-      asWritten.put(bin, row.cells());
+      bins.add(new Rack.Bin(key, lengthMm, quantity));
     }
   }
 
   private String key(CsvReader.Row row, Set<String> known, String what) {
-    String key = row.cell(1);
+    String key = CsvText.meant(row.cell(1));
     if (!known.contains(key)) {
       problems.error(
           where(row, 1),
@@ -148,7 +140,7 @@ public final class RackFile {
       problems.error(
           where(row, 2), "nothing", "the name painted on it", "Paint one on and write it down.");
     }
-    return row.cell(2);
+    return CsvText.meant(row.cell(2));
   }
 
   private double length(CsvReader.Row row, int column) {
@@ -178,54 +170,63 @@ public final class RackFile {
     return new Location(file.toString(), row.line(), 1, COLUMNS.get(column));
   }
 
-  /**
-   * Writes the rack in place of the file.
-   *
-   * @throws CommandFailure if it cannot be written; the file is then as it was
-   */
-  public void write(Rack rack) {
+  /** A rack as the text of such a file. */
+  public static String text(Rack rack, UnitSystem units) {
     QuantityPrinter printer = new QuantityPrinter(units);
     Csv csv = new Csv().row(COLUMNS.toArray());
     for (Rack.Stick stick : rack.sticks()) {
-      row(
-          csv,
-          stick,
+      csv.row(
           STICK,
-          stick.barKey(),
-          stick.name(),
-          printer.length(stick.lengthMm()),
+          CsvText.safe(stick.barKey()),
+          CsvText.safe(stick.name()),
+          length(stick.lengthMm(), printer),
           "",
           "");
     }
     for (Rack.Drop drop : rack.drops()) {
-      row(
-          csv,
-          drop,
+      csv.row(
           DROP,
-          drop.plateKey(),
-          drop.name(),
-          printer.length(drop.lengthMm()),
-          printer.length(drop.widthMm()),
+          CsvText.safe(drop.plateKey()),
+          CsvText.safe(drop.name()),
+          length(drop.lengthMm(), printer),
+          length(drop.widthMm(), printer),
           "");
     }
     for (Rack.Bin bin : rack.bins()) {
-      row(
-          csv,
-          bin,
+      csv.row(
           BIN,
-          bin.key(),
+          CsvText.safe(bin.key()),
           "",
-          bin.lengthMm() > 0 ? printer.length(bin.lengthMm()) : "",
+          bin.lengthMm() > 0 ? length(bin.lengthMm(), printer) : "",
           "",
           bin.quantity().stripTrailingZeros().toPlainString());
     }
-    SafeFile.write(file, csv.text());
+    return csv.text();
   }
 
-  private void row(Csv csv, Record piece, Object... cells) {
-    List<String> before = asWritten.get(piece);
-    csv.row(before == null ? cells : before.toArray());
+  /**
+   * A length in the shop's units where these tell it in full, with every digit in millimetres
+   * otherwise: read again, it is the same.
+   */
+  public static String length(double lengthMm, QuantityPrinter printer) {
+    String shop = printer.length(lengthMm);
+    try {
+      double readMm = Quantities.parse(shop, QuantityKind.LENGTH, printer.system());
+      if (Math.abs(readMm - lengthMm) < ROUNDING_MM) {
+        return shop;
+      }
+    } catch (QuantityFormatException notReadBack) {
+      return millimetres(lengthMm);
+    }
+    return millimetres(lengthMm);
   }
+
+  private static String millimetres(double lengthMm) {
+    return new BigDecimal(Double.toString(lengthMm)).stripTrailingZeros().toPlainString() + " mm";
+  }
+
+  /** What a length in inches loses as a floating-point number of millimetres. */
+  private static final double ROUNDING_MM = 1e-9;
 
   private static final double MOST_MM = 60 * 304.8;
 }

@@ -1,0 +1,106 @@
+package trammel.app.text;
+
+import java.nio.file.Path;
+import java.util.List;
+import trammel.app.ledger.TableChange;
+import trammel.app.rack.RackFile;
+import trammel.planning.estimate.Counts;
+import trammel.planning.learning.ClosedJob;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.planning.rack.Rack;
+
+/** The shop's ledger on a screen. */
+public final class LedgerText {
+  private static final int LATEST_JOBS = 10;
+
+  private LedgerText() {}
+
+  /**
+   * What is in a ledger.
+   *
+   * @param jobs its closed jobs, of which the latest are shown
+   */
+  public static String contents(
+      Path file,
+      int version,
+      List<ClosedJob> jobs,
+      Rack rack,
+      int movements,
+      QuantityPrinter printer) {
+    StringBuilder text = new StringBuilder("LEDGER ").append(file);
+    text.append("\n  version ").append(version).append('\n');
+    text.append("\nCLOSED JOBS: ").append(jobs.size()).append('\n');
+    Table table = new Table("llrr");
+    for (ClosedJob job : jobs.subList(Math.max(0, jobs.size() - LATEST_JOBS), jobs.size())) {
+      table.row(
+          job.number(),
+          "closed " + job.closed(),
+          job.wholeHours().isPresent()
+              ? Amounts.fixed(job.wholeHours().getAsDouble(), 1) + " h used"
+              : "hours in parts",
+          Amounts.fixed(job.quotedHours(), 1) + " h quoted");
+    }
+    if (jobs.size() > LATEST_JOBS) {
+      text.append("  the latest ").append(LATEST_JOBS).append(":\n");
+    }
+    text.append(table.text("  "));
+    text.append("\nRACK: ")
+        .append(Counts.of(rack.sticks().size(), "stick"))
+        .append(", ")
+        .append(Counts.of(rack.drops().size(), "drop"))
+        .append(", ")
+        .append(Counts.of(rack.bins().size(), "bin"))
+        .append("; ")
+        .append(Counts.of(movements, "movement"))
+        .append(" on and off\n");
+    return text.append(rack(rack, printer)).toString();
+  }
+
+  private static String rack(Rack rack, QuantityPrinter printer) {
+    Table table = new Table("llr");
+    for (Rack.Stick stick : rack.sticks()) {
+      table.row(stick.name(), stick.barKey(), RackFile.length(stick.lengthMm(), printer));
+    }
+    for (Rack.Drop drop : rack.drops()) {
+      table.row(
+          drop.name(),
+          drop.plateKey(),
+          RackFile.length(drop.lengthMm(), printer)
+              + " x "
+              + RackFile.length(drop.widthMm(), printer));
+    }
+    for (Rack.Bin bin : rack.bins()) {
+      String length = bin.lengthMm() > 0 ? ", " + RackFile.length(bin.lengthMm(), printer) : "";
+      table.row("bin", bin.key() + length, bin.quantity().stripTrailingZeros().toPlainString());
+    }
+    return table.text("  ");
+  }
+
+  /** What a check found. */
+  public static String findings(Path file, List<String> findings) {
+    if (findings.isEmpty()) {
+      return "SOUND: "
+          + file
+          + "\n  the file itself, what refers to what, every closed job, and the rack as the sum of"
+          + " its movements\n";
+    }
+    StringBuilder text = new StringBuilder("NOT SOUND: ").append(file).append('\n');
+    findings.forEach(finding -> text.append("  ").append(finding).append('\n'));
+    return text.append(
+            "Keep the file as it is, and put the latest backup in its place: trammel ledger restore"
+                + " BACKUP.\n")
+        .toString();
+  }
+
+  /** What a table would change, or has changed. */
+  public static String change(TableChange change, boolean done) {
+    if (change.lines().isEmpty()) {
+      return "The " + change.table() + " are as this table says; nothing is to be changed.\n";
+    }
+    StringBuilder text = new StringBuilder(done ? "CHANGED, " : "WOULD CHANGE, ");
+    text.append(change.table()).append(":\n");
+    change.lines().forEach(line -> text.append("  ").append(line).append('\n'));
+    return text.append(done ? "" : "Nothing is changed yet: give --apply to carry it out.\n")
+        .toString();
+  }
+}

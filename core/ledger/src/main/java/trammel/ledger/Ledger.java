@@ -14,6 +14,8 @@ import java.util.function.Supplier;
  * no ledger, and {@link java.io.UncheckedIOException} if the disk or the system refuses.
  */
 public final class Ledger implements AutoCloseable {
+  private static int open;
+
   private final Path file;
   private final Sql sql;
   private final ClosedJobs jobs;
@@ -36,8 +38,24 @@ public final class Ledger implements AutoCloseable {
     return open(file, Schema.STEPS, false);
   }
 
-  static Ledger open(Path file, List<Schema.Step> steps, boolean make) {
+  /** True while this process has any ledger open. */
+  static synchronized boolean isOpenHere() {
+    return open > 0;
+  }
+
+  private static synchronized Sql connect(Path file, boolean make) {
     Sql sql = make ? Sql.openOrMake(file) : Sql.open(file);
+    open++;
+    return sql;
+  }
+
+  private static synchronized void disconnect(Sql sql) {
+    sql.close();
+    open--;
+  }
+
+  static Ledger open(Path file, List<Schema.Step> steps, boolean make) {
+    Sql sql = connect(file, make);
     try {
       Schema schema = new Schema(file, sql, steps);
       sql.view(
@@ -53,7 +71,7 @@ public final class Ledger implements AutoCloseable {
       }
       return new Ledger(file, sql);
     } catch (RuntimeException | Error thrown) {
-      sql.close();
+      disconnect(sql);
       throw thrown;
     }
   }
@@ -125,6 +143,6 @@ public final class Ledger implements AutoCloseable {
 
   @Override
   public void close() {
-    sql.close();
+    disconnect(sql);
   }
 }

@@ -98,7 +98,8 @@ public final class CloseCommand extends JobCommand {
     }
     ClosedJob job = closing.job();
     LearnedHours before = LearnedHours.from(closing.before(), correlation);
-    LearnedHours now = LearnedHours.from(after, correlation);
+    // Kept too, so that the next quote need not learn it.
+    LearnedHours now = bench.learnedAnew().orElseGet(() -> LearnedHours.from(after, correlation));
     QuoteRecord record = QuoteRecord.of(after);
     if (CommonOptions.of(arguments).json()) {
       screen.out().println(Json.text(CloseJson.of(job, before, now, record)));

@@ -13,11 +13,15 @@ import trammel.planning.catalog.CatalogReader;
  * the command are read. What is wrong with either is told when it is asked for.
  */
 public final class EarlyReading {
+  private final Installation installation;
   private final Background<CatalogReader> catalog;
   private final Background<InstalledExtensions> extensions;
 
   private EarlyReading(
-      Background<CatalogReader> catalog, Background<InstalledExtensions> extensions) {
+      Installation installation,
+      Background<CatalogReader> catalog,
+      Background<InstalledExtensions> extensions) {
+    this.installation = installation;
     this.catalog = catalog;
     this.extensions = extensions;
   }
@@ -41,7 +45,12 @@ public final class EarlyReading {
                 return folder.load();
               }
             });
-    return new EarlyReading(catalog, extensions);
+    return new EarlyReading(installation, catalog, extensions);
+  }
+
+  /** The copy that it is read from. */
+  Installation installation() {
+    return installation;
   }
 
   /** The standard catalog, its files read; waited for. */

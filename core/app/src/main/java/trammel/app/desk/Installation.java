@@ -2,6 +2,7 @@ package trammel.app.desk;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import trammel.app.commandline.CommandFailure;
 
 /**
@@ -35,5 +36,23 @@ public record Installation(Path home) {
   /** The folder of the standard catalog. */
   public Path standardCatalog() {
     return home.resolve("catalogs").resolve("standard");
+  }
+
+  /**
+   * Folders for what is made once and used again, the best first: in the copy itself, whose other
+   * users then have it too, and the user's own. Neither need be there or be writable.
+   */
+  public List<Path> caches() {
+    String own = System.getenv("XDG_CACHE_HOME");
+    Path user =
+        own != null && Path.of(own).isAbsolute()
+            ? Path.of(own)
+            : Path.of(System.getProperty("user.home", ".")).resolve(".cache");
+    return List.of(home.resolve("cache"), user.resolve("trammel").toAbsolutePath());
+  }
+
+  /** The program file that tells one build from another. */
+  public Path program() {
+    return home.resolve("lib").resolve("trammel-planning.jar");
   }
 }

@@ -12,10 +12,12 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
+import trammel.app.ledger.LearnedMemory;
 import trammel.app.ledger.ShopLedger;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.rack.RackFile;
 import trammel.cutting.background.Background;
+import trammel.ledger.NativeLibrary;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
@@ -24,7 +26,6 @@ import trammel.planning.estimate.Estimating;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.LearnedHours;
 import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
@@ -42,6 +43,7 @@ public final class Workbench {
   private final Screen screen;
   private Path jobFolder;
   private Background<Catalog> catalog;
+  private Optional<LearnedHours> learned;
   private final Set<String> oldPricesTold = new HashSet<>();
   private boolean troublesTold;
 
@@ -166,6 +168,7 @@ public final class Workbench {
 
   /** The shop's ledger, beside the first job file. */
   public ShopLedger shopLedger(UnitSystem rackUnits) {
+    NativeLibrary.keepIn(reading.installation().caches());
     return new ShopLedger(jobFolder, file -> new RackFile(file, catalog(), rackUnits).read());
   }
 
@@ -189,11 +192,22 @@ public final class Workbench {
     return estimate(draft, Optional.empty());
   }
 
+  /** What the shop's closed jobs tell, after another was closed. */
+  public Optional<LearnedHours> learnedAnew() {
+    learned = null;
+    return learned();
+  }
+
   private Optional<LearnedHours> learned() {
-    List<ClosedJob> jobs = shopLedger(UnitSystem.US).closedJobs();
-    return jobs.isEmpty()
-        ? Optional.empty()
-        : Optional.of(LearnedHours.from(jobs, catalog().shop().hoursCorrelation()));
+    if (learned == null) {
+      Installation installation = reading.installation();
+      learned =
+          shopLedger(UnitSystem.US)
+              .learned(
+                  catalog().shop().hoursCorrelation(),
+                  new LearnedMemory(installation.caches(), installation.program()));
+    }
+    return learned;
   }
 
   /** The vehicle's own work is in it. */

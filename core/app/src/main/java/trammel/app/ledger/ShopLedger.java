@@ -6,13 +6,17 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import trammel.app.commandline.CommandFailure;
 import trammel.ledger.Ledger;
 import trammel.ledger.LedgerPlace;
+import trammel.ledger.LedgerPrint;
 import trammel.planning.learning.ClosedJob;
+import trammel.planning.learning.LearnedHours;
 import trammel.planning.rack.Rack;
 
 /**
@@ -75,6 +79,28 @@ public final class ShopLedger {
     return Files.exists(folder.resolve(OldHistory.NAME));
   }
 
+  /**
+   * The shop's own hours as its closed jobs tell them; empty if none is closed.
+   *
+   * @param correlation how much the hours of a job's operations run over together, 0 to 1
+   * @param memory where what was learned is kept, so that it need not be learned anew
+   */
+  public Optional<LearnedHours> learned(double correlation, LearnedMemory memory) {
+    Optional<LedgerPrint> print =
+        place.exists() && !hasOldHistory() ? LedgerPrint.of(place.file()) : Optional.empty();
+    if (print.isPresent()) {
+      Optional<LearnedHours> known = memory.recall(place.file(), print.get(), correlation);
+      if (known.isPresent()) {
+        return known.filter(hours -> hours.jobs() > 0);
+      }
+    }
+    LearnedHours learned = LearnedHours.from(closedJobs(), correlation);
+    if (print.isPresent() && print.equals(LedgerPrint.of(place.file()))) {
+      memory.keep(place.file(), print.get(), correlation, learned);
+    }
+    return learned.jobs() > 0 ? Optional.of(learned) : Optional.empty();
+  }
+
   /** The closed jobs, whether or not they are taken over yet. Writes nothing. */
   public List<ClosedJob> closedJobs() {
     List<ClosedJob> jobs = new ArrayList<>();
@@ -113,7 +139,7 @@ public final class ShopLedger {
    * @param remarks takes what is to be told of it
    * @throws CommandFailure if what was kept before cannot be read, or not be put aside
    */
-  public Ledger open(java.util.function.Consumer<String> remarks) {
+  public Ledger open(Consumer<String> remarks) {
     place.warning().ifPresent(remarks);
     List<ClosedJob> old = oldJobs(remarks);
     Ledger ledger = Ledger.open(place.file());
@@ -129,7 +155,7 @@ public final class ShopLedger {
   }
 
   /** Read before the ledger is made: a list that is damaged leaves everything as it was. */
-  private List<ClosedJob> oldJobs(java.util.function.Consumer<String> remarks) {
+  private List<ClosedJob> oldJobs(Consumer<String> remarks) {
     if (!hasOldHistory()) {
       return List.of();
     }
@@ -140,7 +166,7 @@ public final class ShopLedger {
 
   /** Killed after the change and before the renaming, the next command finds nothing to add. */
   private void takeOverHistory(
-      Ledger ledger, List<ClosedJob> old, java.util.function.Consumer<String> remarks) {
+      Ledger ledger, List<ClosedJob> old, Consumer<String> remarks) {
     if (!hasOldHistory()) {
       return;
     }
@@ -168,7 +194,7 @@ public final class ShopLedger {
     return Files.exists(old) && ledger.rackStock().movements().isEmpty();
   }
 
-  private void takeOverRack(Ledger ledger, java.util.function.Consumer<String> remarks) {
+  private void takeOverRack(Ledger ledger, Consumer<String> remarks) {
     Path old = folder.resolve(OLD_RACK);
     if (!takesOver(ledger, old)) {
       return;

@@ -1,5 +1,8 @@
 package trammel.planning.learning;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -305,5 +308,62 @@ public final class LearnedHours {
 
   private static double square(double value) {
     return value * value;
+  }
+
+  /**
+   * Writes all that was learned.
+   *
+   * @throws IOException if it cannot be written
+   */
+  public void writeTo(DataOutput out) throws IOException {
+    out.writeDouble(correlation);
+    out.writeInt(indexes.size());
+    for (String key : indexes.keySet()) {
+      out.writeUTF(key);
+      out.writeInt(jobs(key));
+    }
+    for (int i = 0; i < mean.getDimension(); i++) {
+      out.writeDouble(mean.getEntry(i));
+      for (int k = 0; k < mean.getDimension(); k++) {
+        out.writeDouble(covariance.getEntry(i, k));
+      }
+    }
+    out.writeDouble(meanVariation);
+    out.writeInt(variations);
+    out.writeDouble(squares);
+    out.writeDouble(freedoms);
+    out.writeInt(jobs);
+  }
+
+  /**
+   * Reads what {@link #writeTo} wrote, of the same release.
+   *
+   * @throws IOException if it ends early
+   */
+  public static LearnedHours readFrom(DataInput in) throws IOException {
+    LearnedHours learned = new LearnedHours(in.readDouble());
+    int keys = in.readInt();
+    for (int i = 0; i < keys; i++) {
+      String key = in.readUTF();
+      learned.indexes.put(key, i + 1);
+      int told = in.readInt();
+      if (told > 0) {
+        learned.jobsByKey.put(key, told);
+      }
+    }
+    learned.mean = new ArrayRealVector(keys + 1);
+    learned.covariance = new Array2DRowRealMatrix(keys + 1, keys + 1);
+    for (int i = 0; i <= keys; i++) {
+      learned.mean.setEntry(i, in.readDouble());
+      for (int k = 0; k <= keys; k++) {
+        learned.covariance.setEntry(i, k, in.readDouble());
+      }
+    }
+    learned.meanVariation = in.readDouble();
+    learned.variations = in.readInt();
+    learned.squares = in.readDouble();
+    learned.freedoms = in.readDouble();
+    learned.jobs = in.readInt();
+    return learned;
   }
 }

@@ -79,7 +79,8 @@ class LayersTest {
           .resideInAPackage("trammel.ledger..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("trammel.ledger..", "trammel.planning..", "java..", "org.sqlite..");
+          .resideInAnyPackage(
+              "trammel.ledger..", "trammel.planning..", "trammel.trade..", "java..", "org.sqlite..");
 
   @ArchTest
   static final ArchRule SQL_IS_WRITTEN_IN_ONE_PLACE =

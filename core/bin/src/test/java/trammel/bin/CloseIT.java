@@ -155,6 +155,7 @@ class CloseIT {
     Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
     assertEquals(BAD_INPUT, closed.exitCode());
     assertTrue(closed.err().contains("leave something"), closed.err());
+    assertFalse(Files.exists(jobs.resolve("ledger.sqlite")));
   }
 
   @Test

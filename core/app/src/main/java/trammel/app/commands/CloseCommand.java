@@ -89,6 +89,8 @@ public final class CloseCommand extends JobCommand {
       ActualsFile.Actuals used) {
     double correlation = bench.catalog().shop().hoursCorrelation();
     UnitSystem units = standard.draft().job().header().units();
+    // Made once before a ledger is: hours that cannot be leave none behind.
+    closed(standard, quoted, Optional.empty(), used);
     Closing closing;
     List<ClosedJob> after;
     try (Ledger ledger =

@@ -213,10 +213,9 @@ public final class LedgerCommand extends JobCommand {
   private ExitCode take(Path file) {
     TableReader tables = new TableReader(bench.catalog(), new QuantityPrinter(units));
     boolean apply = arguments.has(APPLY);
-    TableChange change;
-    if (!apply && !shop.hasAnything()) {
-      change = tables.read(file, List.of(), Rack.EMPTY);
-    } else {
+    // Read once before a ledger is made: a table that is refused leaves none behind.
+    TableChange change = tables.read(file, List.of(), Rack.EMPTY);
+    if (apply || shop.hasAnything()) {
       try (Ledger ledger = shop.open(this::remark)) {
         change =
             ledger.asOne(

@@ -26,9 +26,9 @@ import trammel.app.text.LedgerText;
 import trammel.ledger.DamagedLedgerException;
 import trammel.ledger.Ledger;
 import trammel.planning.learning.ClosedJob;
+import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
-import trammel.planning.rack.Rack;
 
 /** Shows, checks, copies and corrects the shop's ledger. */
 public final class LedgerCommand extends JobCommand {

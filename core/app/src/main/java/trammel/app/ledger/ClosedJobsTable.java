@@ -13,10 +13,10 @@ import trammel.app.files.CsvReader;
 import trammel.app.files.CsvText;
 import trammel.ledger.ClosedJobs;
 import trammel.ledger.Ledger;
-import trammel.reading.tree.Location;
-import trammel.reading.tree.Problems;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.ClosedOperation;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
 
 /**
  * The closed jobs as comma-separated values: one line for each operation of a job, with what is

@@ -64,15 +64,15 @@ public final class LearnedMemory {
 
   private static Optional<LearnedHours> read(byte[] content, byte[] key) throws IOException {
     DataInputStream in = new DataInputStream(new ByteArrayInputStream(content));
-    boolean whole = content.length > SUM_BYTES + key.length && in.readLong() == sum(content, SUM_BYTES);
+    boolean whole =
+        content.length > SUM_BYTES + key.length && in.readLong() == sum(content, SUM_BYTES);
     return whole && Arrays.equals(in.readNBytes(key.length), key)
         ? Optional.of(LearnedHours.readFrom(in))
         : Optional.empty();
   }
 
   /** Keeps what was learned; where that cannot be written, it is learned again next time. */
-  public void keep(
-      Path ledger, LedgerPrint print, double correlation, LearnedHours learned) {
+  public void keep(Path ledger, LedgerPrint print, double correlation, LearnedHours learned) {
     try {
       byte[] content = content(key(ledger, print, correlation), learned);
       for (Path folder : folders) {

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.rack.RackFile;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.planning.rack.Rack;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** What a rack that was counted anew would change in the ledger. */
 final class RackTable {

@@ -165,8 +165,7 @@ public final class ShopLedger {
   }
 
   /** Killed after the change and before the renaming, the next command finds nothing to add. */
-  private void takeOverHistory(
-      Ledger ledger, List<ClosedJob> old, Consumer<String> remarks) {
+  private void takeOverHistory(Ledger ledger, List<ClosedJob> old, Consumer<String> remarks) {
     if (!hasOldHistory()) {
       return;
     }

@@ -7,8 +7,8 @@ import trammel.app.files.CsvReader;
 import trammel.app.rack.RackFile;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.learning.ClosedJob;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.planning.rack.Rack;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Reads one table back, known by its heading, and says what it would change. */
 public final class TableReader {

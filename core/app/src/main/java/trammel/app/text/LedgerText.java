@@ -6,8 +6,8 @@ import trammel.app.ledger.TableChange;
 import trammel.app.rack.RackFile;
 import trammel.planning.estimate.Counts;
 import trammel.planning.learning.ClosedJob;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.planning.rack.Rack;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** The shop's ledger on a screen. */
 public final class LedgerText {

@@ -33,12 +33,14 @@ class LearnedMemoryTest {
   @BeforeEach
   void aLedgerWithJobs() throws IOException {
     program = Files.writeString(folder.resolve("program.jar"), "this build");
-    memory = new LearnedMemory(List.of(program.resolve("no folder"), folder.resolve("cache")), program);
-    jobs = Stream.iterate(3L, seed -> seed + 1)
-        .map(seed -> OldLists.jobs(new Random(seed)))
-        .filter(some -> some.size() > 5)
-        .findFirst()
-        .orElseThrow();
+    memory =
+        new LearnedMemory(List.of(program.resolve("no folder"), folder.resolve("cache")), program);
+    jobs =
+        Stream.iterate(3L, seed -> seed + 1)
+            .map(seed -> OldLists.jobs(new Random(seed)))
+            .filter(some -> some.size() > 5)
+            .findFirst()
+            .orElseThrow();
     try (Ledger ledger = Ledger.open(file())) {
       jobs.forEach(ledger.closedJobs()::close);
     }
@@ -54,8 +56,7 @@ class LearnedMemoryTest {
   }
 
   private Optional<LearnedHours> recalled() throws IOException {
-    return memory.recall(
-        file().toRealPath(), LedgerPrint.of(file()).orElseThrow(), CORRELATION);
+    return memory.recall(file().toRealPath(), LedgerPrint.of(file()).orElseThrow(), CORRELATION);
   }
 
   private void assertSame(LearnedHours expected, LearnedHours seen) {

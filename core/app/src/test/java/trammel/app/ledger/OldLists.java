@@ -12,9 +12,9 @@ import trammel.app.files.Csv;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.ClosedOperation;
+import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
-import trammel.planning.rack.Rack;
 
 /**
  * The lists that were kept before there was a ledger, written as they were then: the code is that

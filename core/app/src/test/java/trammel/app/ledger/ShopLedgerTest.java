@@ -22,8 +22,8 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.ClosedOperation;
-import trammel.reading.quantity.UnitSystem;
 import trammel.planning.rack.Rack;
+import trammel.reading.quantity.UnitSystem;
 
 class ShopLedgerTest {
   private static final int OLD_SHOPS = 200;

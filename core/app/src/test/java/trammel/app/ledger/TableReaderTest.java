@@ -16,11 +16,11 @@ import trammel.app.rack.RackFile;
 import trammel.ledger.Ledger;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
-import trammel.reading.tree.BadInputException;
 import trammel.planning.learning.ClosedJob;
+import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
-import trammel.planning.rack.Rack;
+import trammel.reading.tree.BadInputException;
 
 class TableReaderTest {
   private static final Catalog CATALOG =

@@ -80,7 +80,11 @@ class LayersTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "trammel.ledger..", "trammel.planning..", "trammel.trade..", "java..", "org.sqlite..");
+              "trammel.ledger..",
+              "trammel.planning..",
+              "trammel.trade..",
+              "java..",
+              "org.sqlite..");
 
   @ArchTest
   static final ArchRule SQL_IS_WRITTEN_IN_ONE_PLACE =

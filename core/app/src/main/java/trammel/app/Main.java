@@ -1,8 +1,12 @@
 package trammel.app;
 
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 
@@ -12,6 +16,9 @@ public final class Main {
   private static final String COLOUR_PROPERTY = "trammel.colour";
 
   private static final String WATCHED_PROPERTY = "trammel.watched";
+
+  /** Set to {@code on} where somebody at a terminal can be asked. */
+  private static final String ANSWERS_PROPERTY = "trammel.answers";
 
   private Main() {}
 
@@ -26,13 +33,20 @@ public final class Main {
     boolean colour = "on".equals(System.getProperty(COLOUR_PROPERTY));
     boolean watched = "on".equals(System.getProperty(WATCHED_PROPERTY));
     ExitCode exitCode =
-        new Invocation(new TrammelCommands(), new Screen(out, err, colour, watched)).run(args);
+        new Invocation(new TrammelCommands(), new Screen(out, err, colour, watched, answers()))
+            .run(args);
     if (!output.failure().isEmpty()) {
       err.println("Cannot write the whole output: " + output.failure() + ".");
       err.flush();
       exitCode = ExitCode.FAULT;
     }
     process.end(exitCode);
+  }
+
+  private static Optional<BufferedReader> answers() {
+    return "on".equals(System.getProperty(ANSWERS_PROPERTY))
+        ? Optional.of(new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)))
+        : Optional.empty();
   }
 
   /**

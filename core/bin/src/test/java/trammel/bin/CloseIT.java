@@ -164,4 +164,42 @@ class CloseIT {
     assertEquals(BAD_INPUT, closed.exitCode());
     assertTrue(closed.err().contains("no hours are filled in"), closed.err());
   }
+
+  @Test
+  void hoursFarFromTheQuoteAreTakenOnlyWhereSomebodySaysSo() throws Exception {
+    fill("hours,whole job", "1300");
+    Launch.Ended closed = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, closed.exitCode());
+    assertTrue(closed.err().contains("the whole job: 1300 h against"), closed.err());
+    double before = hours("sedan.yaml");
+    assertEquals(
+        DONE, copy.run("close", "--as-written", pickup.toString(), form.toString()).exitCode());
+    double after = hours("sedan.yaml");
+    assertTrue(after > before && after < 1.25 * before, before + " to " + after);
+  }
+
+  @Test
+  void theFormOfAnotherJobIsRefused() throws Exception {
+    fill("hours,whole job", "70");
+    Path sedan = jobs.resolve("sedan.yaml");
+    Launch.Ended closed = copy.run("close", sedan.toString(), form.toString());
+    assertEquals(BAD_INPUT, closed.exitCode());
+    assertTrue(
+        closed.err().contains("line 2, form") && closed.err().contains("another job"),
+        closed.err());
+  }
+
+  @Test
+  void aFormWhoseJobHasAnotherNumberOrPlanNowIsRefused() throws Exception {
+    fill("hours,whole job", "113");
+    String job = Files.readString(pickup);
+    Files.writeString(pickup, job.replaceFirst("number: .*", "number: D-999"));
+    Launch.Ended renumbered = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, renumbered.exitCode());
+    assertTrue(renumbered.err().contains("of job D-999"), renumbered.err());
+    Files.writeString(pickup, job.replace("rust: 1.15", "rust: 1.3"));
+    Launch.Ended changed = copy.run("close", pickup.toString(), form.toString());
+    assertEquals(BAD_INPUT, changed.exitCode());
+    assertTrue(changed.err().contains("changed since the form was written"), changed.err());
+  }
 }

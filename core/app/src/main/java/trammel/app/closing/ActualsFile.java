@@ -5,24 +5,26 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
-import trammel.app.files.CsvReader;
+import trammel.app.files.FilledNumber;
+import trammel.app.files.FilledTable;
+import trammel.app.files.FormMark;
 import trammel.planning.learning.ClosedOperation;
-import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
-import trammel.planning.order.SupplierOrder;
 import trammel.reading.fields.NearestWord;
 import trammel.reading.quantity.DecimalText;
-import trammel.reading.tree.Location;
+import trammel.reading.quantity.QuantityFormatException;
 import trammel.reading.tree.Problems;
 import trammel.trade.labour.OperationLine;
 
 /**
- * What a job really took, as a table to fill in: one line for each operation, one for the whole,
- * one for each thing that was ordered. Lines that are left empty say nothing.
+ * What a job really took, as a table to fill in: one line that says of which job and plan it is,
+ * one for each operation, one for the whole, one for each thing that was ordered. Lines that are
+ * left empty say nothing.
  */
 public final class ActualsFile {
   private static final List<String> COLUMNS =
@@ -31,20 +33,29 @@ public final class ActualsFile {
   private static final String WHOLE = "whole job";
   private static final String MATERIAL = "material";
   private static final double MOST = 100_000;
-  private static final int USED = 5;
+  private static final String USED = "used";
+  private static final String NEW_FORM =
+      "Fill in the form that trammel close --out writes for this job.";
 
+  private final String jobNumber;
+  private final FormMark mark;
   private final List<OperationLine> standard;
   private final List<OperationLine> quoted;
   private final Map<String, OrderLine> material = new LinkedHashMap<>();
   private final double quotedHours;
 
   /**
+   * @param jobNumber the job's number
    * @param standard hours by the catalog
    * @param quoted hours as quoted, in the same order
    * @param order what was ordered
    */
   public ActualsFile(
-      List<OperationLine> standard, List<OperationLine> quoted, MaterialOrder order) {
+      String jobNumber,
+      List<OperationLine> standard,
+      List<OperationLine> quoted,
+      List<OrderLine> order) {
+    this.jobNumber = jobNumber;
     this.standard = List.copyOf(standard);
     this.quoted = List.copyOf(quoted);
     double sum = 0;
@@ -52,16 +63,49 @@ public final class ActualsFile {
       sum += line.hours().mean();
     }
     quotedHours = sum;
-    for (SupplierOrder supplier : order.suppliers()) {
-      for (OrderLine line : supplier.lines()) {
-        material.put(line.title(), line);
-      }
+    for (OrderLine line : order) {
+      material.merge(name(line.key(), line.title()), line, ActualsFile::together);
     }
+    mark = FormMark.of(jobNumber, plan());
+  }
+
+  /** Two suppliers of the same thing are one line of the form. */
+  private static OrderLine together(OrderLine one, OrderLine more) {
+    return new OrderLine(
+        one.key(),
+        one.title(),
+        one.quantity().add(more.quantity()),
+        one.unit(),
+        one.price(),
+        one.amount().plus(more.amount()),
+        Math.max(one.leadDays(), more.leadDays()),
+        one.use());
+  }
+
+  /** By key and title: sticks of one tube go by their lengths. */
+  private static String name(String key, String title) {
+    return key + " " + title;
+  }
+
+  /**
+   * What the form is made from: the catalog's hours, which do not change when another job is
+   * closed, and what was ordered.
+   */
+  private List<String> plan() {
+    List<String> plan = new ArrayList<>();
+    for (OperationLine line : standard) {
+      plan.add(line.operation().key() + " " + DecimalText.fixed(line.hours().mean(), 2));
+    }
+    for (OrderLine line : material.values()) {
+      plan.add(line.key() + " " + line.quantity().stripTrailingZeros().toPlainString());
+    }
+    return plan;
   }
 
   /** The empty form. */
   public String form() {
     Csv csv = new Csv().row(COLUMNS.toArray());
+    csv.row(FormMark.LINE, mark.text(), FormMark.note(jobNumber), "", "", "");
     for (OperationLine line : quoted) {
       csv.row(
           HOURS,
@@ -94,12 +138,17 @@ public final class ActualsFile {
    * @param operations the operations with their hours
    * @param whole hours of the whole job
    * @param material what was used other than ordered
+   * @param notRead columns of the file that hold something and are not the form's
    */
   public record Actuals(
-      List<ClosedOperation> operations, OptionalDouble whole, List<Difference> material) {
+      List<ClosedOperation> operations,
+      OptionalDouble whole,
+      List<Difference> material,
+      List<String> notRead) {
     public Actuals {
       operations = List.copyOf(operations);
       material = List.copyOf(material);
+      notRead = List.copyOf(notRead);
     }
   }
 
@@ -114,24 +163,29 @@ public final class ActualsFile {
   /**
    * Reads a filled form.
    *
-   * @throws CommandFailure if it cannot be read, is not this form, or holds no hours
+   * @throws CommandFailure if it cannot be read, is not this job's form, or holds no hours
    * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public Actuals read(Path file) {
-    List<CsvReader.Row> rows = CsvReader.rows(file);
-    if (rows.isEmpty() || !rows.get(0).cells().equals(COLUMNS)) {
-      throw CommandFailure.badInput(
-          file
-              + ": the first line must be "
-              + String.join(",", COLUMNS)
-              + ". Fill in the form that trammel close --out writes.");
-    }
     Problems problems = new Problems();
+    FilledTable table =
+        FilledTable.read(file, List.of("kind", "item", "what", USED), NEW_FORM, problems);
+    checkMark(file, table, problems);
     Map<String, Double> used = new HashMap<>();
     Map<String, Double> materialUsed = new LinkedHashMap<>();
-    for (CsvReader.Row row : rows.subList(1, rows.size())) {
-      if (!row.cell(USED).isEmpty()) {
-        add(file, row, used, materialUsed, problems);
+    for (FilledTable.Row row : table.rows()) {
+      if (row.cell(USED).isEmpty() || isMark(row)) {
+        continue;
+      }
+      switch (row.cell("kind").toLowerCase(Locale.ROOT)) {
+        case HOURS -> addHours(row, table, used, problems);
+        case MATERIAL -> addMaterial(row, table, materialUsed, problems);
+        default ->
+            problems.error(
+                row.where(row.cell("item")),
+                "'" + row.cell(USED) + "' used on a line of kind '" + row.cell("kind") + "'",
+                "a line of kind " + HOURS + " or " + MATERIAL,
+                "Put it on its line of the form, and notes into a column of their own.");
       }
     }
     problems.throwIfErrors();
@@ -139,47 +193,109 @@ public final class ActualsFile {
       throw CommandFailure.badInput(
           file + ": no hours are filled in. Enter those of operations, of the whole job, or both.");
     }
-    return actuals(used, materialUsed);
+    return actuals(used, materialUsed, List.copyOf(table.otherColumns(COLUMNS::contains)));
   }
 
-  private void add(
-      Path file,
-      CsvReader.Row row,
-      Map<String, Double> used,
-      Map<String, Double> materialUsed,
-      Problems problems) {
-    boolean hours = row.cell(0).equals(HOURS);
-    String name = hours ? row.cell(1) : row.cell(2);
-    List<String> known = hours ? keys() : List.copyOf(material.keySet());
-    Location where = new Location(file.toString(), row.line(), 1, name);
-    if (!known.contains(name)) {
+  private static boolean isMark(FilledTable.Row row) {
+    return row.cell("kind").equalsIgnoreCase(FormMark.LINE);
+  }
+
+  /** The form of another job has the same operations, and its hours would teach the wrong thing. */
+  private void checkMark(Path file, FilledTable table, Problems problems) {
+    List<FilledTable.Row> marks = table.rows().stream().filter(ActualsFile::isMark).toList();
+    if (marks.isEmpty()) {
+      throw CommandFailure.badInput(
+          file
+              + ": the line that starts with "
+              + FormMark.LINE
+              + " is missing, so it cannot be told of which job it is. "
+              + NEW_FORM);
+    }
+    for (FilledTable.Row row : marks) {
+      String found = row.cell("item");
+      if (!mark.is(found)) {
+        boolean ofThisJob = mark.isOfThisJob(found);
+        problems.error(
+            row.where(FormMark.LINE),
+            "form " + found + " (" + row.cell("what") + ")",
+            "form " + mark.text() + ", of job " + jobNumber + " as it is planned now",
+            ofThisJob
+                ? "What is planned for this job has changed since the form was written: take the job"
+                    + " file as it was quoted, or copy the hours into a new form."
+                : "It is the form of another job, or this job's number has changed: " + NEW_FORM);
+      }
+    }
+  }
+
+  private void addHours(
+      FilledTable.Row row, FilledTable table, Map<String, Double> used, Problems problems) {
+    String name = known(FilledNumber.withoutFormulaMark(row.cell("item")), keys());
+    if (name.isEmpty()) {
       problems.error(
-          where,
-          "'" + name + "'",
-          hours ? "an operation of this job, or " + WHOLE : "something that this job ordered",
-          NearestWord.to(name, known)
-              .map(word -> "Did you mean " + word + "?")
-              .orElse("Use the form that trammel close --out writes for this job."));
+          row.where(row.cell("item")),
+          "'" + row.cell("item") + "'",
+          "an operation of this job, or " + WHOLE,
+          remedy(row.cell("item"), keys()));
       return;
     }
-    double value = number(row.cell(USED));
-    if (Double.isNaN(value) || hours && value == 0) {
+    try {
+      double hours = FilledNumber.hours(row.cell(USED), table.decimalCommas());
+      if (!(hours > 0 && hours <= MOST)) {
+        throw new QuantityFormatException("'" + row.cell(USED) + "'", "", "");
+      }
+      add(row, name, hours, used, problems);
+    } catch (QuantityFormatException refused) {
       problems.error(
-          where,
+          row.where(name),
           "'" + row.cell(USED) + "'",
-          hours ? "hours above 0, such as 9.5" : "a count of 0 or more, such as 2",
-          "Enter a plain number, or leave it empty.");
-      return;
-    }
-    if ((hours ? used : materialUsed).put(name, value) != null) {
-      problems.error(where, "a second line", "one line each", "Add the two up.");
+          "hours above 0, such as 9.5",
+          (refused.remedy() + " Enter hours as 9.5, or leave it empty.").strip());
     }
   }
 
-  private static double number(String text) {
-    boolean plain = text.length() <= 9 && text.matches("\\d+(\\.\\d+)?");
-    double value = plain ? Double.parseDouble(text) : Double.NaN;
-    return value <= MOST ? value : Double.NaN;
+  private void addMaterial(
+      FilledTable.Row row, FilledTable table, Map<String, Double> used, Problems problems) {
+    String title = FilledNumber.withoutFormulaMark(row.cell("what"));
+    String key = FilledNumber.withoutFormulaMark(row.cell("item"));
+    String name = known(name(key, title), List.copyOf(material.keySet()));
+    if (name.isEmpty()) {
+      problems.error(
+          row.where(title),
+          "'" + title + "'",
+          "something that this job ordered",
+          remedy(title, material.values().stream().map(OrderLine::title).toList()));
+      return;
+    }
+    try {
+      double count =
+          FilledNumber.count(row.cell(USED), material.get(name).unit(), table.decimalCommas());
+      if (count > MOST) {
+        throw new QuantityFormatException("'" + row.cell(USED) + "'", "", "");
+      }
+      add(row, name, count, used, problems);
+    } catch (QuantityFormatException refused) {
+      problems.error(
+          row.where(title),
+          "'" + row.cell(USED) + "'",
+          "a count of 0 or more, such as 2",
+          (refused.remedy() + " Enter a count as 2, or leave it empty.").strip());
+    }
+  }
+
+  private static void add(
+      FilledTable.Row row, String name, double value, Map<String, Double> used, Problems problems) {
+    if (used.put(name, value) != null) {
+      problems.error(row.where(name), "a second line", "one line each", "Add the two up.");
+    }
+  }
+
+  /** The name in the form's own writing; empty if it is none of the form's. */
+  private static String known(String name, List<String> known) {
+    return known.stream().filter(one -> one.equalsIgnoreCase(name)).findFirst().orElse("");
+  }
+
+  private static String remedy(String name, List<String> known) {
+    return NearestWord.to(name, known).map(word -> "Did you mean " + word + "?").orElse(NEW_FORM);
   }
 
   private List<String> keys() {
@@ -191,7 +307,8 @@ public final class ActualsFile {
     return keys;
   }
 
-  private Actuals actuals(Map<String, Double> used, Map<String, Double> materialUsed) {
+  private Actuals actuals(
+      Map<String, Double> used, Map<String, Double> materialUsed, List<String> notRead) {
     List<ClosedOperation> operations = new ArrayList<>();
     for (OperationLine line : standard) {
       if (line.hours().mean() > 0) {
@@ -206,14 +323,17 @@ public final class ActualsFile {
     }
     List<Difference> differences = new ArrayList<>();
     materialUsed.forEach(
-        (title, count) -> {
-          OrderLine line = material.get(title);
+        (name, count) -> {
+          OrderLine line = material.get(name);
           if (Math.abs(line.quantity().doubleValue() - count) > 1e-9) {
             differences.add(new Difference(line, count));
           }
         });
     Double whole = used.get(WHOLE);
     return new Actuals(
-        operations, whole == null ? OptionalDouble.empty() : OptionalDouble.of(whole), differences);
+        operations,
+        whole == null ? OptionalDouble.empty() : OptionalDouble.of(whole),
+        differences,
+        notRead);
   }
 }

@@ -1,6 +1,8 @@
 package trammel.app.commandline;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.util.Optional;
 
 /**
  * Where a command prints.
@@ -9,5 +11,16 @@ import java.io.PrintWriter;
  * @param err takes remarks and what went wrong
  * @param colour whether the result may carry colours
  * @param watched whether remarks go to a terminal, where a line may be written over
+ * @param answers where somebody at a terminal types answers; empty where nobody can be asked
  */
-public record Screen(PrintWriter out, PrintWriter err, boolean colour, boolean watched) {}
+public record Screen(
+    PrintWriter out,
+    PrintWriter err,
+    boolean colour,
+    boolean watched,
+    Optional<BufferedReader> answers) {
+  /** A screen in front of which nobody can be asked. */
+  public Screen(PrintWriter out, PrintWriter err, boolean colour, boolean watched) {
+    this(out, err, colour, watched, Optional.empty());
+  }
+}

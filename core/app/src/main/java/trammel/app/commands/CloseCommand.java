@@ -2,9 +2,12 @@ package trammel.app.commands;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.app.closing.ActualsFile;
+import trammel.app.closing.FarHours;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
@@ -20,12 +23,14 @@ import trammel.ledger.Ledger;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.learning.ClosedJob;
+import trammel.planning.learning.FarOff;
 import trammel.planning.learning.LearnedHours;
 import trammel.planning.learning.QuoteRecord;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
+import trammel.trade.labour.OperationLine;
 
 /** Closes a job with the hours and material really used, and learns from it. */
 public final class CloseCommand extends JobCommand {
@@ -41,7 +46,10 @@ public final class CloseCommand extends JobCommand {
                     + " the folder that --out names.")
             .argument("JOB", "The job file, JSON or YAML.")
             .optionalArgument("ACTUALS", "The filled form.")
-            .flag(AGAIN, "Close a job that is closed already; what is given now counts."));
+            .flag(AGAIN, "Close a job that is closed already; what is given now counts.")
+            .flag(
+                FarHours.AS_WRITTEN,
+                "Take hours that lie far from the quote as they are written, without asking."));
   }
 
   @Override
@@ -54,16 +62,33 @@ public final class CloseCommand extends JobCommand {
     QuantityPrinter printer = new QuantityPrinter(bench.shown(draft.job()));
     ActualsFile actuals =
         new ActualsFile(
+            draft.job().header().number(),
             standard.hours().lines(),
             quoted.hours().lines(),
-            new Ordering(bench.catalog(), printer).order(List.of(OrderedJob.of(quoted))));
+            new Ordering(bench.catalog(), printer).order(List.of(OrderedJob.of(quoted))).lines());
     Optional<String> filled = arguments.optionalArgument("ACTUALS");
     if (filled.isEmpty()) {
       writeForm(arguments, screen, draft.job().header().number(), actuals);
       return ExitCode.DONE;
     }
-    close(arguments, screen, bench, standard, quoted, actuals.read(Path.of(filled.get())));
+    ActualsFile.Actuals used = actuals.read(Path.of(filled.get()));
+    for (String column : used.notRead()) {
+      screen.err().println("Note: the column '" + column + "' is not read.");
+    }
+    if (!arguments.has(FarHours.AS_WRITTEN)) {
+      ClosedJob asWritten = closed(standard, quoted, Optional.empty(), used);
+      FarHours.confirm(FarOff.of(asWritten, quotedHours(quoted)), screen);
+    }
+    close(arguments, screen, bench, standard, quoted, used);
     return ExitCode.DONE;
+  }
+
+  private static Map<String, Double> quotedHours(Estimate quoted) {
+    Map<String, Double> hours = new HashMap<>();
+    for (OperationLine line : quoted.hours().lines()) {
+      hours.put(line.operation().key(), line.hours().mean());
+    }
+    return hours;
   }
 
   private static void writeForm(

@@ -52,7 +52,9 @@ public final class FitUpCommand extends JobCommand {
         JobHeading.text(draft) + new FitUpText(sheet, printer).text() + "\n" + Cautions.text();
     if (folder.isPresent()) {
       FileSet files = new FileSet();
-      files.add("fitup.txt", text).add("fitup.csv", FitUpForm.csv(sheet, printer));
+      files
+          .add("fitup.txt", text)
+          .add("fitup.csv", FitUpForm.csv(draft.job().header().number(), sheet, printer));
       CommonOptions.writeAndName(files, folder.get(), screen);
     }
     List<CheckResult> results = draft.judge().judge(draft.layout());

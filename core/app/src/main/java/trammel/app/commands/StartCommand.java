@@ -79,7 +79,11 @@ public final class StartCommand implements Command {
     Optional<String> sheet = arguments.value(FROM);
     boolean passed;
     if (sheet.isPresent()) {
-      answers = MeasuringSheet.read(Path.of(sheet.get()));
+      MeasuringSheet.Filled filled = MeasuringSheet.read(Path.of(sheet.get()));
+      for (String other : filled.notRead()) {
+        screen.err().println("Note: the column '" + other + "' is not read.");
+      }
+      answers = filled.answers();
       JobFileGuard.beforeSheet(file, answers, replace).ifPresent(screen.err()::println);
       SafeFile.write(file, answers.yaml());
       passed = answers.open().isEmpty();

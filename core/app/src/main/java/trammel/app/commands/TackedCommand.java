@@ -37,12 +37,16 @@ public final class TackedCommand extends JobCommand {
     Workbench bench = bench(options.units(), screen);
     Draft draft = bench.draft(Path.of(arguments.argument("JOB")));
     TackJudge judge = new TackJudge(draft);
-    List<TackReading> readings =
+    ReadingsFile file =
         new ReadingsFile(
-                Path.of(arguments.argument("READINGS")),
-                judge.sheet(),
-                draft.job().header().units())
-            .read();
+            Path.of(arguments.argument("READINGS")),
+            judge.sheet(),
+            draft.job().header().units(),
+            draft.job().header().number());
+    List<TackReading> readings = file.read();
+    for (String remark : file.remarks()) {
+      screen.err().println("Note: " + remark);
+    }
     TackReport report = judge.judge(readings);
     if (options.json()) {
       screen.out().println(Json.text(FitUpJson.of(draft, report)));

@@ -12,16 +12,24 @@ import trammel.reading.tree.Location;
 import trammel.reading.tree.PlainText;
 import trammel.reading.tree.Problems;
 
-/** Reads comma-separated values, quoted cells and cells with line breaks included (RFC 4180). */
+/**
+ * Reads comma-separated values, quoted cells and cells with line breaks included (RFC 4180). Lines
+ * end as on any system; blanks about a cell, those without a width too, are no part of it.
+ */
 public final class CsvReader {
   /** A file that is no table may have one in every cell. */
   private static final int MOST_TROUBLES = 10;
 
+  /** Blanks that are not white space to the language: no-break spaces, marks without a width. */
+  private static final String MORE_BLANKS = "\u00a0\u2007\u202f\u200b\ufeff";
+
   private final String text;
+  private final char between;
   private int at;
   private int line = 1;
 
-  private CsvReader(String text) {
+  private CsvReader(String text, char between) {
+    this.between = between;
     this.text = text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
@@ -45,7 +53,7 @@ public final class CsvReader {
   /**
    * All rows of a file that are not blank. Every cell of a form is one line.
    *
-   * @throws CommandFailure if it cannot be read, or a quoted cell does not end
+   * @throws CommandFailure if it cannot be read, or a quoted cell does not end where it should
    * @throws trammel.reading.tree.BadInputException if a cell has a line break or a character that
    *     does not show
    */
@@ -61,7 +69,8 @@ public final class CsvReader {
     }
   }
 
-  private static void refuseOutOfPlace(Path file, List<Row> rows) {
+  /** Refuses cells that are not one line of characters that show. */
+  static void refuseOutOfPlace(Path file, List<Row> rows) {
     Problems problems = new Problems();
     for (Row row : rows) {
       for (int i = 0; i < row.cells().size(); i++) {
@@ -86,10 +95,22 @@ public final class CsvReader {
   /**
    * All rows of a text that are not blank.
    *
-   * @throws IllegalArgumentException if a quoted cell does not end; the message names its line
+   * @throws IllegalArgumentException if a quoted cell does not end where it should; the message
+   *     names its line
    */
   public static List<Row> rows(String text) {
-    return new CsvReader(text).read();
+    return rows(text, ',');
+  }
+
+  /**
+   * All rows of a text that are not blank.
+   *
+   * @param between what stands between two cells
+   * @throws IllegalArgumentException if a quoted cell does not end where it should; the message
+   *     names its line
+   */
+  public static List<Row> rows(String text, char between) {
+    return new CsvReader(text, between).read();
   }
 
   private List<Row> read() {
@@ -107,10 +128,10 @@ public final class CsvReader {
     int start = line;
     List<String> cells = new ArrayList<>();
     do {
-      cells.add(text.startsWith("\"", at) ? quoted(start) : plain());
-    } while (skip(','));
-    skip('\r');
-    if (skip('\n')) {
+      cells.add(isQuoted() ? quoted(start) : plain());
+    } while (skip(between));
+    boolean ended = skip('\r');
+    if (skip('\n') || ended) {
       line++;
     }
     return new Row(start, cells);
@@ -126,10 +147,41 @@ public final class CsvReader {
 
   private String plain() {
     int from = at;
-    while (at < text.length() && ",\r\n".indexOf(text.charAt(at)) < 0) {
+    while (at < text.length() && !isEnd(text.charAt(at))) {
       at++;
     }
-    return text.substring(from, at).strip();
+    return stripped(text.substring(from, at));
+  }
+
+  private boolean isEnd(char c) {
+    return c == between || c == '\r' || c == '\n';
+  }
+
+  /** Goes to the quotation mark that the next cell begins with, if it does. */
+  private boolean isQuoted() {
+    int mark = at;
+    while (mark < text.length() && text.charAt(mark) == ' ') {
+      mark++;
+    }
+    boolean quoted = mark < text.length() && text.charAt(mark) == '"';
+    at = quoted ? mark : at;
+    return quoted;
+  }
+
+  private static String stripped(String cell) {
+    int from = 0;
+    int to = cell.length();
+    while (from < to && isBlank(cell.charAt(from))) {
+      from++;
+    }
+    while (to > from && isBlank(cell.charAt(to - 1))) {
+      to--;
+    }
+    return cell.substring(from, to);
+  }
+
+  private static boolean isBlank(char c) {
+    return Character.isWhitespace(c) || MORE_BLANKS.indexOf(c) >= 0;
   }
 
   private String quoted(int start) {
@@ -143,8 +195,14 @@ public final class CsvReader {
       if (c != '"') {
         cell.append(c);
       } else if (!skip('"')) {
-        plain();
-        return cell.toString().strip();
+        if (!plain().isEmpty()) {
+          throw new IllegalArgumentException(
+              "line "
+                  + start
+                  + ": something stands behind a closing quotation mark. Write a quotation mark"
+                  + " within a quoted cell twice.");
+        }
+        return stripped(cell.toString());
       } else {
         cell.append('"');
       }

@@ -1,8 +1,12 @@
 package trammel.app.fitup;
 
+import java.util.ArrayList;
+import java.util.List;
 import trammel.app.files.Csv;
+import trammel.app.files.FormMark;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
+import trammel.reading.quantity.DecimalText;
 import trammel.reading.quantity.QuantityKind;
 import trammel.reading.quantity.QuantityPrinter;
 
@@ -14,11 +18,28 @@ public final class FitUpForm {
   /** What the names of the columns with readings start with. */
   public static final String READING = "reading";
 
+  /** Name of the column that says what is to be set. */
+  static final String SET_TO = "set to";
+
+  static final List<String> COLUMNS =
+      List.of(ID, "bracket", "what", SET_TO, "within", READING, READING + " again");
+
   private FitUpForm() {}
 
+  /** Tells the forms of a job's plan from all others, whatever units they are printed in. */
+  static FormMark mark(String jobNumber, FitUpSheet sheet) {
+    List<String> plan = new ArrayList<>();
+    for (Target target : sheet.targets()) {
+      int places = target.kind() == QuantityKind.ANGLE ? 3 : 1;
+      plan.add(target.id() + " " + DecimalText.fixed(target.plan(), places));
+    }
+    return FormMark.of(jobNumber, plan);
+  }
+
   /** The form as comma-separated values. */
-  public static String csv(FitUpSheet sheet, QuantityPrinter printer) {
-    Csv csv = new Csv().row(ID, "bracket", "what", "set to", "within", READING, READING + " again");
+  public static String csv(String jobNumber, FitUpSheet sheet, QuantityPrinter printer) {
+    Csv csv = new Csv().row(COLUMNS.toArray());
+    csv.row(FormMark.LINE, mark(jobNumber, sheet).text(), FormMark.note(jobNumber), "", "", "", "");
     for (Target target : sheet.targets()) {
       csv.row(
           target.id(),

@@ -62,7 +62,8 @@ public final class QuoteHandout {
       files.add(name + ".pdf", set.get(name + ".pdf"));
       files.add(name + ".html", set.get(name + ".html"));
     }
-    files.add("floor/fitup.csv", FitUpForm.csv(sheet, paper.amounts().printer()));
+    String number = paper.estimate().draft().job().header().number();
+    files.add("floor/fitup.csv", FitUpForm.csv(number, sheet, paper.amounts().printer()));
     new CutFiles(paper.estimate()).addTo(files);
     return files;
   }

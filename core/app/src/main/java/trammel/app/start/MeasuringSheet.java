@@ -1,28 +1,28 @@
 package trammel.app.start;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
-import trammel.app.files.CsvReader;
+import trammel.app.files.FilledNumber;
+import trammel.app.files.FilledTable;
 import trammel.planning.start.Answers;
 import trammel.planning.start.Question;
 import trammel.planning.start.Questions;
 import trammel.reading.fields.NearestWord;
 import trammel.reading.quantity.UnitSystem;
-import trammel.reading.tree.Location;
 import trammel.reading.tree.Problems;
 
 /** The measuring sheet as a table to fill in by the vehicle, and read back. */
 public final class MeasuringSheet {
   private static final String FIELD = "field";
   private static final String READING = "reading";
+  private static final String AGAIN = "again";
   private static final List<String> COLUMNS =
-      List.of(FIELD, "about", "what and from where", "how to write it", "needed", READING, "again");
-  private static final int FIRST_READING = 5;
+      List.of(FIELD, "about", "what and from where", "how to write it", "needed", READING, AGAIN);
 
   private MeasuringSheet() {}
 
@@ -48,64 +48,103 @@ public final class MeasuringSheet {
    * @throws CommandFailure if it cannot be read or is not this sheet
    * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
-  public static Answers read(Path file) {
-    List<CsvReader.Row> rows = CsvReader.rows(file);
-    if (rows.isEmpty() || !rows.get(0).cells().equals(COLUMNS)) {
-      throw CommandFailure.badInput(
-          file
-              + ": this is not a measuring sheet. Fill in the one that trammel start --sheet prints.");
-    }
+  public static Filled read(Path file) {
+    Problems problems = new Problems();
+    FilledTable table =
+        FilledTable.read(
+            file,
+            List.of(FIELD, READING),
+            "Fill in the sheet that trammel start --sheet prints.",
+            problems);
     Map<String, Question> questions = Questions.byPath();
     Answers answers = new Answers();
-    Problems problems = new Problems();
-    List<CsvReader.Row> filled = rows.subList(1, rows.size());
-    for (CsvReader.Row row : filled) {
-      take(file, row, questions, answers, problems);
+    for (FilledTable.Row row : table.rows()) {
+      take(row, questions, answers, problems);
     }
-    for (CsvReader.Row row : filled) {
-      Question question = questions.get(row.cell(0));
+    for (FilledTable.Row row : table.rows()) {
+      Question question = questions.get(row.cell(FIELD));
       if (question != null && answers.of(question).isPresent()) {
-        check(file, row, question, answers, problems);
+        check(row, question, answers, problems);
       }
     }
     problems.throwIfErrors();
-    return answers;
+    return new Filled(
+        answers,
+        List.copyOf(table.otherColumns(name -> COLUMNS.contains(name) || isReading(name))));
+  }
+
+  /**
+   * A sheet that came back.
+   *
+   * @param answers what was filled in
+   * @param notRead columns that hold something and are not the sheet's
+   */
+  public record Filled(Answers answers, List<String> notRead) {
+    public Filled {
+      notRead = List.copyOf(notRead);
+    }
+  }
+
+  private static boolean isReading(String column) {
+    return column.startsWith(READING) || column.startsWith(AGAIN);
   }
 
   private static void take(
-      Path file,
-      CsvReader.Row row,
-      Map<String, Question> questions,
-      Answers answers,
-      Problems problems) {
-    List<String> readings = new ArrayList<>();
-    for (int i = FIRST_READING; i < row.cells().size(); i++) {
-      if (!row.cell(i).isEmpty()) {
-        readings.add(row.cell(i));
-      }
-    }
-    Question question = questions.get(row.cell(0));
+      FilledTable.Row row, Map<String, Question> questions, Answers answers, Problems problems) {
+    List<String> readings = row.filled(MeasuringSheet::isReading);
+    Question question = questions.get(row.cell(FIELD));
     if (question == null) {
       problems.error(
-          new Location(file.toString(), row.line(), 1, FIELD),
-          "'" + row.cell(0) + "'",
+          row.where(FIELD),
+          "'" + row.cell(FIELD) + "'",
           "a field of the measuring sheet",
-          NearestWord.to(row.cell(0), List.copyOf(questions.keySet()))
+          NearestWord.to(row.cell(FIELD), List.copyOf(questions.keySet()))
               .map(word -> "Did you mean " + word + "?")
               .orElse("Take the line out."));
-    } else if (!readings.isEmpty()) {
-      answers.give(question, String.join("; ", readings));
+      return;
     }
+    if (readings.isEmpty()) {
+      return;
+    }
+    if (answers.of(question).isPresent()) {
+      problems.error(
+          row.where(question.path()),
+          "a second line for it",
+          "one line a field",
+          "Put repeats side by side in columns that start with " + READING + ".");
+      return;
+    }
+    List<String> plain = readings.stream().map(reading -> plain(question, reading)).toList();
+    if (question.takesRepeats()) {
+      answers.give(question, String.join("; ", plain));
+    } else if (plain.stream().distinct().count() == 1) {
+      answers.give(question, plain.get(0));
+    } else {
+      problems.error(
+          row.where(question.path()),
+          "'" + String.join("' and '", plain) + "'",
+          "one answer: only measurements are repeated",
+          "Leave the one that holds.");
+    }
+  }
+
+  /** An answer without what spreadsheets do to it: marks before numbers, TRUE for true. */
+  private static String plain(Question question, String reading) {
+    return switch (question.field().kind()) {
+      case TEXT -> FilledNumber.withoutFormulaMark(reading);
+      case CHOICE, FLAG -> reading.toLowerCase(Locale.ROOT);
+      default -> FilledNumber.plain(reading);
+    };
   }
 
   /** After all are taken, because the sheet says further up which units bare numbers have. */
   private static void check(
-      Path file, CsvReader.Row row, Question question, Answers answers, Problems problems) {
+      FilledTable.Row row, Question question, Answers answers, Problems problems) {
     String answer = answers.of(question).orElseThrow();
     Optional<String> problem = question.problem(answer, answers.units());
     if (problem.isPresent()) {
       problems.error(
-          new Location(file.toString(), row.line(), 1, question.path()),
+          row.where(question.path()),
           "'" + answer + "'",
           question.how(answers.units()),
           "Measure or write it again.");

@@ -20,6 +20,11 @@ public record MaterialOrder(
     suppliers = List.copyOf(suppliers);
   }
 
+  /** The lines of all suppliers. */
+  public List<OrderLine> lines() {
+    return suppliers.stream().flatMap(supplier -> supplier.lines().stream()).toList();
+  }
+
   /** Sum over all suppliers, charges included; empty if there is nothing to buy. */
   public Optional<Money> total() {
     Optional<Money> total = Optional.empty();

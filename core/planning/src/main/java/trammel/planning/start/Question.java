@@ -42,7 +42,7 @@ public record Question(String path, String section, String reason, Field<?> fiel
   public String how(UnitSystem units) {
     return field.allowed(units)
         + (isPoint() ? "; three distances with commas" : "")
-        + (hasRepeats() ? "; repeats with semicolons" : "")
+        + (takesRepeats() ? "; repeats with semicolons" : "")
         + (field.kind() == FieldKind.TEXT ? "" : ", such as " + field.example(units));
   }
 
@@ -50,7 +50,8 @@ public record Question(String path, String section, String reason, Field<?> fiel
     return field.kind() == FieldKind.MEASURED_POINT || field.kind() == FieldKind.POINT;
   }
 
-  private boolean hasRepeats() {
+  /** True for a measurement, which may be taken more than once. */
+  public boolean takesRepeats() {
     return switch (field.kind()) {
       case MEASURED_LENGTH, MEASURED_ANGLE, MEASURED_LEVEL_ANGLE, MEASURED_MASS -> true;
       default -> false;
@@ -89,7 +90,7 @@ public record Question(String path, String section, String reason, Field<?> fiel
     if (isPoint()) {
       return point(where, answer);
     }
-    if (hasRepeats() && answer.contains(REPEAT)) {
+    if (takesRepeats() && answer.contains(REPEAT)) {
       List<DocumentNode> repeats = new ArrayList<>();
       for (String repeat : answer.split(REPEAT)) {
         repeats.add(new TextNode(where, repeat.strip()));

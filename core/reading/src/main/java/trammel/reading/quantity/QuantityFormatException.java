@@ -8,7 +8,12 @@ public final class QuantityFormatException extends IllegalArgumentException {
   private final String allowed;
   private final String remedy;
 
-  QuantityFormatException(String given, String allowed, String remedy) {
+  /**
+   * @param given the words that were given
+   * @param allowed what would be understood
+   * @param remedy what to write instead, with an example
+   */
+  public QuantityFormatException(String given, String allowed, String remedy) {
     super("Given " + given + "; allowed " + allowed + ". " + remedy);
     this.given = given;
     this.allowed = allowed;

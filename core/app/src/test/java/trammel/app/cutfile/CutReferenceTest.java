@@ -3,32 +3,24 @@ package trammel.app.cutfile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import trammel.app.CommandRun;
+import trammel.testsupport.ReferenceVectors;
 
 /**
- * The {@code cut} command against benchmark instances that may lie beside the source tree. Each
- * file names its own source and the proven best that is expected here.
+ * The {@code cut} command against the benchmark instances that come with the tests. Each file names
+ * its own source and the proven best that is expected here.
  */
 class CutReferenceTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
 
   private static Path file(String name) {
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path folder = at.resolve(Path.of("shared", "reference", "cutting"));
-      if (Files.isDirectory(folder)) {
-        return folder.resolve(name + ".json");
-      }
-    }
-    Assumptions.abort("the cutting instances do not lie beside this source tree");
-    throw new AssertionError();
+    return ReferenceVectors.folder("cutting").resolve(name + ".json");
   }
 
   private static JsonNode checked(String name, String seconds) {

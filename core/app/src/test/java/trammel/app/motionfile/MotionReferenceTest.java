@@ -4,23 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import trammel.app.CommandRun;
+import trammel.testsupport.ReferenceVectors;
 
 /**
- * The {@code motion} command against an independent set of motion vectors, which may lie beside the
- * source tree: a least-squares model in another language, confirmed by a general geometric
- * constraint solver and by extended precision. Tolerances are those of the set.
+ * The {@code motion} command against an independent set of motion vectors that comes with the
+ * tests: a least-squares model in another language, confirmed by a general geometric constraint
+ * solver and by extended precision. Tolerances are those of the set.
  */
 class MotionReferenceTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -32,27 +29,9 @@ class MotionReferenceTest {
   private static final double VIEW_TOLERANCE_DEG_MM = 6e-5;
 
   @TestFactory
-  List<DynamicTest> everyFileOfTheSetIsMet() throws IOException {
-    List<Path> files = files();
-    Assumptions.assumeFalse(
-        files.isEmpty(), "the independent motion vectors do not lie beside this source tree");
-    List<DynamicTest> tests = new ArrayList<>();
-    for (Path file : files) {
-      tests.add(DynamicTest.dynamicTest(file.getFileName().toString(), () -> met(file)));
-    }
-    return tests;
-  }
-
-  private static List<Path> files() throws IOException {
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path folder = at.resolve(Path.of("shared", "reference", "motion"));
-      if (Files.isDirectory(folder)) {
-        try (Stream<Path> found = Files.list(folder)) {
-          return found.filter(file -> file.toString().endsWith(".json")).sorted().toList();
-        }
-      }
-    }
-    return List.of();
+  Stream<DynamicTest> everyFileOfTheSetIsMet() {
+    return ReferenceVectors.files("motion").stream()
+        .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> met(file)));
   }
 
   private static void met(Path file) {

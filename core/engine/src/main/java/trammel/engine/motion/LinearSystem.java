@@ -1,7 +1,7 @@
 package trammel.engine.motion;
 
 /** Small square systems of equations by elimination with partial pivoting, in place. */
-final class LinearSystem {
+public final class LinearSystem {
 
   private LinearSystem() {}
 
@@ -11,7 +11,7 @@ final class LinearSystem {
    * @return the determinant of {@code a}; zero or not finite when there is no single solution, and
    *     then {@code b} is worthless
    */
-  static double solve(double[][] a, double[] b) {
+  public static double solve(double[][] a, double[] b) {
     int n = b.length;
     double determinant = 1;
     for (int k = 0; k < n; k++) {

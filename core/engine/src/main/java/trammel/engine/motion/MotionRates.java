@@ -28,7 +28,7 @@ public record MotionRates(
    *
    * @throws IllegalStateException if a rate is not finite
    */
-  static MotionRates of(double[] perHeave, double[] perRoll, double leverMm) {
+  public static MotionRates of(double[] perHeave, double[] perRoll, double leverMm) {
     for (int i = 0; i < perHeave.length; i++) {
       if (!Double.isFinite(perHeave[i]) || !Double.isFinite(perRoll[i])) {
         throw new IllegalStateException(

@@ -6,14 +6,18 @@ package trammel.engine.motion;
  * Introduction to Numerical Continuation Methods, SIAM 2003, chs. 2 and 6, from memory), so that it
  * neither jumps to another branch nor runs past a fold unseen.
  *
- * <p>A point of the curve is (four free coordinates, way along the line), all in mm. At a fold the
- * way turns back and the determinant of the equations changes its sign.
+ * <p>A point of the curve is (the unknowns of the equations, way along the line), all in mm. At a
+ * fold the way turns back and the determinant of the equations changes its sign.
  */
-final class PathTracker {
+public final class PathTracker {
 
-  enum End {
+  /** What a walk ended with. */
+  public enum End {
+    /** The end of the line. */
     ARRIVED,
+    /** The travel ends before the end of the line. */
     FOLD,
+    /** The curve could not be followed any farther. */
     LOST
   }
 
@@ -23,9 +27,6 @@ final class PathTracker {
     ARRIVED,
     FOLD
   }
-
-  private static final int WAY = LengthExpansion.FREE;
-  private static final int SIZE = WAY + 1;
 
   /** Largest change of a point that still counts as arrived (mm). */
   private static final double CONVERGED_MM = 1e-9;
@@ -46,48 +47,57 @@ final class PathTracker {
   private static final int MOST_STEPS = 2000;
   private static final int MOST_HALVINGS = 60;
 
-  private final MotionEquations equations;
+  private final PathEquations equations;
   private final double shortestMm;
-  private final double heavePart;
-  private final double rollPart;
   private final double wayMm;
 
-  private final double[] free = new double[WAY];
-  private double[] point = new double[SIZE];
-  private double[] tangent = new double[SIZE];
+  /** Index of the way, behind the unknowns. */
+  private final int way;
+
+  private final int size;
+  private final double[] unknowns;
+  private double[] point;
+  private double[] tangent;
   private double determinant;
   private double reachedMm;
 
-  PathTracker(LinkTable table, double heaveMm, double rollRad) {
-    equations = new MotionEquations(table);
-    shortestMm = table.shortestMm;
-    double rollMm = rollRad * table.leverMm;
-    wayMm = Math.hypot(heaveMm, rollMm);
-    heavePart = heaveMm / wayMm;
-    rollPart = rollMm / wayMm;
+  /**
+   * @param equations what holds along the line
+   * @param shortestMm shortest link or arm, the scale of the steps (mm, above 0)
+   * @param wayMm length of the line from ride (mm, above 0)
+   */
+  public PathTracker(PathEquations equations, double shortestMm, double wayMm) {
+    this.equations = equations;
+    this.shortestMm = shortestMm;
+    this.wayMm = wayMm;
+    way = equations.size();
+    size = way + 1;
+    unknowns = new double[way];
+    point = new double[size];
+    tangent = new double[size];
   }
 
   /** Share of the line from ride that was covered: up to the fold, or up to where it was lost. */
-  double fraction() {
+  public double fraction() {
     return Math.max(0, Math.min(1, reachedMm / wayMm));
   }
 
-  /** Free coordinates where the walk ended (mm). */
-  double[] freeMm() {
-    double[] result = new double[WAY];
-    System.arraycopy(point, 0, result, 0, WAY);
+  /** Unknowns where the walk ended (mm). */
+  public double[] unknownsMm() {
+    double[] result = new double[way];
+    System.arraycopy(point, 0, result, 0, way);
     return result;
   }
 
   /** Walks until the end of the line, a fold, or the loss of the curve. */
-  End walk() {
-    tangent[WAY] = 1;
+  public End walk() {
+    tangent[way] = 1;
     tangent = tangentAt(point, tangent);
     double atRide = determinant;
     double step = Math.min(1e-3 * shortestMm, wayMm);
     double shortestStep = Math.min(1e-9 * shortestMm, 1e-3 * wayMm);
     for (int taken = 0; taken < MOST_STEPS; taken++) {
-      reachedMm = point[WAY];
+      reachedMm = point[way];
       switch (advance(step)) {
         case ARRIVED:
           return End.ARRIVED;
@@ -116,7 +126,7 @@ final class PathTracker {
 
   /** Far out, where the links are stretched many times over, the curve is straight. */
   private double longestStepMm() {
-    return Math.max(0.05 * shortestMm, 0.05 * Math.abs(point[WAY]));
+    return Math.max(0.05 * shortestMm, 0.05 * Math.abs(point[way]));
   }
 
   /** Two folds close together, or a fold close to ride, would hide in a step of such a change. */
@@ -134,9 +144,9 @@ final class PathTracker {
       boolean crossed = before * determinant <= 0;
       if (step > SURE_SHARE * shortestMm && changedMuch(before, determinant)) {
         progress = Progress.TOO_LONG;
-      } else if (crossed || direction[WAY] <= 0) {
+      } else if (crossed || direction[way] <= 0) {
         progress = endAtFold(step, before, crossed);
-      } else if (next[WAY] >= wayMm) {
+      } else if (next[way] >= wayMm) {
         progress = arriveWithin(step);
       } else {
         point = next;
@@ -160,7 +170,7 @@ final class PathTracker {
       if (direction == null) {
         return Progress.TOO_LONG;
       }
-      boolean beyond = crossed ? before * determinant <= 0 : direction[WAY] <= 0;
+      boolean beyond = crossed ? before * determinant <= 0 : direction[way] <= 0;
       if (beyond) {
         high = middle;
       } else {
@@ -168,10 +178,10 @@ final class PathTracker {
         fold = candidate;
       }
     }
-    if (fold[WAY] >= wayMm) {
+    if (fold[way] >= wayMm) {
       return arriveWithin(low);
     }
-    reachedMm = fold[WAY];
+    reachedMm = fold[way];
     point = fold;
     return Progress.FOLD;
   }
@@ -182,14 +192,14 @@ final class PathTracker {
     double high = step;
     double[] nearest = point;
     double tolerance = 4e-16 * wayMm + 1e-13;
-    for (int i = 0; i < MOST_HALVINGS && Math.abs(nearest[WAY] - wayMm) > tolerance; i++) {
+    for (int i = 0; i < MOST_HALVINGS && Math.abs(nearest[way] - wayMm) > tolerance; i++) {
       double middle =
-          i == 0 ? Math.min(step, (wayMm - point[WAY]) / tangent[WAY]) : (low + high) / 2;
+          i == 0 ? Math.min(step, (wayMm - point[way]) / tangent[way]) : (low + high) / 2;
       nearest = corrected(middle);
       if (nearest == null) {
         return Progress.TOO_LONG;
       }
-      if (nearest[WAY] < wayMm) {
+      if (nearest[way] < wayMm) {
         low = middle;
       } else {
         high = middle;
@@ -202,35 +212,35 @@ final class PathTracker {
 
   /** The curve's point in the plane a step ahead across the tangent, or null if not found. */
   private double[] corrected(double step) {
-    double[] guess = new double[SIZE];
-    for (int i = 0; i < SIZE; i++) {
+    double[] guess = new double[size];
+    for (int i = 0; i < size; i++) {
       guess[i] = point[i] + step * tangent[i];
     }
-    double[] correction = new double[SIZE];
+    double[] correction = new double[size];
     double last = Double.POSITIVE_INFINITY;
     for (int k = 0; k < CORRECTIONS; k++) {
       evaluate(guess);
-      for (int j = 0; j < WAY; j++) {
-        correction[j] = -equations.residual[j];
+      for (int j = 0; j < way; j++) {
+        correction[j] = -equations.residual(j);
       }
       double ahead = -step;
-      for (int j = 0; j < SIZE; j++) {
+      for (int j = 0; j < size; j++) {
         ahead += tangent[j] * (guess[j] - point[j]);
       }
-      correction[WAY] = -ahead;
+      correction[way] = -ahead;
       LinearSystem.solve(bordered(tangent), correction);
-      double size = 0;
-      for (int j = 0; j < SIZE; j++) {
+      double change = 0;
+      for (int j = 0; j < size; j++) {
         guess[j] += correction[j];
-        size = Math.max(size, Math.abs(correction[j]));
+        change = Math.max(change, Math.abs(correction[j]));
       }
-      if (!(size < shortestMm) || (size > CONTRACTION * last && size > CONVERGED_MM)) {
+      if (!(change < shortestMm) || (change > CONTRACTION * last && change > CONVERGED_MM)) {
         return null;
       }
-      if (size <= CONVERGED_MM) {
+      if (change <= CONVERGED_MM) {
         return guess;
       }
-      last = size;
+      last = change;
     }
     return null;
   }
@@ -238,32 +248,34 @@ final class PathTracker {
   /** Unit tangent, turned the way of the last one; sets the determinant. Null where undefined. */
   private double[] tangentAt(double[] at, double[] last) {
     evaluate(at);
-    double[] result = new double[SIZE];
-    result[WAY] = 1;
+    double[] result = new double[size];
+    result[way] = 1;
     LinearSystem.solve(bordered(last), result);
     determinant = equations.signedDeterminant();
     double norm = Math.sqrt(dot(result, result));
     if (!(norm > 0 && norm < Double.POSITIVE_INFINITY)) {
       return null;
     }
-    for (int i = 0; i < SIZE; i++) {
+    for (int i = 0; i < size; i++) {
       result[i] /= norm;
     }
     return result;
   }
 
   private void evaluate(double[] at) {
-    System.arraycopy(at, 0, free, 0, WAY);
-    equations.evaluate(free, at[WAY] * heavePart, at[WAY] * rollPart);
+    System.arraycopy(at, 0, unknowns, 0, way);
+    equations.evaluate(unknowns, at[way]);
   }
 
   private double[][] bordered(double[] lastRow) {
-    double[][] matrix = new double[SIZE][SIZE];
-    for (int i = 0; i < WAY; i++) {
-      System.arraycopy(equations.byFree[i], 0, matrix[i], 0, WAY);
-      matrix[i][WAY] = heavePart * equations.byHeave[i] + rollPart * equations.byRoll[i];
+    double[][] matrix = new double[size][size];
+    for (int i = 0; i < way; i++) {
+      for (int j = 0; j < way; j++) {
+        matrix[i][j] = equations.byUnknown(i, j);
+      }
+      matrix[i][way] = equations.byWay(i);
     }
-    matrix[WAY] = lastRow.clone();
+    matrix[way] = lastRow.clone();
     return matrix;
   }
 

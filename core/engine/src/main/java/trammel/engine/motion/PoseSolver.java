@@ -188,10 +188,11 @@ public final class PoseSolver {
   }
 
   private PoseResult follow(FreePosition at, double heaveMm, double rollRad) {
-    PathTracker tracker = new PathTracker(table, heaveMm, rollRad);
+    AxlePath path = new AxlePath(table, heaveMm, rollRad);
+    PathTracker tracker = new PathTracker(path, table.shortestMm, path.wayMm);
     switch (tracker.walk()) {
       case ARRIVED:
-        at.set(tracker.freeMm());
+        at.set(tracker.unknownsMm());
         polish(at, heaveMm, rollRad);
         return solved(at, heaveMm, rollRad);
       case FOLD:

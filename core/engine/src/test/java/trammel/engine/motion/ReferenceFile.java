@@ -1,54 +1,28 @@
 package trammel.engine.motion;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.testsupport.ReferenceVectors;
 
 /**
- * One file of the independent set of motion vectors (format rigid-axle-motion-vectors/1), which may
- * lie beside the source tree.
+ * One file of the independent set of motion vectors (format rigid-axle-motion-vectors/1), which
+ * comes with the tests.
  */
 record ReferenceFile(String name, JsonNode root) {
 
-  private static final Path FOLDER = Path.of("shared", "reference", "motion");
-
-  /** Files of the set, in order of name; empty when the set is not there. */
+  /** Files of the set, in order of name. */
   static List<ReferenceFile> all() {
-    Optional<Path> folder = folder();
-    if (folder.isEmpty()) {
-      return List.of();
-    }
     List<ReferenceFile> files = new ArrayList<>();
-    JsonMapper mapper = JsonMapper.shared();
-    try (DirectoryStream<Path> found = Files.newDirectoryStream(folder.get(), "*.json")) {
-      for (Path file : found) {
-        JsonNode root = mapper.readTree(Files.readString(file));
-        files.add(new ReferenceFile(root.get("name").asString(), root));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    for (Path file : ReferenceVectors.files("motion")) {
+      JsonNode root = JsonMapper.shared().readTree(file.toFile());
+      files.add(new ReferenceFile(root.get("name").asString(), root));
     }
-    files.sort((a, b) -> a.name.compareTo(b.name));
     return files;
-  }
-
-  private static Optional<Path> folder() {
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path candidate = at.resolve(FOLDER);
-      if (Files.isDirectory(candidate)) {
-        return Optional.of(candidate);
-      }
-    }
-    return Optional.empty();
   }
 
   boolean refused() {

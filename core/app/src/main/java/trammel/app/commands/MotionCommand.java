@@ -26,7 +26,12 @@ public final class MotionCommand implements Command {
                     + " at ride and every pose. The file is in mm and degrees, and so is what is"
                     + " printed without --units.")
             .argument(
-                "FILE", "The linkage, JSON or YAML in the format " + MotionFile.FORMAT + "."));
+                "FILE",
+                "The linkage, JSON or YAML in the format "
+                    + MotionFile.BARS_FORMAT
+                    + ", or "
+                    + MotionFile.BODIES_FORMAT
+                    + " with rockers, slides, ball joints and bushes."));
   }
 
   @Override

@@ -9,17 +9,38 @@ import trammel.reading.tree.Problem;
  *
  * @param document the file as it is written
  * @param layout what moves
+ * @param withBodies whether the file is of the format with further bodies
+ * @param travel how far to look for limits
  * @param poses where the axle is wanted
  * @param remarks what is to be looked at in the file, which is used as it is
  */
 public record MotionFile(
-    ObjectNode document, MotionLayout layout, List<WantedPose> poses, List<Problem> remarks) {
-  /** What the key {@code format} must say. */
-  public static final String FORMAT = "rigid-axle-motion-vectors/1";
+    ObjectNode document,
+    MotionLayout layout,
+    boolean withBodies,
+    Travel travel,
+    List<WantedPose> poses,
+    List<Problem> remarks) {
+  /** What the key {@code format} says of plain bars. */
+  public static final String BARS_FORMAT = "rigid-axle-motion-vectors/1";
+
+  /** What it says where rockers, slides, ball joints and bushes may be. */
+  public static final String BODIES_FORMAT = "rigid-axle-motion-vectors/2";
 
   /** Copies the lists. */
   public MotionFile {
     poses = List.copyOf(poses);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * How far to look for limits of travel, both ways.
+   *
+   * @param heaveMm heave (mm)
+   * @param rollDeg roll (degrees)
+   */
+  public record Travel(double heaveMm, double rollDeg) {
+    /** What is looked at where the file says nothing. */
+    static final Travel USUAL = new Travel(WantedPose.HEAVE_RANGE_MM, WantedPose.ROLL_RANGE_DEG);
   }
 }

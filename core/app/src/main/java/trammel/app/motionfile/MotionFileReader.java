@@ -8,6 +8,8 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.motionfile.FieldChecks.NumberRule;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.mechanism.Mechanism;
+import trammel.engine.mechanism.MechanismFaultException;
 import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkKind;
 import trammel.engine.motion.Linkage;
@@ -33,18 +35,20 @@ public final class MotionFileReader {
   private static final double REPEATED_SLACK_MM = 1e-6;
 
   private static final NumberRule LENGTH = new NumberRule(0.001, 20_000, "mm");
-  private static final NumberRule COORDINATE = new NumberRule(-20_000, 20_000, "mm");
-  private static final NumberRule COMPONENT = new NumberRule(-1.001, 1.001, "");
+  static final NumberRule COORDINATE = new NumberRule(-20_000, 20_000, "mm");
+  static final NumberRule COMPONENT = new NumberRule(-1.001, 1.001, "");
   private static final NumberRule SHARE = new NumberRule(0, 1, "");
   private static final NumberRule MASS = new NumberRule(0.001, 100_000, "kg");
-  private static final NumberRule STIFFNESS = new NumberRule(0.001, 1e9, "N/mm");
+  static final NumberRule STIFFNESS = new NumberRule(0.001, 1e9, "N/mm");
   private static final NumberRule RATE = new NumberRule(0, 1e6, "N/mm");
   private static final NumberRule HEAVE = new NumberRule(-5000, 5000, "mm");
+  private static final NumberRule HEAVE_RANGE = new NumberRule(1, 5000, "mm");
+  private static final NumberRule ROLL_RANGE = new NumberRule(0.1, 80, "degrees");
   private static final NumberRule ROLL = new NumberRule(-80, 80, "degrees");
 
   private static final String LINK_KEYS = "links with name, kind, frame, axle, stiffness_N_per_mm";
-  private static final String POINT = "[641.35, 533.4, 266.7]";
-  private static final String DIRECTION = "[1, 0, 0]";
+  static final String POINT = "[641.35, 533.4, 266.7]";
+  static final String DIRECTION = "[1, 0, 0]";
 
   private static final List<String> TOP_KEYS =
       List.of(
@@ -55,6 +59,7 @@ public final class MotionFileReader {
           "case",
           "conventions",
           "layout",
+          "travel",
           "expected",
           "limits",
           "ride",
@@ -74,6 +79,7 @@ public final class MotionFileReader {
           "shocks",
           "pinion",
           "transmission");
+  private static final List<String> BODY_KEYS = List.of("bodies", "joints", "bushes");
 
   private final String file;
   private final Problems problems = new Problems();
@@ -94,29 +100,54 @@ public final class MotionFileReader {
   }
 
   private MotionFile file(ObjectNode document) {
-    fields.word(document, "format", List.of(MotionFile.FORMAT));
+    String format =
+        fields.word(document, "format", List.of(MotionFile.BARS_FORMAT, MotionFile.BODIES_FORMAT));
+    boolean withBodies = format.equals(MotionFile.BODIES_FORMAT);
     fields.remarkOnOtherKeys(document, TOP_KEYS);
     Optional<ObjectNode> layout =
         fields.group(document, "layout", "the layout: " + String.join(", ", LAYOUT_KEYS));
+    MotionFile.Travel travel = travel(document);
     List<WantedPose> poses = poses(document);
     if (layout.isEmpty()) {
       throw new BadInputException(problems.all());
     }
-    MotionLayout moving = layout(layout.get());
-    return new MotionFile(document, moving, poses, problems.warnings());
+    MotionLayout moving = layout(layout.get(), withBodies);
+    return new MotionFile(document, moving, withBodies, travel, poses, problems.warnings());
+  }
+
+  private MotionFile.Travel travel(ObjectNode document) {
+    if (FieldChecks.given(document, "travel").isEmpty()) {
+      return MotionFile.Travel.USUAL;
+    }
+    return fields
+        .group(document, "travel", "heave_mm and roll_deg, how far to look for limits both ways")
+        .map(
+            travel -> {
+              fields.onlyKeys(travel, List.of("heave_mm", "roll_deg"));
+              return new MotionFile.Travel(
+                  fields.number(travel, "heave_mm", HEAVE_RANGE),
+                  fields.number(travel, "roll_deg", ROLL_RANGE));
+            })
+        .orElse(MotionFile.Travel.USUAL);
   }
 
   // Layout
 
-  private MotionLayout layout(ObjectNode layout) {
-    fields.onlyKeys(layout, LAYOUT_KEYS);
+  private MotionLayout layout(ObjectNode layout, boolean withBodies) {
+    List<String> keys = new ArrayList<>(LAYOUT_KEYS);
+    if (withBodies) {
+      keys.addAll(BODY_KEYS);
+    }
+    fields.onlyKeys(layout, keys);
     double trackMm = fields.number(layout, "track_mm", LENGTH);
     double radiusMm = fields.number(layout, "tyre_loaded_radius_mm", LENGTH);
     double wheelbaseMm = fields.number(layout, "wheelbase_mm", LENGTH);
     double heightMm = fields.number(layout, "sprung_cg_height_mm", LENGTH);
     double brakeShare = fields.number(layout, "front_brake_share", SHARE);
     double massKg = fields.number(layout, "sprung_mass_per_corner_kg", MASS);
-    List<Strut> links = struts(layout, "links", LINK_KEYS);
+    Optional<MechanismParts> parts =
+        withBodies ? Optional.of(MechanismParts.read(layout, fields)) : Optional.empty();
+    List<Strut> links = withBodies ? List.of() : struts(layout, "links", LINK_KEYS);
     List<Strut> springs =
         struts(layout, "springs", "springs with name, kind, frame, axle, rate_N_per_mm");
     List<Strut> shocks = struts(layout, "shocks", "shocks with name, frame, axle");
@@ -126,12 +157,16 @@ public final class MotionFileReader {
           layout.location().inside("links"),
           "nothing",
           LINK_KEYS,
-          "Add the links that hold the axle; at least four are needed.");
+          withBodies
+              ? "Add the links that hold the axle, or an empty list."
+              : "Add the links that hold the axle; at least four are needed.");
     }
     wheelCentres(layout, trackMm, radiusMm);
     problems.throwIfErrors();
     return new MotionLayout(
-        linkage(trackMm, radiusMm, links, layout),
+        parts.isPresent()
+            ? mechanism(trackMm, radiusMm, parts.get(), layout)
+            : Mechanism.of(linkage(trackMm, radiusMm, links, layout)),
         wheelbaseMm,
         heightMm,
         brakeShare,
@@ -219,6 +254,23 @@ public final class MotionFileReader {
       int line = layout.find("links").get().location().line();
       throw CommandFailure.badInput(
           file + ", line " + line + ", layout.links: " + refused.getMessage());
+    }
+  }
+
+  private Mechanism mechanism(
+      double trackMm, double radiusMm, MechanismParts parts, ObjectNode layout) {
+    try {
+      return parts.mechanism(trackMm, radiusMm);
+    } catch (MechanismFaultException refused) {
+      int line = layout.location().line();
+      throw CommandFailure.badInput(
+          file
+              + ", line "
+              + line
+              + ", layout ("
+              + refused.kind().key()
+              + "): "
+              + refused.getMessage());
     }
   }
 
@@ -350,11 +402,11 @@ public final class MotionFileReader {
     return "";
   }
 
-  private static Point3 point(double[] triple) {
+  static Point3 point(double[] triple) {
     return new Point3(triple[0], triple[1], triple[2]);
   }
 
-  private static Vector3 direction(double[] triple) {
+  static Vector3 direction(double[] triple) {
     return new Vector3(triple[0], triple[1], triple[2]);
   }
 }

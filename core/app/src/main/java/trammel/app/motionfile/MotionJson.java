@@ -8,6 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.mechanism.BodyPoint;
+import trammel.engine.mechanism.BodyTurn;
+import trammel.engine.mechanism.Bush;
+import trammel.engine.mechanism.ElasticLink;
+import trammel.engine.mechanism.ExactJoint;
+import trammel.engine.mechanism.Mechanism;
+import trammel.engine.mechanism.MechanismPose;
+import trammel.engine.mechanism.MechanismRates;
+import trammel.engine.mechanism.Pivot;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.MotionRates;
@@ -28,14 +38,18 @@ public final class MotionJson {
       List.of("limits", "ride", "lateral_shift_curve_mm", "poses");
 
   private final MotionStudy study;
+  private final Mechanism mechanism;
+  private final boolean withBodies;
 
-  private MotionJson(MotionStudy study) {
+  private MotionJson(MotionStudy study, boolean withBodies) {
     this.study = study;
+    this.withBodies = withBodies;
+    mechanism = study.layout().mechanism();
   }
 
   /** The file as it is written, with limits, ride, lateral shift curve and poses computed. */
   public static Map<String, Object> of(MotionFile file, MotionStudy study) {
-    MotionJson json = new MotionJson(study);
+    MotionJson json = new MotionJson(study, file.withBodies());
     Map<String, Object> document = new LinkedHashMap<>();
     for (ObjectNode.Member member : file.document().members()) {
       if (!COMPUTED.contains(member.key())) {
@@ -64,13 +78,17 @@ public final class MotionJson {
   private Map<String, Object> ride() {
     Map<String, Object> ride = new LinkedHashMap<>();
     Map<String, Object> links = new LinkedHashMap<>();
-    for (LinkReading link : study.linksAtRide()) {
+    List<LinkReading> readings = study.ride().links();
+    for (int i = 0; i < readings.size(); i++) {
       Map<String, Object> entry = new LinkedHashMap<>();
-      entry.put("length_mm", number(link.lengthMm()));
-      putAngles(entry, link);
-      links.put(link.name(), entry);
+      entry.put("length_mm", number(readings.get(i).lengthMm()));
+      putAngles(entry, readings.get(i));
+      putArms(entry, mechanism.links().get(i), study.ride());
+      links.put(readings.get(i).name(), entry);
     }
     ride.put("links", links);
+    putIfAny(ride, "bodies", turnRates());
+    putIfAny(ride, "joints", slideRates());
     ride.put("derivatives", derivatives(study.figures().rates()));
     ride.put("side_view", sideView());
     ride.put("roll", roll());
@@ -78,6 +96,58 @@ public final class MotionJson {
     ride.put("shocks", shocksAtRide());
     ride.put("rates", rates());
     return ride;
+  }
+
+  private static void putIfAny(Map<String, Object> json, String key, Map<String, Object> group) {
+    if (!group.isEmpty()) {
+      json.put(key, group);
+    }
+  }
+
+  private void putArms(Map<String, Object> entry, ElasticLink link, MechanismPose pose) {
+    putArm(entry, "from_arm_angle_deg", link.from(), pose.fromArmAngleRad(link));
+    putArm(entry, "to_arm_angle_deg", link.to(), pose.toArmAngleRad(link));
+  }
+
+  /** Only an end on a further body has an arm; without a length it has no angle. */
+  private void putArm(
+      Map<String, Object> entry, String key, BodyPoint end, OptionalDouble angleRad) {
+    if (mechanism.bodies().stream().anyMatch(body -> body.name().equals(end.body()))) {
+      entry.put(key, degrees(angleRad));
+    }
+  }
+
+  private boolean onPin(int body) {
+    return mechanism.bodies().get(body).pivot() instanceof Pivot.Pin;
+  }
+
+  private Map<String, Object> turnRates() {
+    Map<String, Object> json = new LinkedHashMap<>();
+    List<MechanismRates.Turning> turns = study.motion().turns();
+    for (int i = 0; i < turns.size(); i++) {
+      MechanismRates.Turning turning = turns.get(i);
+      Map<String, Object> entry = new LinkedHashMap<>();
+      if (onPin(i)) {
+        entry.put("dangle_dheave_deg_per_mm", degrees(turning.radPerMmHeave().x()));
+        entry.put("dangle_droll_deg_per_deg", number(turning.radPerRadRoll().x()));
+      } else {
+        entry.put("drotation_dheave_deg_per_mm", degrees(turning.radPerMmHeave()));
+        entry.put("drotation_droll_deg_per_deg", numbers(turning.radPerRadRoll()));
+      }
+      json.put(turning.body(), entry);
+    }
+    return json;
+  }
+
+  private Map<String, Object> slideRates() {
+    Map<String, Object> json = new LinkedHashMap<>();
+    for (MechanismRates.Sliding sliding : study.motion().slides()) {
+      Map<String, Object> entry = new LinkedHashMap<>();
+      entry.put("dtravel_dheave", number(sliding.mmPerMmHeave()));
+      entry.put("dtravel_droll_mm_per_deg", number(Math.toRadians(sliding.mmPerRadRoll())));
+      json.put(sliding.slide(), entry);
+    }
+    return json;
   }
 
   private static Map<String, Object> derivatives(MotionRates rates) {
@@ -158,6 +228,12 @@ public final class MotionJson {
     json.put(
         "ride_frequency_Hz",
         number(study.rates().rideFrequencyHz(study.layout().sprungMassPerCornerKg())));
+    if (withBodies) {
+      json.put("strain_rate_heave_N_per_mm", number(study.motion().strainHeaveNPerMm()));
+      json.put(
+          "strain_roll_stiffness_Nm_per_deg",
+          number(Math.toRadians(study.motion().strainRollNmmPerRad()) / 1000));
+    }
     return json;
   }
 
@@ -181,28 +257,29 @@ public final class MotionJson {
       entry.put("set", solved.wanted().set());
       entry.put("heave_mm", number(solved.wanted().heaveMm()));
       entry.put("roll_deg", number(solved.wanted().rollDeg()));
-      putResult(entry, solved.result());
+      putResult(entry, solved);
       json.add(entry);
     }
     return json;
   }
 
-  private void putResult(Map<String, Object> entry, PoseResult result) {
-    if (result instanceof PoseResult.Solved solved) {
+  private void putResult(Map<String, Object> entry, MotionStudy.Solved solved) {
+    if (solved.pose().isPresent()) {
       entry.put("reachable", true);
-      putPose(entry, solved.pose());
-    } else if (result instanceof PoseResult.OutOfReach out) {
+      putPose(entry, solved.pose().get());
+    } else if (solved.result() instanceof PoseResult.OutOfReach out) {
       entry.put("reachable", false);
       entry.put("reachable_fraction", number(out.fraction()));
     } else {
       // Neither found nor known to be out of reach: say so instead of choosing one.
       entry.put("reachable", null);
-      entry.put("reason", result.sentence());
+      entry.put("reason", solved.result().sentence());
     }
   }
 
-  private void putPose(Map<String, Object> entry, AxlePose pose) {
-    double trackMm = study.layout().linkage().trackMm();
+  private void putPose(Map<String, Object> entry, MechanismPose whole) {
+    AxlePose pose = whole.axle();
+    double trackMm = mechanism.trackMm();
     Optional<ShaftReading> shaft = study.shaft(pose);
     entry.put(
         "centre_displacement_mm",
@@ -215,7 +292,10 @@ public final class MotionJson {
     }
     entry.put("wheel_left_mm", point(pose.wheelLeft(trackMm)));
     entry.put("wheel_right_mm", point(pose.wheelRight(trackMm)));
-    putLinks(entry, pose);
+    putLinks(entry, whole);
+    putIfAny(entry, "bodies", turns(whole));
+    putIfAny(entry, "joints", joints(whole));
+    putBushes(entry, whole);
     entry.put("springs", lengths(study.layout().springs(), pose));
     entry.put("shocks", lengths(study.layout().shocks(), pose));
     if (shaft.isPresent()) {
@@ -223,18 +303,66 @@ public final class MotionJson {
     }
   }
 
-  private void putLinks(Map<String, Object> entry, AxlePose pose) {
+  private void putLinks(Map<String, Object> entry, MechanismPose pose) {
     Map<String, Object> links = new LinkedHashMap<>();
     double largestMm = 0;
-    for (LinkReading link : study.links(pose)) {
+    List<LinkReading> readings = pose.links();
+    for (int i = 0; i < readings.size(); i++) {
+      LinkReading link = readings.get(i);
       Map<String, Object> reading = new LinkedHashMap<>();
       reading.put("stretch_mm", number(link.stretchMm()));
       putAngles(reading, link);
+      putArms(reading, mechanism.links().get(i), pose);
       links.put(link.name(), reading);
       largestMm = Math.max(largestMm, Math.abs(link.stretchMm()));
     }
     entry.put("links", links);
     entry.put("max_abs_stretch_mm", number(largestMm));
+  }
+
+  private Map<String, Object> turns(MechanismPose pose) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    for (int i = 0; i < pose.turns().size(); i++) {
+      BodyTurn turn = pose.turns().get(i);
+      Map<String, Object> entry = new LinkedHashMap<>();
+      if (onPin(i)) {
+        entry.put("angle_deg", degrees(turn.angleRad()));
+      } else {
+        entry.put("rotation_deg", degrees(turn.rotationRad()));
+      }
+      entry.put("pivot_mm", point(turn.pivot()));
+      json.put(turn.body(), entry);
+    }
+    return json;
+  }
+
+  private Map<String, Object> joints(MechanismPose pose) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    for (ExactJoint joint : mechanism.joints()) {
+      Map<String, Object> entry = new LinkedHashMap<>();
+      if (joint instanceof ExactJoint.Slide slide) {
+        entry.put("travel_mm", number(pose.travelMm(slide)));
+        entry.put("point_mm", point(pose.move(slide.point())));
+      } else if (joint instanceof ExactJoint.Ball ball) {
+        entry.put("point_mm", point(pose.move(new BodyPoint(ball.first(), ball.point()))));
+      }
+      json.put(joint.name(), entry);
+    }
+    return json;
+  }
+
+  private void putBushes(Map<String, Object> entry, MechanismPose pose) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    double largestMm = 0;
+    for (Bush bush : mechanism.bushes()) {
+      Vector3 deflection = pose.deflectionMm(bush);
+      json.put(bush.name(), Map.of("deflection_mm", numbers(deflection)));
+      largestMm = Math.max(largestMm, deflection.norm());
+    }
+    if (!json.isEmpty()) {
+      entry.put("bushes", json);
+      entry.put("max_bush_deflection_mm", number(largestMm));
+    }
   }
 
   private static void putAngles(Map<String, Object> entry, LinkReading link) {
@@ -278,6 +406,14 @@ public final class MotionJson {
 
   private static Object degrees(OptionalDouble angleRad) {
     return angleRad.isPresent() ? degrees(angleRad.getAsDouble()) : null;
+  }
+
+  private static List<Double> numbers(Vector3 three) {
+    return List.of(number(three.x()), number(three.y()), number(three.z()));
+  }
+
+  private static List<Double> degrees(Vector3 anglesRad) {
+    return numbers(anglesRad.scaled(180 / Math.PI));
   }
 
   private static List<Double> point(Point3 point) {

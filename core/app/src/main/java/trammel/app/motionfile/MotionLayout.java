@@ -2,14 +2,14 @@ package trammel.app.motionfile;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.engine.motion.Linkage;
+import trammel.engine.mechanism.Mechanism;
 import trammel.engine.motion.Shaft;
 import trammel.engine.motion.SpringPoint;
 
 /**
  * The part of a motion file that moves, and the vehicle it moves under.
  *
- * @param linkage axle and links at ride
+ * @param mechanism axle and what guides it at ride
  * @param wheelbaseMm distance between the axles (mm)
  * @param sprungCentreOfGravityHeightMm height of the sprung mass's centre of gravity (mm)
  * @param frontBrakeShare share of the brake force at the front wheels, 0 to 1
@@ -19,7 +19,7 @@ import trammel.engine.motion.SpringPoint;
  * @param shaft driveshaft, if the file has one
  */
 public record MotionLayout(
-    Linkage linkage,
+    Mechanism mechanism,
     double wheelbaseMm,
     double sprungCentreOfGravityHeightMm,
     double frontBrakeShare,

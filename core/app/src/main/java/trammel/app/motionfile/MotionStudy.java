@@ -1,13 +1,14 @@
 package trammel.app.motionfile;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
+import trammel.engine.mechanism.Mechanism;
+import trammel.engine.mechanism.MechanismPose;
+import trammel.engine.mechanism.MechanismRates;
+import trammel.engine.mechanism.MechanismSolver;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.PoseResult;
-import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.RideFigures;
 import trammel.engine.motion.ShaftReading;
 import trammel.engine.motion.TravelLimits;
@@ -19,14 +20,18 @@ import trammel.engine.motion.WheelRates;
  * @param layout what moves
  * @param limits where the links run out of travel
  * @param figures what the links do at ride
+ * @param motion how axle and further bodies move at ride
  * @param rates what the springs do at ride
+ * @param ride everything at ride
  * @param poses what became of each wanted pose, in the order of the file
  */
 public record MotionStudy(
     MotionLayout layout,
     TravelLimits limits,
     RideFigures figures,
+    MechanismRates motion,
     WheelRates rates,
+    MechanismPose ride,
     List<Solved> poses) {
   /** Copies the list. */
   public MotionStudy {
@@ -38,8 +43,9 @@ public record MotionStudy(
    *
    * @param wanted where the axle was wanted
    * @param result what the search ended with
+   * @param pose where everything stands, if there is a pose
    */
-  public record Solved(WantedPose wanted, PoseResult result) {}
+  public record Solved(WantedPose wanted, PoseResult result, Optional<MechanismPose> pose) {}
 
   /**
    * Solves a file.
@@ -48,43 +54,33 @@ public record MotionStudy(
    */
   public static MotionStudy of(MotionFile file) {
     MotionLayout layout = file.layout();
-    PoseSolver solver = new PoseSolver(layout.linkage());
-    List<Solved> poses = new ArrayList<>(file.poses().size());
-    for (WantedPose wanted : file.poses()) {
-      poses.add(
-          new Solved(wanted, solver.solve(wanted.heaveMm(), Math.toRadians(wanted.rollDeg()))));
-    }
+    Mechanism mechanism = layout.mechanism();
     try {
+      MechanismSolver solver = new MechanismSolver(mechanism);
+      MechanismRates motion = solver.ratesAtRide();
+      MechanismPose ride = solver.atRide();
       return new MotionStudy(
           layout,
-          solver.limits(WantedPose.HEAVE_RANGE_MM, Math.toRadians(WantedPose.ROLL_RANGE_DEG)),
-          RideFigures.of(solver),
-          WheelRates.of(solver, atRide(layout), layout.springs()),
-          poses);
+          solver.limits(file.travel().heaveMm(), Math.toRadians(file.travel().rollDeg())),
+          RideFigures.of(motion.axle(), mechanism.sideViewLines(), mechanism.tyreLoadedRadiusMm()),
+          motion,
+          WheelRates.of(motion.axle(), ride.axle(), mechanism.trackMm(), layout.springs()),
+          ride,
+          file.poses().stream().map(wanted -> solved(solver, wanted)).toList());
     } catch (IllegalStateException atTheEnd) {
       throw CommandFailure.badInput(
           file.document().location().file() + ", layout.links: " + atTheEnd.getMessage());
     }
   }
 
-  private static AxlePose atRide(MotionLayout layout) {
-    return AxlePose.atRide(layout.linkage().tyreLoadedRadiusMm());
-  }
-
-  /** The links at ride. */
-  List<LinkReading> linksAtRide() {
-    return LinkReading.of(layout.linkage(), atRide(layout));
-  }
-
-  /** The links at a pose. */
-  public List<LinkReading> links(AxlePose pose) {
-    return LinkReading.of(layout.linkage(), pose);
+  private static Solved solved(MechanismSolver solver, WantedPose wanted) {
+    MechanismSolver.Outcome outcome =
+        solver.solve(wanted.heaveMm(), Math.toRadians(wanted.rollDeg()));
+    return new Solved(wanted, outcome.result(), outcome.pose());
   }
 
   /** The driveshaft at a pose, if the layout has one. */
   public Optional<ShaftReading> shaft(AxlePose pose) {
-    return layout.shaft().isPresent()
-        ? Optional.of(layout.shaft().get().at(pose))
-        : Optional.empty();
+    return layout.shaft().map(shaft -> shaft.at(pose));
   }
 }

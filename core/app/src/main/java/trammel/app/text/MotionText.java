@@ -9,8 +9,13 @@ import trammel.app.motionfile.MotionFile;
 import trammel.app.motionfile.MotionLayout;
 import trammel.app.motionfile.MotionStudy;
 import trammel.engine.geometry.Point3;
+import trammel.engine.mechanism.BodyTurn;
+import trammel.engine.mechanism.ElasticLink;
+import trammel.engine.mechanism.ExactJoint;
+import trammel.engine.mechanism.FurtherBody;
+import trammel.engine.mechanism.Mechanism;
+import trammel.engine.mechanism.MechanismPose;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.PoseResult;
 import trammel.engine.motion.RideFigures;
@@ -50,7 +55,12 @@ public final class MotionText {
     text.append(heading());
     text.append("\nAT RIDE\n").append(figures());
     text.append("\nLINKS at ride, from axle end to frame end\n").append(links());
-    text.append("\nLIMITS OF TRAVEL within 100 mm of heave and 6 deg of roll\n").append(limits());
+    text.append("\nLIMITS OF TRAVEL within ")
+        .append(length(file.travel().heaveMm()))
+        .append(" of heave and ")
+        .append(printer.angle(Math.toRadians(file.travel().rollDeg()), 1))
+        .append(" of roll\n")
+        .append(limits());
     if (!study.poses().isEmpty()) {
       text.append("\nPOSES, bump and left wheel up positive\n").append(poses());
       text.append("\nLENGTHS AND STRETCH at the poses\n").append(lengths());
@@ -62,17 +72,30 @@ public final class MotionText {
     String name = word("name").orElse("linkage");
     Optional<String> title = word("title");
     String kind =
-        layout.linkage().closesExactly()
-            ? "the links close exactly: no bushing has to give"
+        layout.mechanism().closesExactly()
+            ? "they close exactly: no bushing has to give"
             : "more links than freedoms: bushings give where a stretch is shown";
     return "MOTION "
         + name
         + (title.isPresent() ? "  " + title.get() : "")
         + "\n  "
-        + layout.linkage().links().size()
-        + " links; "
+        + parts()
+        + "; "
         + kind
         + "\n";
+  }
+
+  private String parts() {
+    Mechanism mechanism = layout.mechanism();
+    return mechanism.links().size()
+        + " links"
+        + counted(mechanism.bodies().size(), "further body", "further bodies")
+        + counted(mechanism.joints().size(), "exact joint", "exact joints")
+        + counted(mechanism.bushes().size(), "bush", "bushes");
+  }
+
+  private static String counted(int count, String one, String more) {
+    return count == 0 ? "" : ", " + count + " " + (count == 1 ? one : more);
   }
 
   private Optional<String> word(String key) {
@@ -138,8 +161,7 @@ public final class MotionText {
   private String links() {
     Table table = new Table("lrrrr");
     table.row("", "length", "side view", "plan view", "elevation");
-    AxlePose ride = AxlePose.atRide(layout.linkage().tyreLoadedRadiusMm());
-    for (LinkReading link : study.links(ride)) {
+    for (LinkReading link : study.ride().links()) {
       table.row(
           link.name(),
           length(link.lengthMm()),
@@ -151,7 +173,7 @@ public final class MotionText {
   }
 
   private String limits() {
-    if (!layout.linkage().closesExactly()) {
+    if (!layout.mechanism().closesExactly()) {
       return "  none is defined for links that bind: their bushings give instead\n";
     }
     TravelLimits limits = study.limits();
@@ -230,25 +252,30 @@ public final class MotionText {
 
   private String lengths() {
     List<String> heads = new ArrayList<>(List.of("set", "heave", "roll"));
+    for (FurtherBody body : layout.mechanism().bodies()) {
+      heads.add(body.name() + " turns");
+    }
+    for (ExactJoint.Slide slide : slides()) {
+      heads.add(slide.name() + " slides");
+    }
     for (SpringPoint spring : layout.springs()) {
       heads.add(spring.name());
     }
     for (SpringPoint shock : layout.shocks()) {
       heads.add(shock.name());
     }
-    boolean stretches = !layout.linkage().closesExactly();
+    boolean stretches = !layout.mechanism().closesExactly();
     if (stretches) {
-      for (Link link : layout.linkage().links()) {
+      for (ElasticLink link : layout.mechanism().links()) {
         heads.add(link.name());
       }
     }
     Table table = new Table("l" + "r".repeat(heads.size() - 1));
     table.row(heads.toArray(new String[0]));
     for (MotionStudy.Solved solved : study.poses()) {
-      Optional<AxlePose> pose = solved.result().found();
       table.row(
-          pose.isPresent()
-              ? lengthCells(solved, pose.get(), stretches)
+          solved.pose().isPresent()
+              ? lengthCells(solved, solved.pose().get(), stretches)
               : missingLengths(solved, heads.size()));
     }
     return table.text("  ");
@@ -259,11 +286,25 @@ public final class MotionText {
     return columns < cells.length ? new String[] {cells[0], cells[1], cells[2]} : cells;
   }
 
-  private String[] lengthCells(MotionStudy.Solved solved, AxlePose pose, boolean stretches) {
+  private List<ExactJoint.Slide> slides() {
+    return layout.mechanism().joints().stream()
+        .filter(ExactJoint.Slide.class::isInstance)
+        .map(ExactJoint.Slide.class::cast)
+        .toList();
+  }
+
+  private String[] lengthCells(MotionStudy.Solved solved, MechanismPose whole, boolean stretches) {
+    AxlePose pose = whole.axle();
     List<String> cells = new ArrayList<>();
     cells.add(solved.wanted().set());
     cells.add(length(pose.heaveMm()));
     cells.add(printer.angle(pose.rollRad(), 1));
+    for (BodyTurn turn : whole.turns()) {
+      cells.add(printer.angle(turn.angleRad(), 2));
+    }
+    for (ExactJoint.Slide slide : slides()) {
+      cells.add(length(whole.travelMm(slide)));
+    }
     for (SpringPoint spring : layout.springs()) {
       cells.add(length(spring.lengthMm(pose)));
     }
@@ -271,7 +312,7 @@ public final class MotionText {
       cells.add(length(shock.lengthMm(pose)));
     }
     if (stretches) {
-      for (LinkReading link : study.links(pose)) {
+      for (LinkReading link : whole.links()) {
         cells.add(length(link.stretchMm()));
       }
     }

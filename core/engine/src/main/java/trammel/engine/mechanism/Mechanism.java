@@ -12,6 +12,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.mechanism.MechanismFaultException.Kind;
 import trammel.engine.motion.Link;
+import trammel.engine.motion.LinkKind;
 import trammel.engine.motion.Linkage;
 
 /**
@@ -44,6 +45,9 @@ public record Mechanism(
 
   private static final double SHORTEST_MM = 1e-6;
   private static final double OFF_LINE_MM = 1e-6;
+
+  /** Any length will do for a line (mm). */
+  private static final double LINE_MM = 100;
 
   /** A direction may differ from length 1 by the rounding of a handful of digits. */
   private static final double UNIT_SLACK = 1e-3;
@@ -111,6 +115,41 @@ public record Mechanism(
   /** Whether every small heave and roll can be followed without any strain. */
   public boolean closesExactly() {
     return elasticEquations() + exactEquations() == unknowns();
+  }
+
+  /**
+   * Bars whose lines in side view meet in the instant centre. A slide between axle and frame in the
+   * centre plane counts as a line through its point square to its direction. Empty where bushes,
+   * ball joints, other slides or further bodies carry what a line would have to stand for.
+   */
+  public List<Link> sideViewLines() {
+    List<Link> lines = new ArrayList<>();
+    for (ElasticLink link : links) {
+      if (link.kind() == LinkKind.LONGITUDINAL) {
+        if (!link.isPlain()) {
+          return List.of();
+        }
+        lines.add(link.plain());
+      }
+    }
+    for (ExactJoint joint : joints) {
+      if (!(joint instanceof ExactJoint.Slide slide) || !inCentrePlane(slide)) {
+        return List.of();
+      }
+      Point3 point = slide.point().atRide();
+      Vector3 square = new Vector3(-slide.direction().z(), 0, slide.direction().x());
+      lines.add(
+          new Link(
+              slide.name(), LinkKind.LONGITUDINAL, point.plus(square.scaled(LINE_MM)), point, 1));
+    }
+    return bushes.isEmpty() ? List.copyOf(lines) : List.of();
+  }
+
+  private static boolean inCentrePlane(ExactJoint.Slide slide) {
+    return slide.point().body().equals(AXLE)
+        && slide.line().body().equals(FRAME)
+        && Math.abs(slide.point().atRide().yMm()) <= OFF_LINE_MM
+        && Math.abs(slide.direction().y()) <= OFF_LINE_MM;
   }
 
   private static void requireLength(String what, double lengthMm) {

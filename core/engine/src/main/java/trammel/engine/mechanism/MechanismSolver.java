@@ -11,6 +11,7 @@ import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.MotionRates;
 import trammel.engine.motion.PathTracker;
 import trammel.engine.motion.PoseResult;
+import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.TravelLimits;
 
 /**
@@ -26,6 +27,13 @@ public final class MechanismSolver {
   private final Coordinates coordinates;
   private final double shortestMm;
 
+  /** Solves plain bars, and faster. */
+  private final Optional<PoseSolver> plain;
+
+  /**
+   * @param mechanism what moves
+   * @throws IllegalArgumentException if it is a linkage of plain bars that cannot hold an axle
+   */
   public MechanismSolver(Mechanism mechanism) {
     this.mechanism = Objects.requireNonNull(mechanism, "mechanism");
     coordinates =
@@ -44,6 +52,7 @@ public final class MechanismSolver {
       shortest = Math.min(shortest, coordinates.leverMm(i));
     }
     shortestMm = shortest;
+    plain = mechanism.plain().map(PoseSolver::new);
   }
 
   /** What moves. */
@@ -81,6 +90,10 @@ public final class MechanismSolver {
               + " mm and roll "
               + Math.toDegrees(rollRad)
               + " degrees; give numbers, and less than 90 degrees.");
+    }
+    if (plain.isPresent()) {
+      PoseResult result = plain.get().solve(heaveMm, rollRad);
+      return new Outcome(result, result.found().map(this::pose));
     }
     double rollMm = rollRad * coordinates.axleLeverMm;
     double wayMm = Math.hypot(heaveMm, rollMm);
@@ -130,6 +143,14 @@ public final class MechanismSolver {
     return new MechanismPose(mechanism, axle, stand, turns);
   }
 
+  private MechanismPose pose(AxlePose axle) {
+    double lever = coordinates.axleLeverMm;
+    double[] unknownsMm = {
+      axle.forwardMm(), axle.lateralMm(), axle.yawRad() * lever, axle.pitchNoseUpRad() * lever
+    };
+    return pose(unknownsMm, axle.heaveMm(), axle.rollRad());
+  }
+
   private BodyTurn turn(int further, double[] unknownsMm, Stand stand) {
     FurtherBody body = mechanism.bodies().get(further);
     double[] pivot = stand.at(further + 2, body.pivot().point());
@@ -161,6 +182,9 @@ public final class MechanismSolver {
    * @param rollRangeRad farthest roll to look at, both ways (rad, above 0 and below a quarter turn)
    */
   public TravelLimits limits(double heaveRangeMm, double rollRangeRad) {
+    if (plain.isPresent()) {
+      return plain.get().limits(heaveRangeMm, rollRangeRad);
+    }
     if (!mechanism.closesExactly()) {
       OptionalDouble none = OptionalDouble.empty();
       return new TravelLimits(none, none, none, none);

@@ -1,5 +1,6 @@
 package trammel.engine.motion;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.geometry.Point3;
@@ -39,8 +40,19 @@ public record RideFigures(
   public static RideFigures of(PoseSolver solver) {
     Linkage linkage = solver.linkage();
     double radiusMm = linkage.tyreLoadedRadiusMm();
-    MotionRates rates = solver.ratesAt(AxlePose.atRide(radiusMm));
-    SideViewCentre lines = SideViewCentre.of(linkage.links());
+    return of(solver.ratesAt(AxlePose.atRide(radiusMm)), linkage.links(), radiusMm);
+  }
+
+  /**
+   * Figures of an axle at ride height.
+   *
+   * @param rates how it moves at ride
+   * @param sideViewLines bars, or what stands for them, whose lines in side view meet in the
+   *     instant centre
+   * @param radiusMm height of the wheel centres above the ground (mm)
+   */
+  public static RideFigures of(MotionRates rates, List<Link> sideViewLines, double radiusMm) {
+    SideViewCentre lines = SideViewCentre.of(sideViewLines);
     double noseUp = rates.pitchNoseUpRadPerMmHeave();
     double forward = rates.forwardPerMmHeave();
     Optional<Point3> pole = Optional.empty();

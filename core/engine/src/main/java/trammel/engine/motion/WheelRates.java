@@ -27,12 +27,24 @@ public record WheelRates(List<SpringReading> springs, double heaveNPerMm, double
    * @param springs springs of both sides
    */
   public static WheelRates of(PoseSolver solver, AxlePose pose, List<SpringPoint> springs) {
-    MotionRates rates = solver.ratesAt(pose);
+    return of(solver.ratesAt(pose), pose, solver.linkage().trackMm(), springs);
+  }
+
+  /**
+   * Rates of a set of springs at a pose.
+   *
+   * @param rates motion at that pose
+   * @param pose solved pose
+   * @param trackMm distance between the wheel centres (mm)
+   * @param springs springs of both sides
+   */
+  public static WheelRates of(
+      MotionRates rates, AxlePose pose, double trackMm, List<SpringPoint> springs) {
     List<SpringReading> readings = new ArrayList<>(springs.size());
     double heave = 0;
     double roll = 0;
     for (SpringPoint spring : springs) {
-      SpringReading reading = spring.at(pose, rates, solver.linkage().trackMm());
+      SpringReading reading = spring.at(pose, rates, trackMm);
       readings.add(reading);
       heave += 0.5 * spring.rateNPerMm() * reading.lengthPerMmHeave() * reading.lengthPerMmHeave();
       roll += spring.rateNPerMm() * reading.lengthMmPerRadRoll() * reading.lengthMmPerRadRoll();

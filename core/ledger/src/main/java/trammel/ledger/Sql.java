@@ -12,7 +12,9 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
+import org.sqlite.BusyHandler;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteOpenMode;
@@ -48,6 +50,7 @@ final class Sql implements AutoCloseable {
   private static Sql open(Path file, boolean make) {
     NativeLibrary.prepare();
     SQLiteConfig config = new SQLiteConfig();
+    // While it opens; from then on the waiting below.
     config.setBusyTimeout(LONGEST_WAIT_SECONDS * 1000);
     config.enforceForeignKeys(true);
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
@@ -55,9 +58,38 @@ final class Sql implements AutoCloseable {
       config.resetOpenMode(SQLiteOpenMode.CREATE);
     }
     try {
-      return new Sql(file, config.createConnection("jdbc:sqlite:" + uri(file)));
+      Connection connection = config.createConnection("jdbc:sqlite:" + uri(file));
+      BusyHandler.setHandler(connection, new Waiting());
+      return new Sql(file, connection);
     } catch (SQLException refused) {
       throw told(file, refused);
+    }
+  }
+
+  /**
+   * Waits for another command. SQLite's own way asks the more seldom the longer it has waited, so
+   * that of many commands some never have their turn; here all ask equally often.
+   */
+  private static final class Waiting extends BusyHandler {
+    private static final long LONGEST_PAUSE_MS = 12;
+
+    private long sinceNanos;
+
+    @Override
+    protected int callback(int before) {
+      if (before == 0) {
+        sinceNanos = System.nanoTime();
+      }
+      if (System.nanoTime() - sinceNanos > LONGEST_WAIT_SECONDS * 1_000_000_000L) {
+        return 0;
+      }
+      try {
+        Thread.sleep(ThreadLocalRandom.current().nextLong(1, LONGEST_PAUSE_MS));
+        return 1;
+      } catch (InterruptedException stopped) {
+        Thread.currentThread().interrupt();
+        return 0;
+      }
     }
   }
 

@@ -1,5 +1,6 @@
 package trammel.app.desk;
 
+import java.nio.file.InvalidPathException;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
@@ -14,6 +15,12 @@ public final class Refusal {
 
   /** The message for the user, if what was thrown refuses what the user gave. */
   public static Optional<String> message(Throwable thrown) {
+    if (thrown instanceof InvalidPathException name) {
+      return Optional.of(
+          "A file or folder was given a name that this system cannot have; give another: "
+              + name.getReason()
+              + ".");
+    }
     boolean refused =
         thrown instanceof BadInputException
             || thrown instanceof UnworkableLayoutException

@@ -27,6 +27,9 @@ public final class DocumentReader {
   /** Deepest nesting: a job file needs about six levels. */
   public static final int DEEPEST = 24;
 
+  /** What stands for a file whose name is blank. */
+  private static final String NAMELESS = "a file without a name";
+
   private DocumentReader() {}
 
   /**
@@ -35,7 +38,7 @@ public final class DocumentReader {
    * @throws BadInputException if it cannot be read in one way only
    */
   public static ObjectNode read(Path file) {
-    String name = file.toString();
+    String name = file.toString().isBlank() ? NAMELESS : file.toString();
     DocumentFormat format = formatOf(name);
     return parse(name, format, decoded(name, bytes(name, file)));
   }

@@ -16,12 +16,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The folder that a shop hands out, through an installed copy. */
 class HandoutIT {
   private static final int STOP = 1;
   private static final int BAD_INPUT = 2;
+  private static final String HEADLINE = "STOP: to be solved before work begins.";
 
   /** Least pages of each document; more where a job is larger. */
   private static final Map<String, Integer> DOCUMENTS =
@@ -90,6 +92,71 @@ class HandoutIT {
     }
     assertTrue(PdfPages.count(folder.resolve("floor/true-scale.pdf")) > 3);
     assertFalse(files(folder, ".dxf").isEmpty());
+  }
+
+  /** ISO 216 and ANSI/ASME Y14.1: A4 is 210 mm by 297 mm, Letter 8 1/2 in by 11 in. */
+  @ParameterizedTest
+  @CsvSource({"pickup, us", "pickup, metric", "sedan, us", "sedan, metric"})
+  void everythingOnPaperIsWithinItsMarginsAndSaysStop(String job, String units) throws Exception {
+    Path folder = shop.resolve("paper-" + job + "-" + units);
+    Launch.Ended ended =
+        copy.run(
+            "quote",
+            copy.demoJob(job).toString(),
+            "--quiet",
+            "--units",
+            units,
+            "--out",
+            folder.toString());
+    assertEquals(STOP, ended.exitCode(), ended.err());
+    List<String> outside = new ArrayList<>();
+    for (String document : DOCUMENTS.keySet()) {
+      outside.addAll(PdfExtent.outsideTheBody(folder.resolve(document + ".pdf")));
+      // The measuring sheet is blank: it is of no layout yet.
+      boolean stops = !document.endsWith("measuring-sheet");
+      assertEquals(
+          stops, PdfPages.text(folder.resolve(document + ".pdf")).contains(HEADLINE), document);
+      assertEquals(
+          stops, Files.readString(folder.resolve(document + ".html")).contains(HEADLINE), document);
+    }
+    assertEquals(List.of(), outside);
+    String check = job.equals("pickup") ? "slip yoke" : "axle square to frame";
+    for (String file :
+        List.of("tubes.csv", "plates.csv", "cut-lists.json", "drawings/side-view.svg")) {
+      assertTrue(Files.readString(folder.resolve(file)).contains(check), file);
+    }
+  }
+
+  /** The floor saws what the cost sheet bills, and the customer reads what is done to the bed. */
+  @Test
+  void theFloorAndTheCustomerReadTheFiguresOfTheCostSheet() throws Exception {
+    Path folder = shop.resolve("same-figures");
+    quote(copy.demoJob("pickup"), folder);
+    String cost = joined(folder.resolve("office/cost-sheet.pdf"));
+    String floor = joined(folder.resolve("floor/floor-packet.pdf"));
+    String cut = between(cost, "the rail is cut ", " deep and ");
+    String length = between(cost, " deep and ", " long on a radius of ");
+    String radius = between(cost, " long on a radius of ", " and keeps ");
+    assertTrue(floor.contains("cut up from the rail's underside " + cut), cut);
+    assertTrue(floor.contains("length of the cut in all " + length), length);
+    assertTrue(floor.contains("radius of the cut " + radius), radius);
+    assertTrue(floor.contains("ahead of the axle mark, along the underside"), floor);
+    assertTrue(
+        floor.contains(
+            "deep in the clear, strip in place "
+                + between(cost, "of air ask for a notch ", " deep in the clear")),
+        floor);
+    String quote = joined(folder.resolve("customer/quote.pdf"));
+    assertTrue(quote.contains("Relieve the bed floor and close it: bed floor is"), quote);
+  }
+
+  private static String joined(Path pdf) throws IOException {
+    return PdfPages.text(pdf).replaceAll("\\s+", " ");
+  }
+
+  private static String between(String text, String from, String to) {
+    int start = text.indexOf(from) + from.length();
+    return text.substring(start, text.indexOf(to, start));
   }
 
   @Test

@@ -126,8 +126,25 @@ class OrderIT {
       assertTrue(all.err().contains("no-such.yaml"), all.err());
       assertTrue(all.out().contains("ALL JOBS"), command);
       assertTrue(all.out().contains("D-101") && all.out().contains("D-102"), command);
+      assertEquals(STOP, copy.run(command, pickup, sedan).exitCode(), command);
+    }
+  }
+
+  /** What is wrong with a layout is said by every command that goes on from it, in one wording. */
+  @Test
+  void everyCommandSaysStopInTheWordsOfTheQuote() throws Exception {
+    String pickup = copy.demoJob("pickup").toString();
+    String quoted =
+        copy.json(STOP, "quote", copy.demoJob("pickup")).list("stops").get(0).text("words");
+    assertTrue(quoted.contains("room left in front of the slip yoke"), quoted);
+    for (String command : List.of("plan", "order", "fitup", "travel")) {
       assertEquals(
-          command.equals("travel") ? 0 : STOP, copy.run(command, pickup, sedan).exitCode());
+          quoted,
+          copy.json(STOP, command, copy.demoJob("pickup")).list("stops").get(0).text("words"),
+          command);
+      Launch.Ended ended = copy.run(command, pickup);
+      assertEquals(STOP, ended.exitCode(), command);
+      assertTrue(ended.out().replaceAll("\\s+", " ").contains("STOP " + quoted), ended.out());
     }
   }
 

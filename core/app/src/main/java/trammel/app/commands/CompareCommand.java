@@ -59,7 +59,10 @@ public final class CompareCommand extends JobCommand {
             : JobHeading.text(variants.get(0).estimate().draft())
                 + new CompareText(amounts).text(variants);
     return new JobResult(
-        text, asJson ? CompareJson.of(variants) : Map.of(), exitCode(variants), figures(variants));
+        text,
+        asJson ? CompareJson.of(variants, amounts) : Map.of(),
+        exitCode(variants),
+        figures(variants));
   }
 
   private static List<Variant> variants(

@@ -11,8 +11,10 @@ import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.fitup.FitUpForm;
 import trammel.app.json.FitUpJson;
+import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.FitUpText;
+import trammel.app.text.Stops;
 import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
 import trammel.planning.fitup.FitUpSheet;
@@ -48,8 +50,13 @@ public final class FitUpCommand extends JobCommand {
       Draft draft, Workbench bench, Optional<OutFolder> folder, Screen screen) {
     FitUpSheet sheet = FitUpSheet.of(draft);
     QuantityPrinter printer = new QuantityPrinter(bench.shown(draft.job()));
+    List<CheckResult> results = draft.judge().verdicts(draft.layout());
+    Stops stops = Verdicts.stops(draft, results, new Amounts(bench.shown(draft.job())));
     String text =
-        JobHeading.text(draft) + new FitUpText(sheet, printer).text() + "\n" + Cautions.text();
+        JobHeading.text(draft, stops)
+            + new FitUpText(sheet, printer).text()
+            + "\n"
+            + Cautions.text();
     if (folder.isPresent()) {
       FileSet files = new FileSet();
       files
@@ -57,8 +64,10 @@ public final class FitUpCommand extends JobCommand {
           .add("fitup.csv", FitUpForm.csv(draft.job().header().number(), sheet, printer));
       CommonOptions.writeAndName(files, folder.get(), screen);
     }
-    List<CheckResult> results = draft.judge().judge(draft.layout());
     return new JobResult(
-        text, FitUpJson.of(draft, sheet), Verdicts.exitCode(results), Verdicts.figures(results));
+        text,
+        FitUpJson.of(draft, sheet, stops),
+        Verdicts.exitCode(results),
+        Verdicts.figures(results));
   }
 }

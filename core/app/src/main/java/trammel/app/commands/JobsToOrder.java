@@ -17,6 +17,8 @@ import trammel.app.commandline.WaitingLine;
 import trammel.app.desk.Setback;
 import trammel.app.desk.Workbench;
 import trammel.app.plugins.InstalledExtensions;
+import trammel.app.text.Amounts;
+import trammel.app.text.Stops;
 import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
@@ -45,6 +47,7 @@ final class JobsToOrder {
   private Optional<Job> first = Optional.empty();
   private Optional<LocalDate> latest = Optional.empty();
   private ExitCode worst = ExitCode.DONE;
+  private Stops stops = Stops.NONE;
 
   /** What a layout asks for, whatever its job is called. */
   private record Worked(WorkPlan toBuy, List<CheckResult> verdicts) {}
@@ -81,6 +84,11 @@ final class JobsToOrder {
   /** The numbers of those of which a check says stop. */
   List<String> stopping() {
     return stopping;
+  }
+
+  /** What the checks of all of them say stop to. */
+  Stops stops() {
+    return stops;
   }
 
   List<String> numbers() {
@@ -224,5 +232,7 @@ final class JobsToOrder {
     if (Verdicts.exitCode(worked.verdicts()) == ExitCode.CHECK_SAYS_STOP) {
       stopping.add(job.header().number());
     }
+    Amounts amounts = new Amounts(bench.shown(job));
+    stops = stops.plus(Stops.of(job.header().number(), worked.verdicts(), amounts));
   }
 }

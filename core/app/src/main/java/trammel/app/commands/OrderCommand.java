@@ -95,9 +95,9 @@ public final class OrderCommand extends JobCommand {
       }
     }
     if (options.json()) {
-      screen.out().println(Json.text(OrderJson.of(jobs.numbers(), order, placed)));
+      screen.out().println(Json.text(OrderJson.of(jobs.numbers(), order, placed, jobs.stops())));
     } else {
-      screen.out().print(OrderText.text(jobs.numbers(), order, placed));
+      screen.out().print(OrderText.text(jobs.numbers(), order, placed, jobs.stops()));
     }
     if (held) {
       screen.err().println(held(jobs.stopping()));
@@ -195,7 +195,8 @@ public final class OrderCommand extends JobCommand {
       QuantityPrinter printer) {
     String shop = bench.catalog().shop().name();
     FileSet files = new FileSet();
-    new OrderFiles(jobs.numbers(), order, placed, shop, printer.system()).addTo(files);
+    new OrderFiles(jobs.numbers(), order, placed, shop, printer.system(), jobs.stops())
+        .addTo(files);
     return files;
   }
 

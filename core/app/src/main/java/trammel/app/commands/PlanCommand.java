@@ -17,6 +17,9 @@ import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.LabourPlanText;
 import trammel.app.text.PlanText;
+import trammel.app.text.Stops;
+import trammel.cutting.background.Background;
+import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.reading.quantity.QuantityPrinter;
@@ -66,19 +69,23 @@ public final class PlanCommand extends JobCommand {
       Screen screen,
       boolean asJson,
       Map<String, Double> meanHours) {
+    Background<List<CheckResult>> judging =
+        Background.start(() -> draft.judge().verdicts(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     LabourPlan labour = bench.catalog().shop().labour();
     meanHours.put(draft.job().header().number(), estimate.hours().meanHours());
+    List<CheckResult> results = judging.get();
+    Amounts amounts = new Amounts(bench.shown(draft.job()));
+    Stops stops = Verdicts.stops(draft, results, amounts);
     if (folder.isPresent()) {
       FileSet files = new FileSet();
-      new CutFiles(estimate).addTo(files);
+      new CutFiles(estimate, stops).addTo(files);
       CommonOptions.write(files, folder.get(), screen);
     }
-    Amounts amounts = new Amounts(bench.shown(draft.job()));
     String text =
         asJson
             ? ""
-            : JobHeading.text(draft)
+            : JobHeading.text(draft, stops)
                 + new PlanText(estimate, amounts).text()
                 + "\n"
                 + new LabourPlanText(labour).alone(estimate.hours())
@@ -86,13 +93,13 @@ public final class PlanCommand extends JobCommand {
                 + Cautions.text();
     return new JobResult(
         text,
-        asJson ? json(estimate, labour) : Map.of(),
-        Verdicts.exitCode(draft.judge().judge(draft.layout())),
+        asJson ? json(estimate, labour, stops) : Map.of(),
+        Verdicts.exitCode(results),
         figures(estimate, labour, amounts.printer()));
   }
 
-  private static Map<String, Object> json(Estimate estimate, LabourPlan labour) {
-    Map<String, Object> json = EstimateJson.plan(estimate);
+  private static Map<String, Object> json(Estimate estimate, LabourPlan labour, Stops stops) {
+    Map<String, Object> json = EstimateJson.plan(estimate, stops);
     Map<String, Object> days = new LinkedHashMap<>();
     days.put("hands", labour.hands());
     days.put("bays", labour.bays());

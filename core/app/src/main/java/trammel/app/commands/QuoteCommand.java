@@ -116,7 +116,12 @@ public final class QuoteCommand extends JobCommand {
     String text = asJson ? "" : text(draft, estimate, results, bench);
     return new JobResult(
         text,
-        asJson ? EstimateJson.quote(estimate, results) : Map.of(),
+        asJson
+            ? EstimateJson.quote(
+                estimate,
+                results,
+                Verdicts.stops(draft, results, new Amounts(bench.shown(draft.job()))))
+            : Map.of(),
         Verdicts.exitCode(results),
         figures(estimate, new Amounts(bench.shown(draft.job())).printer()));
   }

@@ -1,6 +1,5 @@
 package trammel.app.commands;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +12,13 @@ import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.json.TravelJson;
+import trammel.app.text.Amounts;
+import trammel.app.text.Stops;
 import trammel.app.text.TravelText;
 import trammel.app.travel.TravelCsv;
 import trammel.app.travel.TravelPlot;
 import trammel.app.travel.TravelStudy;
+import trammel.engine.checks.CheckResult;
 import trammel.engine.layout.Travel;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.JobHeader;
@@ -62,20 +64,20 @@ public final class TravelCommand extends JobCommand {
   private static JobResult result(
       Draft draft, UnitSystem units, Optional<OutFolder> folder, Screen screen, boolean csv) {
     TravelStudy study = TravelStudy.of(draft.layout(), units);
+    List<CheckResult> results = draft.judge().verdicts(draft.layout());
+    Stops stops = Verdicts.stops(draft, results, new Amounts(units));
     if (folder.isPresent()) {
       FileSet files = new FileSet();
-      files.add("travel.csv", new TravelCsv(study, units).text());
-      files.add("travel.svg", plot(draft, study, units));
+      files.add("travel.csv", new TravelCsv(study, units, stops.line()).text());
+      files.add("travel.svg", plot(draft, study, units, stops));
       CommonOptions.writeAndName(files, folder.get(), screen);
     }
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("job", draft.job().header().number());
-    json.putAll(TravelJson.of(study));
+    Map<String, Object> json = TravelJson.of(draft.job().header().number(), study, stops);
     String text =
         csv
-            ? new TravelCsv(study, units).text()
-            : JobHeading.text(draft) + new TravelText(study, units).text();
-    return new JobResult(text, json, ExitCode.DONE, figures(draft, units));
+            ? new TravelCsv(study, units, stops.line()).text()
+            : JobHeading.text(draft, stops) + new TravelText(study, units).text();
+    return new JobResult(text, json, Verdicts.exitCode(results), figures(draft, units));
   }
 
   private static List<JobFigure> figures(Draft draft, UnitSystem units) {
@@ -86,7 +88,7 @@ public final class TravelCommand extends JobCommand {
         JobFigure.alone("droop", "droop_mm", travel.droopMm(), printer::length));
   }
 
-  private static String plot(Draft draft, TravelStudy study, UnitSystem units) {
+  private static String plot(Draft draft, TravelStudy study, UnitSystem units, Stops stops) {
     JobHeader header = draft.job().header();
     return new TravelPlot(study, units)
         .svg(
@@ -98,6 +100,7 @@ public final class TravelCommand extends JobCommand {
                 + "; "
                 + draft.linkage().title()
                 + "; "
-                + draft.spring().title());
+                + draft.spring().title(),
+            stops.line());
   }
 }

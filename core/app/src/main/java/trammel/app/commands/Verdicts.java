@@ -2,12 +2,20 @@ package trammel.app.commands;
 
 import java.util.List;
 import trammel.app.commandline.ExitCode;
+import trammel.app.text.Amounts;
+import trammel.app.text.Stops;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
+import trammel.planning.draft.Draft;
 
 /** The exit code that the verdicts of checks ask for. */
 final class Verdicts {
   private Verdicts() {}
+
+  /** What the checks of a job say stop to. */
+  static Stops stops(Draft draft, List<CheckResult> results, Amounts amounts) {
+    return Stops.of(draft.job().header().number(), results, amounts);
+  }
 
   static ExitCode exitCode(List<CheckResult> results) {
     for (CheckResult result : results) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.Drawing;
+import trammel.app.text.Stops;
 
 /** What a template is filled with: words, tables and drawings by name. */
 final class DocumentModel {
@@ -20,6 +21,14 @@ final class DocumentModel {
   /** Puts a table, nothing if it has no rows. */
   DocumentModel put(String name, Grid grid) {
     values.put(name, grid.isEmpty() ? null : grid.model());
+    return this;
+  }
+
+  /** Puts what the checks say stop to; it stands under the heading. */
+  DocumentModel put(Stops stops) {
+    values.put("hasStops", !stops.isEmpty());
+    values.put("stopHeadline", Stops.HEADLINE);
+    values.put("stops", texts(stops.sentences()));
     return this;
   }
 

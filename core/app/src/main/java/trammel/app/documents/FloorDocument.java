@@ -9,11 +9,12 @@ import trammel.app.drawings.Viewpoint;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.Measure;
-import trammel.engine.checks.Verdict;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
+import trammel.planning.vehicle.NotchCut;
 import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.welding.SeamEstimate;
 import trammel.trade.welding.WeldSeam;
 
@@ -40,8 +41,6 @@ public final class FloorDocument {
   /** The document. */
   public PaperDocument document() {
     DocumentModel model = paper.model("Floor packet");
-    model.put("stops", paper.sentences(Verdict.STOP));
-    model.put("hasStops", !paper.judged(Verdict.STOP).isEmpty());
     List<Map<String, Object>> views = new ArrayList<>();
     for (LayoutView view : views(paper)) {
       views.add(model.figure(view));
@@ -49,6 +48,7 @@ public final class FloorDocument {
     model.put("views", views);
     model.put("key", key());
     model.put("tight", tightTable());
+    model.put("notch", notch());
     model.put("order", DocumentModel.texts(order()));
     model.put("struts", struts());
     model.put("angles", angles());
@@ -67,7 +67,9 @@ public final class FloorDocument {
     }
     List<LayoutView> views = new ArrayList<>();
     for (Viewpoint viewpoint : Viewpoint.values()) {
-      views.add(new LayoutView(paper.draft().layout(), viewpoint, paper.printer(), marks));
+      views.add(
+          new LayoutView(
+              paper.draft().layout(), viewpoint, paper.printer(), marks, paper.stops().line()));
     }
     return views;
   }
@@ -144,11 +146,13 @@ public final class FloorDocument {
     order.add("Stand the vehicle on rated stands, level across; chock, disconnect, drain, shield.");
     order.add(
         "Mark the axle line on both rails and the centre line on the floor; check diagonals.");
-    if (paper.draft().layout().chassis().rails().notchDepthMm() > 0) {
-      order.add(
-          "Brace the frame, then notch one rail at a time: fit and weld its plates before the other"
-              + " rail is cut.");
-    }
+    NotchCut.of(paper.draft())
+        .ifPresent(
+            cut ->
+                order.add(
+                    "Brace the frame, then notch one rail at a time, cut "
+                        + paper.printer().length(cut.cutDepthMm())
+                        + " deep: fit and weld its plates before the other rail is cut."));
     order.add("Hold the axle at ride with the mock-up struts, square and centred to the marks.");
     order.add("Set each bracket by its two datums, tack it, and write down what it is.");
     order.add("Type the readings in: trammel tacked JOB fitup.csv. Weld only when it says weld.");
@@ -159,6 +163,25 @@ public final class FloorDocument {
     order.add(
         "Torque again after the first drive; set the alignment; fill in the as-built record.");
     return order;
+  }
+
+  private Grid notch() {
+    Grid grid =
+        new Grid("lb", new int[] {70, 30}, "notch in each rail, over the axle mark", "size");
+    NotchCut.of(paper.draft()).ifPresent(cut -> addNotch(grid, cut));
+    return grid;
+  }
+
+  private void addNotch(Grid grid, NotchCut cut) {
+    QuantityPrinter printer = paper.printer();
+    grid.row("cut up from the rail's underside", printer.length(cut.cutDepthMm()));
+    grid.row("ahead of the axle mark, along the underside", printer.length(cut.reachMm()));
+    grid.row("behind the axle mark, along the underside", printer.length(cut.reachMm()));
+    grid.row("length of the cut in all", printer.length(cut.lengthMm()));
+    grid.row("radius of the cut", printer.length(cut.radiusMm()));
+    grid.row("left of the rail above the cut", printer.length(cut.keptMm()));
+    grid.row("thickness of the strip that lines it", printer.length(cut.stripMm()));
+    grid.row("deep in the clear, strip in place", printer.length(cut.clearDepthMm()));
   }
 
   private Grid struts() {

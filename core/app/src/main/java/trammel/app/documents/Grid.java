@@ -80,7 +80,8 @@ final class Grid {
     List<Map<String, Object>> line = new ArrayList<>();
     for (int i = 0; i < cells.length; i++) {
       Map<String, Object> cell = new LinkedHashMap<>();
-      cell.put("text", cells[i]);
+      // A percentage is not broken before its sign.
+      cell.put("text", cells[i].replace(" %", "\u00a0%"));
       cell.put("kind", kind(i));
       cell.put("remark", i == noted ? note : "");
       line.add(cell);

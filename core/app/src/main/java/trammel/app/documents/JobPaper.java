@@ -1,15 +1,13 @@
 package trammel.app.documents;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.PartNumbers;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
+import trammel.app.text.Stops;
 import trammel.engine.checks.CheckResult;
-import trammel.engine.checks.CheckResult.Judged;
-import trammel.engine.checks.Verdict;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.JobHeader;
@@ -53,7 +51,7 @@ public record JobPaper(Estimate estimate, List<CheckResult> results, String shop
     JobHeader header = header();
     model.put("heading", heading);
     model.put("title", heading + " " + header.number());
-    model.put("foot", shortened(heading + ", job " + header.number()));
+    model.put("foot", shortened(stops().before(heading + ", job " + header.number())));
     Map<String, Object> job = new LinkedHashMap<>();
     job.put("number", header.number());
     job.put("date", header.date().toString());
@@ -64,6 +62,7 @@ public record JobPaper(Estimate estimate, List<CheckResult> results, String shop
     job.put("layout", draft().linkage().title() + "; " + draft().spring().title());
     job.put("note", header.note().orElse(""));
     model.put("job", job);
+    model.put(stops());
     model.put("cautions", DocumentModel.texts(Cautions.lines()));
     return model;
   }
@@ -76,33 +75,8 @@ public record JobPaper(Estimate estimate, List<CheckResult> results, String shop
     return text.length() <= LONGEST_FOOT ? text : text.substring(0, LONGEST_FOOT - 1) + "…";
   }
 
-  /** The judged checks with one verdict. */
-  List<Judged> judged(Verdict verdict) {
-    List<Judged> found = new ArrayList<>();
-    for (CheckResult result : results) {
-      if (result instanceof Judged judged && judged.verdict() == verdict) {
-        found.add(judged);
-      }
-    }
-    return found;
-  }
-
-  /** A check in one sentence: the number, what it is, where, and its limit. */
-  String sentence(Judged judged) {
-    return amounts.value(judged.measure(), judged.value())
-        + " "
-        + judged.title()
-        + (judged.where().isEmpty() ? "" : " (" + judged.where() + ")")
-        + "; good "
-        + amounts.good(judged.measure(), judged.limit());
-  }
-
-  /** The sentences of all checks with one verdict. */
-  List<Map<String, Object>> sentences(Verdict verdict) {
-    List<String> sentences = new ArrayList<>();
-    for (Judged judged : judged(verdict)) {
-      sentences.add(sentence(judged));
-    }
-    return DocumentModel.texts(sentences);
+  /** What the checks say stop to. */
+  public Stops stops() {
+    return Stops.of(header().number(), results, amounts);
   }
 }

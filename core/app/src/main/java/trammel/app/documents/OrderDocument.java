@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.text.Amounts;
+import trammel.app.text.Stops;
 import trammel.planning.estimate.Counts;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
@@ -23,14 +24,16 @@ public final class OrderDocument {
    * @param shop name of the shop that orders
    * @param order what is ordered
    * @param units which paper to print it on
+   * @param stops what the checks of the jobs say stop to
    */
   public static PaperDocument of(
-      List<String> jobs, String shop, MaterialOrder order, UnitSystem units) {
+      List<String> jobs, String shop, MaterialOrder order, UnitSystem units, Stops stops) {
     String numbers = String.join(", ", jobs);
     DocumentModel model = new DocumentModel();
     model.put("heading", "Material order");
     model.put("title", "Material order " + numbers);
-    model.put("foot", JobPaper.shortened("Material order for " + numbers));
+    model.put("foot", JobPaper.shortened(stops.before("Material order for " + numbers)));
+    model.put(stops);
     model.put("jobs", numbers);
     model.put("shop", shop);
     List<Map<String, Object>> suppliers = new ArrayList<>();

@@ -3,6 +3,7 @@ package trammel.app.documents;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trammel.app.drawings.LayoutView;
 import trammel.app.drawings.Viewpoint;
 import trammel.app.text.Amounts;
@@ -20,6 +21,7 @@ import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
+import trammel.trade.labour.OperationLine;
 import trammel.trade.money.ClassTotal;
 import trammel.trade.money.CostBuildUp;
 import trammel.trade.money.CostClass;
@@ -29,6 +31,9 @@ import trammel.trade.money.ProgressPayment;
 
 /** The quote as the customer gets it. */
 public final class QuoteDocument {
+  private static final Set<String> MAKES_ROOM =
+      Set.of("move-exhaust", "move-fuel-tank", "move-running-board-support", "relieve-bed-floor");
+
   private final JobPaper paper;
   private final List<QuoteOption> options;
 
@@ -49,13 +54,17 @@ public final class QuoteDocument {
     model.put("validUntil", price.terms().validUntil(paper.header().date()).toString());
     model.put("scope", DocumentModel.texts(scope()));
     model.put(
-        "view", new LayoutView(paper.draft().layout(), Viewpoint.SIDE, paper.printer(), Map.of()));
+        "view",
+        new LayoutView(
+            paper.draft().layout(),
+            Viewpoint.SIDE,
+            paper.printer(),
+            Map.of(),
+            paper.stops().line()));
     model.put("parts", bought(BoughtAs.PART));
     model.put("outside", bought(BoughtAs.OUTSIDE_WORK));
     model.put("prices", prices(price));
     model.put("options", options());
-    model.put("stops", paper.sentences(Verdict.STOP));
-    model.put("hasStops", !paper.judged(Verdict.STOP).isEmpty());
     model.put("excluded", DocumentModel.texts(excluded()));
     model.put("terms", DocumentModel.texts(terms(price)));
     return paper.document("quote", model);
@@ -82,12 +91,26 @@ public final class QuoteDocument {
     if (notchMm > 0) {
       scope.add("Both frame rails notched " + length(notchMm) + " over the axle and plated.");
     }
+    scope.addAll(inTheWay());
     scope.add(made());
     scope.add(
         "Welded with "
             + weldLength()
             + " of weld in all; every bracket tacked, measured and judged before it is welded.");
     return scope;
+  }
+
+  /** What of the vehicle is moved or cut to make room; it is billed, so it is named. */
+  private List<String> inTheWay() {
+    List<String> moved = new ArrayList<>();
+    for (OperationLine line : paper.estimate().hours().lines()) {
+      if (MAKES_ROOM.contains(line.operation().key())) {
+        String title = line.operation().title();
+        moved.add(
+            Character.toUpperCase(title.charAt(0)) + title.substring(1) + ": " + line.why() + ".");
+      }
+    }
+    return moved;
   }
 
   private String made() {

@@ -9,6 +9,7 @@ import trammel.app.drawings.Drawing;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
 import trammel.app.drawings.TrueScaleTemplate.Mark;
+import trammel.app.text.Stops;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
@@ -52,9 +53,9 @@ public final class TrueScale {
   }
 
   /** The sheets: plates first, then wraps; what is larger than a sheet is tiled. */
-  public static List<Drawing> of(Estimate estimate, UnitSystem units) {
+  public static List<Drawing> of(Estimate estimate, UnitSystem units, Stops stops) {
     String job = "Job " + estimate.draft().job().header().number() + ", templates at true scale";
-    TrueScale scale = new TrueScale(units, JobPaper.shortened(job));
+    TrueScale scale = new TrueScale(units, JobPaper.shortened(stops.before(job)));
     for (TrueScaleTemplate template : templates(estimate)) {
       scale.add(template);
     }

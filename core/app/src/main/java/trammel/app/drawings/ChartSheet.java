@@ -65,8 +65,7 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
 
   /** A size of letters at which the text fits across the page. */
   private static double fitting(String text, double sizeMm) {
-    double roomMm = WIDTH_MM - 2 * MARGIN_MM;
-    return Math.min(sizeMm, sizeMm * roomMm / Math.max(1, Paper.widthMm(text, sizeMm)));
+    return Paper.fitting(text, sizeMm, WIDTH_MM - 2 * MARGIN_MM);
   }
 
   private static void draw(Paper page, Chart chart, double x, double y, double columnMm) {

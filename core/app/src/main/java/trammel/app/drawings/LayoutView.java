@@ -24,12 +24,21 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param viewpoint from where
  * @param printer prints values in the reader's units
  * @param tight what comes close, by the letter that marks it in the view and the part it is at
+ * @param stop what the checks say stop to, in one line; empty for nothing
  */
 public record LayoutView(
-    Layout layout, Viewpoint viewpoint, QuantityPrinter printer, Map<String, String> tight)
+    Layout layout,
+    Viewpoint viewpoint,
+    QuantityPrinter printer,
+    Map<String, String> tight,
+    String stop)
     implements Drawing {
-  private static final double WIDTH_MM = 186;
+  private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double TOP_MM = 9;
+
+  /** Room for the line that says stop. */
+  private static final double STOP_MM = 5;
+
   private static final double LEFT_MM = 3;
   private static final double RIGHT_MM = 27;
   private static final double BELOW_MM = 27;
@@ -56,12 +65,16 @@ public record LayoutView(
   @Override
   public double heightMm() {
     Frame frame = frame();
-    return TOP_MM + (frame.top - frame.bottom) * frame.scale + BELOW_MM;
+    return topMm() + (frame.top - frame.bottom) * frame.scale + BELOW_MM;
   }
 
   @Override
   public void drawOn(Paper paper) {
     new View(paper, frame()).draw();
+  }
+
+  private double topMm() {
+    return stop.isEmpty() ? TOP_MM : TOP_MM + STOP_MM;
   }
 
   /** What of the vehicle is shown, and how large. */
@@ -84,7 +97,7 @@ public record LayoutView(
     bottom -= viewpoint == Viewpoint.PLAN ? AIR_MM : AIR_MM / 3;
     double roomMm = WIDTH_MM - LEFT_MM - RIGHT_MM;
     double scale =
-        Math.min(roomMm / (right - left), (MOST_HEIGHT_MM - TOP_MM - BELOW_MM) / (top - bottom));
+        Math.min(roomMm / (right - left), (MOST_HEIGHT_MM - topMm() - BELOW_MM) / (top - bottom));
     double spareMm = (roomMm / scale - (right - left)) / 2;
     return new Frame(left - spareMm, right + spareMm, bottom, top, scale);
   }
@@ -129,7 +142,7 @@ public record LayoutView(
     private final Frame frame;
     private final double leftX = LEFT_MM;
     private final double rightX = WIDTH_MM - RIGHT_MM;
-    private final double topY = TOP_MM;
+    private final double topY = topMm();
     private final double bottomY;
     private final PartNumbers numbers = new PartNumbers(layout);
     private final Map<String, Balloon> balloons = new LinkedHashMap<>();
@@ -137,7 +150,7 @@ public record LayoutView(
     View(Paper paper, Frame frame) {
       this.paper = paper;
       this.frame = frame;
-      bottomY = TOP_MM + (frame.top - frame.bottom) * frame.scale;
+      bottomY = topMm() + (frame.top - frame.bottom) * frame.scale;
     }
 
     private record Balloon(double x, double y, String text) {}
@@ -146,6 +159,10 @@ public record LayoutView(
       paper.text(leftX, 4.5, TITLE_MM, Anchor.START, viewpoint.title() + ", at ride");
       String light = viewpoint == Viewpoint.PLAN ? "" : "light: full bump and full droop; ";
       paper.text(WIDTH_MM - 1, 4.5, NOTE_MM, Anchor.END, light + scaleText());
+      if (!stop.isEmpty()) {
+        double sizeMm = Paper.fitting(stop, TITLE_MM, WIDTH_MM - 1 - leftX);
+        paper.text(leftX, 9.5, sizeMm, Anchor.START, stop);
+      }
       tyres();
       rails();
       shaft();

@@ -11,7 +11,7 @@ import trammel.app.drawings.Paper.Anchor;
  * @param numbers number of each field by its path in a job file
  */
 public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
-  private static final double WIDTH_MM = 186;
+  private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double HEIGHT_MM = 158;
   private static final double LETTERS_MM = 2.6;
   private static final double GROUND = 68;
@@ -124,8 +124,8 @@ public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
     upright(paper, 130, MIDDLE - 22, MIDDLE + 22, "measured.axle.flange_to_flange");
     upright(paper, 123, MIDDLE, MIDDLE + 7.5, "measured.axle.inner_limit");
     upright(paper, 116, MIDDLE, MIDDLE + 19, "measured.axle.outer_limit");
-    leader(paper, 176, MIDDLE - 14.5, 181, MIDDLE - 24, "measured.rails.flange");
-    leader(paper, 172, MIDDLE + 16.8, 181, MIDDLE + 24, "measured.rails.wall");
+    leader(paper, 176, MIDDLE - 14.5, 178, MIDDLE - 24, "measured.rails.flange");
+    leader(paper, 172, MIDDLE + 16.8, 178, MIDDLE + 24, "measured.rails.wall");
   }
 
   private static void area(Paper paper, double... points) {

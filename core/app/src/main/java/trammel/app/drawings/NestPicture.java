@@ -15,7 +15,7 @@ import trammel.trade.plates.Point2;
  * @param nest the sheet with its plates
  */
 public record NestPicture(NestDrawing nest) implements Drawing {
-  private static final double WIDTH_MM = 186;
+  private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double MOST_MM = 120;
   private static final double LETTERS_MM = 2.6;
   private static final double LINE_MM = 3.6;

@@ -5,6 +5,12 @@ package trammel.app.drawings;
  * down from the upper left corner.
  */
 public interface Paper {
+  /**
+   * Width of a drawing that stands in a document (mm): the body of A4, 210 mm less a margin of 14
+   * mm on each side, which is narrower than that of Letter.
+   */
+  double BODY_WIDTH_MM = 182;
+
   /** Where a text stands against its point. */
   enum Anchor {
     /** The text begins there. */
@@ -53,6 +59,11 @@ public interface Paper {
       letters += wideness(text.charAt(i));
     }
     return letters * sizeMm;
+  }
+
+  /** The size of letters, at most so large, at which a text takes no more than some room (mm). */
+  static double fitting(String text, double mostMm, double roomMm) {
+    return Math.min(mostMm, mostMm * roomMm / Math.max(1, widthMm(text, mostMm)));
   }
 
   private static double wideness(char letter) {

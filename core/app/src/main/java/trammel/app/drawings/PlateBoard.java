@@ -17,7 +17,7 @@ public record PlateBoard(List<Entry> plates) implements Drawing {
   public static final int MOST = 12;
 
   private static final int COLUMNS = 3;
-  private static final double WIDTH_MM = 186;
+  private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double CELL_HEIGHT_MM = 50;
   private static final double CAPTION_MM = 10;
   private static final double LETTERS_MM = 2.5;

@@ -13,7 +13,7 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param printer prints values in the reader's units
  */
 public record StickPicture(List<CutBar> bars, QuantityPrinter printer) implements Drawing {
-  private static final double WIDTH_MM = 186;
+  private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double ROW_MM = 15;
   private static final double BAR_MM = 6;
   private static final double LETTERS_MM = 2.4;

@@ -9,6 +9,7 @@ import trammel.app.files.Csv;
 import trammel.app.files.FileSet;
 import trammel.app.json.EstimateJson;
 import trammel.app.json.Json;
+import trammel.app.text.Stops;
 import trammel.cutting.bars.CutBar;
 import trammel.cutting.bars.PlacedPiece;
 import trammel.cutting.sheets.CutSheet;
@@ -34,13 +35,16 @@ public final class CutFiles {
   private static final int PLACES = 2;
 
   private final Estimate estimate;
+  private final Stops stops;
   private final Set<String> taken = new HashSet<>();
 
   /**
    * @param estimate the job with its cutting plans
+   * @param stops what its checks say stop to
    */
-  public CutFiles(Estimate estimate) {
+  public CutFiles(Estimate estimate, Stops stops) {
     this.estimate = estimate;
+    this.stops = stops;
   }
 
   /** Adds all files to a set. */
@@ -50,7 +54,7 @@ public final class CutFiles {
     addTemplates(files);
     files.add("tubes.csv", tubes());
     files.add("plates.csv", plates());
-    files.add("cut-lists.json", Json.text(EstimateJson.cutLists(estimate)) + "\n");
+    files.add("cut-lists.json", Json.text(EstimateJson.cutLists(estimate, stops)) + "\n");
   }
 
   private void addPlates(FileSet files) {
@@ -72,7 +76,7 @@ public final class CutFiles {
       List<CutSheet> sheets = cut.plan().sheets();
       for (int i = 0; i < sheets.size(); i++) {
         String title =
-            cut.material().title()
+            stops.before(cut.material().title())
                 + ", sheet "
                 + (i + 1)
                 + " of "
@@ -92,7 +96,8 @@ public final class CutFiles {
     for (SectionCut section : estimate.materials().sections()) {
       for (TubeNeed need : section.needs()) {
         for (int i = 0; i < need.copes().size(); i++) {
-          String title = need.name() + ", cope " + (i + 1) + " of " + need.copes().size();
+          String title =
+              stops.before(need.name()) + ", cope " + (i + 1) + " of " + need.copes().size();
           String name = free("templates/" + FileSet.safeName(need.name()) + "-cope-" + (i + 1));
           files.add(name + ".svg", new WrapTemplate(title, need.copes().get(i)).svg().text());
         }
@@ -112,7 +117,16 @@ public final class CutFiles {
   private String tubes() {
     Csv csv =
         new Csv()
-            .row("section", "stick", "stick_mm", "piece", "at_mm", "cut_mm", "ends", "left_mm");
+            .row(
+                "section",
+                "stick",
+                "stick_mm",
+                "piece",
+                "at_mm",
+                "cut_mm",
+                "ends",
+                "left_mm",
+                "stops");
     for (SectionCut section : estimate.materials().sections()) {
       Map<String, String> ends = new HashMap<>();
       for (TubeNeed need : section.needs()) {
@@ -130,7 +144,8 @@ public final class CutFiles {
               mm(piece.atMm()),
               mm(piece.lengthMm()),
               ends.get(piece.pieceId()),
-              mm(bar.offcutMm()));
+              mm(bar.offcutMm()),
+              stops.line());
         }
       }
     }
@@ -152,7 +167,8 @@ public final class CutFiles {
                 "height_mm",
                 "area_mm2",
                 "cut_mm",
-                "holes");
+                "holes",
+                "stops");
     for (PlateCut cut : estimate.materials().plates()) {
       Map<String, Outline> outlines = new HashMap<>();
       for (PlateNeed need : cut.needs()) {
@@ -175,7 +191,8 @@ public final class CutFiles {
               mm(part.heightMm()),
               mm(outline.areaMm2()),
               mm(outline.cutLengthMm()),
-              outline.holes().size());
+              outline.holes().size(),
+              stops.line());
         }
       }
     }

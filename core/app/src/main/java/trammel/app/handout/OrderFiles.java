@@ -10,6 +10,7 @@ import trammel.app.files.FileSet;
 import trammel.app.json.Json;
 import trammel.app.json.OrderJson;
 import trammel.app.text.OrderText;
+import trammel.app.text.Stops;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
@@ -26,6 +27,7 @@ public final class OrderFiles {
   private final LocalDate placed;
   private final String shop;
   private final UnitSystem units;
+  private final Stops stops;
 
   /**
    * @param jobs the numbers of the jobs
@@ -33,19 +35,26 @@ public final class OrderFiles {
    * @param placed the day on which it is placed
    * @param shop name of the shop that orders
    * @param units which paper to print it on
+   * @param stops what the checks of the jobs say stop to
    */
   public OrderFiles(
-      List<String> jobs, MaterialOrder order, LocalDate placed, String shop, UnitSystem units) {
+      List<String> jobs,
+      MaterialOrder order,
+      LocalDate placed,
+      String shop,
+      UnitSystem units,
+      Stops stops) {
     this.jobs = List.copyOf(jobs);
     this.order = order;
     this.placed = placed;
     this.shop = shop;
     this.units = units;
+    this.stops = stops;
   }
 
   /** Adds the order on paper, a page or more for each supplier, and three files a supplier. */
   public void addTo(FileSet files) {
-    PaperDocument paper = OrderDocument.of(jobs, shop, order, units);
+    PaperDocument paper = OrderDocument.of(jobs, shop, order, units, stops);
     files.add("material-order.pdf", paper.pdf());
     files.add("material-order.html", paper.html());
     for (SupplierOrder supplier : order.suppliers()) {
@@ -58,13 +67,14 @@ public final class OrderFiles {
                 + name
                 + ". Write their names alike, or tell them apart.");
       }
-      files.add(name + ".csv", csv(supplier));
-      files.add(name + ".json", Json.text(OrderJson.supplier(jobs, order, supplier, placed)));
-      files.add(name + ".txt", OrderText.sheet(jobs, order, supplier, placed));
+      files.add(name + ".csv", csv(supplier, stops));
+      files.add(
+          name + ".json", Json.text(OrderJson.supplier(jobs, order, supplier, placed, stops)));
+      files.add(name + ".txt", OrderText.sheet(jobs, order, supplier, placed, stops));
     }
   }
 
-  static String csv(SupplierOrder supplier) {
+  static String csv(SupplierOrder supplier, Stops stops) {
     Csv csv =
         new Csv()
             .row(
@@ -77,7 +87,8 @@ public final class OrderFiles {
                 "amount",
                 "currency",
                 "lead_days",
-                "use");
+                "use",
+                "stops");
     for (OrderLine line : supplier.lines()) {
       csv.row(
           supplier.supplier(),
@@ -89,7 +100,8 @@ public final class OrderFiles {
           line.amount().amount(),
           line.amount().currency().getCurrencyCode(),
           line.leadDays(),
-          line.use());
+          line.use(),
+          stops.line());
     }
     for (Charge charge : supplier.charges()) {
       csv.row(
@@ -102,7 +114,8 @@ public final class OrderFiles {
           charge.amount().amount(),
           charge.amount().currency().getCurrencyCode(),
           "",
-          "");
+          "",
+          stops.line());
     }
     return csv.text();
   }

@@ -64,7 +64,7 @@ public final class QuoteHandout {
     }
     String number = paper.estimate().draft().job().header().number();
     files.add("floor/fitup.csv", FitUpForm.csv(number, sheet, paper.amounts().printer()));
-    new CutFiles(paper.estimate()).addTo(files);
+    new CutFiles(paper.estimate(), paper.stops()).addTo(files);
     return files;
   }
 
@@ -76,7 +76,8 @@ public final class QuoteHandout {
     documents.put("floor/cut-lists", new CutDocument(paper).document());
     String number = paper.estimate().draft().job().header().number();
     documents.put(
-        "office/material-order", OrderDocument.of(List.of(number), paper.shop(), order, units));
+        "office/material-order",
+        OrderDocument.of(List.of(number), paper.shop(), order, units, paper.stops()));
     documents.put("floor/as-built-record", new RecordDocument(paper, sheet).document());
     documents.put("floor/measuring-sheet", MeasuringDocument.of(paper.shop(), units));
     return documents;
@@ -110,9 +111,10 @@ public final class QuoteHandout {
         new TravelPlot(study, units)
             .sheet(
                 "Job " + estimate.draft().job().header().number() + ", through the travel",
-                estimate.draft().job().header().vehicle());
+                estimate.draft().job().header().vehicle(),
+                paper.stops().line());
     files.add("drawings/travel.svg", curves.svg());
     files.add("drawings/travel.pdf", PdfSheets.of(List.of(curves)));
-    files.add("floor/true-scale.pdf", PdfSheets.of(TrueScale.of(estimate, units)));
+    files.add("floor/true-scale.pdf", PdfSheets.of(TrueScale.of(estimate, units, paper.stops())));
   }
 }

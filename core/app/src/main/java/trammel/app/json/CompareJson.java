@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import trammel.app.text.Amounts;
+import trammel.app.text.Stops;
 import trammel.engine.checks.Verdict;
 import trammel.planning.compare.Difference;
 import trammel.planning.compare.Differences;
@@ -19,10 +21,10 @@ public final class CompareJson {
   private CompareJson() {}
 
   /** One entry a variant; each but the first with what differs from the first. */
-  public static Map<String, Object> of(List<Variant> variants) {
+  public static Map<String, Object> of(List<Variant> variants, Amounts amounts) {
     List<Object> entries = new ArrayList<>();
     for (Variant variant : variants) {
-      Map<String, Object> entry = figures(variant);
+      Map<String, Object> entry = figures(variant, amounts);
       if (variant != variants.get(0)) {
         entry.put("differences", differences(variants.get(0), variant));
         entry.put("price_differences", prices(variants.get(0), variant));
@@ -36,7 +38,7 @@ public final class CompareJson {
     return json;
   }
 
-  private static Map<String, Object> figures(Variant variant) {
+  private static Map<String, Object> figures(Variant variant, Amounts amounts) {
     Estimate estimate = variant.estimate();
     Map<String, Object> entry = new LinkedHashMap<>();
     entry.put("variant", variant.label());
@@ -47,10 +49,15 @@ public final class CompareJson {
     entry.put("weld_length_mm", estimate.welds().lengthMm());
     entry.put("steel_kg", estimate.materials().steelMassKg());
     entry.put("weight_kg", estimate.materials().steelMassKg() + estimate.materials().partsMassKg());
-    entry.put("stops", variant.stops());
+    entry.put(StopsJson.FIELD, StopsJson.of(stops(variant, amounts)));
     entry.put("stop", variant.count(Verdict.STOP));
     entry.put("look_again", variant.count(Verdict.LOOK_AGAIN));
     return entry;
+  }
+
+  private static Stops stops(Variant variant, Amounts amounts) {
+    String job = variant.estimate().draft().job().header().number();
+    return Stops.of(job, variant.checks(), amounts);
   }
 
   private static List<Object> differences(Variant first, Variant other) {

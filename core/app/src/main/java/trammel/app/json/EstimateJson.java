@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.text.Cautions;
+import trammel.app.text.Stops;
 import trammel.cutting.bars.CutBar;
 import trammel.cutting.bars.PlacedPiece;
 import trammel.cutting.sheets.CutSheet;
@@ -28,17 +29,19 @@ public final class EstimateJson {
   private EstimateJson() {}
 
   /** Checks, plan and price. */
-  public static Map<String, Object> quote(Estimate estimate, List<CheckResult> results) {
-    Map<String, Object> json = plan(estimate);
+  public static Map<String, Object> quote(
+      Estimate estimate, List<CheckResult> results, Stops stops) {
+    Map<String, Object> json = plan(estimate, stops);
     json.put("checks", CheckJson.of(estimate.draft(), results));
     json.put("price", price(estimate.price()));
     return json;
   }
 
   /** Parts, bolts, tubes, plates, welds and hours. */
-  public static Map<String, Object> plan(Estimate estimate) {
+  public static Map<String, Object> plan(Estimate estimate, Stops stops) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("job", estimate.draft().job().header().number());
+    json.put(StopsJson.FIELD, StopsJson.of(stops));
     json.put("parts", parts(estimate));
     json.put("bolts", bolts(estimate));
     json.put("tubes", tubes(estimate));
@@ -51,9 +54,10 @@ public final class EstimateJson {
   }
 
   /** What is sawn and cut, and from which sticks and sheets. */
-  public static Map<String, Object> cutLists(Estimate estimate) {
+  public static Map<String, Object> cutLists(Estimate estimate, Stops stops) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("job", estimate.draft().job().header().number());
+    json.put(StopsJson.FIELD, StopsJson.of(stops));
     json.put("tubes", tubes(estimate));
     json.put("plates", plates(estimate));
     json.put("sheets", sheets(estimate));

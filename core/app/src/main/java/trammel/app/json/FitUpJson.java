@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.text.Cautions;
+import trammel.app.text.Stops;
 import trammel.planning.draft.Draft;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.TackReport;
@@ -16,9 +17,10 @@ public final class FitUpJson {
   private FitUpJson() {}
 
   /** The sheet. */
-  public static Map<String, Object> of(Draft draft, FitUpSheet sheet) {
+  public static Map<String, Object> of(Draft draft, FitUpSheet sheet, Stops stops) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("job", draft.job().header().number());
+    json.put(StopsJson.FIELD, StopsJson.of(stops));
     List<Object> targets = new ArrayList<>();
     for (Target target : sheet.targets()) {
       boolean angle = target.kind() == QuantityKind.ANGLE;

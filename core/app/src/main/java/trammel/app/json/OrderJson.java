@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.app.text.Stops;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
@@ -16,13 +17,15 @@ public final class OrderJson {
   private OrderJson() {}
 
   /** One entry a supplier, then what comes off the rack and goes back on it. */
-  public static Map<String, Object> of(List<String> jobs, MaterialOrder order, LocalDate placed) {
+  public static Map<String, Object> of(
+      List<String> jobs, MaterialOrder order, LocalDate placed, Stops stops) {
     List<Object> suppliers = new ArrayList<>();
     for (SupplierOrder supplier : order.suppliers()) {
       suppliers.add(entry(order, supplier, placed));
     }
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("jobs", List.copyOf(jobs));
+    json.put(StopsJson.FIELD, StopsJson.of(stops));
     json.put("placed", placed.toString());
     order.start().ifPresent(start -> json.put("start", start.toString()));
     json.put("suppliers", suppliers);
@@ -34,9 +37,14 @@ public final class OrderJson {
 
   /** The order of one supplier alone. */
   public static Map<String, Object> supplier(
-      List<String> jobs, MaterialOrder order, SupplierOrder supplier, LocalDate placed) {
+      List<String> jobs,
+      MaterialOrder order,
+      SupplierOrder supplier,
+      LocalDate placed,
+      Stops stops) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("jobs", List.copyOf(jobs));
+    json.put(StopsJson.FIELD, StopsJson.of(stops));
     json.put("placed", placed.toString());
     json.putAll(entry(order, supplier, placed));
     return json;

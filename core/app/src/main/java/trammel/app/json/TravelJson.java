@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.app.text.Stops;
 import trammel.app.travel.Station;
 import trammel.app.travel.TravelStudy;
 import trammel.engine.motion.LinkReading;
@@ -16,8 +17,10 @@ public final class TravelJson {
   private TravelJson() {}
 
   /** Both sweeps, and what is out of reach. */
-  public static Map<String, Object> of(TravelStudy study) {
+  public static Map<String, Object> of(String job, TravelStudy study, Stops stops) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("job", job);
+    json.put(StopsJson.FIELD, StopsJson.of(stops));
     json.put("heave", stations(study, study.heave()));
     json.put("roll", stations(study, study.roll()));
     json.put("bind_in_roll", bind(study));

@@ -49,17 +49,9 @@ public final class CheckText {
   private String failing(Judged judged) {
     StringBuilder text = new StringBuilder();
     text.append(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ");
-    text.append(amounts.value(judged.measure(), judged.value()));
-    text.append("  ").append(judged.title());
-    text.append(judged.where().isEmpty() ? "\n" : " (" + judged.where() + ")\n");
+    text.append(Stops.finding(judged, "  ", amounts)).append('\n');
     String margin = "              ";
-    String limit =
-        "good "
-            + amounts.good(judged.measure(), judged.limit())
-            + ", "
-            + amounts.stop(judged.measure(), judged.limit())
-            + "; "
-            + judged.limit().source();
+    String limit = Stops.limit(judged, amounts) + "; " + judged.limit().source();
     text.append(Paragraph.wrap(limit, margin, margin));
     return text.append(remedy(judged)).toString();
   }

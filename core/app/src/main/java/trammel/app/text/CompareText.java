@@ -54,10 +54,10 @@ public final class CompareText {
     }
     text.append(table.text("  "));
     for (Variant variant : variants) {
-      if (variant.count(Verdict.STOP) > 0) {
-        text.append(
-            Paragraph.wrap(
-                variant.label() + ": STOP by " + String.join(", ", variant.stops()), "  ", "    "));
+      String job = variant.estimate().draft().job().header().number();
+      Stops stops = Stops.of(job, variant.checks(), amounts);
+      if (!stops.isEmpty()) {
+        text.append(Paragraph.wrap(variant.label() + ": " + stops.line(), "  ", "    "));
       }
     }
     for (Variant other : variants.subList(1, variants.size())) {

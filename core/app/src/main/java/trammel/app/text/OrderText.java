@@ -16,9 +16,13 @@ public final class OrderText {
   private OrderText() {}
 
   /** One block a supplier, then what comes off the rack and goes back on it. */
-  public static String text(List<String> jobs, MaterialOrder order, LocalDate placed) {
+  public static String text(List<String> jobs, MaterialOrder order, LocalDate placed, Stops stops) {
     StringBuilder text =
-        new StringBuilder("MATERIAL ORDER for ").append(String.join(", ", jobs)).append('\n');
+        new StringBuilder("MATERIAL ORDER for ")
+            .append(String.join(", ", jobs))
+            .append("\n\n")
+            .append(stops.text());
+    text.setLength(text.length() - 1);
     for (SupplierOrder supplier : order.suppliers()) {
       text.append('\n').append(block(order, supplier, placed));
     }
@@ -40,8 +44,13 @@ public final class OrderText {
 
   /** A sheet to print for one supplier. */
   public static String sheet(
-      List<String> jobs, MaterialOrder order, SupplierOrder supplier, LocalDate placed) {
-    return "ORDER\n"
+      List<String> jobs,
+      MaterialOrder order,
+      SupplierOrder supplier,
+      LocalDate placed,
+      Stops stops) {
+    return stops.text()
+        + "ORDER\n"
         + "  placed "
         + placed
         + ", for "

@@ -19,14 +19,17 @@ public final class TravelCsv {
 
   private final TravelStudy study;
   private final UnitSystem units;
+  private final String stops;
 
   /**
    * @param study the curves
    * @param units the units of the reader
+   * @param stops what the checks say stop to, in one line; empty for nothing
    */
-  public TravelCsv(TravelStudy study, UnitSystem units) {
+  public TravelCsv(TravelStudy study, UnitSystem units, String stops) {
     this.study = study;
     this.units = units;
+    this.stops = stops;
   }
 
   /** The whole file, headings first. */
@@ -75,6 +78,7 @@ public final class TravelCsv {
       headings.add(key(bar.name()) + "_stretch" + length);
       headings.add(key(bar.name()) + "_force" + force);
     }
+    headings.add("stops");
     return headings;
   }
 
@@ -104,7 +108,13 @@ public final class TravelCsv {
       values.add(length(bar.stretchMm()));
       values.add(shown(QuantityKind.FORCE, bar.bindForceN()));
     }
+    values.add(quoted(stops));
     return values;
+  }
+
+  /** Words with commas in them; empty for none. */
+  private static String quoted(String words) {
+    return words.isEmpty() ? "" : '"' + words.replace("\"", "\"\"") + '"';
   }
 
   private static void append(StringBuilder csv, List<String> cells) {

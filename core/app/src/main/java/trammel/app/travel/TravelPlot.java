@@ -50,9 +50,10 @@ public final class TravelPlot {
    *
    * @param title heading of the page
    * @param subtitle line below it
+   * @param stops what the checks say stop to, in one line before the subtitle; empty for nothing
    */
-  public String svg(String title, String subtitle) {
-    return sheet(title, subtitle).svg();
+  public String svg(String title, String subtitle, String stops) {
+    return sheet(title, subtitle, stops).svg();
   }
 
   /**
@@ -60,8 +61,9 @@ public final class TravelPlot {
    *
    * @param title heading of the page
    * @param subtitle line below it
+   * @param stops what the checks say stop to, in one line before the subtitle; empty for nothing
    */
-  public ChartSheet sheet(String title, String subtitle) {
+  public ChartSheet sheet(String title, String subtitle, String stops) {
     List<Chart> charts = new ArrayList<>();
     charts.add(pinion());
     charts.add(joints());
@@ -73,7 +75,7 @@ public final class TravelPlot {
     charts.add(springsInRoll());
     return new ChartSheet(
         title,
-        subtitle,
+        stops.isEmpty() ? subtitle : stops + ". " + subtitle,
         charts,
         "Both wheels together in heave; about ride height in roll, left wheel up positive."
             + " Screening figures for comparison, not certification.");

@@ -23,6 +23,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import trammel.app.json.Json;
 import trammel.app.json.TravelJson;
+import trammel.app.text.Stops;
 import trammel.app.text.TravelText;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
@@ -116,7 +117,8 @@ class TravelStudyTest {
     assertTrue(shortUppers.heave().size() < study.heave().size());
     String text = new TravelText(shortUppers, UnitSystem.US).text();
     assertTrue(text.contains("OUT OF REACH  The links run out of travel"), text);
-    assertTrue(Json.text(TravelJson.of(shortUppers)).contains("run out of travel"));
+    assertTrue(
+        Json.text(TravelJson.of("job 1", shortUppers, Stops.NONE)).contains("run out of travel"));
   }
 
   @Test
@@ -132,9 +134,9 @@ class TravelStudyTest {
   @ParameterizedTest
   @EnumSource(UnitSystem.class)
   void theSpreadsheetHasOneLineAStationAndTheSameNumberOfCellsInEach(UnitSystem units) {
-    String[] lines = new TravelCsv(study, units).text().split("\n");
+    String[] lines = new TravelCsv(study, units, "").text().split("\n");
     assertEquals(1 + study.heave().size() + study.roll().size(), lines.length);
-    int cells = lines[0].split(",").length;
+    int cells = lines[0].split(",", -1).length;
     for (String line : lines) {
       assertEquals(cells, line.split(",", -1).length, line);
     }
@@ -158,8 +160,8 @@ class TravelStudyTest {
   }
 
   private static Map<String, String> line(String[] lines, int index) {
-    String[] heads = lines[0].split(",");
-    String[] cells = lines[index].split(",");
+    String[] heads = lines[0].split(",", -1);
+    String[] cells = lines[index].split(",", -1);
     Map<String, String> line = new HashMap<>();
     for (int i = 0; i < heads.length; i++) {
       line.put(heads[i], cells[i]);
@@ -171,7 +173,7 @@ class TravelStudyTest {
   @EnumSource(UnitSystem.class)
   void thePlotIsWellFormedAndItsCurvesStayOnThePaper(UnitSystem units) throws Exception {
     String title = "Half & half <\"pickup\"> 'n trailer \u0007";
-    String svg = new TravelPlot(study, units).svg(title, "job 1");
+    String svg = new TravelPlot(study, units).svg(title, "job 1", "");
     Document document =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -181,7 +183,7 @@ class TravelStudyTest {
     assertEquals(12, curves.getLength());
     for (int i = 0; i < curves.getLength(); i++) {
       for (String point : ((Element) curves.item(i)).getAttribute("points").split(" ")) {
-        String[] xy = point.split(",");
+        String[] xy = point.split(",", -1);
         double x = Double.parseDouble(xy[0]);
         double y = Double.parseDouble(xy[1]);
         assertTrue(x > 0 && x < Double.parseDouble(box[2]), point);

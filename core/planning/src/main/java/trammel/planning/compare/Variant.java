@@ -1,6 +1,5 @@
 package trammel.planning.compare;
 
-import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
@@ -27,16 +26,5 @@ public record Variant(String label, Estimate estimate, List<CheckResult> checks)
       }
     }
     return count;
-  }
-
-  /** Ids of the checks that say stop. */
-  public List<String> stops() {
-    List<String> names = new ArrayList<>();
-    for (CheckResult result : checks) {
-      if (result instanceof CheckResult.Judged judged && judged.verdict() == Verdict.STOP) {
-        names.add(judged.id());
-      }
-    }
-    return names;
   }
 }

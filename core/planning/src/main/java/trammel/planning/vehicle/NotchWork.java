@@ -100,6 +100,11 @@ final class NotchWork {
     return limit == null ? USUAL_AIR_MM : limit.goodMin();
   }
 
+  /** The shape that the plates are cut to. */
+  NotchPlate shape() {
+    return shape(plate().form().thicknessMm());
+  }
+
   /** The rail is cut deeper than the notch that the tube sees by the strip's thickness. */
   NotchPlate shape(double thicknessMm) {
     Rails rails = chassis.rails();

@@ -46,6 +46,21 @@ class ClassArchiveIT {
     assertEquals(archive, onlyArchiveIn(home.resolve("cds")));
   }
 
+  /** The number of this very process stands for one that was given out again: it started later. */
+  @Test
+  void whatAKilledRunLeftIsTakenAwayAndThatOfALivingOneStays() throws Exception {
+    launch.run("--version");
+    long living = ProcessHandle.current().pid();
+    Path dead = Files.createDirectories(home.resolve("cds/new-1999999999"));
+    Path at = Files.createDirectories(home.resolve("cds/new-" + living));
+    assertEquals(new Launch.Ended(0, VERSION_LINE, ""), launch.run("--version"));
+    assertFalse(Files.exists(dead), "its maker is gone");
+    assertTrue(Files.exists(at), "its maker lives, for all that is known");
+    Files.writeString(at.resolve("started"), "1\n");
+    assertEquals(new Launch.Ended(0, VERSION_LINE, ""), launch.run("--version"));
+    assertFalse(Files.exists(at), "another process has its maker's number now");
+  }
+
   @Test
   void itIsKeptInTheUsersCacheIfTheCopyCannotBeWritten() throws Exception {
     // A file in the way refuses everybody, even a user who may write anywhere.

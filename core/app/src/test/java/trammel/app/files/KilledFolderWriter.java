@@ -3,30 +3,29 @@ package trammel.app.files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** A process that writes a folder for a job again and again, each time otherwise, until killed. */
+/** A process that writes folders, one that is there and new ones, until it is killed. */
 final class KilledFolderWriter {
-  private static final int FILES = 12;
+  static final String JOB = "D-101";
+  static final List<String> NAMES = List.of("fitup.csv", "floor/packet.txt", "plates/side.dxf");
 
   private KilledFolderWriter() {}
 
+  /** Takes the shop's folder, and how the new folders' names begin. */
   public static void main(String... arguments) {
-    for (int round = 0; ; round++) {
-      write(Path.of(arguments[0]), round % 40);
-      if (round == 0) {
-        System.out.println("started");
-      }
+    Path shop = Path.of(arguments[0]);
+    System.out.println("started");
+    for (int i = 1; ; i++) {
+      write(shop.resolve("again"), i);
+      write(shop.resolve(arguments[1] + "-" + i), i);
     }
   }
 
-  /** Files in folders, which come and go with the round, as drawings of parts do. */
-  static void write(Path folder, int round) {
+  /** Writes files of growing and shrinking length, each with its own length in its first line. */
+  static void write(Path folder, int number) {
     FileSet files = new FileSet();
-    for (int i = 0; i < FILES; i++) {
-      if ((round + i) % 5 != 0) {
-        files.add(
-            (i % 3 == 0 ? "plates/part-" : "part-") + i + ".txt", KilledWriter.text(round + i));
-      }
+    for (String name : NAMES) {
+      files.add(name, KilledWriter.text(number % 40));
     }
-    OutFolder.of(folder.toString(), "quote", false).forJobs(List.of("D-101")).write(files);
+    OutFolder.of(folder.toString(), "plan", false).forJobs(List.of(JOB)).write(files);
   }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import trammel.app.commandline.CommandFailure;
 
 class SafeFileTest {
-  private static final int KILLS = 200;
+  private static final int KILLS = Integer.getInteger("trammel.kills", 20);
   private static final int LONGEST_WAIT_MS = 25;
 
   @TempDir Path folder;

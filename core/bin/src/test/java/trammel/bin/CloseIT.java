@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,6 +44,19 @@ class CloseIT {
   }
 
   private void fill(String start, String used) throws IOException {
+    fill(form, start, used);
+  }
+
+  /** A form of another job than the pickup, filled in. */
+  private Path filledForm(Path job, String start, String used) throws Exception {
+    Path folder = Files.createDirectory(jobs.resolve("form-" + System.nanoTime()));
+    Launch.Ended ended = copy.run("close", job.toString(), "--out", folder.toString());
+    assertEquals(DONE, ended.exitCode(), ended.err());
+    fill(folder.resolve("actuals.csv"), start, used);
+    return folder.resolve("actuals.csv");
+  }
+
+  private static void fill(Path form, String start, String used) throws IOException {
     StringBuilder filled = new StringBuilder();
     for (String line : Files.readAllLines(form)) {
       filled.append(line.startsWith(start) ? line + used : line).append('\n');
@@ -67,21 +82,22 @@ class CloseIT {
     Path next =
         Files.writeString(
             jobs.resolve("next.yaml"), Files.readString(pickup).replace("D-101", "D-109"));
-    assertEquals(DONE, copy.run("close", next.toString(), form.toString()).exitCode());
+    Path nextForm = filledForm(next, "hours,make-bar", "3.5");
+    assertEquals(DONE, copy.run("close", next.toString(), nextForm.toString()).exitCode());
     assertEquals(2, ledger().list("closed_jobs").size());
   }
 
   /** Signs that are guarded from spreadsheets in a CSV used to make it another number. */
   @Test
   void aJobNumberThatLooksLikeAFormulaIsClosedOnce() throws Exception {
-    fill("hours,whole job", "113");
     for (String number : List.of("-7", "=7", "+7", "@7")) {
       Path job =
           Files.writeString(
               jobs.resolve("signs.yaml"),
               Files.readString(pickup).replace("D-101", "\"" + number + "\""));
-      assertEquals(DONE, copy.run("close", job.toString(), form.toString()).exitCode(), number);
-      Launch.Ended twice = copy.run("close", job.toString(), form.toString());
+      Path filled = filledForm(job, "hours,whole job", "113");
+      assertEquals(DONE, copy.run("close", job.toString(), filled.toString()).exitCode(), number);
+      Launch.Ended twice = copy.run("close", job.toString(), filled.toString());
       assertEquals(BAD_INPUT, twice.exitCode(), number);
       assertTrue(twice.err().contains("Job " + number + " was closed on"), twice.err());
     }
@@ -90,21 +106,24 @@ class CloseIT {
   /** The second used to fail at once. */
   @Test
   void twoJobsClosedAtTheSameMomentAreBothKept() throws Exception {
-    fill("hours,whole job", "113");
     Launch close =
         Launch.of(copy.home().resolve("bin/trammel")).with("TRAMMEL_CLASS_ARCHIVE", "off");
-    List<Process> both = new ArrayList<>();
+    Map<String, Path> forms = new LinkedHashMap<>();
     for (String number : List.of("D-201", "D-202")) {
       Path job =
           Files.writeString(
               jobs.resolve(number + ".yaml"), Files.readString(pickup).replace("D-101", number));
+      forms.put(number, filledForm(job, "hours,whole job", "113"));
+    }
+    List<Process> both = new ArrayList<>();
+    for (String number : forms.keySet()) {
       both.add(
           close.start(
               jobs.resolve(number + ".out"),
               jobs.resolve(number + ".err"),
               "close",
-              job.toString(),
-              form.toString()));
+              jobs.resolve(number + ".yaml").toString(),
+              forms.get(number).toString()));
     }
     for (Process one : both) {
       assertEquals(DONE, Launch.end(one));

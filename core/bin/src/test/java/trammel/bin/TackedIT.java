@@ -78,7 +78,7 @@ class TackedIT {
     Launch.Ended tacked =
         copy.run("tacked", copy.demoJob("pickup").toString(), readings.toString());
     assertEquals(BAD_INPUT, tacked.exitCode());
-    assertTrue(tacked.err().contains("line 4, lower-left.frame.up"), tacked.err());
+    assertTrue(tacked.err().contains("line 5, lower-left.frame.up"), tacked.err());
     assertFalse(tacked.err().contains("Exception"), tacked.err());
   }
 }

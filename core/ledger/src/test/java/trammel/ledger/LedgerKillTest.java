@@ -52,7 +52,7 @@ class LedgerKillTest {
   }
 
   @Test
-  @Tag("long-kill")
+  @Tag("long")
   void aThousandKills() throws Exception {
     int kills = Integer.getInteger("trammel.kills", 1000);
     int jobs = kill(kills, Long.getLong("trammel.seed", 12));
@@ -68,7 +68,7 @@ class LedgerKillTest {
   }
 
   @Test
-  @Tag("long-kill")
+  @Tag("long")
   void twentyWritersAtOnce() throws Exception {
     long start = System.nanoTime();
     writeAtOnce(20, 50);

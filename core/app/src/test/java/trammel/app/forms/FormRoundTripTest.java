@@ -99,7 +99,7 @@ class FormRoundTripTest {
 
   /** The long run; docs/reliability.md has its command. */
   @Test
-  @Tag("long-forms")
+  @Tag("long")
   void thirtyThousandFormsComeBackAsTheyWereMeant() throws IOException {
     each(LONG, this::actuals);
     each(LONG, this::readings);

@@ -73,14 +73,14 @@ class BarReferenceTest {
     return ReferenceFiles.in("jobs1d").stream().filter(file -> !file.toString().contains("batch"));
   }
 
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("allBenchmarks")
   void provesEveryBenchmark(Path file) {
     assertProven(ReferenceFiles.read(file));
   }
 
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("allJobs")
   void provesEveryJob(Path file) {

@@ -182,14 +182,14 @@ class NestingTest {
   }
 
   /** Best known lengths are from arXiv:2509.13329; their search ran far longer than this one. */
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("strips")
   void nestsPublishedStripsWithinATenthInTenSeconds(JsonNode file) {
     assertWithin(1.10, file, Duration.ofSeconds(10));
   }
 
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("strips")
   void nestsPublishedStripsWithinATwentiethInAMinute(JsonNode file) {
@@ -212,7 +212,7 @@ class NestingTest {
   }
 
   /** 176 for the third set is one 24 x 12 sheet less than its rectangles take. */
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("shopSets")
   void nestsShopSetsOnLittleSheet(JsonNode file) {

@@ -68,7 +68,7 @@ class SheetReferenceTest {
     return ReferenceFiles.in("rect2d").stream().filter(file -> file.toString().contains("hopper"));
   }
 
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("allSheets")
   void everySheetPlanIsSound(Path path) {
@@ -93,7 +93,7 @@ class SheetReferenceTest {
   }
 
   /** The best objectives stated in the files; provenance in each file. */
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("allSheets")
   void findsTheBestObjectiveStated(Path path) {
@@ -106,14 +106,14 @@ class SheetReferenceTest {
     assertTrue(plan.price().compareTo(best) <= 0, () -> plan.price() + ", known " + best);
   }
 
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("allStrips")
   void everyStripIsWithinThreePercentInTwoSeconds(Path path) {
     assertWithin(6, path, Duration.ofSeconds(2));
   }
 
-  @Tag("reference-full")
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("allStrips")
   void everyStripIsWithinOneAndAHalfPercentInThirtySeconds(Path path) {

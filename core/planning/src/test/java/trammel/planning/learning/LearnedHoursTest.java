@@ -184,7 +184,7 @@ class LearnedHoursTest {
 
   /** A thousand simulated shops; the command is in docs/performance.md. */
   @Test
-  @Tag("reference-full")
+  @Tag("long")
   void aThousandSimulatedShopsAreLearned() {
     simulate(1000, 7);
   }

@@ -1,5 +1,17 @@
 package example.threelink;
 
+import trammel.planning.work.BoughtPiece;
+import trammel.planning.work.Bolting;
+import trammel.trade.tubes.RoundTube;
+import trammel.planning.assembly.Turned;
+import trammel.planning.assembly.SeamRun;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.CopedTube;
+import trammel.planning.assembly.Assembly;
+import trammel.engine.layout.End;
+import trammel.engine.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
@@ -91,21 +103,61 @@ public final class ThreeLink implements AxleLinkage {
     EndFitting end = catalog.ends().values().iterator().next();
     WorkPlan.Builder plan = new WorkPlan.Builder();
     for (Bar bar : commission.layout().bars()) {
+      Vector3 along = bar.axle().to(bar.frame()).normalized();
       double cutMm = bar.lengthMm() - 2 * end.shankMm();
-      plan.add(new TubeNeed(bar.name(), "TUBE", cutMm, 1, "square", "bar " + bar.name()));
-      plan.add(new PartNeed(end.key(), 2, "both ends of " + bar.name()));
+      Place place = Place.along(bar.axle().plus(along.scaled(end.shankMm())), along);
+      RoundTube tube = new RoundTube(bar.tube().outsideDiameterMm(), bar.tube().wallMm());
+      plan.add(
+          new TubeNeed(
+              bar.name(),
+              "TUBE",
+              cutMm,
+              CopedTube.square(tube, cutMm),
+              List.of(new Held(bar.name(), place)),
+              "square",
+              "bar " + bar.name()));
+      List<BoughtPiece> joints = new ArrayList<>();
+      List<Bolting> bolts = new ArrayList<>();
+      List<SeamRun> welds = new ArrayList<>();
+      for (End which : End.values()) {
+        boolean onFrame = which == End.FRAME;
+        Point3 centre = bar.point(which);
+        Vector3 in = onFrame ? along.scaled(-1) : along;
+        String joint = bar.name() + (onFrame ? " frame joint" : " axle joint");
+        joints.add(
+            new BoughtPiece(
+                joint,
+                bar.name(),
+                Place.along(centre, in),
+                Turned.bar(end.joint().barrelRadiusMm(), end.shankMm()),
+                List.of(bar.name())));
+        Held held =
+            new Held(
+                onFrame ? "frame" : "axle",
+                onFrame ? Assembly.FRAME : Assembly.AXLE,
+                Place.along(centre, in));
+        bolts.add(new Bolting(held, List.of(joint)));
+        Point3 start = centre.plus(in.scaled(end.shankMm()));
+        welds.add(
+            new SeamRun(
+                bar.name(), joint, FlatPath.circle(Place.along(start, in), tube.boreMm() / 2)));
+      }
+      plan.add(PartNeed.placed(end.key(), joints, "both ends of " + bar.name()));
       plan.add(
           new BoltNeed(
-              "BOLT", end.joint().widthMm() + 12.7, 2, bar.name(), "both ends of " + bar.name()));
+              "BOLT",
+              end.joint().widthMm() + 12.7,
+              bolts,
+              bar.name(),
+              "both ends of " + bar.name()));
       plan.add(
           WeldSeam.along(
-              "brackets of " + bar.name(),
+              "joints of " + bar.name(),
               FilletWeld.ofLeg(4.76),
-              400,
-              2,
+              welds,
               WeldPosition.HORIZONTAL,
-              WeldPlace.VEHICLE,
-              "both brackets of " + bar.name()));
+              WeldPlace.BENCH,
+              "both ends of " + bar.name()));
     }
     return plan.add(new OperationNeed("make-bar", 4, "4 bars", "four bars")).build();
   }

@@ -12,7 +12,9 @@ import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.handout.CutFiles;
+import trammel.app.json.AssemblyJson;
 import trammel.app.json.EstimateJson;
+import trammel.app.json.GltfScene;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.LabourPlanText;
@@ -20,8 +22,10 @@ import trammel.app.text.PlanText;
 import trammel.app.text.Stops;
 import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
+import trammel.planning.assembly.Assembly;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
+import trammel.planning.vehicle.FinishedVehicle;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.LabourPlan;
 
@@ -35,7 +39,8 @@ public final class PlanCommand extends JobCommand {
             Syntax.of(
                 "Lists the parts, tubes, plates, welds and hours of a job, with their reasons. With"
                     + " --out it writes what saw and cutting table need: a DXF and an SVG of every"
-                    + " plate and every sheet, templates of coped tubes, and both cut lists.")));
+                    + " plate and every sheet, templates of coped tubes, both cut lists, and the finished job as a"
+                    + " scene that any viewer of glTF 2.0 shows (assembly.gltf).")));
   }
 
   @Override
@@ -80,6 +85,7 @@ public final class PlanCommand extends JobCommand {
     if (folder.isPresent()) {
       FileSet files = new FileSet();
       new CutFiles(estimate, stops).addTo(files);
+      files.add("assembly.gltf", GltfScene.text(assembly(draft, bench, estimate)) + "\n");
       CommonOptions.write(files, folder.get(), screen);
     }
     String text =
@@ -93,13 +99,23 @@ public final class PlanCommand extends JobCommand {
                 + Cautions.text();
     return new JobResult(
         text,
-        asJson ? json(estimate, labour, stops) : Map.of(),
+        asJson ? json(estimate, labour, stops, assembly(draft, bench, estimate)) : Map.of(),
         Verdicts.exitCode(results),
         figures(estimate, labour, amounts.printer()));
   }
 
-  private static Map<String, Object> json(Estimate estimate, LabourPlan labour, Stops stops) {
+  private static Assembly assembly(Draft draft, Workbench bench, Estimate estimate) {
+    return FinishedVehicle.of(
+        draft.layout(),
+        bench.catalog(),
+        estimate.plan(),
+        new QuantityPrinter(bench.shown(draft.job())));
+  }
+
+  private static Map<String, Object> json(
+      Estimate estimate, LabourPlan labour, Stops stops, Assembly assembly) {
     Map<String, Object> json = EstimateJson.plan(estimate, stops);
+    json.put("assembly", AssemblyJson.of(assembly));
     Map<String, Object> days = new LinkedHashMap<>();
     days.put("hands", labour.hands());
     days.put("bays", labour.bays());

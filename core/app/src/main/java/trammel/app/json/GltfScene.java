@@ -203,7 +203,7 @@ public final class GltfScene {
     }
     Map<String, Object> extras = new LinkedHashMap<>();
     extras.put("name", seam.name());
-    extras.put("part", seam.run().part());
+    extras.put("parts", seam.run().parts());
     extras.put("onto", seam.run().onto());
     extras.put("length_mm", seam.run().path().lengthMm());
     extras.put("size_mm", seam.sizeMm());

@@ -106,6 +106,7 @@ class LayersTest {
               "trammel.planning.assembly..",
               "trammel.trade.plates..",
               "trammel.trade.tubes..",
+              "trammel.trade.welding..",
               "trammel.trade.given..",
               "trammel.engine.geometry..",
               "trammel.engine.quantity..",

@@ -46,8 +46,12 @@ public record Assembly(
     }
     Set<String> seamIds = new HashSet<>();
     for (PlacedSeam seam : seams) {
-      require(ids, seam.run().part(), "the weld '" + seam.id() + "' holds");
-      require(ids, seam.run().onto(), "the weld '" + seam.id() + "' is run onto");
+      for (String part : seam.run().parts()) {
+        require(ids, part, "the weld '" + seam.id() + "' holds");
+      }
+      for (String onto : seam.run().onto()) {
+        require(ids, onto, "the weld '" + seam.id() + "' is run onto");
+      }
       if (!seamIds.add(seam.id())) {
         throw new IllegalArgumentException(
             "Two welds have the id '" + seam.id() + "'; each must have its own. Name one apart.");
@@ -114,7 +118,11 @@ public record Assembly(
   public List<Set<String>> groups() {
     Map<String, Set<String>> groupOf = new HashMap<>();
     parts.forEach(part -> groupOf.put(part.id(), new HashSet<>(Set.of(part.id()))));
-    seams.forEach(seam -> join(groupOf, seam.run().part(), seam.run().onto()));
+    for (PlacedSeam seam : seams) {
+      for (String part : seam.run().parts()) {
+        seam.run().onto().forEach(onto -> join(groupOf, part, onto));
+      }
+    }
     mates.forEach(mate -> join(groupOf, mate.part(), mate.onto()));
     return groupOf.values().stream().distinct().toList();
   }

@@ -17,7 +17,9 @@ public record Mate(Kind kind, String part, String onto, double gapMm) {
     /** A bolt through a hole. */
     BOLTED,
     /** Screwed, pressed or lying against each other. */
-    IN_CONTACT
+    IN_CONTACT,
+    /** Held by parts of the vehicle that are not modelled. */
+    OF_THE_VEHICLE
   }
 
   public Mate {

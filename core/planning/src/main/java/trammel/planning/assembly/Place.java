@@ -77,6 +77,21 @@ public record Place(Vector3 x, Vector3 y, Vector3 z, Point3 origin) {
     return of(origin, helper.cross(unit), unit.cross(helper.cross(unit)));
   }
 
+  /**
+   * A plate that lies against a plane and grows to one side of it.
+   *
+   * @param origin the outline's origin in that plane (mm)
+   * @param x direction of the outline's x axis
+   * @param y direction of its y axis, square to x
+   * @param towards the side to which the thickness goes; square to both
+   * @param thicknessMm thickness of the plate
+   */
+  public static Place lying(
+      Point3 origin, Vector3 x, Vector3 y, Vector3 towards, double thicknessMm) {
+    Place place = of(origin, x, y);
+    return place.z.dot(towards) > 0 ? place : place.shifted(0, 0, -thicknessMm);
+  }
+
   /** A place in side view: x forward, y up, z to the right. */
   public static Place sideView(Point3 origin) {
     return of(origin, FORWARD, UP);

@@ -4,8 +4,8 @@ import java.util.List;
 import trammel.engine.geometry.Point3;
 
 /** Where the root of a weld runs, in vehicle axes at ride. */
-public sealed interface SeamPath permits FlatPath, CopePath {
-  /** Length of the weld, mm. */
+public sealed interface SeamPath permits FlatPath, CopePath, SpotPath {
+  /** Length of the weld, mm; 0 for a plug or slot. */
   double lengthMm();
 
   /**

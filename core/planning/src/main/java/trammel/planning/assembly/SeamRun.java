@@ -1,19 +1,34 @@
 package trammel.planning.assembly;
 
+import java.util.List;
 import java.util.Objects;
 import trammel.trade.given.Given;
+import trammel.trade.welding.WeldRun;
 
 /**
- * One weld: what it joins and where it runs.
+ * One weld: what it joins and where it runs. A run may pass along several parts, such as the three
+ * strips that stand a bracket off a rail.
  *
- * @param part id of the part that is welded on
- * @param onto id of what it is welded to
+ * @param parts ids of what is welded on, one at least
+ * @param onto ids of what it is welded to, one at least
  * @param path where it runs
  */
-public record SeamRun(String part, String onto, SeamPath path) {
+public record SeamRun(List<String> parts, List<String> onto, SeamPath path) implements WeldRun {
   public SeamRun {
-    Given.text(part, "Part that a weld holds", "Give its id.");
-    Given.text(onto, "Part that '" + part + "' is welded to", "Give its id.");
+    parts = List.copyOf(parts);
+    onto = List.copyOf(onto);
+    Given.count(parts.size(), 1, 20, "Parts that a weld holds", "Give their ids.");
+    Given.count(onto.size(), 1, 20, "Parts that '" + parts + "' is welded to", "Give their ids.");
     Objects.requireNonNull(path, "path");
+  }
+
+  /** A weld of one part onto another. */
+  public SeamRun(String part, String onto, SeamPath path) {
+    this(List.of(part), List.of(onto), path);
+  }
+
+  @Override
+  public double lengthMm() {
+    return path.lengthMm();
   }
 }

@@ -3,6 +3,11 @@ package trammel.planning.catalog;
 import java.math.BigDecimal;
 import java.util.List;
 import trammel.trade.given.Given;
+import trammel.trade.hardware.BoltChoice;
+import trammel.trade.hardware.BoltedJoint;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.StockedLengths;
+import trammel.trade.hardware.ThreadForm;
 
 /**
  * Bolts of one diameter with their nut and washers.
@@ -33,6 +38,9 @@ public record BoltSize(
     BigDecimal washerPrice,
     String supplier,
     int leadDays) {
+  private static final int WASHERS = 2;
+  private static final double INCH_MM = 25.4;
+
   public BoltSize {
     Given.text(key, "Key of a bolt size", "Give it a short name.");
     Given.text(title, "Title of bolt size '" + key + "'", "Say what it is.");
@@ -50,6 +58,20 @@ public record BoltSize(
       throw new IllegalArgumentException(
           "Grade of bolt size '" + key + "' is " + grade + "; give 5 or 8.");
     }
+  }
+
+  /**
+   * The stocked length for what a bolt clamps between its two washers.
+   *
+   * @param gripMm thickness that it clamps, washers left out (mm)
+   * @throws IllegalArgumentException if none is long enough
+   */
+  public BoltChoice choose(double gripMm) {
+    ScrewThread thread =
+        new ScrewThread(title, ThreadForm.UNIFIED, diameterMm, INCH_MM / threadsPerInch);
+    List<Double> stocked = lengths.stream().map(Stocked::lengthMm).toList();
+    return new BoltedJoint(thread, gripMm, WASHERS, washerMm, nutHeightMm)
+        .choose(new StockedLengths(stocked));
   }
 
   /**

@@ -8,17 +8,11 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.work.BoltNeed;
 import trammel.trade.hardware.BoltChoice;
 import trammel.trade.hardware.BoltGrade;
-import trammel.trade.hardware.BoltedJoint;
-import trammel.trade.hardware.ScrewThread;
-import trammel.trade.hardware.StockedLengths;
-import trammel.trade.hardware.ThreadForm;
 import trammel.trade.hardware.Tightening;
 
 /** Finds the stocked bolt for every grip: rounded up to the next length, one line a length. */
 final class BoltSchedule {
   private static final int WASHERS = 2;
-  private static final double INCH_MM = 25.4;
-
   private final Catalog catalog;
   private final List<BoltLine> lines = new ArrayList<>();
 
@@ -35,30 +29,17 @@ final class BoltSchedule {
 
   private BoltLine line(BoltNeed need) {
     BoltSize size = catalog.bolt(need.boltKey());
-    ScrewThread thread =
-        new ScrewThread(
-            size.title(), ThreadForm.UNIFIED, size.diameterMm(), INCH_MM / size.threadsPerInch());
-    BoltedJoint joint =
-        new BoltedJoint(thread, need.gripMm(), WASHERS, size.washerMm(), size.nutHeightMm());
-    BoltChoice choice = joint.choose(stocked(size));
+    BoltChoice choice = size.choose(need.gripMm());
     BoltGrade grade = size.grade() == 8 ? BoltGrade.GRADE_8 : BoltGrade.GRADE_5;
     return new BoltLine(
         size,
         choice,
         need.gripMm(),
         need.quantity(),
-        Tightening.REUSABLE.torqueNmm(thread, grade),
+        Tightening.REUSABLE.torqueNmm(choice.thread(), grade),
         setPrice(size, choice.lengthMm()),
         need.where(),
         need.why());
-  }
-
-  private static StockedLengths stocked(BoltSize size) {
-    List<Double> lengths = new ArrayList<>(size.lengths().size());
-    for (BoltSize.Stocked stocked : size.lengths()) {
-      lengths.add(stocked.lengthMm());
-    }
-    return new StockedLengths(lengths);
   }
 
   private static BigDecimal setPrice(BoltSize size, double lengthMm) {

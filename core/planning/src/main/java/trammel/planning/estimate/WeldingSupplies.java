@@ -22,7 +22,7 @@ final class WeldingSupplies {
     if (welds.fillerKg() > 0) {
       Item wire = catalog.item(welds.practice().fillerItem());
       plan.add(
-          new PartNeed(
+          PartNeed.withoutPlace(
               wire.key(),
               welds.fillerKg() / unitKg(wire),
               "deposit of all welds over the deposition efficiency"));
@@ -30,7 +30,8 @@ final class WeldingSupplies {
     if (welds.gasLitres() > 0) {
       Item gas = catalog.item(welds.practice().gasItem());
       plan.add(
-          new PartNeed(gas.key(), welds.gasLitres() / unitLitres(gas), "flow over the arc time"));
+          PartNeed.withoutPlace(
+              gas.key(), welds.gasLitres() / unitLitres(gas), "flow over the arc time"));
     }
     return plan.build();
   }

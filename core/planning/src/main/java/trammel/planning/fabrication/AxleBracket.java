@@ -1,20 +1,23 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
-import java.util.function.Supplier;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
+import trammel.planning.assembly.Assembly;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.SidePair;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.Lightening;
-import trammel.trade.plates.PlateShape;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.TubeBracket;
 
@@ -39,17 +42,13 @@ final class AxleBracket {
     double aboveMm = bar.axle().zMm() - chassis.axleCentre().zMm();
     double tubeMm = chassis.axle().tubeDiameterMm();
     String name = bar.name() + " axle bracket side";
+    SidePair sides = sides();
     WorkPlan.Builder plan = new WorkPlan.Builder();
     plan.add(
         stock.loaded(
             name,
-            2,
-            new Supplier<PlateShape>() {
-              @Override
-              public PlateShape get() {
-                return shape(name, aheadMm, aboveMm);
-              }
-            },
+            sides.held(),
+            () -> shape(name, aheadMm, aboveMm),
             lightening(aheadMm, aboveMm),
             "axle joint of "
                 + bar.name()
@@ -57,14 +56,18 @@ final class AxleBracket {
                 + print.length(Math.hypot(aheadMm, aboveMm))
                 + " from the centre of the axle tube of "
                 + print.length(tubeMm)));
-    double saddleMm = tubeMm / 2 * TubeBracket.USUAL_WRAP_RAD;
+    Edge saddle =
+        Arc.about(
+            new Point2(0, 0),
+            tubeMm / 2,
+            Math.atan2(aboveMm, aheadMm) - TubeBracket.USUAL_WRAP_RAD / 2,
+            TubeBracket.USUAL_WRAP_RAD);
     plan.add(
         Seam.onBench(
             bar.name() + " axle bracket to tube",
             stock.thicknessMm(),
             chassis.axle().tubeWallMm(),
-            saddleMm,
-            4,
+            sides.bothFaces(name, List.of(VehicleParts.AXLE_TUBE), List.of(saddle)),
             "saddle of "
                 + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
                 + " on the tube, two plates, both faces; tacked on the vehicle, welded with the"
@@ -74,13 +77,28 @@ final class AxleBracket {
         new BoltNeed(
             boltKey,
             seat.stackMm(),
-            1,
+            List.of(sides.bolt(bar.axle(), "", name, BarMaking.jointId(bar, End.AXLE))),
             bar.name() + " axle end",
             "joint of "
                 + print.length(seat.joint().widthMm())
                 + " between two plates of "
                 + print.length(stock.thicknessMm())));
     return plan.build();
+  }
+
+  /** Across the axle, the outlines about the centre of its tube. */
+  private SidePair sides() {
+    Point3 centre = chassis.axleCentre();
+    return new SidePair(
+        new Point3(centre.xMm(), bar.axle().yMm(), centre.zMm()),
+        new Vector3(1, 0, 0),
+        new Vector3(0, 0, 1),
+        new Vector3(0, bar.axle().yMm() < 0 ? -1 : 1, 0),
+        seat.joint().widthMm(),
+        stock.thicknessMm(),
+        Assembly.AXLE,
+        "outer",
+        "inner");
   }
 
   /** Held by its saddle, at the round of the tube. */

@@ -1,16 +1,28 @@
 package trammel.planning.fabrication;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
+import trammel.engine.layout.End;
+import trammel.planning.assembly.Compound;
+import trammel.planning.assembly.CopePath;
+import trammel.planning.assembly.CopedTube;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
+import trammel.planning.assembly.Solid;
+import trammel.planning.assembly.Turned;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.work.BoughtPiece;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.trade.plates.Point2;
 import trammel.trade.tubes.BushedEnd;
 import trammel.trade.tubes.Cope;
 import trammel.trade.tubes.RoundTube;
@@ -23,9 +35,21 @@ import trammel.trade.tubes.TubeEnd;
  *
  * @param bar the bar as laid out
  * @param makeUp what it is made of
+ * @param bolts direction of the bolts through its joints
  */
-public record BarMaking(Bar bar, BarMakeUp makeUp) {
-  private static final int WRAP_STEPS = 180;
+public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
+  /** A jam nut is 1.8 thread diameters over its corners: common practice, no source. */
+  private static final double NUT_RADIUS = 0.9;
+
+  /** Id of the joint at one end of a bar. */
+  static String jointId(Bar bar, End end) {
+    return jointId(bar.name(), end);
+  }
+
+  /** Id of the joint at one end of the bar of a name. */
+  static String jointId(String bar, End end) {
+    return bar + (end == End.FRAME ? " frame end joint" : " axle end joint");
+  }
 
   /**
    * What to saw off for the bar.
@@ -59,11 +83,12 @@ public record BarMaking(Bar bar, BarMakeUp makeUp) {
             bar.name(),
             makeUp.tube().key(),
             cut.lengthMm(),
-            1,
+            new CopedTube(tube(), cut.lengthMm(), cope(cut.start()), cope(cut.end())),
+            List.of(
+                new Held(bar.name(), end(End.FRAME).shifted(0, 0, cut.start().takeUpMm(tube())))),
             endWords("frame end", makeUp.frameEnd(), print)
                 + "; "
                 + endWords("axle end", makeUp.axleEnd(), print),
-            copes(cut),
             print.length(bar.lengthMm())
                 + " from joint to joint, less "
                 + print.length(cut.start().takeUpMm(tube()))
@@ -71,19 +96,24 @@ public record BarMaking(Bar bar, BarMakeUp makeUp) {
                 + print.length(cut.end().takeUpMm(tube()))
                 + " at the axle end"
                 + adjustment(cut, print)));
-    addEnd(plan, "frame end", makeUp.frameEnd(), cut.start(), print);
-    addEnd(plan, "axle end", makeUp.axleEnd(), cut.end(), print);
+    addEnd(plan, End.FRAME, makeUp.frameEnd(), cut.start(), print);
+    addEnd(plan, End.AXLE, makeUp.axleEnd(), cut.end(), print);
     return plan.build();
   }
 
-  private List<Cope> copes(TubeCut cut) {
-    List<Cope> copes = new ArrayList<>(2);
-    for (TubeEnd end : List.of(cut.start(), cut.end())) {
-      if (end instanceof BushedEnd bushed) {
-        copes.add(bushed.cope(tube()));
-      }
-    }
-    return copes;
+  private Optional<Cope> cope(TubeEnd end) {
+    return end instanceof BushedEnd bushed ? Optional.of(bushed.cope(tube())) : Optional.empty();
+  }
+
+  /**
+   * The axes of one end: origin in the joint's centre, z along the bar to its other end, x along
+   * the joint's sleeve, which is as near to its bolt as square to the bar allows.
+   */
+  private Place end(End end) {
+    Point3 joint = bar.point(end);
+    Vector3 along = joint.to(bar.point(end == End.FRAME ? End.AXLE : End.FRAME)).normalized();
+    Vector3 sleeve = bolts.minus(along.scaled(bolts.dot(along))).normalized();
+    return Place.of(joint, sleeve, along.cross(sleeve));
   }
 
   private static String endWords(String where, EndFitting end, QuantityPrinter print) {
@@ -98,43 +128,107 @@ public record BarMaking(Bar bar, BarMakeUp makeUp) {
   }
 
   private void addEnd(
-      WorkPlan.Builder plan, String where, EndFitting end, TubeEnd tubeEnd, QuantityPrinter print) {
+      WorkPlan.Builder plan, End end, EndFitting fitting, TubeEnd tubeEnd, QuantityPrinter print) {
+    String where = end == End.FRAME ? "frame end" : "axle end";
     String at = where + " of " + bar.name();
-    plan.add(new PartNeed(end.key(), 1, at));
-    double seamMm = seamMm(tubeEnd);
+    String joint = jointId(bar, end);
+    Place place = end(end);
+    Place tubeStart = place.shifted(0, 0, tubeEnd.takeUpMm(tube()));
+    String seam = bar.name() + " " + where + " to tube";
     double thicknessMm = bar.tube().wallMm();
-    if (tubeEnd instanceof ThreadedEnd) {
-      plan.add(new PartNeed(end.tubeEndKey(), 1, "takes the shank at the " + at));
-      plan.add(new PartNeed(end.jamNutKey(), 1, "locks the shank at the " + at));
+    if (tubeEnd instanceof ThreadedEnd threaded) {
+      addThreaded(plan, where, fitting, threaded, place);
+      plan.add(
+          Seam.onBench(
+              seam,
+              thicknessMm,
+              thicknessMm,
+              List.of(
+                  new SeamRun(
+                      bar.name() + " " + where + " tube end",
+                      bar.name(),
+                      FlatPath.circle(tubeStart, bar.tube().outsideDiameterMm() / 2))),
+              "once round the weld-in tube end, "
+                  + print.length(bar.tube().outsideDiameterMm())
+                  + " across"));
+      return;
     }
+    BoughtPiece barrel = new BoughtPiece(joint, bar.name(), place, barrel(fitting), List.of());
+    plan.add(PartNeed.placed(fitting.key(), List.of(barrel), at));
     plan.add(
         Seam.onBench(
-            bar.name() + " " + where + " to tube",
+            seam,
             thicknessMm,
             thicknessMm,
-            seamMm,
-            1,
-            tubeEnd instanceof ThreadedEnd
-                ? "once round the weld-in tube end, "
-                    + print.length(bar.tube().outsideDiameterMm())
-                    + " across"
-                : "once round the coped tube on its barrel"));
+            List.of(
+                new SeamRun(
+                    bar.name(), joint, new CopePath(tubeStart, cope(tubeEnd).orElseThrow()))),
+            "once round the coped tube on its barrel"));
   }
 
-  private double seamMm(TubeEnd tubeEnd) {
-    if (tubeEnd instanceof BushedEnd bushed) {
-      return developedMm(bushed.cope(tube()));
-    }
-    return Math.PI * bar.tube().outsideDiameterMm();
+  /** Joint, weld-in tube end and jam nut, the joint at the middle of its thread. */
+  private void addThreaded(
+      WorkPlan.Builder plan, String where, EndFitting fitting, ThreadedEnd end, Place place) {
+    String at = where + " of " + bar.name();
+    String joint = bar.name() + " " + where + " joint";
+    String tubeEnd = bar.name() + " " + where + " tube end";
+    double threadMm = fitting.threadMm() / 2;
+    double barrelMm = fitting.joint().barrelRadiusMm();
+    Solid shank =
+        new Compound(
+            List.of(
+                new Compound.Member(Place.RIDE, barrel(fitting)),
+                new Compound.Member(
+                    Place.at(new Point3(0, 0, barrelMm)),
+                    Turned.bar(threadMm, fitting.shankMm() - barrelMm))));
+    plan.add(
+        PartNeed.placed(
+            fitting.key(),
+            List.of(new BoughtPiece(joint, bar.name(), place, shank, List.of(tubeEnd))),
+            at));
+    double faceMm = end.range().middleMm();
+    double outMm = bar.tube().outsideDiameterMm() / 2;
+    double boreMm = tube().boreMm() / 2;
+    double proudMm = end.proudMm();
+    double endMm = proudMm + end.insideMm();
+    Solid weldIn =
+        boreMm > threadMm
+            ? Turned.through(
+                threadMm, 0, outMm, 0, outMm, proudMm, boreMm, proudMm, boreMm, endMm, threadMm,
+                endMm)
+            : Turned.ring(threadMm, Math.max(outMm, 1.1 * threadMm), proudMm);
+    plan.add(
+        PartNeed.placed(
+            fitting.tubeEndKey(),
+            List.of(
+                new BoughtPiece(
+                    tubeEnd, bar.name(), place.shifted(0, 0, faceMm), weldIn, List.of())),
+            "takes the shank at the " + at));
+    double nutMm = end.joint().jamNutMm();
+    plan.add(
+        PartNeed.placed(
+            fitting.jamNutKey(),
+            List.of(
+                new BoughtPiece(
+                    bar.name() + " " + where + " jam nut",
+                    bar.name(),
+                    place.shifted(0, 0, faceMm - nutMm),
+                    Turned.ring(threadMm, NUT_RADIUS * fitting.threadMm(), nutMm),
+                    List.of(joint, tubeEnd))),
+            "locks the shank at the " + at));
   }
 
-  /** True length of the cope's edge, measured on its unrolled template. */
-  private static double developedMm(Cope cope) {
-    List<Point2> edge = cope.wrap(WRAP_STEPS);
-    double lengthMm = 0;
-    for (int i = 1; i < edge.size(); i++) {
-      lengthMm += edge.get(i - 1).distanceMm(edge.get(i));
-    }
-    return lengthMm;
+  /** The barrel about its sleeve, which lies along x. */
+  private static Solid barrel(EndFitting fitting) {
+    double widthMm = fitting.joint().widthMm();
+    Place across = Place.along(new Point3(-widthMm / 2, 0, 0), new Vector3(1, 0, 0));
+    return new Compound(
+        List.of(
+            new Compound.Member(
+                across,
+                Turned.ring(
+                    fitting.joint().boltDiameterMm() / 2,
+                    fitting.joint().barrelRadiusMm(),
+                    widthMm))));
   }
 }

@@ -3,6 +3,7 @@ package trammel.planning.fabrication;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import trammel.planning.assembly.Held;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.work.PlateNeed;
@@ -31,8 +32,8 @@ record BracketStock(PlateMaterial material, double thicknessMm, boolean lightene
    *
    * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
    */
-  PlateNeed cut(String name, int quantity, Supplier<PlateShape> shape, String why) {
-    return new PlateNeed(drawn(name, shape), material.key(), quantity, why);
+  PlateNeed cut(String name, List<Held> places, Supplier<PlateShape> shape, String why) {
+    return new PlateNeed(drawn(name, shape), material.key(), places, why);
   }
 
   /**
@@ -41,20 +42,24 @@ record BracketStock(PlateMaterial material, double thicknessMm, boolean lightene
    * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
    */
   PlateNeed loaded(
-      String name, int quantity, Supplier<PlateShape> shape, Lightening lightening, String why) {
-    PlateNeed solid = cut(name, quantity, shape, why);
+      String name,
+      List<Held> places,
+      Supplier<PlateShape> shape,
+      Lightening lightening,
+      String why) {
+    PlateNeed solid = cut(name, places, shape, why);
     if (!lightened) {
       return solid;
     }
     Optional<Outline> lighter = lightening.of(solid.plate().outline(), thicknessMm());
     if (lighter.isEmpty()) {
-      return cut(name, quantity, shape, why + "; no hole to lighten it leaves it as strong");
+      return cut(name, places, shape, why + "; no hole to lighten it leaves it as strong");
     }
     Plate plate = new Plate(name, lighter.get(), thicknessMm(), material.title());
     return new PlateNeed(
         plate,
         material.key(),
-        quantity,
+        places,
         why + "; lightened where no cut through it is weaker than its weakest without the holes");
   }
 
@@ -68,14 +73,28 @@ record BracketStock(PlateMaterial material, double thicknessMm, boolean lightene
   }
 
   /** A plain rectangle. */
-  PlateNeed strip(String name, int quantity, double lengthMm, double widthMm, String why) {
-    if (!(lengthMm > 0 && widthMm > 0)) {
+  PlateNeed strip(String name, List<Held> places, double lengthMm, double widthMm, String why) {
+    return strip(name, places, lengthMm, widthMm, widthMm, why);
+  }
+
+  /**
+   * A strip whose width changes evenly along it, its base straight: corners (0, 0), (length, 0),
+   * (length, end width) and (0, start width).
+   */
+  PlateNeed strip(
+      String name,
+      List<Held> places,
+      double lengthMm,
+      double startWidthMm,
+      double endWidthMm,
+      String why) {
+    if (!(lengthMm > 0 && startWidthMm > 0 && endWidthMm > 0)) {
       throw new UnworkableLayoutException(
           name
               + " would be "
               + lengthMm
               + " x "
-              + widthMm
+              + Math.min(startWidthMm, endWidthMm)
               + " mm; there is no room for it. Move the pick-up point away from the rail or tube.");
     }
     Outline outline =
@@ -84,9 +103,9 @@ record BracketStock(PlateMaterial material, double thicknessMm, boolean lightene
                 List.of(
                     new Point2(0, 0),
                     new Point2(lengthMm, 0),
-                    new Point2(lengthMm, widthMm),
-                    new Point2(0, widthMm))));
+                    new Point2(lengthMm, endWidthMm),
+                    new Point2(0, startWidthMm))));
     Plate plate = new Plate(name, outline, thicknessMm(), material.title());
-    return new PlateNeed(plate, material.key(), quantity, why);
+    return new PlateNeed(plate, material.key(), places, why);
   }
 }

@@ -1,14 +1,21 @@
 package trammel.planning.fabrication;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.End;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.PlateNeed;
+import trammel.planning.work.SidePair;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.Lightening;
-import trammel.trade.plates.PlateShape;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.RailBracket;
 
@@ -19,11 +26,27 @@ final class FrameBracketPlates {
 
   private final RailSeat seat;
   private final BracketStock stock;
+  private final SidePair sides;
   private final QuantityPrinter print;
 
-  FrameBracketPlates(RailSeat seat, BracketStock stock, QuantityPrinter print) {
+  /**
+   * @param heading the way the bracket faces in plan, a unit vector
+   */
+  FrameBracketPlates(RailSeat seat, BracketStock stock, Vector3 heading, QuantityPrinter print) {
     this.seat = seat;
     this.stock = stock;
+    Vector3 across = new Vector3(-heading.y(), heading.x(), 0);
+    sides =
+        new SidePair(
+            seat.base(),
+            heading,
+            seat.towardsRail(),
+            seat.left() ? across : across.scaled(-1),
+            seat.seat().joint().widthMm(),
+            stock.thicknessMm(),
+            Assembly.FRAME,
+            "outer",
+            "inner");
     this.print = print;
   }
 
@@ -33,23 +56,19 @@ final class FrameBracketPlates {
    * @param lapMm how far the plates go on beyond the base along the rail's face
    */
   void addTo(WorkPlan.Builder plan, double lapMm, String boltKey) {
-    String name = seat.bar() + " frame bracket side";
+    String name = name();
     plan.add(
         stock.loaded(
             name,
-            2,
-            new Supplier<PlateShape>() {
-              @Override
-              public PlateShape get() {
-                return new RailBracket(
+            sides.held(),
+            () ->
+                new RailBracket(
                     name,
                     stock.thicknessMm(),
                     seat.baseLengthMm(),
                     lapMm,
                     seat.seat().hole(0, -seat.dropMm()),
-                    HoleRules.SHOP);
-              }
-            },
+                    HoleRules.SHOP),
             lightening(),
             seat.place(print) + "; " + seat.baseReason(print)));
     addWeb(plan);
@@ -57,7 +76,7 @@ final class FrameBracketPlates {
         new BoltNeed(
             boltKey,
             seat.seat().stackMm(),
-            1,
+            List.of(sides.bolt(seat.joint(), "", name, BarMaking.jointId(seat.bar(), End.FRAME))),
             seat.bar() + " frame end",
             "joint of "
                 + print.length(seat.seat().joint().widthMm())
@@ -88,7 +107,7 @@ final class FrameBracketPlates {
     PlateNeed web =
         stock.strip(
             name,
-            1,
+            List.of(new Held(Assembly.FRAME, webPlace(heightMm))),
             seat.seat().joint().widthMm(),
             heightMm,
             "joins the two sides of the bracket, which reach "
@@ -103,8 +122,38 @@ final class FrameBracketPlates {
             name + " to both sides",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            heightMm,
-            4,
+            webRuns(name, heightMm),
             "both edges of the web, both faces"));
+  }
+
+  /** Square to both sides on their middle line, from the base down to the joint. */
+  private Place webPlace(double heightMm) {
+    double widthMm = sides.apartMm();
+    Point3 corner =
+        sides
+            .middle()
+            .plus(sides.towards().scaled(-widthMm / 2))
+            .plus(sides.y().scaled(-heightMm))
+            .plus(sides.x().scaled(-stock.thicknessMm() / 2));
+    return Place.lying(corner, sides.towards(), sides.y(), sides.x(), stock.thicknessMm());
+  }
+
+  private List<SeamRun> webRuns(String web, double heightMm) {
+    double halfMm = stock.thicknessMm() / 2;
+    List<SeamRun> runs = new ArrayList<>(4);
+    for (double xMm : new double[] {-halfMm, halfMm}) {
+      runs.addAll(sides.innerFaces(name(), web, List.of(Seam.edge(xMm, -heightMm, xMm, 0))));
+    }
+    return runs;
+  }
+
+  /** The two sides. */
+  SidePair sides() {
+    return sides;
+  }
+
+  /** Their name in the lists. */
+  String name() {
+    return seat.bar() + " frame bracket side";
   }
 }

@@ -7,15 +7,25 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
 import trammel.planning.bars.HousingRoom;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.UpperSpread;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.SidePair;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.Point2;
 import trammel.trade.plates.RailBracket;
 import trammel.trade.plates.SaddleArm;
 import trammel.trade.plates.TubeBracket;
@@ -27,6 +37,12 @@ import trammel.trade.plates.TubeBracket;
  */
 final class HousingBridge {
   private static final int LEGS_A_SIDE = 2;
+  private static final String DECK = "housing bridge deck";
+  private static final String WEB = "housing bridge web";
+  private static final String LEG = "housing bridge leg";
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
+  private static final Vector3 LEFT = new Vector3(0, 1, 0);
+  private static final Vector3 UP = new Vector3(0, 0, 1);
 
   private final List<Bar> uppers;
   private final HousingRoom room;
@@ -113,19 +129,16 @@ final class HousingBridge {
 
   private void addBracket(WorkPlan.Builder plan, Bar bar, double deckRiseMm, String boltKey) {
     double dropMm = bar.axle().zMm() - chassis.axleCentre().zMm() - room.deckTopMm(deckRiseMm);
+    double baseMm = RailBracket.baseByRuleMm(dropMm, seat.noseMm());
     String name = bar.name() + " axle bracket side";
+    SidePair sides = sides(bar, dropMm);
     plan.add(
         stock.cut(
             name,
-            2,
+            sides.held(),
             () ->
                 new RailBracket(
-                    name,
-                    stock.thicknessMm(),
-                    RailBracket.baseByRuleMm(dropMm, seat.noseMm()),
-                    0,
-                    seat.hole(0, -dropMm),
-                    HoleRules.SHOP),
+                    name, stock.thicknessMm(), baseMm, 0, seat.hole(0, -dropMm), HoleRules.SHOP),
             "axle joint of "
                 + bar.name()
                 + " "
@@ -138,15 +151,14 @@ final class HousingBridge {
             bar.name() + " axle bracket to deck",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            RailBracket.baseByRuleMm(dropMm, seat.noseMm()),
-            4,
+            sides.bothFaces(name, List.of(DECK), List.of(Seam.edge(-baseMm / 2, 0, baseMm / 2, 0))),
             "two plates, both faces"));
     plan.add(bracketFoot(bar, dropMm));
     plan.add(
         new BoltNeed(
             boltKey,
             seat.stackMm(),
-            1,
+            List.of(sides.bolt(bar.axle(), "", name, BarMaking.jointId(bar, End.AXLE))),
             bar.name() + " axle end",
             "joint of "
                 + print.length(seat.joint().widthMm())
@@ -154,9 +166,29 @@ final class HousingBridge {
                 + print.length(stock.thicknessMm())));
   }
 
-  private WeldedFoot bracketFoot(Bar bar, double dropMm) {
+  /** On the deck, facing the bar; the outlines hang from their base upside down. */
+  private SidePair sides(Bar bar, double dropMm) {
+    Vector3 heading = heading(bar);
+    Vector3 across = new Vector3(-heading.y(), heading.x(), 0);
+    return new SidePair(
+        bar.axle().plus(UP.scaled(-dropMm)),
+        heading,
+        UP.scaled(-1),
+        bar.axle().yMm() < 0 ? across.scaled(-1) : across,
+        seat.joint().widthMm(),
+        stock.thicknessMm(),
+        Assembly.AXLE,
+        "outer",
+        "inner");
+  }
+
+  private static Vector3 heading(Bar bar) {
     Vector3 along = bar.axle().to(bar.frame());
-    Vector3 heading = new Vector3(along.x(), along.y(), 0).normalized();
+    return new Vector3(along.x(), along.y(), 0).normalized();
+  }
+
+  private WeldedFoot bracketFoot(Bar bar, double dropMm) {
+    Vector3 heading = heading(bar);
     double halfMm = RailBracket.baseByRuleMm(dropMm, seat.noseMm()) / 2;
     double apartMm = (seat.joint().widthMm() + stock.thicknessMm()) / 2;
     return new WeldedFoot(
@@ -204,11 +236,25 @@ final class HousingBridge {
     return TubeBracket.USUAL_WRAP_RAD / 2;
   }
 
+  /** A point by its distances from the axle's centre (mm). */
+  private Point3 at(double forwardMm, double leftMm, double upMm) {
+    Point3 centre = chassis.axleCentre();
+    return new Point3(centre.xMm() + forwardMm, leftMm, centre.zMm() + upMm);
+  }
+
   private void addDeck(WorkPlan.Builder plan, double riseMm) {
+    double undersideMm = room.deckTopMm(riseMm) - stock.thicknessMm();
+    Place place =
+        Place.lying(
+            at(deckWidthMm() / 2, -deckLengthMm() / 2, undersideMm),
+            LEFT,
+            FORWARD.scaled(-1),
+            UP,
+            stock.thicknessMm());
     plan.add(
         stock.strip(
-            "housing bridge deck",
-            1,
+            DECK,
+            List.of(new Held(Assembly.AXLE, place)),
             deckLengthMm(),
             deckWidthMm(),
             "carries both upper brackets "
@@ -217,14 +263,29 @@ final class HousingBridge {
                 + " the housing itself is usually cast and takes no weld"));
   }
 
+  /** Between the inner legs, under the front and rear edge of the deck. */
   private void addWebs(WorkPlan.Builder plan, double riseMm) {
-    double lengthMm = 2 * chassis.axle().innerLimitMm();
+    double innerMm = chassis.axle().innerLimitMm();
+    double lengthMm = 2 * innerMm;
+    double undersideMm = room.deckTopMm(riseMm) - stock.thicknessMm();
+    double webMm = room.webMm(riseMm);
+    SidePair webs =
+        new SidePair(
+            at(0, -innerMm, undersideMm - webMm),
+            LEFT,
+            UP,
+            FORWARD,
+            deckWidthMm() - 2 * stock.thicknessMm(),
+            stock.thicknessMm(),
+            Assembly.AXLE,
+            "front",
+            "rear");
     plan.add(
         stock.strip(
-            "housing bridge web",
-            2,
+            WEB,
+            webs.held(),
             lengthMm,
-            room.webMm(riseMm),
+            webMm,
             "stiffen the deck between the legs; "
                 + print.length(HousingRoom.AIR_MM)
                 + " of air is left over the housing's top at "
@@ -234,31 +295,73 @@ final class HousingBridge {
             "housing bridge webs to deck",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            lengthMm,
-            4,
+            webs.bothFaces(WEB, List.of(DECK), List.of(Seam.edge(0, webMm, lengthMm, webMm))),
             "front and rear web, both faces"));
+    List<SeamRun> ends = new ArrayList<>(4);
+    for (int web = 0; web < 2; web++) {
+      for (boolean left : new boolean[] {true, false}) {
+        double xMm = left ? lengthMm : 0;
+        ends.add(
+            new SeamRun(
+                webs.ids(WEB).get(web),
+                Held.id(LEG, left ? "left inner" : "right inner"),
+                FlatPath.line(webs.face(2 * web), xMm, 0, xMm, webMm)));
+      }
+    }
     plan.add(
         Seam.onBench(
             "housing bridge webs to legs",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            room.webMm(riseMm),
-            4,
+            ends,
             "both ends of both webs"));
+  }
+
+  /** The legs of one side: the inner one against the ends of the webs. */
+  private SidePair legs(boolean left) {
+    double middleMm =
+        chassis.axle().innerLimitMm() + stock.thicknessMm() + seat.joint().widthMm() / 2;
+    String side = left ? "left " : "right ";
+    return new SidePair(
+        at(0, left ? middleMm : -middleMm, 0),
+        UP,
+        FORWARD,
+        LEFT.scaled(left ? 1 : -1),
+        seat.joint().widthMm(),
+        stock.thicknessMm(),
+        Assembly.AXLE,
+        side + "outer",
+        side + "inner");
   }
 
   private void addLegs(WorkPlan.Builder plan, double riseMm) {
     double reachMm = room.deckTopMm(riseMm) - stock.thicknessMm();
     double widthMm = deckWidthMm();
     double tubeMm = chassis.axle().tubeDiameterMm();
-    String name = "housing bridge leg";
+    List<Held> places = new ArrayList<>(2 * LEGS_A_SIDE);
+    List<SeamRun> saddles = new ArrayList<>(4 * LEGS_A_SIDE);
+    List<SeamRun> ends = new ArrayList<>(4 * LEGS_A_SIDE);
+    Edge saddle =
+        Arc.about(
+            new Point2(0, 0),
+            tubeMm / 2,
+            -TubeBracket.USUAL_WRAP_RAD / 2,
+            TubeBracket.USUAL_WRAP_RAD);
+    for (boolean left : new boolean[] {true, false}) {
+      SidePair legs = legs(left);
+      places.addAll(legs.held());
+      saddles.addAll(legs.bothFaces(LEG, List.of(VehicleParts.AXLE_TUBE), List.of(saddle)));
+      ends.addAll(
+          legs.bothFaces(
+              LEG, List.of(DECK), List.of(Seam.edge(reachMm, -widthMm / 2, reachMm, widthMm / 2))));
+    }
     plan.add(
         stock.cut(
-            name,
-            2 * LEGS_A_SIDE,
+            LEG,
+            places,
             () ->
                 new SaddleArm(
-                    name,
+                    LEG,
                     stock.thicknessMm(),
                     tubeMm,
                     TubeBracket.USUAL_WRAP_RAD,
@@ -274,22 +377,20 @@ final class HousingBridge {
                 + " up to the deck"));
     plan.add(
         Seam.onBench(
-            name + " to axle tube",
+            LEG + " to axle tube",
             stock.thicknessMm(),
             chassis.axle().tubeWallMm(),
-            tubeMm / 2 * TubeBracket.USUAL_WRAP_RAD,
-            4 * LEGS_A_SIDE,
+            saddles,
             "saddle of "
                 + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
                 + " on the tube, four legs, both faces; welded with the axle out, a little at a"
                 + " time on alternate sides so that the tubes stay straight"));
     plan.add(
         Seam.onBench(
-            name + " to deck",
+            LEG + " to deck",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            widthMm,
-            4 * LEGS_A_SIDE,
+            ends,
             "four legs, both faces"));
   }
 }

@@ -1,23 +1,31 @@
 package trammel.planning.fabrication;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.bars.RailFace;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.SidePair;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.LateralBarRailBracket;
-import trammel.trade.plates.PlateShape;
+import trammel.trade.plates.Point2;
 import trammel.trade.plates.RailBracket;
 import trammel.trade.plates.SaddleArm;
 import trammel.trade.plates.TubeBracket;
@@ -29,6 +37,10 @@ import trammel.trade.welding.WeldPosition;
  * face plates away from the tube, with a bridge between them.
  */
 final class LateralBarBrackets {
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
+  private static final Vector3 LEFT = new Vector3(0, 1, 0);
+  private static final Vector3 UP = new Vector3(0, 0, 1);
+
   /** Radius cut out about the rail's corner, 1/2 in: common practice, no source. */
   private static final double CORNER_RELIEF_MM = 12.7;
 
@@ -70,7 +82,12 @@ final class LateralBarBrackets {
         bar.frame().yMm() > 0, xMm - half, xMm + half, bar.name() + " frame bracket");
   }
 
-  WorkPlan frame(String boltKey) {
+  /**
+   * The bracket on the frame.
+   *
+   * @param backing what the leg is welded to: a boxing plate, or the boxed rail itself
+   */
+  WorkPlan frame(String boltKey, String backing) {
     Rails rails = chassis.rails();
     double xMm = bar.frame().xMm();
     double inboardMm = rails.innerFaceMm(xMm) - Math.abs(bar.frame().yMm());
@@ -79,15 +96,16 @@ final class LateralBarBrackets {
     double legMm = rails.depthMm() / 2;
     double legWidthMm = Math.max(2 * stock.thicknessMm(), LEAST_LEG_WIDTH_MM);
     String name = bar.name() + " frame bracket side";
+    SidePair sides = frameSides();
+    String rail = VehicleParts.rail(bar.frame().yMm() > 0);
+    List<String> onto = rail.equals(backing) ? List.of(rail) : List.of(rail, backing);
     WorkPlan.Builder plan = new WorkPlan.Builder();
     plan.add(
         stock.cut(
             name,
-            2,
-            new Supplier<PlateShape>() {
-              @Override
-              public PlateShape get() {
-                return new LateralBarRailBracket(
+            sides.held(),
+            () ->
+                new LateralBarRailBracket(
                     name,
                     stock.thicknessMm(),
                     footMm,
@@ -95,9 +113,7 @@ final class LateralBarBrackets {
                     legWidthMm,
                     CORNER_RELIEF_MM,
                     frameSeat.hole(inboardMm, upMm),
-                    HoleRules.SHOP);
-              }
-            },
+                    HoleRules.SHOP),
             "frame joint of "
                 + bar.name()
                 + " "
@@ -111,15 +127,19 @@ final class LateralBarBrackets {
             bar.name() + " frame bracket to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            footMm + legMm - 2 * CORNER_RELIEF_MM,
-            4,
+            sides.bothFaces(
+                name,
+                onto,
+                List.of(
+                    Seam.edge(-footMm, 0, -CORNER_RELIEF_MM, 0),
+                    Seam.edge(0, CORNER_RELIEF_MM, 0, legMm))),
             WeldPosition.OVERHEAD,
             "foot of "
                 + print.length(footMm)
                 + " under the rail and leg of "
                 + print.length(legMm)
                 + " up its inner face, two plates, both faces"));
-    plan.add(bolt(boltKey, frameSeat, "frame end"));
+    plan.add(bolt(boltKey, frameSeat, End.FRAME, sides, name));
     plan.add(frameFoot(footMm, legMm));
     return plan.build();
   }
@@ -143,12 +163,29 @@ final class LateralBarBrackets {
         Seam.legMm(stock.thicknessMm(), faceThicknessMm));
   }
 
-  private BoltNeed bolt(String boltKey, JointSeat seat, String end) {
+  /** Across the rail, the outlines about its lower inner corner, x inboard. */
+  private SidePair frameSides() {
+    Rails rails = chassis.rails();
+    double xMm = bar.frame().xMm();
+    double side = bar.frame().yMm() > 0 ? 1 : -1;
+    return new SidePair(
+        new Point3(xMm, side * rails.innerFaceMm(xMm), rails.undersideMm(xMm)),
+        new Vector3(0, -side, 0),
+        UP,
+        FORWARD,
+        frameSeat.joint().widthMm(),
+        stock.thicknessMm(),
+        Assembly.FRAME,
+        "front",
+        "rear");
+  }
+
+  private BoltNeed bolt(String boltKey, JointSeat seat, End end, SidePair sides, String plates) {
     return new BoltNeed(
         boltKey,
         seat.stackMm(),
-        1,
-        bar.name() + " " + end,
+        List.of(sides.bolt(bar.point(end), "", plates, BarMaking.jointId(bar, end))),
+        bar.name() + (end == End.FRAME ? " frame end" : " axle end"),
         "joint of "
             + print.length(seat.joint().widthMm())
             + " between two plates of "
@@ -163,10 +200,11 @@ final class LateralBarBrackets {
     double baseMm = RailBracket.baseByRuleMm(axleSeat.reachMm(), axleSeat.noseMm());
     double depthMm = ARM_DEPTH * chassis.axle().tubeDiameterMm();
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    addFacePlates(plan, baseMm, depthMm);
-    addArms(plan, reachMm, aboveMm - axleSeat.reachMm(), depthMm);
-    addBridge(plan, baseMm);
-    plan.add(bolt(boltKey, axleSeat, "axle end"));
+    SidePair faces = faces();
+    addFacePlates(plan, faces, baseMm, depthMm);
+    addArms(plan, faces, reachMm, aboveMm - axleSeat.reachMm(), depthMm);
+    addBridge(plan, faces, baseMm);
+    plan.add(bolt(boltKey, axleSeat, End.AXLE, faces, facePlates()));
     plan.add(axleFoot(baseMm));
     return plan.build();
   }
@@ -212,24 +250,44 @@ final class LateralBarBrackets {
     }
   }
 
-  private void addFacePlates(WorkPlan.Builder plan, double baseMm, double lapMm) {
-    String name = bar.name() + " axle bracket face";
+  private String facePlates() {
+    return bar.name() + " axle bracket face";
+  }
+
+  /** Ahead or behind, as the joint lies to the axle. */
+  private Vector3 away() {
+    return FORWARD.scaled(bar.axle().xMm() > chassis.axleCentre().xMm() ? 1 : -1);
+  }
+
+  /** Across the joint, the outlines upside down from their base; the far one first. */
+  private SidePair faces() {
+    boolean ahead = away().x() > 0;
+    return new SidePair(
+        bar.axle().plus(UP.scaled(-axleSeat.reachMm())),
+        LEFT,
+        UP.scaled(-1),
+        away(),
+        axleSeat.joint().widthMm(),
+        stock.thicknessMm(),
+        Assembly.AXLE,
+        ahead ? "front" : "rear",
+        ahead ? "rear" : "front");
+  }
+
+  private void addFacePlates(WorkPlan.Builder plan, SidePair faces, double baseMm, double lapMm) {
+    String name = facePlates();
     plan.add(
         stock.cut(
             name,
-            2,
-            new Supplier<PlateShape>() {
-              @Override
-              public PlateShape get() {
-                return new RailBracket(
+            faces.held(),
+            () ->
+                new RailBracket(
                     name,
                     stock.thicknessMm(),
                     baseMm,
                     lapMm,
                     axleSeat.hole(0, -axleSeat.reachMm()),
-                    HoleRules.SHOP);
-              }
-            },
+                    HoleRules.SHOP),
             "hold the axle joint of "
                 + bar.name()
                 + " fore and aft, "
@@ -237,37 +295,40 @@ final class LateralBarBrackets {
                 + " above the arms to clear its barrel"));
   }
 
-  private void addArms(WorkPlan.Builder plan, double reachMm, double topMm, double depthMm) {
+  private void addArms(
+      WorkPlan.Builder plan, SidePair faces, double reachMm, double topMm, double depthMm) {
     double tubeMm = chassis.axle().tubeDiameterMm();
     String name = bar.name() + " axle bracket arm";
+    SidePair arms = arms();
     plan.add(
         stock.cut(
             name,
-            2,
-            new Supplier<PlateShape>() {
-              @Override
-              public PlateShape get() {
-                return new SaddleArm(
+            arms.held(),
+            () ->
+                new SaddleArm(
                     name,
                     stock.thicknessMm(),
                     tubeMm,
                     TubeBracket.USUAL_WRAP_RAD,
                     reachMm,
                     topMm - depthMm,
-                    topMm);
-              }
-            },
+                    topMm),
             "carry the face plates "
                 + print.length(reachMm)
                 + " from the centre of the axle tube of "
                 + print.length(tubeMm)));
+    Edge saddle =
+        Arc.about(
+            new Point2(0, 0),
+            tubeMm / 2,
+            Math.atan2(topMm - depthMm / 2, reachMm) - TubeBracket.USUAL_WRAP_RAD / 2,
+            TubeBracket.USUAL_WRAP_RAD);
     plan.add(
         Seam.onBench(
             name + " to axle tube",
             stock.thicknessMm(),
             chassis.axle().tubeWallMm(),
-            tubeMm / 2 * TubeBracket.USUAL_WRAP_RAD,
-            4,
+            arms.bothFaces(name, List.of(VehicleParts.AXLE_TUBE), List.of(saddle)),
             "saddle of "
                 + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
                 + " on the tube, two arms, both faces; welded with the axle out"));
@@ -276,27 +337,56 @@ final class LateralBarBrackets {
             name + " to face plate",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            depthMm,
-            4,
+            arms.bothFaces(
+                name,
+                List.of(faces.ids(facePlates()).get(1)),
+                List.of(Seam.edge(reachMm, topMm - depthMm, reachMm, topMm))),
             "ends of two arms, both faces"));
   }
 
-  private void addBridge(WorkPlan.Builder plan, double baseMm) {
+  /** At both ends of the base, the outlines about the centre of the axle tube. */
+  private SidePair arms() {
+    double baseMm = RailBracket.baseByRuleMm(axleSeat.reachMm(), axleSeat.noseMm());
+    Point3 centre = chassis.axleCentre();
+    return new SidePair(
+        new Point3(centre.xMm(), bar.axle().yMm(), centre.zMm()),
+        away(),
+        UP,
+        LEFT,
+        baseMm - 2 * stock.thicknessMm(),
+        stock.thicknessMm(),
+        Assembly.AXLE,
+        "left",
+        "right");
+  }
+
+  private void addBridge(WorkPlan.Builder plan, SidePair faces, double baseMm) {
     String name = bar.name() + " axle bracket bridge";
+    Point3 corner =
+        faces
+            .middle()
+            .plus(faces.x().scaled(-baseMm / 2))
+            .plus(faces.towards().scaled(-faces.apartMm() / 2));
+    Place place = Place.lying(corner, faces.x(), faces.towards(), faces.y(), stock.thicknessMm());
     plan.add(
         stock.strip(
             name,
-            1,
+            List.of(new Held(Assembly.AXLE, place)),
             baseMm,
-            axleSeat.joint().widthMm(),
+            faces.apartMm(),
             "joins the two face plates under the joint, as wide as the joint"));
+    List<SeamRun> runs = new ArrayList<>(4);
+    for (double downMm : new double[] {0, stock.thicknessMm()}) {
+      runs.addAll(
+          faces.innerFaces(
+              facePlates(), name, List.of(Seam.edge(-baseMm / 2, downMm, baseMm / 2, downMm))));
+    }
     plan.add(
         Seam.onBench(
             name + " to face plates",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            baseMm,
-            4,
+            runs,
             "both long edges, top and underside"));
   }
 }

@@ -18,6 +18,7 @@ import trammel.planning.extension.Commission;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Hole;
@@ -109,10 +110,13 @@ public final class LinkageWork {
     outriggers.clear();
     makeBars(plan);
     axleBrackets(plan);
-    List<Footprint> brackets = frameBrackets(plan);
-    List<Footprint> behind = lateralBrackets(plan);
+    List<FrameEnd> ends = frameEnds();
+    List<LateralBarBrackets> across = lateral.stream().map(this::lateralBrackets).toList();
+    Boxed boxed = boxed(ends, across);
+    frameBrackets(plan, ends, boxed);
+    lateralBrackets(plan, across, boxed);
     if (!rails.boxed()) {
-      box(plan, brackets, behind);
+      plan.add(new RailBoxing(rails, boxing, print).plan(boxed.along(), boxed.local()));
     }
     if (mounting == Mounting.OUTBOARD) {
       plan.add(new RunningBoards(commission.layout(), print).plan(barsOf(along), outriggers));
@@ -123,7 +127,7 @@ public final class LinkageWork {
 
   private void makeBars(WorkPlan.Builder plan) {
     for (Group group : all()) {
-      plan.add(new BarMaking(group.bar(), group.makeUp()).plan(print));
+      plan.add(new BarMaking(group.bar(), group.makeUp(), bolts(group)).plan(print));
     }
     addOperation(plan, "make-bar", barsOf(all()), "bar", "each bar of the linkage: ");
   }
@@ -177,7 +181,23 @@ public final class LinkageWork {
     return rails.boxed() ? rails.wallMm() : boxing.thicknessMm();
   }
 
-  private List<Footprint> frameBrackets(WorkPlan.Builder plan) {
+  /** Across the vehicle for bars along it, along it for bars across. */
+  private Vector3 bolts(Group group) {
+    if (lateral.contains(group)) {
+      return new Vector3(1, 0, 0);
+    }
+    Vector3 heading = along.contains(group) ? new Vector3(1, 0, 0) : heading(group.bar());
+    return new Vector3(-heading.y(), heading.x(), 0);
+  }
+
+  /** A frame end of a bar along the rails, against the inner face or on an outrigger. */
+  private record FrameEnd(Group group, InboardFrameBracket inboard, Outrigger outrigger) {
+    Footprint footprint() {
+      return inboard == null ? outrigger.footprint() : inboard.footprint();
+    }
+  }
+
+  private List<FrameEnd> frameEnds() {
     List<Group> groups = new ArrayList<>(along);
     groups.addAll(spread);
     List<RailSeat> seats = new ArrayList<>(groups.size());
@@ -185,25 +205,24 @@ public final class LinkageWork {
       seats.add(RailSeat.of(group.bar(), group.frameSeat(), rails, print));
     }
     List<RailSeat> apart = RailSeats.apart(seats, print);
-    List<Footprint> footprints = new ArrayList<>(groups.size());
+    List<FrameEnd> ends = new ArrayList<>(groups.size());
     for (int i = 0; i < groups.size(); i++) {
-      boolean straight = i < along.size();
-      footprints.add(frameBracket(plan, groups.get(i), apart.get(i), straight));
+      ends.add(frameEnd(groups.get(i), apart.get(i), i < along.size()));
     }
-    frameOperations(plan);
-    return footprints;
+    return ends;
   }
 
-  private Footprint frameBracket(
-      WorkPlan.Builder plan, Group group, RailSeat seat, boolean straight) {
+  private FrameEnd frameEnd(Group group, RailSeat seat, boolean straight) {
     if (straight && mounting == Mounting.INBOARD) {
-      InboardFrameBracket bracket =
-          new InboardFrameBracket(seat, group.stock(), rails, innerFaceThicknessMm(), print);
-      plan.add(bracket.plan(frameBolt(group)));
-      return bracket.footprint();
+      return new FrameEnd(
+          group,
+          new InboardFrameBracket(seat, group.stock(), rails, innerFaceThicknessMm(), print),
+          null);
     }
     Vector3 heading = straight ? new Vector3(1, 0, 0) : heading(group.bar());
-    Outrigger outrigger =
+    return new FrameEnd(
+        group,
+        null,
         new Outrigger(
             seat,
             group.stock(),
@@ -211,12 +230,45 @@ public final class LinkageWork {
             straight,
             heading,
             straight ? rails.wallMm() : innerFaceThicknessMm(),
-            print);
-    plan.add(outrigger.plan(frameBolt(group)));
-    if (straight) {
-      outriggers.add(new Body("outrigger of " + seat.bar(), outrigger.body(), Carrier.FRAME));
+            print));
+  }
+
+  private void frameBrackets(WorkPlan.Builder plan, List<FrameEnd> ends, Boxed boxed) {
+    for (FrameEnd end : ends) {
+      String bolt = frameBolt(end.group());
+      if (end.inboard() != null) {
+        plan.add(end.inboard().plan(bolt, boxed.behind(end.footprint())));
+        continue;
+      }
+      boolean straight = along.contains(end.group());
+      String rail = VehicleParts.rail(end.footprint().left());
+      plan.add(end.outrigger().plan(bolt, straight ? rail : boxed.behind(end.footprint())));
+      if (straight) {
+        String name = "outrigger of " + end.group().bar().name();
+        outriggers.add(new Body(name, end.outrigger().body(), Carrier.FRAME));
+      }
     }
-    return outrigger.footprint();
+    frameOperations(plan);
+  }
+
+  /**
+   * What closes the rails behind the brackets.
+   *
+   * @param along long plates
+   * @param local short plates
+   */
+  private record Boxed(List<RailBoxing.Closing> along, List<RailBoxing.Closing> local) {
+    /** Id of what is behind a bracket: a boxing plate, or the rail where none is needed. */
+    String behind(Footprint bracket) {
+      for (List<RailBoxing.Closing> closings : List.of(along, local)) {
+        for (RailBoxing.Closing closing : closings) {
+          if (closing.stretch().meets(bracket, 0)) {
+            return closing.name();
+          }
+        }
+      }
+      return VehicleParts.rail(bracket.left());
+    }
   }
 
   /** The way a bar points in plan, forward. */
@@ -246,33 +298,37 @@ public final class LinkageWork {
         "upper frame ends turned to their bars on the rails' inner faces" + boxed + ": ");
   }
 
-  private List<Footprint> lateralBrackets(WorkPlan.Builder plan) {
-    List<Footprint> footprints = new ArrayList<>(lateral.size());
-    for (Group group : lateral) {
-      LateralBarBrackets brackets =
-          new LateralBarBrackets(
-              group.bar(),
-              group.frameSeat(),
-              group.axleSeat(),
-              group.stock(),
-              chassis,
-              innerFaceThicknessMm(),
-              print);
-      plan.add(brackets.frame(frameBolt(group)));
-      plan.add(brackets.axle(axleBolt(group)));
-      footprints.add(brackets.footprint());
-    }
-    addOperation(plan, "fit-lateral-bar", barsOf(lateral), "bar", "both brackets of ");
-    return footprints;
+  private LateralBarBrackets lateralBrackets(Group group) {
+    return new LateralBarBrackets(
+        group.bar(),
+        group.frameSeat(),
+        group.axleSeat(),
+        group.stock(),
+        chassis,
+        innerFaceThicknessMm(),
+        print);
   }
 
-  private void box(WorkPlan.Builder plan, List<Footprint> brackets, List<Footprint> behind) {
+  private void lateralBrackets(
+      WorkPlan.Builder plan, List<LateralBarBrackets> across, Boxed boxed) {
+    for (int i = 0; i < across.size(); i++) {
+      LateralBarBrackets brackets = across.get(i);
+      plan.add(brackets.frame(frameBolt(lateral.get(i)), boxed.behind(brackets.footprint())));
+      plan.add(brackets.axle(axleBolt(lateral.get(i))));
+    }
+    addOperation(plan, "fit-lateral-bar", barsOf(lateral), "bar", "both brackets of ");
+  }
+
+  private Boxed boxed(List<FrameEnd> ends, List<LateralBarBrackets> across) {
+    if (rails.boxed()) {
+      return new Boxed(List.of(), List.of());
+    }
     RailBoxing railBoxing = new RailBoxing(rails, boxing, print);
+    List<Footprint> brackets = new ArrayList<>(ends.stream().map(FrameEnd::footprint).toList());
+    List<Footprint> behind = across.stream().map(LateralBarBrackets::footprint).toList();
     if (mounting == Mounting.OUTBOARD) {
-      List<Footprint> all = new ArrayList<>(brackets);
-      all.addAll(behind);
-      plan.add(railBoxing.local(all));
-      return;
+      brackets.addAll(behind);
+      return new Boxed(List.of(), railBoxing.local(brackets));
     }
     List<Footprint> full = new ArrayList<>(brackets);
     List<Footprint> apart = new ArrayList<>();
@@ -283,8 +339,7 @@ public final class LinkageWork {
       }
       (joins ? full : apart).add(footprint);
     }
-    plan.add(railBoxing.along(full));
-    plan.add(railBoxing.local(apart));
+    return new Boxed(railBoxing.along(full), railBoxing.local(apart));
   }
 
   private void addShopWork(WorkPlan.Builder builder) {

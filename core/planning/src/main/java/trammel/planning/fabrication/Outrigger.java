@@ -1,11 +1,17 @@
 package trammel.planning.fabrication;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.work.WeldedFoot;
 import trammel.planning.work.WorkPlan;
@@ -13,6 +19,7 @@ import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Lightening;
 import trammel.trade.plates.OutriggerGusset;
 import trammel.trade.plates.Point2;
+import trammel.trade.plates.Straight;
 import trammel.trade.welding.WeldPosition;
 
 /**
@@ -23,6 +30,8 @@ import trammel.trade.welding.WeldPosition;
 final class Outrigger {
   /** Radius cut out of a gusset's corner, 1/2 in where the legs are long enough. */
   private static final double CORNER_RADIUS_MM = 12.7;
+
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
 
   private final RailSeat seat;
   private final BracketStock stock;
@@ -121,22 +130,53 @@ final class Outrigger {
     return Math.min(seat.faceMm() - stock.thicknessMm(), reachMm());
   }
 
-  WorkPlan plan(String boltKey) {
+  /**
+   * Everything of the outrigger.
+   *
+   * @param backing what it is welded to: the rail, or what closes the rail
+   */
+  WorkPlan plan(String boltKey, String backing) {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    new FrameBracketPlates(seat, stock, print).addTo(plan, 0, boltKey);
+    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, heading, print);
+    plates.addTo(plan, 0, boltKey);
+    double halfMm = seat.baseLengthMm() / 2;
     plan.add(
         Seam.onBench(
             seat.bar() + " bracket sides to outrigger shelf",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            seat.baseLengthMm(),
-            4,
+            plates
+                .sides()
+                .bothFaces(
+                    plates.name(), List.of(shelf()), List.of(Seam.edge(-halfMm, 0, halfMm, 0))),
             "both sides of the bracket, both faces"));
     plan.add(sidesFoot());
-    addShelf(plan);
-    addGussets(plan);
+    addShelf(plan, backing);
+    addGussets(plan, backing);
     plan.add(railFoot());
     return plan.build();
+  }
+
+  private String shelf() {
+    return seat.bar() + " outrigger shelf";
+  }
+
+  /** Away from the rail's face. */
+  private Vector3 away() {
+    return outer ? seat.outward() : seat.outward().scaled(-1);
+  }
+
+  /** The rail's face at a station, at the height of the bracket's base (mm). */
+  private Point3 onFace(double forwardMm) {
+    double faceMm = outer ? rails.outerFaceMm(forwardMm) : rails.innerFaceMm(forwardMm);
+    return new Point3(forwardMm, seat.left() ? faceMm : -faceMm, seat.baseUpMm());
+  }
+
+  /** How far the shelf's tip is from the rail's face at a station, which the taper changes (mm). */
+  private double reachMm(double forwardMm) {
+    double xMm = seat.joint().xMm();
+    double tipMm = onFace(xMm).plus(away().scaled(reachMm())).yMm();
+    return Math.abs(tipMm - onFace(forwardMm).yMm());
   }
 
   private WeldedFoot sidesFoot() {
@@ -184,41 +224,63 @@ final class Outrigger {
     return Math.min(CORNER_RADIUS_MM, Math.min(gussetMm(), reachMm()) / 3);
   }
 
-  private void addShelf(WorkPlan.Builder plan) {
-    double reachMm = reachMm();
-    String name = seat.bar() + " outrigger shelf";
+  /** A shelf whose tip runs straight fore and aft and whose other edge follows the rail. */
+  private void addShelf(WorkPlan.Builder plan, String backing) {
+    double xMm = seat.joint().xMm();
+    double halfMm = lengthMm() / 2;
+    Point3 rearTip = new Point3(xMm - halfMm, onFace(xMm).yMm(), seat.baseUpMm());
+    Place place =
+        Place.lying(
+            rearTip.plus(away().scaled(reachMm())),
+            FORWARD,
+            away().scaled(-1),
+            seat.towardsRail(),
+            stock.thicknessMm());
     plan.add(
         stock.strip(
-            name,
-            1,
+            shelf(),
+            List.of(new Held(Assembly.FRAME, place)),
             lengthMm(),
-            reachMm,
+            reachMm(xMm - halfMm),
+            reachMm(xMm + halfMm),
             "carries the "
                 + seat.place(print)
                 + "; reaches "
-                + print.length(reachMm)
+                + print.length(reachMm())
                 + " from the rail's "
                 + face()));
+    List<SeamRun> runs = new ArrayList<>(2);
+    for (double upMm : new double[] {0, stock.thicknessMm()}) {
+      Vector3 up = seat.towardsRail().scaled(upMm);
+      runs.add(
+          new SeamRun(
+              shelf(),
+              backing,
+              FlatPath.between(onFace(xMm - halfMm).plus(up), onFace(xMm + halfMm).plus(up))));
+    }
     plan.add(
         Seam.onVehicle(
-            name + " to rail",
+            shelf() + " to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            lengthMm(),
-            2,
+            runs,
             WeldPosition.HORIZONTAL,
             "the shelf's edge on the rail's " + face() + ", top and underside"));
   }
 
-  private void addGussets(WorkPlan.Builder plan) {
-    double reachMm = reachMm();
+  private void addGussets(WorkPlan.Builder plan, String backing) {
+    double xMm = seat.joint().xMm();
+    double offMm = (lengthMm() - stock.thicknessMm()) / 2;
+    double reachMm = Math.min(reachMm(xMm - offMm), reachMm(xMm + offMm));
     double upMm = gussetMm();
     double radiusMm = cornerRadiusMm();
     String name = seat.bar() + " outrigger gusset";
     plan.add(
         stock.loaded(
             name,
-            2,
+            List.of(
+                new Held("front", Assembly.FRAME, gusset(xMm + offMm)),
+                new Held("rear", Assembly.FRAME, gusset(xMm - offMm))),
             () ->
                 new OutriggerGusset(
                     name,
@@ -244,8 +306,7 @@ final class Outrigger {
             name + " to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            upMm - radiusMm,
-            4,
+            gussetRuns(name, backing, Seam.edge(0, radiusMm, 0, upMm)),
             WeldPosition.VERTICAL,
             "two gussets, both faces, less the cut-out corner"));
     plan.add(
@@ -253,8 +314,31 @@ final class Outrigger {
             name + " to shelf",
             stock.thicknessMm(),
             stock.thicknessMm(),
-            reachMm - radiusMm,
-            4,
+            gussetRuns(name, shelf(), Seam.edge(radiusMm, 0, reachMm, 0)),
             "two gussets, both faces, less the cut-out corner"));
+  }
+
+  /** A gusset square to the rail with its middle at a station: one leg on the shelf's far side. */
+  private Place gusset(double forwardMm) {
+    Point3 corner =
+        onFace(forwardMm)
+            .plus(seat.towardsRail().scaled(stock.thicknessMm()))
+            .plus(FORWARD.scaled(-stock.thicknessMm() / 2));
+    return Place.lying(corner, away(), seat.towardsRail(), FORWARD, stock.thicknessMm());
+  }
+
+  private List<SeamRun> gussetRuns(String name, String onto, Straight edge) {
+    double xMm = seat.joint().xMm();
+    double offMm = (lengthMm() - stock.thicknessMm()) / 2;
+    List<SeamRun> runs = new ArrayList<>(4);
+    runs.addAll(gussetRuns(Held.id(name, "front"), onto, gusset(xMm + offMm), edge));
+    runs.addAll(gussetRuns(Held.id(name, "rear"), onto, gusset(xMm - offMm), edge));
+    return runs;
+  }
+
+  private List<SeamRun> gussetRuns(String id, String onto, Place place, Straight edge) {
+    FlatPath near = new FlatPath(place, List.of(edge));
+    return List.of(
+        new SeamRun(id, onto, near), new SeamRun(id, onto, near.shifted(stock.thicknessMm())));
   }
 }

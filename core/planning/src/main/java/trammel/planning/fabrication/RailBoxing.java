@@ -2,13 +2,11 @@ package trammel.planning.fabrication;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import trammel.engine.layout.Rails;
+import trammel.planning.work.ClosedChannel;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.trade.plates.BoxingPlate;
-import trammel.trade.plates.PlateShape;
 import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.SkipSequence;
 import trammel.trade.welding.WeldPlace;
@@ -38,33 +36,72 @@ final class RailBoxing {
     this.print = print;
   }
 
+  /**
+   * A plate that closes the channel over a stretch.
+   *
+   * @param name its name in the lists
+   * @param stretch the stretch of rail that it closes
+   * @param why what asks for it
+   */
+  record Closing(String name, Footprint stretch, String why) {}
+
   /** One plate a side, from the rearmost to the foremost bracket. */
-  WorkPlan along(List<Footprint> brackets) {
+  List<Closing> along(List<Footprint> brackets) {
+    List<Closing> closings = new ArrayList<>();
+    for (Footprint run : merged(brackets, Double.POSITIVE_INFINITY)) {
+      Footprint plate = run.widened(LEAD_MM);
+      closings.add(
+          new Closing(
+              plate.side() + " rail boxing plate",
+              plate,
+              "closes the channel from "
+                  + print.length(plate.rearMm())
+                  + " to "
+                  + print.length(plate.frontMm())
+                  + " ahead of the axle: behind "
+                  + plate.bracket()
+                  + ", with "
+                  + print.length(LEAD_MM)
+                  + " beyond the outermost at each end"));
+    }
+    return closings;
+  }
+
+  /** A short plate behind each bracket; those that would meet are one. */
+  List<Closing> local(List<Footprint> brackets) {
+    List<Footprint> widened = new ArrayList<>(brackets.size());
+    for (Footprint bracket : brackets) {
+      widened.add(bracket.widened(LEAD_MM));
+    }
+    List<Closing> closings = new ArrayList<>();
+    for (Footprint plate : merged(widened, LEAD_MM)) {
+      closings.add(
+          new Closing(
+              plate.side() + " rail local boxing at " + plate.bracket(),
+              plate,
+              "closes the channel behind "
+                  + plate.bracket()
+                  + " only, with "
+                  + print.length(LEAD_MM)
+                  + " beyond it at each end"));
+    }
+    return closings;
+  }
+
+  /** Plates, welds and work of long plates and of short ones. */
+  WorkPlan plan(List<Closing> along, List<Closing> local) {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     double feet = 0;
     StringBuilder lengths = new StringBuilder();
-    for (Footprint run : merged(brackets, Double.POSITIVE_INFINITY)) {
-      Footprint plate = run.widened(LEAD_MM);
-      double runMm = plate.runMm(rails);
+    for (Closing closing : along) {
+      double runMm = closing.stretch().runMm(rails);
       feet += runMm / FOOT_MM;
       lengths
           .append(lengths.length() == 0 ? "" : ", ")
-          .append(plate.side())
+          .append(closing.stretch().side())
           .append(" rail ")
           .append(print.length(runMm));
-      addPlate(
-          plan,
-          plate.side() + " rail boxing plate",
-          plate,
-          "closes the channel from "
-              + print.length(plate.rearMm())
-              + " to "
-              + print.length(plate.frontMm())
-              + " ahead of the axle: behind "
-              + plate.bracket()
-              + ", with "
-              + print.length(LEAD_MM)
-              + " beyond the outermost at each end");
+      addPlate(plan, closing);
     }
     if (feet > 0) {
       plan.add(
@@ -74,62 +111,43 @@ final class RailBoxing {
               rounded(feet) + " ft of boxing plate",
               "channel rails are boxed behind the frame brackets: " + lengths));
     }
-    return plan.build();
-  }
-
-  /** A short plate behind each bracket; those that would meet are one. */
-  WorkPlan local(List<Footprint> brackets) {
-    WorkPlan.Builder plan = new WorkPlan.Builder();
-    List<Footprint> widened = new ArrayList<>(brackets.size());
-    for (Footprint bracket : brackets) {
-      widened.add(bracket.widened(LEAD_MM));
-    }
-    List<Footprint> plates = merged(widened, LEAD_MM);
     StringBuilder where = new StringBuilder();
-    for (Footprint plate : plates) {
-      where.append(where.length() == 0 ? "" : "; ").append(plate.bracket());
-      addPlate(
-          plan,
-          plate.side() + " rail local boxing at " + plate.bracket(),
-          plate,
-          "closes the channel behind "
-              + plate.bracket()
-              + " only, with "
-              + print.length(LEAD_MM)
-              + " beyond it at each end");
+    for (Closing closing : local) {
+      where.append(where.length() == 0 ? "" : "; ").append(closing.stretch().bracket());
+      addPlate(plan, closing);
     }
-    if (!plates.isEmpty()) {
+    if (!local.isEmpty()) {
       plan.add(
           new OperationNeed(
               "fit-local-boxing",
-              plates.size(),
-              plates.size() + (plates.size() == 1 ? " plate" : " plates"),
+              local.size(),
+              local.size() + (local.size() == 1 ? " plate" : " plates"),
               "channel rail is closed behind " + where));
     }
     return plan.build();
   }
 
-  private void addPlate(WorkPlan.Builder plan, String name, Footprint at, String why) {
-    double runMm = at.runMm(rails);
-    double insideMm = rails.depthMm() - 2 * rails.wallMm();
+  private void addPlate(WorkPlan.Builder plan, Closing closing) {
+    ClosedChannel channel =
+        new ClosedChannel(
+            rails,
+            closing.stretch().left(),
+            closing.stretch().rearMm(),
+            closing.stretch().frontMm(),
+            stock.thicknessMm());
+    double runMm = closing.stretch().runMm(rails);
     plan.add(
         stock.cut(
-            name,
-            1,
-            new Supplier<PlateShape>() {
-              @Override
-              public PlateShape get() {
-                return BoxingPlate.even(name, stock.thicknessMm(), runMm, insideMm, WELD_GAP_MM);
-              }
-            },
-            why));
+            closing.name(),
+            List.of(channel.held()),
+            () -> channel.shape(closing.name(), WELD_GAP_MM),
+            closing.why()));
     FilletWeld fillet = FilletWeld.ofLeg(Seam.legMm(stock.thicknessMm(), rails.wallMm()));
     plan.add(
         WeldSeam.along(
-                name + " to flanges",
+                closing.name() + " to flanges",
                 fillet,
-                runMm,
-                2,
+                channel.runs(closing.name(), WELD_GAP_MM),
                 WeldPosition.HORIZONTAL,
                 WeldPlace.VEHICLE,
                 "upper and lower edge of the plate, laid in skips of "

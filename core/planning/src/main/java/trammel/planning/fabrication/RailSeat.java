@@ -1,6 +1,7 @@
 package trammel.planning.fabrication;
 
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
 import trammel.planning.bars.HoleRow;
@@ -47,6 +48,21 @@ record RailSeat(
   /** From the base to the hole farthest from it, upright (mm). */
   double farDropMm() {
     return dropMm() + seat.row().farMm();
+  }
+
+  /** The middle of the base, over the joint (mm). */
+  Point3 base() {
+    return new Point3(joint.xMm(), joint.yMm(), baseUpMm);
+  }
+
+  /** From the joint to the base, up or down. */
+  Vector3 towardsRail() {
+    return new Vector3(0, 0, hangs ? 1 : -1);
+  }
+
+  /** From the rail's inner face to its outer face. */
+  Vector3 outward() {
+    return new Vector3(0, left() ? 1 : -1, 0);
   }
 
   boolean left() {

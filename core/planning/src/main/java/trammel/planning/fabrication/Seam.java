@@ -1,5 +1,9 @@
 package trammel.planning.fabrication;
 
+import java.util.List;
+import trammel.planning.assembly.SeamRun;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.Straight;
 import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
@@ -17,8 +21,8 @@ final class Seam {
 
   /** Seams laid on the bench, turned to lie flat. */
   static WeldSeam onBench(
-      String name, double oneMm, double otherMm, double lengthMm, int count, String why) {
-    return seam(name, oneMm, otherMm, lengthMm, count, WeldPosition.FLAT, WeldPlace.BENCH, why);
+      String name, double oneMm, double otherMm, List<SeamRun> runs, String why) {
+    return seam(name, oneMm, otherMm, runs, WeldPosition.FLAT, WeldPlace.BENCH, why);
   }
 
   /** Seams laid under the vehicle. */
@@ -26,23 +30,26 @@ final class Seam {
       String name,
       double oneMm,
       double otherMm,
-      double lengthMm,
-      int count,
+      List<SeamRun> runs,
       WeldPosition position,
       String why) {
-    return seam(name, oneMm, otherMm, lengthMm, count, position, WeldPlace.VEHICLE, why);
+    return seam(name, oneMm, otherMm, runs, position, WeldPlace.VEHICLE, why);
   }
 
   private static WeldSeam seam(
       String name,
       double oneMm,
       double otherMm,
-      double lengthMm,
-      int count,
+      List<SeamRun> runs,
       WeldPosition position,
       WeldPlace place,
       String why) {
     FilletWeld fillet = FilletWeld.ofLeg(legMm(oneMm, otherMm));
-    return WeldSeam.along(name, fillet, lengthMm, count, position, place, why);
+    return WeldSeam.along(name, fillet, runs, position, place, why);
+  }
+
+  /** A straight edge of an outline. */
+  static Straight edge(double startXMm, double startYMm, double endXMm, double endYMm) {
+    return new Straight(new Point2(startXMm, startYMm), new Point2(endXMm, endYMm));
   }
 }

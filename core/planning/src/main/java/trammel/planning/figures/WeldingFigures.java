@@ -299,7 +299,7 @@ final class WeldingFigures implements FigureGroup {
             operating,
             Shop.cubicFeetToLitres(given.get(GAS_CFH)) / 60);
     WeldSeam seam =
-        WeldSeam.along(
+        WeldSeam.alone(
             "fillet",
             FilletWeld.ofLeg(given.get(LEG)),
             given.get(LENGTH),

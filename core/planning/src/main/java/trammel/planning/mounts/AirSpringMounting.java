@@ -1,23 +1,40 @@
 package trammel.planning.mounts;
 
+import java.util.ArrayList;
+import java.util.List;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.SpringUnit;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
+import trammel.planning.assembly.Solid;
+import trammel.planning.assembly.Turned;
 import trammel.planning.catalog.AirSpring;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.Bolting;
+import trammel.planning.work.BoughtPiece;
+import trammel.planning.work.ClosedChannel;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
+import trammel.planning.work.SidePair;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.BoxingPlate;
 import trammel.trade.plates.CrossmemberTab;
+import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.OutriggerGusset;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.SeatArm;
 import trammel.trade.plates.SpringSeat;
+import trammel.trade.plates.Straight;
 import trammel.trade.plates.TubeBracket;
 import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
@@ -44,7 +61,17 @@ public record AirSpringMounting(
     AirSpring spring,
     MountStock stock,
     QuantityPrinter print) {
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
+  private static final Vector3 UP = new Vector3(0, 0, 1);
   private static final double INCH_MM = 25.4;
+  private static final String LOWER_SEAT = "air spring lower seat";
+  private static final String UPPER_SEAT = "air spring upper seat";
+  private static final String OUTRIGGER_SEAT = "air spring outrigger seat";
+  private static final String GUSSET = "air spring outrigger gusset";
+  private static final String BOXING = "air spring outrigger boxing plate";
+
+  /** Radius of a spring's end plates as a share of its own: common practice, no source. */
+  private static final double END_SHARE = 0.8;
 
   /** Bolts of an air spring's ends, 3/8 in: common practice, no source. */
   private static final double BOLT_MM = 0.375 * INCH_MM;
@@ -137,7 +164,7 @@ public record AirSpringMounting(
         new BoltNeed(
             bolt.key(),
             stock.plateMm() + END_PLATE_MM,
-            4 * SPRINGS,
+            boltings(),
             "air spring seats",
             "two a seat through a plate of "
                 + print.length(stock.plateMm())
@@ -174,16 +201,17 @@ public record AirSpringMounting(
             + " from the centre plane";
     plan.add(
         new PlateNeed(
-            seat("air spring lower seat", 0).plate(material),
+            seat(LOWER_SEAT, 0).plate(material),
             stock.bracket().key(),
-            SPRINGS,
+            List.of(lowerSeat(left), lowerSeat(right)),
             where + "; as wide as the spring, " + print.length(diameterMm())));
     PlatePair.add(
         plan,
         arm(left).plate(material),
         arm(right).plate(material),
         stock.bracket().key(),
-        2,
+        armSides(left).held(),
+        armSides(right).held(),
         where
             + "; two arms a side, "
             + print.length(2 * AirSpringSeats.armOffMm(diameterMm()))
@@ -192,8 +220,7 @@ public record AirSpringMounting(
         WeldSeam.along(
             "air spring arm to axle tube",
             fillet(chassis.axle().tubeWallMm()),
-            arm(left).saddleLengthMm(),
-            4 * SPRINGS,
+            armRuns(VehicleParts.AXLE_TUBE, true),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             "saddle of four arms, both faces"));
@@ -201,8 +228,7 @@ public record AirSpringMounting(
         WeldSeam.along(
             "air spring lower seat to arm",
             fillet(stock.plateMm()),
-            AirSpringSeats.armEdgeMm(diameterMm()),
-            4 * SPRINGS,
+            armRuns("", false),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             "level edge of four arms, both faces"));
@@ -225,9 +251,9 @@ public record AirSpringMounting(
             + " above the axle's centre at full bump, check the housing against that");
     plan.add(
         new PlateNeed(
-            seat("air spring upper seat", PORT_MM).plate(stock.bracket().title()),
+            seat(UPPER_SEAT, PORT_MM).plate(stock.bracket().title()),
             stock.bracket().key(),
-            SPRINGS,
+            List.of(upperSeat(left), upperSeat(right)),
             "upper seat "
                 + print.length(left.frame().zMm())
                 + " above ground at ride, "
@@ -238,8 +264,7 @@ public record AirSpringMounting(
         WeldSeam.along(
             "air spring upper seat to bridge",
             fillet(stock.section().wallMm()),
-            diameterMm(),
-            2 * SPRINGS,
+            bridgeRuns(bridge),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             "both edges of the tube across each seat"));
@@ -258,7 +283,7 @@ public record AirSpringMounting(
   /** The plate over an outboard spring, its base on the rail. */
   public CrossmemberTab outriggerSeat(SpringUnit unit) {
     return new CrossmemberTab(
-        "air spring outrigger seat",
+        OUTRIGGER_SEAT,
         stock.plateMm(),
         diameterMm(),
         reachMm(unit) + diameterMm() / 2,
@@ -279,7 +304,7 @@ public record AirSpringMounting(
             LONGEST_GUSSET_MM,
             chassis.rails().topMm(unit.frame().xMm()) - unit.frame().zMm() - stock.plateMm());
     return new OutriggerGusset(
-        "air spring outrigger gusset",
+        GUSSET,
         stock.plateMm(),
         reachMm(unit) + diameterMm() / 4,
         railMm,
@@ -301,21 +326,22 @@ public record AirSpringMounting(
         outriggerSeat(left).plate(material),
         outriggerSeat(right).plate(material),
         stock.bracket().key(),
-        1,
+        List.of(upperSeatPlace(left)),
+        List.of(upperSeatPlace(right)),
         why);
     PlatePair.add(
         plan,
         outriggerGusset(left).plate(material),
         outriggerGusset(right).plate(material),
         stock.bracket().key(),
-        2,
+        gussetSides(left).held(),
+        gussetSides(right).held(),
         why + "; two gussets hold each seat level");
     plan.add(
         WeldSeam.along(
             "air spring outrigger to rail",
             fillet(chassis.rails().wallMm()),
-            diameterMm() + outriggerGusset(left).otherLegMm(),
-            2 * SPRINGS,
+            outriggerRuns(),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
             "base of each seat, both faces, and the rail leg of two gussets a side"));
@@ -323,8 +349,7 @@ public record AirSpringMounting(
         WeldSeam.along(
             "air spring outrigger gusset to seat",
             fillet(stock.plateMm()),
-            outriggerGusset(left).legMm(),
-            2 * SPRINGS,
+            gussetRuns(),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             "one face of two gussets a side"));
@@ -342,13 +367,9 @@ public record AirSpringMounting(
     }
     double runMm = diameterMm() + 2 * BOXING_LEAD_MM;
     double thicknessMm = stock.boxing().form().thicknessMm();
-    BoxingPlate shape =
-        BoxingPlate.even(
-            "air spring outrigger boxing plate",
-            thicknessMm,
-            runMm,
-            rails.depthMm() - 2 * rails.wallMm(),
-            BOXING_GAP_MM);
+    ClosedChannel onLeft = channel(left, runMm);
+    ClosedChannel onRight = channel(right, runMm);
+    BoxingPlate shape = onLeft.shape(BOXING, BOXING_GAP_MM);
     String why =
         "the channel is open behind the outrigger, whose base is "
             + print.length(diameterMm())
@@ -356,17 +377,266 @@ public record AirSpringMounting(
             + print.length(runMm)
             + " long closes it";
     plan.add(
-        new PlateNeed(shape.plate(stock.boxing().title()), stock.boxing().key(), SPRINGS, why));
+        new PlateNeed(
+            shape.plate(stock.boxing().title()),
+            stock.boxing().key(),
+            List.of(
+                new Held("left", Assembly.FRAME, onLeft.held().place()),
+                new Held("right", Assembly.FRAME, onRight.held().place())),
+            why));
+    List<SeamRun> runs = new ArrayList<>(onLeft.runs(Held.id(BOXING, "left"), BOXING_GAP_MM));
+    runs.addAll(onRight.runs(Held.id(BOXING, "right"), BOXING_GAP_MM));
     plan.add(
         WeldSeam.along(
             "air spring outrigger boxing plate to flange",
             FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(thicknessMm, rails.wallMm()))),
-            runMm,
-            2 * SPRINGS,
+            runs,
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             "upper and lower edge of both boxing plates"));
     plan.add(new OperationNeed("fit-local-boxing", SPRINGS, "2 plates", why));
     plan.add(new OperationNeed("dress-plate", SPRINGS, "2 boxing plates", why));
+  }
+
+  private ClosedChannel channel(SpringUnit unit, double runMm) {
+    double xMm = unit.frame().xMm();
+    return new ClosedChannel(
+        chassis.rails(),
+        isLeft(unit),
+        xMm - runMm / 2,
+        xMm + runMm / 2,
+        stock.boxing().form().thicknessMm());
+  }
+
+  private static boolean isLeft(SpringUnit unit) {
+    return unit.frame().yMm() > 0;
+  }
+
+  private static String side(SpringUnit unit) {
+    return isLeft(unit) ? "left" : "right";
+  }
+
+  private static Vector3 outward(SpringUnit unit) {
+    return new Vector3(0, isLeft(unit) ? 1 : -1, 0);
+  }
+
+  /** The springs' own mounts. */
+  private List<SpringUnit> units() {
+    return List.of(left, right);
+  }
+
+  /** Under the spring, its bolts fore and aft of the arms. */
+  private Held lowerSeat(SpringUnit unit) {
+    return new Held(
+        side(unit), Assembly.AXLE, Place.at(unit.axle().plus(UP.scaled(-stock.plateMm()))));
+  }
+
+  /** On the spring, under the bridge. */
+  private Held upperSeat(SpringUnit unit) {
+    return new Held(side(unit), Assembly.FRAME, Place.at(unit.frame()));
+  }
+
+  /** The two arms of a seat, their outlines about the centre of the axle tube. */
+  private SidePair armSides(SpringUnit unit) {
+    Point3 centre = chassis.axleCentre();
+    return new SidePair(
+        new Point3(centre.xMm(), unit.axle().yMm(), centre.zMm()),
+        FORWARD,
+        UP,
+        outward(unit),
+        2 * AirSpringSeats.armOffMm(diameterMm()) - stock.plateMm(),
+        stock.plateMm(),
+        Assembly.AXLE,
+        "outer",
+        "inner");
+  }
+
+  /** Both faces of all arms, along the saddle on the tube or along the level edge at the seat. */
+  private List<SeamRun> armRuns(String tube, boolean saddle) {
+    List<SeamRun> runs = new ArrayList<>(4 * SPRINGS);
+    for (SpringUnit unit : units()) {
+      SeatArm arm = arm(unit);
+      Point2 seat = arm.seatMiddle();
+      double halfMm = arm.seatLengthMm() / 2;
+      Edge edge =
+          saddle ? arm.saddle() : new Straight(seat.shifted(-halfMm, 0), seat.shifted(halfMm, 0));
+      String onto = saddle ? tube : Held.id(LOWER_SEAT, side(unit));
+      String name = PlatePair.name(arm.name(), isLeft(unit));
+      runs.addAll(armSides(unit).bothFaces(name, List.of(onto), List.of(edge)));
+    }
+    return runs;
+  }
+
+  /** Length of the seat under each edge of the bridge's tube (mm). */
+  private double bridgeChordMm(Crossmember bridge) {
+    double radiusMm = diameterMm() / 2;
+    double offMm = bridge.widthMm() / 2;
+    return 2 * Math.sqrt(Math.max(0, radiusMm * radiusMm - offMm * offMm));
+  }
+
+  /** Both lower edges of the bridge's tube across each seat. */
+  private List<SeamRun> bridgeRuns(Crossmember bridge) {
+    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
+    Vector3 halfAcross = new Vector3(0, bridgeChordMm(bridge) / 2, 0);
+    for (SpringUnit unit : units()) {
+      Point3 top = unit.frame().plus(UP.scaled(stock.plateMm()));
+      for (double offMm : new double[] {bridge.widthMm() / 2, -bridge.widthMm() / 2}) {
+        Point3 middle = top.plus(FORWARD.scaled(offMm));
+        runs.add(
+            new SeamRun(
+                Held.id(UPPER_SEAT, side(unit)),
+                bridge.name(),
+                FlatPath.between(middle.plus(halfAcross.scaled(-1)), middle.plus(halfAcross))));
+      }
+    }
+    return runs;
+  }
+
+  /** On the rail's outer face, its outline from the base outboard. */
+  private Held upperSeatPlace(SpringUnit unit) {
+    return new Held(
+        Assembly.FRAME,
+        Place.lying(
+            onRail(unit),
+            FORWARD.scaled(isLeft(unit) ? 1 : -1),
+            outward(unit),
+            UP,
+            stock.plateMm()));
+  }
+
+  private Point3 onRail(SpringUnit unit) {
+    double sideMm = chassis.rails().outerFaceMm(unit.frame().xMm());
+    return new Point3(unit.frame().xMm(), isLeft(unit) ? sideMm : -sideMm, unit.frame().zMm());
+  }
+
+  /** Two gussets on the seat's ends, their outlines from the corner at the rail. */
+  private SidePair gussetSides(SpringUnit unit) {
+    return new SidePair(
+        onRail(unit).plus(UP.scaled(stock.plateMm())),
+        outward(unit),
+        UP,
+        FORWARD,
+        diameterMm() - 2 * stock.plateMm(),
+        stock.plateMm(),
+        Assembly.FRAME,
+        "front",
+        "rear");
+  }
+
+  /** One face of each seat and one leg of a gusset as one run. */
+  private List<SeamRun> outriggerRuns() {
+    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
+    for (SpringUnit unit : units()) {
+      double halfMm = diameterMm() / 2;
+      OutriggerGusset gusset = outriggerGusset(unit);
+      Place face = Place.of(onRail(unit), FORWARD, UP);
+      double plateMm = stock.plateMm();
+      for (int i = 0; i < 2; i++) {
+        double upMm = i * plateMm;
+        double gussetMm = i == 0 ? halfMm - plateMm : plateMm - halfMm;
+        runs.add(
+            new SeamRun(
+                List.of(
+                    PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)),
+                    gussetSides(unit).ids(PlatePair.name(GUSSET, isLeft(unit))).get(i)),
+                List.of(VehicleParts.rail(isLeft(unit))),
+                new FlatPath(
+                    face,
+                    List.of(
+                        new Straight(new Point2(-halfMm, upMm), new Point2(halfMm, upMm)),
+                        new Straight(
+                            new Point2(gussetMm, plateMm),
+                            new Point2(gussetMm, plateMm + gusset.otherLegMm()))))));
+      }
+    }
+    return runs;
+  }
+
+  private List<SeamRun> gussetRuns() {
+    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
+    for (SpringUnit unit : units()) {
+      Edge leg = new Straight(new Point2(0, 0), new Point2(outriggerGusset(unit).legMm(), 0));
+      SidePair gussets = gussetSides(unit);
+      String name = PlatePair.name(GUSSET, isLeft(unit));
+      for (int i = 0; i < 2; i++) {
+        runs.add(
+            new SeamRun(
+                gussets.ids(name).get(i),
+                PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)),
+                new FlatPath(gussets.face(2 * i), List.of(leg))));
+      }
+    }
+    return runs;
+  }
+
+  private String upperSeatId(SpringUnit unit) {
+    return isInboard()
+        ? Held.id(UPPER_SEAT, side(unit))
+        : PlatePair.name(OUTRIGGER_SEAT, isLeft(unit));
+  }
+
+  /** Two a seat, their heads on the far side of the seat from the spring. */
+  private List<Bolting> boltings() {
+    List<Bolting> boltings = new ArrayList<>(4 * SPRINGS);
+    double upperMm = isInboard() ? boltCircleMm() / 2 : diameterMm() / 4;
+    for (SpringUnit unit : units()) {
+      for (boolean front : new boolean[] {true, false}) {
+        double way = front ? 1 : -1;
+        String end = side(unit) + (front ? " front" : " rear");
+        Point3 low =
+            unit.axle()
+                .plus(UP.scaled(-stock.plateMm()))
+                .plus(FORWARD.scaled(way * boltCircleMm() / 2));
+        boltings.add(
+            new Bolting(
+                new Held("lower " + end, Assembly.AXLE, Place.along(low, UP)),
+                List.of(Held.id(LOWER_SEAT, side(unit)), unit.name())));
+        Point3 high =
+            unit.frame().plus(UP.scaled(stock.plateMm())).plus(FORWARD.scaled(way * upperMm));
+        boltings.add(
+            new Bolting(
+                new Held("upper " + end, Assembly.FRAME, Place.along(high, UP.scaled(-1))),
+                List.of(upperSeatId(unit), unit.name())));
+      }
+    }
+    return boltings;
+  }
+
+  /** The springs themselves, each from seat to seat at ride. */
+  public List<BoughtPiece> springs() {
+    return units().stream()
+        .map(
+            unit ->
+                new BoughtPiece(
+                    unit.name(),
+                    unit.name(),
+                    Place.at(unit.axle()),
+                    bellows(unit),
+                    List.of(Held.id(LOWER_SEAT, side(unit)), upperSeatId(unit))))
+        .toList();
+  }
+
+  /** End plates a little narrower than the widest place half way up. */
+  private Solid bellows(SpringUnit unit) {
+    double lengthMm = unit.lengthMm();
+    double outsideMm = spring.outsideRadiusMm();
+    double endMm = END_SHARE * outsideMm;
+    return Turned.through(
+        0,
+        0,
+        endMm,
+        0,
+        endMm,
+        END_PLATE_MM,
+        outsideMm,
+        lengthMm / 3,
+        outsideMm,
+        2 * lengthMm / 3,
+        endMm,
+        lengthMm - END_PLATE_MM,
+        endMm,
+        lengthMm,
+        0,
+        lengthMm);
   }
 }

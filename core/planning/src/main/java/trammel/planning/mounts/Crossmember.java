@@ -1,12 +1,28 @@
 package trammel.planning.mounts;
 
+import java.util.ArrayList;
+import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.Prism;
+import trammel.planning.assembly.SeamRun;
+import trammel.planning.assembly.Solid;
+import trammel.planning.work.ClosedChannel;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.TubeNeed;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.BoxingPlate;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.Straight;
 import trammel.trade.steel.RectangularTube;
 import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
@@ -32,6 +48,9 @@ public record Crossmember(
     double forwardMm,
     double upMm,
     QuantityPrinter print) {
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
+  private static final Vector3 UP = new Vector3(0, 0, 1);
+
   /** Longest lap of a leg on the rail, 3 in: common practice, no source. */
   private static final double LONGEST_LAP_MM = 3 * 25.4;
 
@@ -51,6 +70,11 @@ public record Crossmember(
   /** Width of the tube along the vehicle (mm). */
   public double widthMm() {
     return stock.section().widthMm();
+  }
+
+  /** Flat of its face along the vehicle's height, between the rolled corners (mm). */
+  public double flatMm() {
+    return heightMm() - 4 * stock.section().wallMm();
   }
 
   /** Length to saw: between the rails' inner faces at the wider edge of its station (mm). */
@@ -125,7 +149,14 @@ public record Crossmember(
             + print.length(upMm)
             + " above ground at ride";
     plan.add(
-        new TubeNeed(name, stock.tube().key(), cutLengthMm(), 1, endsText(), why + "; " + between));
+        new TubeNeed(
+            name,
+            stock.tube().key(),
+            cutLengthMm(),
+            tube(),
+            List.of(new Held(Assembly.FRAME, tubePlace())),
+            endsText(),
+            why + "; " + between));
     addLegs(plan);
     addBoxing(plan);
     addWelds(plan, why);
@@ -157,7 +188,10 @@ public record Crossmember(
             name + " leg",
             stock.tube().key(),
             legMm(),
-            2,
+            Prism.plate(section(), legMm()),
+            List.of(
+                new Held("left", Assembly.FRAME, legPlace(true)),
+                new Held("right", Assembly.FRAME, legPlace(false))),
             "both ends square",
             "the "
                 + name
@@ -174,11 +208,10 @@ public record Crossmember(
     if (rails.boxed()) {
       return;
     }
-    double insideMm = rails.depthMm() - 2 * rails.wallMm();
     double thicknessMm = stock.boxing().form().thicknessMm();
-    BoxingPlate shape =
-        BoxingPlate.even(
-            name + " boxing plate", thicknessMm, boxingRunMm(), insideMm, BOXING_GAP_MM);
+    ClosedChannel left = channel(true);
+    ClosedChannel right = channel(false);
+    BoxingPlate shape = left.shape(name + " boxing plate", BOXING_GAP_MM);
     String why =
         "the channel opens inward "
             + station()
@@ -189,18 +222,129 @@ public record Crossmember(
             + " wide) needs a plate "
             + print.length(boxingRunMm())
             + " long behind it";
-    plan.add(new PlateNeed(shape.plate(stock.boxing().title()), stock.boxing().key(), 2, why));
+    plan.add(
+        new PlateNeed(
+            shape.plate(stock.boxing().title()),
+            stock.boxing().key(),
+            List.of(
+                new Held("left", Assembly.FRAME, left.held().place()),
+                new Held("right", Assembly.FRAME, right.held().place())),
+            why));
+    List<SeamRun> runs = new ArrayList<>(left.runs(backing(true), BOXING_GAP_MM));
+    runs.addAll(right.runs(backing(false), BOXING_GAP_MM));
     plan.add(
         WeldSeam.along(
             name + " boxing plate to flange",
             FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(thicknessMm, rails.wallMm()))),
-            boxingRunMm(),
-            4,
+            runs,
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             "upper and lower edge of both boxing plates"));
     plan.add(new OperationNeed("fit-local-boxing", 2, "2 plates", why));
     plan.add(new OperationNeed("dress-plate", 2, "2 boxing plates", why));
+  }
+
+  /** Its section, width along x and height along y. */
+  private Outline section() {
+    return Prism.tubeSection(widthMm(), heightMm(), stock.section().wallMm());
+  }
+
+  /** How much wider apart the inner faces are per length forward, on one side. */
+  private double taper() {
+    return rails.innerFaceMm(forwardMm + 0.5) - rails.innerFaceMm(forwardMm - 0.5);
+  }
+
+  private Solid tube() {
+    return new Prism(section(), 2 * rails.innerFaceMm(forwardMm), -taper(), taper());
+  }
+
+  /** From the right rail to the left one. */
+  private Place tubePlace() {
+    return Place.of(
+        new Point3(forwardMm, -rails.innerFaceMm(forwardMm), upMm), FORWARD, new Vector3(0, 0, -1));
+  }
+
+  private boolean above() {
+    return upMm > rails.topMm(forwardMm);
+  }
+
+  /** A leg under the tube's end where it stands over the rails, over it where it hangs below. */
+  private Place legPlace(boolean left) {
+    double sideMm = rails.innerFaceMm(forwardMm) - heightMm() / 2;
+    double footMm =
+        above() ? rails.topMm(forwardMm) - lapMm() : rails.undersideMm(forwardMm) + lapMm();
+    return Place.of(
+        new Point3(forwardMm, left ? sideMm : -sideMm, footMm),
+        FORWARD,
+        new Vector3(0, above() ? 1 : -1, 0));
+  }
+
+  /** The rail's inner face at its middle: x along the rail, y up. */
+  private Place face(boolean left) {
+    double side = left ? 1 : -1;
+    return Place.of(
+        new Point3(forwardMm, side * rails.innerFaceMm(forwardMm), upMm),
+        FORWARD.plus(new Vector3(0, side * taper(), 0)),
+        UP);
+  }
+
+  private SeamRun railRun(boolean left) {
+    double halfMm = widthMm() / 2;
+    String rail = VehicleParts.rail(left);
+    List<String> onto = rails.boxed() ? List.of(rail) : List.of(backing(left), rail);
+    if (!isBetweenRails()) {
+      double footMm = legPlace(left).origin().zMm() - upMm;
+      double lapTopMm = footMm + (above() ? lapMm() : -lapMm());
+      return new SeamRun(
+          List.of(Held.id(name + " leg", left ? "left" : "right")),
+          onto,
+          new FlatPath(
+              face(left),
+              List.of(
+                  edge(-halfMm, lapTopMm, -halfMm, footMm),
+                  edge(-halfMm, footMm, halfMm, footMm),
+                  edge(halfMm, footMm, halfMm, lapTopMm))));
+    }
+    if (metMm() > heightMm() - ROUNDING_MM) {
+      return new SeamRun(List.of(name), onto, FlatPath.round(face(left), section().outer()));
+    }
+    double topMm = Math.min(heightMm() / 2, rails.topMm(forwardMm) - upMm);
+    double lowMm = topMm - metMm();
+    boolean over = topMm < heightMm() / 2 - ROUNDING_MM;
+    double closedMm = over ? lowMm : topMm;
+    double openMm = over ? topMm : lowMm;
+    return new SeamRun(
+        List.of(name),
+        onto,
+        new FlatPath(
+            face(left),
+            List.of(
+                edge(-halfMm, openMm, -halfMm, closedMm),
+                edge(-halfMm, closedMm, halfMm, closedMm),
+                edge(halfMm, closedMm, halfMm, openMm))));
+  }
+
+  private SeamRun legRun(boolean left) {
+    Place end = legPlace(left).shifted(0, 0, legMm());
+    return new SeamRun(
+        name,
+        Held.id(name + " leg", left ? "left" : "right"),
+        FlatPath.round(end, section().outer()));
+  }
+
+  private ClosedChannel channel(boolean left) {
+    double halfMm = boxingRunMm() / 2;
+    return new ClosedChannel(
+        rails, left, forwardMm - halfMm, forwardMm + halfMm, stock.boxing().form().thicknessMm());
+  }
+
+  /** Id of the boxing plate behind one of its ends. */
+  private String backing(boolean left) {
+    return Held.id(name + " boxing plate", left ? "left" : "right");
+  }
+
+  private static Straight edge(double startXMm, double startYMm, double endXMm, double endYMm) {
+    return new Straight(new Point2(startXMm, startYMm), new Point2(endXMm, endYMm));
   }
 
   private void addWelds(WorkPlan.Builder plan, String why) {
@@ -212,8 +356,7 @@ public record Crossmember(
         WeldSeam.along(
             butts ? name + " to rail" : name + " leg to rail",
             fillet,
-            weldPerEndMm(),
-            2,
+            List.of(railRun(true), railRun(false)),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
             butts ? "round each end of the tube" : "both edges and the foot of each leg"));
@@ -222,8 +365,7 @@ public record Crossmember(
           WeldSeam.along(
               name + " to leg",
               FilletWeld.ofLeg(FilletLegs.smallestMm(stock.section().wallMm())),
-              stock.section().outsidePerimeterMm(),
-              2,
+              List.of(legRun(true), legRun(false)),
               WeldPosition.HORIZONTAL,
               WeldPlace.VEHICLE,
               "round the top of each leg; " + why));

@@ -1,6 +1,8 @@
 package trammel.planning.mounts;
 
+import java.util.ArrayList;
 import java.util.List;
+import trammel.planning.assembly.Held;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.trade.plates.Plate;
@@ -10,25 +12,49 @@ final class PlatePair {
   /** Sides that differ by less than this are cut alike (mm). */
   private static final double ALIKE_MM = 0.2;
 
+  private static final String LEFT = "left";
+  private static final String RIGHT = "right";
+
   private PlatePair() {}
 
   static void add(
-      WorkPlan.Builder plan, Plate left, Plate right, String plateKey, int aSide, String why) {
-    for (PlateNeed need : of(left, right, plateKey, aSide, why)) {
+      WorkPlan.Builder plan,
+      Plate left,
+      Plate right,
+      String plateKey,
+      List<Held> onLeft,
+      List<Held> onRight,
+      String why) {
+    for (PlateNeed need : of(left, right, plateKey, onLeft, onRight, why)) {
       plan.add(need);
     }
   }
 
-  static List<PlateNeed> of(Plate left, Plate right, String plateKey, int aSide, String why) {
-    return alike(left, right)
-        ? List.of(new PlateNeed(left, plateKey, 2 * aSide, why))
-        : List.of(
-            new PlateNeed(named(left, "left"), plateKey, aSide, why),
-            new PlateNeed(named(right, "right"), plateKey, aSide, why));
+  static List<PlateNeed> of(
+      Plate left, Plate right, String plateKey, List<Held> onLeft, List<Held> onRight, String why) {
+    if (!alike(left, right)) {
+      return List.of(
+          new PlateNeed(named(left, LEFT), plateKey, onLeft, why),
+          new PlateNeed(named(right, RIGHT), plateKey, onRight, why));
+    }
+    List<Held> places = new ArrayList<>();
+    onLeft.forEach(held -> places.add(marked(held, LEFT)));
+    onRight.forEach(held -> places.add(marked(held, RIGHT)));
+    return List.of(new PlateNeed(left, plateKey, places, why));
+  }
+
+  /** With this its id is the same whether both sides are cut alike or not. */
+  private static Held marked(Held held, String side) {
+    return new Held(Held.id(side, held.mark()), held.carrier(), held.place());
+  }
+
+  /** The name under which the plates of one side have their ids. */
+  static String name(String plate, boolean left) {
+    return Held.id(plate, left ? LEFT : RIGHT);
   }
 
   private static Plate named(Plate plate, String side) {
-    return plate.named(plate.name() + ", " + side);
+    return plate.named(Held.id(plate.name(), side));
   }
 
   private static boolean alike(Plate a, Plate b) {

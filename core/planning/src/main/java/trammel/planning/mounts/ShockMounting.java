@@ -1,24 +1,36 @@
 package trammel.planning.mounts;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.ShockUnit;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.SeamRun;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.catalog.Shock;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.Bolting;
+import trammel.planning.work.BoughtPiece;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.PlateNeed;
+import trammel.planning.work.SidePair;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.MockUpStrut;
 import trammel.trade.plates.PickUpRow;
 import trammel.trade.plates.Plate;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.ShockTab;
+import trammel.trade.plates.Straight;
 import trammel.trade.plates.TubeBracket;
 import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
@@ -49,6 +61,7 @@ public record ShockMounting(
     double radiusMm,
     MountStock stock,
     QuantityPrinter print) {
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 UPRIGHT = new Vector3(0, 0, 1);
   private static final int SHOCKS = 2;
   private static final int MOUNTS = 4;
@@ -77,18 +90,40 @@ public record ShockMounting(
     return shock.eyeWidthMm() + 2 * stock.plateMm();
   }
 
-  /** A bracket on the axle tube, as seen from the left side. */
-  public TubeBracket lowerBracket(ShockUnit unit) {
-    Point3 centre = chassis.axleCentre();
-    Point2 hole = new Point2(unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - centre.zMm());
+  /**
+   * A plate of a lower mount. The plates lean with the shock while the tube lies level, so that the
+   * outer one meets the tube lower than the inner one and has its hole higher above it.
+   */
+  public TubeBracket lowerBracket(ShockUnit unit, boolean outer) {
     return new TubeBracket(
-        what + " lower bracket",
+        lowerName(outer),
         stock.plateMm(),
         chassis.axle().tubeDiameterMm(),
         0,
         TubeBracket.USUAL_WRAP_RAD,
-        PickUpRow.single(hole, holeMm()),
+        PickUpRow.single(lowerHole(unit, outer), holeMm()),
         HoleRules.SHOP);
+  }
+
+  private String lowerName(boolean outer) {
+    return what + " lower bracket " + (outer ? "outer" : "inner");
+  }
+
+  /** Its hole from where the tube's middle meets its own plane. */
+  private Point2 lowerHole(ShockUnit unit, boolean outer) {
+    Point3 centre = chassis.axleCentre();
+    double upMm = (unit.axle().zMm() - centre.zMm()) / upright(unit).z();
+    return new Point2(unit.axle().xMm() - centre.xMm(), upMm + offMm(outer) * leanRise(unit));
+  }
+
+  /** From the middle of the eye to the middle of a plate, outwards positive (mm). */
+  private double offMm(boolean outer) {
+    return (outer ? 1 : -1) * (shock.eyeWidthMm() + stock.plateMm()) / 2;
+  }
+
+  /** Rise of the bolt across the vehicle, outwards, per length along the leaning plates' normal. */
+  private static double leanRise(ShockUnit unit) {
+    return across(unit).z() / upright(unit).z();
   }
 
   /** A tab on the crossmember's face. */
@@ -99,7 +134,7 @@ public record ShockMounting(
     return new ShockTab(
         what + " upper tab",
         stock.plateMm(),
-        crossmember.heightMm(),
+        crossmember.flatMm(),
         faceMm,
         holeMm(),
         HoleRules.SHOP.edgeFactor() * holeMm(),
@@ -108,7 +143,7 @@ public record ShockMounting(
 
   /** Adds shocks, mounts, bolts, welds and work. */
   public void addTo(WorkPlan.Builder plan) {
-    plan.add(new PartNeed(shock.key(), SHOCKS, shockReason()));
+    plan.add(PartNeed.placed(shock.key(), List.of(piece(left), piece(right)), shockReason()));
     crossmember()
         .addTo(
             plan,
@@ -153,26 +188,26 @@ public record ShockMounting(
   }
 
   private void addLower(WorkPlan.Builder plan) {
-    Plate leftPlate = lowerBracket(left).plate(stock.bracket().title());
-    Plate rightPlate = lowerBracket(right).plate(stock.bracket().title());
-    PlatePair.add(
-        plan,
-        leftPlate,
-        rightPlate,
-        stock.bracket().key(),
-        2,
-        "lower mount "
-            + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
-            + ", "
-            + print.length(left.axle().yMm())
-            + " from the centre plane; two plates a side");
+    for (boolean outer : new boolean[] {true, false}) {
+      PlatePair.add(
+          plan,
+          lowerBracket(left, outer).plate(stock.bracket().title()),
+          lowerBracket(right, outer).plate(stock.bracket().title()),
+          stock.bracket().key(),
+          List.of(new Held(Assembly.AXLE, lowerPlace(left, outer))),
+          List.of(new Held(Assembly.AXLE, lowerPlace(right, outer))),
+          "lower mount "
+              + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
+              + ", "
+              + print.length(left.axle().yMm())
+              + " from the centre plane; two plates a side, which lean with it");
+    }
     double thinnerMm = Math.min(stock.plateMm(), chassis.axle().tubeWallMm());
     plan.add(
         WeldSeam.along(
             what + " lower bracket to axle tube",
             FilletWeld.ofLeg(FilletLegs.smallestMm(thinnerMm)),
-            lowerBracket(left).saddleLengthMm(),
-            2 * MOUNTS,
+            saddleRuns(),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             "saddle of four plates, both faces"));
@@ -186,7 +221,8 @@ public record ShockMounting(
         leftPlate,
         rightPlate,
         stock.bracket().key(),
-        2,
+        upperSides(left).held(),
+        upperSides(right).held(),
         "upper mount "
             + print.length(upperTab(left).holeHeightMm())
             + " off the crossmember's face, so that the "
@@ -201,8 +237,7 @@ public record ShockMounting(
         WeldSeam.along(
             what + " upper tab to crossmember",
             FilletWeld.ofLeg(FilletLegs.smallestMm(thinnerMm)),
-            upperTab(left).baseWidthMm(),
-            2 * MOUNTS,
+            baseRuns(),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             "base of four tabs, both faces"));
@@ -215,7 +250,8 @@ public record ShockMounting(
             mockUp(left).plate(stock.bracket().title()),
             mockUp(right).plate(stock.bracket().title()),
             stock.bracket().key(),
-            1,
+            List.of(new Held(Assembly.FRAME, mockUpPlace(left))),
+            List.of(new Held(Assembly.FRAME, mockUpPlace(right))),
             "holds the axle at ride height in place of the "
                 + what
                 + " while brackets are set, "
@@ -243,11 +279,131 @@ public record ShockMounting(
         new BoltNeed(
             bolt.key(),
             gripMm(),
-            MOUNTS,
+            boltings(),
             what + " lower and upper mounts",
             "one a mount through an eye of "
                 + print.length(shock.eyeWidthMm())
                 + " and two plates of "
                 + print.length(stock.plateMm())));
+  }
+
+  /** Across the shock and the vehicle: the bolts and the plates' faces, square to its lean. */
+  private static Vector3 across(ShockUnit unit) {
+    Vector3 leftward = unit.axle().to(unit.frame()).cross(FORWARD).normalized();
+    return unit.axle().yMm() < 0 ? leftward.scaled(-1) : leftward;
+  }
+
+  /** Up along the plates, which lean as the shock does. */
+  private static Vector3 upright(ShockUnit unit) {
+    Vector3 up = FORWARD.cross(across(unit));
+    return up.z() < 0 ? up.scaled(-1) : up;
+  }
+
+  private static boolean isLeft(ShockUnit unit) {
+    return unit.axle().yMm() > 0;
+  }
+
+  /** A plate of a lower mount, its outline about where the tube's middle meets its plane. */
+  private Place lowerPlace(ShockUnit unit, boolean outer) {
+    Point2 hole = lowerHole(unit, outer);
+    double innerMm = offMm(outer) - stock.plateMm() / 2;
+    Point3 origin =
+        unit.axle()
+            .plus(across(unit).scaled(innerMm))
+            .plus(FORWARD.scaled(-hole.xMm()))
+            .plus(upright(unit).scaled(-hole.yMm()));
+    return Place.lying(origin, FORWARD, upright(unit), across(unit), stock.plateMm());
+  }
+
+  private SidePair sides(Point3 origin, Vector3 x, Vector3 y, ShockUnit unit, String carrier) {
+    return new SidePair(
+        origin, x, y, across(unit), shock.eyeWidthMm(), stock.plateMm(), carrier, "outer", "inner");
+  }
+
+  /** The tabs of an upper mount, their outlines from the middle of the base. */
+  private SidePair upperSides(ShockUnit unit) {
+    double towards = crossmember().forwardMm() < unit.frame().xMm() ? 1 : -1;
+    Vector3 away = FORWARD.scaled(towards);
+    Point3 base = unit.frame().plus(away.scaled(-upperTab(unit).holeHeightMm()));
+    return new SidePair(
+        base,
+        upright(unit),
+        away,
+        across(unit),
+        shock.eyeWidthMm(),
+        stock.plateMm(),
+        Assembly.FRAME,
+        "outer",
+        "inner");
+  }
+
+  private String lowerId(ShockUnit unit, boolean outer) {
+    return PlatePair.name(lowerName(outer), isLeft(unit));
+  }
+
+  private String upperName(ShockUnit unit) {
+    return PlatePair.name(what + " upper tab", isLeft(unit));
+  }
+
+  private List<SeamRun> saddleRuns() {
+    List<SeamRun> runs = new ArrayList<>(2 * MOUNTS);
+    for (ShockUnit unit : List.of(left, right)) {
+      for (boolean outer : new boolean[] {true, false}) {
+        Point2 hole = lowerHole(unit, outer);
+        FlatPath face =
+            FlatPath.arc(
+                lowerPlace(unit, outer),
+                chassis.axle().tubeRadiusMm(),
+                Math.atan2(hole.yMm(), hole.xMm()),
+                TubeBracket.USUAL_WRAP_RAD);
+        String id = lowerId(unit, outer);
+        runs.add(new SeamRun(id, VehicleParts.AXLE_TUBE, face));
+        runs.add(new SeamRun(id, VehicleParts.AXLE_TUBE, face.shifted(stock.plateMm())));
+      }
+    }
+    return runs;
+  }
+
+  private List<SeamRun> baseRuns() {
+    List<SeamRun> runs = new ArrayList<>(2 * MOUNTS);
+    for (ShockUnit unit : List.of(left, right)) {
+      double halfMm = upperTab(unit).baseWidthMm() / 2;
+      Edge base = new Straight(new Point2(-halfMm, 0), new Point2(halfMm, 0));
+      runs.addAll(
+          upperSides(unit)
+              .bothFaces(upperName(unit), List.of(crossmember().name()), List.of(base)));
+    }
+    return runs;
+  }
+
+  private List<Bolting> boltings() {
+    List<Bolting> boltings = new ArrayList<>(MOUNTS);
+    for (ShockUnit unit : List.of(left, right)) {
+      String side = isLeft(unit) ? "left" : "right";
+      Point3 head = unit.axle().plus(across(unit).scaled(gripMm() / 2));
+      boltings.add(
+          new Bolting(
+              new Held(side + " lower", Assembly.AXLE, Place.along(head, across(unit).scaled(-1))),
+              List.of(lowerId(unit, true), unit.name(), lowerId(unit, false))));
+      boltings.add(
+          upperSides(unit).bolt(unit.frame(), side + " upper", upperName(unit), unit.name()));
+    }
+    return boltings;
+  }
+
+  /** Along the shock, in its place. */
+  private Place mockUpPlace(ShockUnit unit) {
+    Vector3 along = unit.axle().to(unit.frame()).normalized();
+    return Place.of(unit.axle(), along, across(unit).cross(along))
+        .shifted(0, 0, -stock.plateMm() / 2);
+  }
+
+  private BoughtPiece piece(ShockUnit unit) {
+    return new BoughtPiece(
+        unit.name(),
+        unit.name(),
+        ShockForm.place(unit, across(unit)),
+        ShockForm.solid(unit, shock),
+        List.of());
   }
 }

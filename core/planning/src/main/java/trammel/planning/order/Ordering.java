@@ -21,7 +21,6 @@ import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.PlateNeed;
-import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.money.Money;
@@ -109,26 +108,8 @@ public final class Ordering {
     WorkPlan.Builder marked = new WorkPlan.Builder();
     plan.parts().forEach(marked::add);
     plan.bolts().forEach(marked::add);
-    for (TubeNeed tube : plan.tubes()) {
-      marked.add(
-          new TubeNeed(
-              number + tube.name(),
-              tube.barKey(),
-              tube.cutLengthMm(),
-              tube.quantity(),
-              tube.ends(),
-              tube.copes(),
-              tube.why()));
-    }
-    for (PlateNeed plate : plan.plates()) {
-      marked.add(
-          new PlateNeed(
-              plate.plate().named(number + plate.plate().name()),
-              plate.plateKey(),
-              plate.quantity(),
-              plate.why(),
-              plate.stays()));
-    }
+    plan.tubes().forEach(tube -> marked.add(tube.named(number + tube.name())));
+    plan.plates().forEach(plate -> marked.add(plate.named(number + plate.plate().name())));
     return marked.build();
   }
 

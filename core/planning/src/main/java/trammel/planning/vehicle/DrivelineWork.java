@@ -46,7 +46,7 @@ final class DrivelineWork {
     appendSlip(
         why, driveline.slipEngagementMm(), least("slip-engagement", USUAL_ENGAGEMENT_MM), false);
     if (why.length() > 0) {
-      plan.add(new PartNeed("driveshaft-rework", 1, why.toString()));
+      plan.add(PartNeed.withoutPlace("driveshaft-rework", 1, why.toString()));
     }
   }
 

@@ -1,9 +1,15 @@
 package trammel.planning.vehicle;
 
 import java.util.List;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.Turned;
+import trammel.planning.work.BoughtPiece;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
@@ -13,6 +19,9 @@ import trammel.trade.welding.WeldSeam;
 
 /** The stages and small parts of every job. */
 final class EveryJob {
+  /** A stop is 2 in across: common practice, no source. */
+  private static final double STOP_RADIUS_MM = 25.4;
+
   private static final double FOOT_MM = 304.8;
 
   private final Layout layout;
@@ -30,9 +39,10 @@ final class EveryJob {
     addBrakes();
     addBumpStops();
     plan.add(
-        new PartNeed(
+        PartNeed.withoutPlace(
             "alignment-check", 1, "the rear axle is set anew; wheelbase and thrust are read out"));
-    plan.add(new PartNeed("paint-supplies", 1, "primer, paint and undercoat over every weld"));
+    plan.add(
+        PartNeed.withoutPlace("paint-supplies", 1, "primer, paint and undercoat over every weld"));
     return plan.build();
   }
 
@@ -80,7 +90,7 @@ final class EveryJob {
               totalMm / FOOT_MM,
               run(totalMm) + " of weld",
               welds.size() + " lines of the weld list"));
-      plan.add(new PartNeed("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
+      plan.add(PartNeed.withoutPlace("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
     }
   }
 
@@ -101,9 +111,9 @@ final class EveryJob {
             + " down on new bars; the hose must reach over "
             + print.length(bumpMm + droopMm)
             + " without pulling or rubbing";
-    plan.add(new PartNeed("brake-hose", 1, why));
+    plan.add(PartNeed.withoutPlace("brake-hose", 1, why));
     plan.add(
-        new PartNeed(
+        PartNeed.withoutPlace(
             "brake-line-kit",
             1,
             "the hard lines run on the axle tube where the new brackets stand"));
@@ -119,9 +129,9 @@ final class EveryJob {
             - chassis.axleCentre().zMm()
             - chassis.axle().tubeRadiusMm();
     plan.add(
-        new PartNeed(
+        PartNeed.placed(
             "bump-stop",
-            2,
+            List.of(bumpStop(true, openMm), bumpStop(false, openMm)),
             "one a side: "
                 + print.length(openMm)
                 + " between axle tube and rail at ride"
@@ -131,5 +141,28 @@ final class EveryJob {
                 + " of bump with "
                 + print.length(openMm - chassis.travel().bumpMm())
                 + " left"));
+  }
+
+  /**
+   * A stop under the rail over the axle tube. It stands a third of the bump travel lower than it is
+   * thick when fully squeezed: common practice, no source.
+   */
+  private BoughtPiece bumpStop(boolean left, double openMm) {
+    Chassis chassis = layout.chassis();
+    Rails rails = chassis.rails();
+    double bumpMm = chassis.travel().bumpMm();
+    double heightMm = Math.min(0.9 * openMm, Math.max(openMm - bumpMm, 0) + bumpMm / 3);
+    double sideMm = rails.outerFaceMm(0) - rails.flangeMm() / 2;
+    Point3 under =
+        new Point3(
+            chassis.axleCentre().xMm(),
+            left ? sideMm : -sideMm,
+            rails.undersideMm(0) + rails.notchDepthMm());
+    return new BoughtPiece(
+        left ? "left bump stop" : "right bump stop",
+        Assembly.FRAME,
+        Place.along(under, new Vector3(0, 0, -1)),
+        Turned.bar(Math.min(STOP_RADIUS_MM, rails.flangeMm() / 2), heightMm),
+        List.of(NotchWork.over(rails, left)));
   }
 }

@@ -3,22 +3,32 @@ package trammel.planning.vehicle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import trammel.engine.checks.Limit;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.engine.strength.ChannelSection;
 import trammel.engine.strength.FrameRail;
 import trammel.engine.strength.RailNotch;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.FlatPath;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
+import trammel.planning.assembly.Prism;
+import trammel.planning.assembly.SeamRun;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.mounts.MountOptions;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PlateNeed;
+import trammel.planning.work.VehicleParts;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Edge;
 import trammel.trade.plates.NotchPlate;
-import trammel.trade.plates.Outline;
 import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
@@ -30,6 +40,7 @@ import trammel.trade.welding.WeldSeam;
  * a side plate on each side of the rail.
  */
 final class NotchWork {
+  private static final String NAME = "notch side plate";
   private static final double INCH_MM = 25.4;
 
   /** Plates of notches are 3/16 to 3/8 in thick: common practice, no source. */
@@ -50,6 +61,7 @@ final class NotchWork {
   private static final double USUAL_AIR_MM = INCH_MM / 2;
 
   private static final int RAILS = 2;
+  private static final boolean[] BOTH = {true, false};
 
   private final Chassis chassis;
   private final Catalog catalog;
@@ -128,7 +140,7 @@ final class NotchWork {
     // The side plates go up to the top of the rail: they carry what the cut took away.
     double ringMm = leftMm;
     return new NotchPlate(
-        "notch side plate",
+        NAME,
         thicknessMm,
         radiusMm,
         cutMm,
@@ -151,40 +163,39 @@ final class NotchWork {
     String why = reason(shape);
     plan.add(
         new PlateNeed(
-            shape.plate(plate.title()), plate.key(), 2 * RAILS, why + "; both sides of each rail"));
+            shape.plate(plate.title()),
+            plate.key(),
+            sidePlaces(shape),
+            why + "; both sides of each rail"));
     plan.add(
         new PlateNeed(
-            shape.strip(plate.title()),
-            plate.key(),
-            RAILS,
-            "lines the cut, rolled to "
-                + print.length(shape.cutRadiusMm())
-                + " outside radius, as wide as the rail"));
+                shape.strip(plate.title()),
+                plate.key(),
+                List.of(stripPlace(shape, true), stripPlace(shape, false)),
+                "lines the cut, rolled to "
+                    + print.length(shape.cutRadiusMm())
+                    + " outside radius, as wide as the rail")
+            .formedTo(Prism.plate(shape.rolledStrip(), shape.stripWidthMm())));
     double wallMm = chassis.rails().wallMm();
     FilletWeld fillet =
         FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(wallMm, shape.thicknessMm())));
-    Outline outline = shape.outline();
-    double arcMm = 2 * shape.halfAngleRad() * shape.cutRadiusMm();
     weld(
         plan,
         "notch strip to side plates",
         fillet,
-        shape.stripLengthMm(),
-        2 * RAILS,
+        stripToSides(shape),
         "both edges of the strip along the arc of each rail");
     weld(
         plan,
         "notch strip to flange",
         fillet,
-        shape.stripWidthMm(),
-        2 * RAILS,
+        stripToFlange(shape),
         "both ends of the strip across the lower flange of each rail");
     weld(
         plan,
         "notch side plate to rail",
         fillet,
-        outline.outer().lengthMm() - arcMm,
-        2 * RAILS,
+        sideToRail(shape),
         "outer edge and flats of each side plate");
     plan.add(new OperationNeed("notch-rail", RAILS, "2 rails", why));
     plan.add(
@@ -192,16 +203,125 @@ final class NotchWork {
             "dress-plate", 3 * RAILS, "6 plates", "side plates and strips of notches"));
   }
 
+  /** The rail's outer or inner face over the axle: x along the rail, y up, from its underside. */
+  private Place face(boolean left, boolean outer) {
+    double side = left ? 1 : -1;
+    Point3 rear = faceAt(-1, side);
+    Point3 front = faceAt(1, side);
+    Vector3 along = rear.to(front).normalized();
+    Vector3 up = new Vector3(0, 0, 1);
+    Place face = Place.of(faceAt(0, side), along, up.minus(along.scaled(up.dot(along))));
+    // Square across the rail, as its plates are.
+    return outer ? face : face.shifted(0, 0, side * chassis.rails().flangeMm());
+  }
+
+  private Point3 faceAt(double forwardMm, double side) {
+    Rails rails = chassis.rails();
+    return new Point3(forwardMm, side * rails.outerFaceMm(forwardMm), rails.undersideMm(forwardMm));
+  }
+
+  private static String mark(boolean left, boolean outer) {
+    return (left ? "left" : "right") + (outer ? " outer" : " inner");
+  }
+
+  private List<Held> sidePlaces(NotchPlate shape) {
+    List<Held> places = new ArrayList<>(2 * RAILS);
+    for (boolean left : BOTH) {
+      for (boolean outer : BOTH) {
+        Place face = face(left, outer);
+        Vector3 away = new Vector3(0, left == outer ? 1 : -1, 0);
+        places.add(
+            new Held(
+                mark(left, outer),
+                Assembly.FRAME,
+                Place.lying(face.origin(), face.x(), face.y(), away, shape.thicknessMm())));
+      }
+    }
+    return places;
+  }
+
+  private Held stripPlace(NotchPlate shape, boolean left) {
+    Place face = face(left, true);
+    Vector3 inward = face.z().scaled(left ? 1 : -1);
+    return new Held(
+        left ? "left" : "right",
+        Assembly.FRAME,
+        Place.lying(face.origin(), face.x(), face.y(), inward, shape.stripWidthMm()));
+  }
+
+  private static String sideId(NotchPlate shape, boolean left, boolean outer) {
+    return Held.id(shape.name(), mark(left, outer));
+  }
+
+  private static String stripId(NotchPlate shape, boolean left) {
+    return Held.id(shape.name() + " strip", left ? "left" : "right");
+  }
+
+  /** Id of what is over the axle tube: the strip that lines a notch, or the rail. */
+  static String over(Rails rails, boolean left) {
+    return rails.notchDepthMm() > 0
+        ? Held.id(NAME + " strip", left ? "left" : "right")
+        : VehicleParts.rail(left);
+  }
+
+  /** The strip's outer round meets the side plates' inner edge: the root runs there. */
+  private List<SeamRun> stripToSides(NotchPlate shape) {
+    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
+    for (boolean left : BOTH) {
+      for (boolean outer : BOTH) {
+        runs.add(
+            new SeamRun(
+                stripId(shape, left),
+                sideId(shape, left, outer),
+                new FlatPath(face(left, outer), List.of(shape.cut()))));
+      }
+    }
+    return runs;
+  }
+
+  private List<SeamRun> stripToFlange(NotchPlate shape) {
+    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
+    for (boolean left : BOTH) {
+      Place face = face(left, true);
+      Vector3 across = face.z().scaled((left ? 1 : -1) * shape.stripWidthMm());
+      for (double halfMm : new double[] {-shape.openingMm() / 2, shape.openingMm() / 2}) {
+        Point3 start = face.point(halfMm, 0, 0);
+        runs.add(
+            new SeamRun(
+                stripId(shape, left),
+                VehicleParts.rail(left),
+                FlatPath.between(start, start.plus(across))));
+      }
+    }
+    return runs;
+  }
+
+  private List<SeamRun> sideToRail(NotchPlate shape) {
+    List<Edge> edges = new ArrayList<>(shape.outline().outer().edges());
+    edges.removeIf(shape::isCut);
+    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
+    for (boolean left : BOTH) {
+      for (boolean outer : BOTH) {
+        runs.add(
+            new SeamRun(
+                sideId(shape, left, outer),
+                VehicleParts.rail(left),
+                new FlatPath(face(left, outer), edges)));
+      }
+    }
+    return runs;
+  }
+
   private static void weld(
-      WorkPlan.Builder plan,
-      String name,
-      FilletWeld fillet,
-      double lengthMm,
-      int count,
-      String why) {
-    plan.add(
-        WeldSeam.along(
-            name, fillet, lengthMm, count, WeldPosition.OVERHEAD, WeldPlace.VEHICLE, why));
+      WorkPlan.Builder plan, String name, FilletWeld fillet, List<SeamRun> runs, String why) {
+    plan.add(WeldSeam.along(name, fillet, runs, WeldPosition.OVERHEAD, WeldPlace.VEHICLE, why));
+  }
+
+  /** The notch that the plates line; empty where there is none. */
+  Optional<NotchPlate> notch() {
+    return chassis.rails().notchDepthMm() > 0
+        ? Optional.of(shape(plate().form().thicknessMm()))
+        : Optional.empty();
   }
 
   private String reason(NotchPlate shape) {

@@ -116,7 +116,7 @@ final class ObstacleWork {
   void addTo(WorkPlan.Builder plan) {
     String exhaust = closest(ObstacleKind.EXHAUST, moving, MOVING_AIR_MM);
     if (!exhaust.isEmpty()) {
-      plan.add(new PartNeed("exhaust-rework", 1, exhaust));
+      plan.add(PartNeed.withoutPlace("exhaust-rework", 1, exhaust));
       plan.add(new OperationNeed("move-exhaust", 1, "1 job", exhaust));
     }
     String tank = join(closest(ObstacleKind.TANK, moving, MOVING_AIR_MM), tankNearWeld());

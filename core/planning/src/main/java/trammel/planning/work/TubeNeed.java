@@ -1,6 +1,11 @@
 package trammel.planning.work;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import trammel.planning.assembly.CopedTube;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Solid;
 import trammel.trade.given.Given;
 import trammel.trade.tubes.Cope;
 
@@ -10,32 +15,44 @@ import trammel.trade.tubes.Cope;
  * @param name the part's name, as in the parts list and drawings
  * @param barKey key of the section in the catalog
  * @param cutLengthMm length to saw (mm), above 0
- * @param quantity how many, above 0
+ * @param solid its form with the ends as they are cut, along its own z axis
+ * @param places where each of them stands, as many as are needed
  * @param ends what happens to its ends, such as {@code square, both ends threaded}
- * @param copes what its coped ends are cut to, each with a wrap-round template
  * @param why which link or crossmember asks for it and how its length comes about
  */
 public record TubeNeed(
     String name,
     String barKey,
     double cutLengthMm,
-    int quantity,
+    Solid solid,
+    List<Held> places,
     String ends,
-    List<Cope> copes,
     String why) {
   public TubeNeed {
     Given.text(name, "Name of a tube", "Say which part it is.");
     Given.text(barKey, "Section of tube '" + name + "'", "Give its catalog key.");
     Given.positive(cutLengthMm, 20_000, "Cut length of '" + name + "' in mm", "Check its ends.");
-    Given.count(quantity, 1, 1000, "Number of '" + name + "'", "Leave it out for none.");
+    Given.present(solid, "Form of tube '" + name + "'", "Give it with its ends.");
+    places = List.copyOf(places);
+    Given.count(places.size(), 1, 1000, "Places of '" + name + "'", "Say where it goes.");
     Given.text(ends, "Ends of '" + name + "'", "Say square, coped or mitred.");
-    copes = List.copyOf(copes);
     Given.text(why, "Reason for tube '" + name + "'", "Say what asks for it.");
   }
 
-  /** A tube without copes. */
-  public TubeNeed(
-      String name, String barKey, double cutLengthMm, int quantity, String ends, String why) {
-    this(name, barKey, cutLengthMm, quantity, ends, List.of(), why);
+  /** The same under another name. */
+  public TubeNeed named(String otherName) {
+    return new TubeNeed(otherName, barKey, cutLengthMm, solid, places, ends, why);
+  }
+
+  /** How many are cut. */
+  public int quantity() {
+    return places.size();
+  }
+
+  /** What its coped ends are cut to, each with a wrap-round template. */
+  public List<Cope> copes() {
+    return solid instanceof CopedTube tube
+        ? Stream.of(tube.start(), tube.end()).flatMap(Optional::stream).toList()
+        : List.of();
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,9 @@ import trammel.cutting.sheets.SheetCuttingProblem;
 import trammel.cutting.sheets.SheetOffcut;
 import trammel.cutting.sheets.SheetPart;
 import trammel.cutting.sheets.SheetStock;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
 import trammel.planning.drawings.NestDrawing;
 import trammel.planning.work.PlateNeed;
 import trammel.testsupport.Draw;
@@ -147,14 +151,17 @@ class OutlineNestingTest {
   }
 
   private static PlateNeed need(PlateShape shape, int quantity) {
-    return new PlateNeed(shape.plate("steel"), "plate", quantity, "test");
+    return new PlateNeed(
+        shape.plate("steel"),
+        "plate",
+        Collections.nCopies(quantity, new Held(Assembly.FRAME, Place.RIDE)),
+        "test");
   }
 
   private static List<PlateNeed> named(List<PlateNeed> needs) {
     List<PlateNeed> named = new ArrayList<>();
     for (PlateNeed need : needs) {
-      Plate plate = need.plate().named("plate " + named.size());
-      named.add(new PlateNeed(plate, need.plateKey(), need.quantity(), need.why()));
+      named.add(need.named("plate " + named.size()));
     }
     return named;
   }

@@ -11,21 +11,28 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.CopedTube;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.BoltNeed;
+import trammel.planning.work.Bolting;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.BadInputException;
+import trammel.trade.tubes.RoundTube;
 
 /**
  * Orders over the standard catalog with a shop's terms over it. What is expected is worked by hand
@@ -65,14 +72,27 @@ class OrderingTest {
   }
 
   private static WorkPlan tubes(double lengthIn, int count) {
-    return new WorkPlan.Builder()
-        .add(new TubeNeed("bar", TUBE, lengthIn * INCH_MM, count, "square", "test"))
-        .build();
+    return new WorkPlan.Builder().add(tube("bar", TUBE, lengthIn * INCH_MM, count)).build();
   }
 
   private static WorkPlan part(String key, double quantity) {
-    return new WorkPlan.Builder().add(new PartNeed(key, quantity, "test")).build();
+    return new WorkPlan.Builder().add(PartNeed.withoutPlace(key, quantity, "test")).build();
   }
+
+  private static TubeNeed tube(String name, String key, double lengthMm, int count) {
+    return new TubeNeed(
+        name,
+        key,
+        lengthMm,
+        CopedTube.square(new RoundTube(38.1, 3.048), lengthMm),
+        Collections.nCopies(count, new Held(Assembly.FRAME, Place.RIDE)),
+        "square",
+        "joint to joint");
+  }
+
+  private static final List<Bolting> THREE_BOLTS =
+      Collections.nCopies(
+          3, new Bolting(new Held(Assembly.FRAME, Place.RIDE), List.of("one", "other")));
 
   private static SupplierOrder only(MaterialOrder order) {
     assertEquals(1, order.suppliers().size());
@@ -84,9 +104,9 @@ class OrderingTest {
     Catalog catalog = CatalogReader.read(STANDARD);
     WorkPlan plan =
         new WorkPlan.Builder()
-            .add(new TubeNeed("bar", TUBE, 30 * INCH_MM, 4, "square", "test"))
-            .add(new PartNeed("wire-035", 4.25, "test"))
-            .add(new BoltNeed("bolt-0.500-20", 2 * INCH_MM, 3, "joint", "test"))
+            .add(tube("bar", TUBE, 30 * INCH_MM, 4))
+            .add(PartNeed.withoutPlace("wire-035", 4.25, "test"))
+            .add(new BoltNeed("bolt-0.500-20", 2 * INCH_MM, THREE_BOLTS, "joint", "test"))
             .build();
     MaterialOrder bought = order(catalog, none(), plan);
     OrderLine bolts = line(bought, "bolt-0.500-20");

@@ -109,7 +109,7 @@ class VehicleWorkTest {
   @Test
   void countsTheFeetOfWeldToDress() {
     WeldSeam seam =
-        WeldSeam.along(
+        WeldSeam.alone(
             "seam",
             FilletWeld.ofLeg(5),
             12 * INCH_MM,

@@ -71,6 +71,38 @@ public record NotchPlate(
     return new Plate(name + " strip", Outline.solid(loop), thicknessMm, material);
   }
 
+  /** The arc that is cut out of the rail, from the rear end of the opening to its front. */
+  public Arc cut() {
+    double halfMm = halfOpeningMm(cutRadiusMm, depthMm);
+    return new Arc(
+        new Point2(-halfMm, 0.0),
+        new Point2(halfMm, 0.0),
+        new Point2(0.0, depthMm - cutRadiusMm),
+        false);
+  }
+
+  /** True for the edge of the plate's outline that lies along the cut. */
+  public boolean isCut(Edge edge) {
+    return edge instanceof Arc arc
+        && arc.centre().distanceMm(cut().centre()) < Loop.JOIN_MM
+        && Math.abs(arc.radiusMm() - cutRadiusMm) < Loop.JOIN_MM;
+  }
+
+  /** The strip in the cut as seen from the side, rolled. */
+  public Outline rolledStrip() {
+    Arc outside = cut();
+    double insideMm = cutRadiusMm - thicknessMm;
+    double startRad = outside.startRad();
+    double sweepRad = outside.sweepRad();
+    Arc inside = Arc.about(outside.centre(), insideMm, startRad + sweepRad, -sweepRad);
+    return Outline.solid(
+        Path.from(outside.from())
+            .arcTo(outside.to(), outside.centre(), false)
+            .lineTo(inside.from())
+            .arcTo(inside.to(), outside.centre(), true)
+            .close());
+  }
+
   @Override
   public Outline outline() {
     return draw(name, cutRadiusMm, depthMm, ringWidthMm, flatLengthMm, rootRadiusMm);

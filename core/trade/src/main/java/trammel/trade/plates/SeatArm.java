@@ -52,6 +52,14 @@ public record SeatArm(
     return tubeDiameterMm / 2.0 * saddleWrapRad;
   }
 
+  /** The saddle's edge on the tube. */
+  public Arc saddle() {
+    double middleRad = Math.atan2(seatMiddle.yMm() - edgeDepthMm / 2.0, Math.abs(seatMiddle.xMm()));
+    double axisRad = seatMiddle.xMm() < 0.0 ? Math.PI - middleRad : middleRad;
+    return Arc.about(
+        TUBE_CENTRE, tubeDiameterMm / 2.0, axisRad - saddleWrapRad / 2.0, saddleWrapRad);
+  }
+
   @Override
   public Outline outline() {
     return draw(

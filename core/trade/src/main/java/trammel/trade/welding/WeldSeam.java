@@ -1,14 +1,16 @@
 package trammel.trade.welding;
 
+import java.util.Collections;
+import java.util.List;
 import trammel.trade.given.Given;
 
 /**
- * One line of the weld list: equal welds of one joint in one place.
+ * One line of the weld list: welds of one joint in one place, made from the paths that they run
+ * along in space.
  *
  * @param name what is welded to what: "lower bracket to rail, outside"
  * @param joint shape of the weld
- * @param lengthMm length of each weld, mm; 0 for plugs and slots
- * @param count how many of them
+ * @param runs each weld with its path
  * @param position how it lies
  * @param place bench or vehicle
  * @param starts starts of the arc in each weld, 1 for a weld run through
@@ -17,13 +19,11 @@ import trammel.trade.given.Given;
 public record WeldSeam(
     String name,
     WeldJoint joint,
-    double lengthMm,
-    int count,
+    List<WeldRun> runs,
     WeldPosition position,
     WeldPlace place,
     int starts,
     String why) {
-
   public WeldSeam {
     Given.text(name, "Name of a weld", "Say what is welded to what.");
     Given.present(
@@ -31,13 +31,28 @@ public record WeldSeam(
     Given.present(position, "Position of the weld '" + name + "'", "Flat when it can be turned.");
     Given.present(place, "Place of the weld '" + name + "'", "Bench or vehicle.");
     Given.text(why, "Reason for the weld '" + name + "'", "Say which part asks for it.");
-    Given.count(count, 1, 10_000, "Number of welds '" + name + "'", "Leave the line out for none.");
+    runs = List.copyOf(runs);
+    Given.count(
+        runs.size(), 1, 10_000, "Number of welds '" + name + "'", "Leave the line out for none.");
     Given.count(starts, 1, 1000, "Arc starts of the weld '" + name + "'", "1 when run through.");
-    checkedLength(name, joint, lengthMm);
+    for (WeldRun run : runs) {
+      checkedLength(name, joint, run.lengthMm());
+    }
   }
 
-  /** A weld run along a line without a stop. */
+  /** Welds run along their paths without a stop. */
   public static WeldSeam along(
+      String name,
+      BeadJoint joint,
+      List<? extends WeldRun> runs,
+      WeldPosition position,
+      WeldPlace place,
+      String why) {
+    return new WeldSeam(name, joint, List.copyOf(runs), position, place, 1, why);
+  }
+
+  /** Straight welds by themselves, on no vehicle: for a bench figure. */
+  public static WeldSeam alone(
       String name,
       BeadJoint joint,
       double lengthMm,
@@ -45,24 +60,46 @@ public record WeldSeam(
       WeldPosition position,
       WeldPlace place,
       String why) {
-    return new WeldSeam(name, joint, lengthMm, count, position, place, 1, why);
+    Given.positive(
+        lengthMm, 100_000, "Length of the weld '" + name + "' in mm", "Give that of one weld.");
+    Given.count(count, 1, 10_000, "Number of welds '" + name + "'", "Leave the line out for none.");
+    List<WeldRun> runs = Collections.nCopies(count, WeldRun.ofLength(lengthMm));
+    return along(name, joint, runs, position, place, why);
   }
 
-  /** Plugs or slots. */
+  /** Plugs or slots, each a run of no length. */
   public static WeldSeam spots(
-      String name, SpotJoint joint, int count, WeldPosition position, WeldPlace place, String why) {
-    return new WeldSeam(name, joint, 0, count, position, place, 1, why);
+      String name,
+      SpotJoint joint,
+      List<? extends WeldRun> runs,
+      WeldPosition position,
+      WeldPlace place,
+      String why) {
+    return new WeldSeam(name, joint, List.copyOf(runs), position, place, 1, why);
   }
 
   /** The same seam laid in the steps of a skip sequence, one start for each step. */
   public WeldSeam inSteps(SkipSequence sequence) {
-    return new WeldSeam(
-        name, joint, lengthMm, count, position, place, sequence.steps().size(), why);
+    return new WeldSeam(name, joint, runs, position, place, sequence.steps().size(), why);
+  }
+
+  /** How many welds the line has. */
+  public int count() {
+    return runs.size();
+  }
+
+  /** Length of each weld, mm, the mean where they differ; 0 for plugs and slots. */
+  public double lengthMm() {
+    return totalLengthMm() / count();
   }
 
   /** Length of all welds of the line, mm. */
   public double totalLengthMm() {
-    return lengthMm * count;
+    double lengthMm = 0;
+    for (WeldRun run : runs) {
+      lengthMm += run.lengthMm();
+    }
+    return lengthMm;
   }
 
   /**
@@ -74,7 +111,7 @@ public record WeldSeam(
     if (joint instanceof BeadJoint bead) {
       return bead.areaLaidMm2(overWeldFraction) * totalLengthMm();
     }
-    return ((SpotJoint) joint).volumeMm3() * count;
+    return ((SpotJoint) joint).volumeMm3() * count();
   }
 
   private static void checkedLength(String name, WeldJoint joint, double lengthMm) {

@@ -51,7 +51,7 @@ class WeldMetalTest {
   @Test
   void filletOfTheProcedureHandbookWeighsWhatItPrints() {
     WeldSeam seam =
-        WeldSeam.along(
+        WeldSeam.alone(
             "handbook",
             FilletWeld.ofLeg(INCH / 4),
             76.5 * INCH,
@@ -127,7 +127,7 @@ class WeldMetalTest {
     assertThrows(
         IllegalArgumentException.class,
         () ->
-            WeldSeam.along(
+            WeldSeam.alone(
                 "no length",
                 FilletWeld.ofLeg(5),
                 0,

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,7 +56,7 @@ class WeldPracticeTest {
   }
 
   private static WeldSeam fillet(double lengthMm, WeldPosition position, WeldPlace place) {
-    return WeldSeam.along(
+    return WeldSeam.alone(
         "seam", FilletWeld.ofLeg(0.1875 * INCH), lengthMm, 1, position, place, "invented");
   }
 
@@ -227,7 +228,12 @@ class WeldPracticeTest {
     WeldSeam bench = fillet(lengthMm, WeldPosition.FLAT, WeldPlace.BENCH);
     WeldSeam plugs =
         WeldSeam.spots(
-            "plugs", new PlugWeld(12, 5), count, WeldPosition.FLAT, WeldPlace.VEHICLE, "invented");
+            "plugs",
+            new PlugWeld(12, 5),
+            Collections.nCopies(count, WeldRun.ofLength(0)),
+            WeldPosition.FLAT,
+            WeldPlace.VEHICLE,
+            "invented");
     WeldEstimate list = practice.estimate(List.of(bench, plugs));
     SeamEstimate first = practice.estimate(bench);
     SeamEstimate second = practice.estimate(plugs);

@@ -1,5 +1,6 @@
 package trammel.plugins.airspring;
 
+import java.util.List;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
@@ -11,6 +12,7 @@ import trammel.planning.mounts.AxleTravel;
 import trammel.planning.mounts.BoughtSprings;
 import trammel.planning.mounts.MountStock;
 import trammel.planning.mounts.ShockMounting;
+import trammel.planning.work.BoughtPiece;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
@@ -37,8 +39,10 @@ final class AirPlan {
     SpringUnit left = layout.springs().get(0);
     SpringUnit right = layout.springs().get(1);
     AirSpring spring = bought.airSpring(left);
-    addSprings(plan, left, spring);
-    new AirSpringMounting(layout.chassis(), left, right, spring, stock, print).addTo(plan);
+    AirSpringMounting mounting =
+        new AirSpringMounting(layout.chassis(), left, right, spring, stock, print);
+    addSprings(plan, left, spring, mounting.springs());
+    mounting.addTo(plan);
     addAir(plan);
     ShockUnit shock = layout.shocks().get(0);
     new ShockMounting(
@@ -54,7 +58,8 @@ final class AirPlan {
     return plan.build();
   }
 
-  private void addSprings(WorkPlan.Builder plan, SpringUnit left, AirSpring spring) {
+  private void addSprings(
+      WorkPlan.Builder plan, SpringUnit left, AirSpring spring, List<BoughtPiece> pieces) {
     AxleTravel travel = new AxleTravel(layout.chassis(), layout.bars());
     double ratio = travel.motionRatio(left.frame(), left.axle());
     double loadN =
@@ -62,9 +67,9 @@ final class AirPlan {
     double heightMm = left.lengthMm();
     double gaugeMPa = spring.size().gaugeForLoadMPa(heightMm, loadN);
     plan.add(
-        new PartNeed(
+        PartNeed.placed(
             spring.key(),
-            SPRINGS,
+            pieces,
             print.pressure(gaugeMPa)
                 + " carries "
                 + print.force(loadN)
@@ -76,9 +81,9 @@ final class AirPlan {
 
   private void addAir(WorkPlan.Builder plan) {
     String why = "two air springs hold the ride height by pressure, each with a line of its own";
-    plan.add(new PartNeed("air-supply-kit", 1, why));
-    plan.add(new PartNeed("air-line-kit", 1, why));
-    plan.add(new PartNeed("air-fitting-kit", SPRINGS, "one for each air spring"));
+    plan.add(PartNeed.withoutPlace("air-supply-kit", 1, why));
+    plan.add(PartNeed.withoutPlace("air-line-kit", 1, why));
+    plan.add(PartNeed.withoutPlace("air-fitting-kit", SPRINGS, "one for each air spring"));
     plan.add(
         new OperationNeed("plumb-air", 1, "1 air supply, 2 lines", why + "; leak test included"));
   }

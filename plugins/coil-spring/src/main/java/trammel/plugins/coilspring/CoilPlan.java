@@ -1,16 +1,24 @@
 package trammel.plugins.coilspring;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.quantity.Gravity;
+import trammel.planning.assembly.Solid;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CoilOverSpring;
+import trammel.planning.catalog.Shock;
 import trammel.planning.extension.Commission;
 import trammel.planning.mounts.AxleTravel;
 import trammel.planning.mounts.BoughtSprings;
 import trammel.planning.mounts.MountStock;
+import trammel.planning.mounts.ShockForm;
 import trammel.planning.mounts.ShockMounting;
+import trammel.planning.work.BoughtPiece;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;
 import trammel.planning.work.WorkPlan;
@@ -60,9 +68,9 @@ final class CoilPlan {
     double squeezedMm = loadN / coil.rateNPerMm();
     double lengthMm = coil.freeLengthMm() - squeezedMm;
     plan.add(
-        new PartNeed(
+        PartNeed.placed(
             coil.key(),
-            SPRINGS,
+            onBoth("spring", shock -> ShockForm.coil(shock, bought(shock), coil, lengthMm)),
             print.rate(coil.rateNPerMm())
                 + " under "
                 + print.force(loadN)
@@ -72,14 +80,17 @@ final class CoilPlan {
                 + print.length(lengthMm)
                 + " long"));
     plan.add(
-        new PartNeed("coil-over-hardware", SPRINGS, "seats and collar for each coil-over shock"));
+        PartNeed.placed(
+            "coil-over-hardware",
+            onBoth("spring seats", shock -> ShockForm.seats(shock, bought(shock), coil, lengthMm)),
+            "seats and collar for each coil-over shock"));
     double droopMm =
         travel.longestMm(spring.frame(), spring.axle()) - spring.frame().distanceMm(spring.axle());
     if (droopMm > squeezedMm) {
       plan.add(
-          new PartNeed(
+          PartNeed.placed(
               "spring-retainer",
-              SPRINGS,
+              onBoth("spring retainer", shock -> ShockForm.retainer(shock, bought(shock), coil)),
               "at full droop the shock is "
                   + print.length(droopMm - squeezedMm)
                   + " longer than the free spring, so the spring would come off its seat"));
@@ -94,5 +105,24 @@ final class CoilPlan {
                 + " long between its seats at ride, shock "
                 + print.length(spring.frame().distanceMm(spring.axle()))
                 + " eye to eye"));
+  }
+
+  private Shock bought(ShockUnit shock) {
+    return new BoughtSprings(catalog).shock(shock, true);
+  }
+
+  /** What sits on each of the two shocks, with it. */
+  private List<BoughtPiece> onBoth(String what, Function<ShockUnit, Solid> form) {
+    List<BoughtPiece> pieces = new ArrayList<>(SPRINGS);
+    for (ShockUnit shock : layout.shocks()) {
+      pieces.add(
+          new BoughtPiece(
+              what + " of " + shock.name(),
+              shock.name(),
+              ShockForm.place(shock, shock.axle().to(shock.frame()).cross(new Vector3(1, 0, 0))),
+              form.apply(shock),
+              List.of(shock.name())));
+    }
+    return pieces;
   }
 }

@@ -167,8 +167,10 @@ class FourLinkWorkTest {
     Trial trial = Trial.mounted("inboard");
     List<Bar> bars = trial.bars();
     Trial wider = trial.on(SampleVehicle.withRailsMoved(trial.chassis(), INCH_MM, 0));
-    double before = Trial.heightMm(Trial.plate(trial.plan(bars), "lower-left stand-off upright"));
-    double after = Trial.heightMm(Trial.plate(wider.plan(bars), "lower-left stand-off upright"));
+    double before =
+        Trial.heightMm(Trial.plate(trial.plan(bars), "lower-left stand-off upright, front"));
+    double after =
+        Trial.heightMm(Trial.plate(wider.plan(bars), "lower-left stand-off upright, front"));
     assertEquals(INCH_MM / 2, after - before, 1e-6);
   }
 

@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
+import trammel.planning.assembly.Assembly;
+import trammel.planning.assembly.CopedTube;
+import trammel.planning.assembly.Held;
+import trammel.planning.assembly.Place;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.extension.AxleLinkage;
@@ -21,6 +26,7 @@ import trammel.planning.work.PartNeed;
 import trammel.planning.work.TubeNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
+import trammel.trade.tubes.RoundTube;
 
 /**
  * The kit passes a linkage that keeps the contract and names what is broken in one that does not.
@@ -63,11 +69,22 @@ class LinkageContractTest {
       double highMm = commission.layout().chassis().rails().undersideAtAxleMm();
       for (Bar bar : commission.layout().bars()) {
         double lengthMm = bar.lengthMm() + highMm / 100 + bar.axle().yMm() / 1000;
-        plan.add(new TubeNeed(bar.name(), tube, lengthMm, 1, "square", "joint to joint"));
+        plan.add(tube(bar.name(), tube, lengthMm, 1));
       }
       plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
       return plan.build();
     }
+  }
+
+  private static TubeNeed tube(String name, String key, double lengthMm, int count) {
+    return new TubeNeed(
+        name,
+        key,
+        lengthMm,
+        CopedTube.square(new RoundTube(38.1, 3.048), lengthMm),
+        Collections.nCopies(count, new Held(Assembly.FRAME, Place.RIDE)),
+        "square",
+        "joint to joint");
   }
 
   private static void verify(AxleLinkage linkage) {
@@ -133,7 +150,7 @@ class LinkageContractTest {
             return super.plan(commission)
                 .plus(
                     new WorkPlan.Builder()
-                        .add(new PartNeed("no-such-item", 1, "nobody asked for it"))
+                        .add(PartNeed.withoutPlace("no-such-item", 1, "nobody asked for it"))
                         .build());
           }
         },
@@ -148,9 +165,9 @@ class LinkageContractTest {
           public WorkPlan plan(Commission commission) {
             WorkPlan.Builder plan = new WorkPlan.Builder();
             String tube = CATALOG.bars().keySet().iterator().next();
-            plan.add(new TubeNeed("bar", tube, 500, 5, "square", "joint to joint"));
+            plan.add(tube("bar", tube, 500, 5));
             for (int i = 0; i < 4; i++) {
-              plan.add(new TubeNeed("bar " + i, tube, 500, 5, "square", "joint to joint"));
+              plan.add(tube("bar " + i, tube, 500, 5));
             }
             plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
             return plan.build();

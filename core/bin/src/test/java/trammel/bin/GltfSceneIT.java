@@ -1,4 +1,4 @@
-package trammel.app.json;
+package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import trammel.app.json.GltfScene;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.planning.assembly.Assembly;
@@ -19,7 +20,7 @@ import trammel.planning.assembly.SeamRun;
 import trammel.planning.assembly.Turned;
 
 /** The file as a library that knows nothing of this project reads it. */
-class GltfSceneTest {
+class GltfSceneIT {
   private static final Place LEANING =
       Place.of(new Point3(900, 400, 300), new Vector3(0.6, 0, 0.8), new Vector3(0, 1, 0));
 

@@ -1,4 +1,4 @@
-package trammel.app.json;
+package trammel.bin;
 
 import de.javagl.jgltf.model.AccessorFloatData;
 import de.javagl.jgltf.model.AccessorIntData;
@@ -18,7 +18,7 @@ import java.util.Map;
  * What a glTF file holds, read by a library of another kind and summed here by other means than the
  * program's: everything in the file's own metres, Y up.
  */
-public final class GltfScan {
+final class GltfScan {
   /**
    * One node with a mesh.
    *
@@ -28,13 +28,12 @@ public final class GltfScan {
    * @param lineM length of its lines
    * @param extras what is noted on it
    */
-  public record Item(
-      String body, double volumeM3, double[] centre, double lineM, Map<?, ?> extras) {}
+  record Item(String body, double volumeM3, double[] centre, double lineM, Map<?, ?> extras) {}
 
   private final Map<String, Item> items = new LinkedHashMap<>();
 
   /** Reads a file's text. */
-  public GltfScan(String text) throws IOException {
+  GltfScan(String text) throws IOException {
     GltfModel model =
         new GltfModelReader()
             .readWithoutReferences(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
@@ -46,7 +45,7 @@ public final class GltfScan {
   }
 
   /** Nodes with meshes, by name. */
-  public Map<String, Item> items() {
+  Map<String, Item> items() {
     return items;
   }
 

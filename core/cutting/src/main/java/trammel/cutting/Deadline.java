@@ -13,6 +13,9 @@ public final class Deadline {
   /** A time so far off that only the looks count (ns). */
   private static final long FAR_NANOS = Duration.ofHours(1).toNanos();
 
+  /** Steps that count for a second of a search whose effort is counted, whatever the machine. */
+  private static final double STEPS_PER_SECOND = 5e8;
+
   private final long startNanos;
   private final long endNanos;
   private final long[] looks;
@@ -23,6 +26,11 @@ public final class Deadline {
     this.endNanos = endNanos;
     this.looks = looks;
     this.lastLook = lastLook;
+  }
+
+  /** A deadline that does not come. */
+  public static Deadline never() {
+    return afterLooks(Long.MAX_VALUE / 2);
   }
 
   /** A deadline after a number of looks at it, which must be above 0. */
@@ -78,8 +86,20 @@ public final class Deadline {
     return new Deadline(startNanos, now + (long) ((endNanos - now) * fraction), looks, last);
   }
 
-  /** An earlier deadline: the given time from now, if that comes first. */
+  /**
+   * Counts steps of a search as so many looks; a deadline by the clock does not mind. Long steps
+   * between two looks count by what they cost.
+   */
+  public void spend(long steps) {
+    looks[0] += steps;
+  }
+
+  /** An earlier deadline: the given time, or the steps that count for it, from now. */
   public Deadline within(double seconds) {
+    if (lastLook != Long.MAX_VALUE) {
+      long last = looks[0] + (long) (seconds * STEPS_PER_SECOND);
+      return new Deadline(startNanos, endNanos, looks, Math.min(last, lastLook));
+    }
     long end = System.nanoTime() + (long) (seconds * NANOS_PER_SECOND);
     return new Deadline(startNanos, end - endNanos < 0 ? end : endNanos, looks, lastLook);
   }

@@ -1,6 +1,7 @@
 package trammel.cutting;
 
 import java.util.Arrays;
+import java.util.Comparator;
 
 /**
  * The totals that a set of bars or sheets can cost at all while having the room that is needed.
@@ -12,6 +13,9 @@ public final class PriceLadder {
   /** Totals above this many price steps are not tabled; bounds then rise to whole steps only. */
   private static final int LARGEST_TABLE = 1 << 20;
 
+  /** Steps of filling the table; more are only needed for hundreds of different drops. */
+  private static final long MOST_STEPS = 1L << 28;
+
   private static final long OUT_OF_REACH = -1;
 
   /** Number of pieces of one stock above which it is taken as open: the table stays small. */
@@ -19,6 +23,9 @@ public final class PriceLadder {
 
   private final long[] roomAtPrice;
   private final long needed;
+
+  /** Where the totals are not tabled: no plan costs less, by price for room alone. */
+  private final long least;
 
   /**
    * @param room length or area that one piece of each stock holds
@@ -28,12 +35,14 @@ public final class PriceLadder {
    * @param highest the price of a known plan, in price steps
    */
   public PriceLadder(long[] room, long[] price, int[] available, long needed, long highest) {
-    if (highest >= LARGEST_TABLE) {
+    if (highest >= LARGEST_TABLE || steps(available, price, highest) > MOST_STEPS) {
       this.roomAtPrice = new long[0];
       this.needed = 0;
+      this.least = Math.min(highest, leastByRate(room, price, available, needed));
       return;
     }
     this.needed = needed;
+    this.least = 0;
     this.roomAtPrice = new long[(int) highest + 1];
     Arrays.fill(roomAtPrice, OUT_OF_REACH);
     roomAtPrice[0] = freeRoom(room, price, available);
@@ -42,6 +51,36 @@ public final class PriceLadder {
         addStock(room[s], (int) price[s], available[s]);
       }
     }
+  }
+
+  private static long steps(int[] available, long[] price, long highest) {
+    long rounds = 0;
+    for (int s = 0; s < price.length; s++) {
+      if (price[s] > 0) {
+        rounds += available[s] > MANY ? 1 : available[s];
+      }
+    }
+    return rounds * (highest + 1);
+  }
+
+  /** What the room costs if stock could be bought by the part, the least for its room first. */
+  private static long leastByRate(long[] room, long[] price, int[] available, long needed) {
+    Integer[] byRate = new Integer[room.length];
+    for (int s = 0; s < byRate.length; s++) {
+      byRate[s] = s;
+    }
+    Arrays.sort(byRate, Comparator.comparingDouble(s -> (double) price[s] / room[s]));
+    double missing = needed;
+    double cost = 0;
+    for (int i = 0; i < byRate.length && missing > 0; i++) {
+      int s = byRate[i];
+      double all = available[s] == Integer.MAX_VALUE ? missing : (double) room[s] * available[s];
+      double taken = Math.min(missing, all);
+      cost += taken * price[s] / room[s];
+      missing -= taken;
+    }
+    // A hair less, for the rounding of the sums.
+    return (long) Math.ceil(cost * (1 - 1e-9) - 1e-6);
   }
 
   private static long freeRoom(long[] room, long[] price, int[] available) {
@@ -79,7 +118,7 @@ public final class PriceLadder {
 
   /** The least possible total that is not below the given one. */
   public long atLeast(long bound) {
-    long p = Math.max(0, bound);
+    long p = Math.max(least, bound);
     while (p < roomAtPrice.length && roomAtPrice[(int) p] < needed) {
       p++;
     }

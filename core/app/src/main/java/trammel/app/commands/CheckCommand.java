@@ -40,11 +40,11 @@ public final class CheckCommand extends JobCommand {
         screen,
         bench,
         options.json(),
-        (draft, folder) -> result(draft, bench, uncertainty, options.json()));
+        (draft, folder) -> result(draft, bench, uncertainty, screen, options.json()));
   }
 
   private static JobResult result(
-      Draft draft, Workbench bench, UncertaintyOptions uncertainty, boolean asJson) {
+      Draft draft, Workbench bench, UncertaintyOptions uncertainty, Screen screen, boolean asJson) {
     List<CheckResult> results = draft.judge().judge(draft.layout());
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
     Map<String, Object> json = new LinkedHashMap<>();
@@ -54,7 +54,7 @@ public final class CheckCommand extends JobCommand {
       json.put("layout", LayoutJson.of(analysis));
       json.put("checks", CheckJson.of(draft, results));
       uncertainty
-          .study(draft)
+          .study(draft, screen)
           .ifPresent(result -> json.put("uncertainty", UncertaintyJson.of(result)));
       json.put("caution", Cautions.SCREENING);
     } else {
@@ -63,7 +63,7 @@ public final class CheckCommand extends JobCommand {
       text.append(new LayoutText(analysis, amounts).text()).append('\n');
       text.append(new CheckText(draft, amounts).text(results)).append('\n');
       uncertainty
-          .study(draft)
+          .study(draft, screen)
           .ifPresent(result -> text.append(new UncertaintyText(amounts).text(result)).append('\n'));
       text.append(Cautions.text());
     }

@@ -27,6 +27,10 @@ public final class CutCommand implements Command {
   private static final String JSON = "--json";
   private static final BigDecimal LEAST_SECONDS = new BigDecimal("0.01");
   private static final BigDecimal MOST_SECONDS = new BigDecimal("3600");
+
+  /** The part of the time that is for the search, however long reading the list took. */
+  private static final double LEAST_PART = 0.1;
+
   private static final int LONGEST_NUMBER = 12;
 
   @Override
@@ -42,15 +46,17 @@ public final class CutCommand implements Command {
         .option(
             TIME,
             "SECONDS",
-            "Longest time for the search; without it 10 for bars, 1 for rectangles on sheets,"
+            "Longest time for the whole command; without it 10 for the search for bars, 1 for rectangles on sheets,"
                 + " 2 on a strip, and some more for outlines.")
         .flag(JSON, "Print for a machine: JSON, with the place of every piece.");
   }
 
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
+    long startNanos = System.nanoTime();
     Optional<Duration> limit = limit(arguments);
     CutFile file = CutFileReader.read(Path.of(arguments.argument("FILE")));
+    limit = limit.map(whole -> forSearch(whole, System.nanoTime() - startNanos));
     for (Problem remark : file.remarks()) {
       screen.err().println("Note: " + remark.text());
     }
@@ -61,6 +67,13 @@ public final class CutCommand implements Command {
       screen.out().print(new CutText(file, plans).text());
     }
     return ExitCode.DONE;
+  }
+
+  /** The time is for the whole command: a long list takes about as long to print as to read. */
+  private static Duration forSearch(Duration whole, long readingNanos) {
+    Duration least = Duration.ofNanos((long) (LEAST_PART * whole.toNanos()));
+    Duration left = whole.minusNanos(2 * readingNanos);
+    return left.compareTo(least) < 0 ? least : left;
   }
 
   private static List<CutPlan> search(CutFile file, Optional<Duration> limit, Screen screen) {

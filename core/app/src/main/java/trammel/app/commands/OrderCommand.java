@@ -5,11 +5,14 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.commandline.WaitingLine;
 import trammel.app.desk.Workbench;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
@@ -72,7 +75,8 @@ public final class OrderCommand extends JobCommand {
     Workbench bench = bench(options.units(), screen);
     JobsToOrder jobs = JobsToOrder.of(JobRun.files(arguments), bench, screen);
     QuantityPrinter printer = new Amounts(bench.shown(jobs.first())).printer();
-    Ordering ordering = new Ordering(bench.catalog(), printer);
+    AtomicReference<String> step = new AtomicReference<>("Planning");
+    Ordering ordering = new Ordering(bench.catalog(), printer, step::set);
     LocalDate placed = date.orElse(jobs.latest());
     boolean held = arguments.has(RACK) && !jobs.stopping().isEmpty() && !arguments.has(ANYWAY);
     Optional<OutFolder> out =
@@ -83,12 +87,12 @@ public final class OrderCommand extends JobCommand {
         order -> out.isPresent() ? files(jobs, order, placed, bench, printer) : new FileSet();
     MaterialOrder order;
     if (!arguments.has(RACK)) {
-      order = ordering.order(jobs.ordered());
+      order = watched(screen, step, () -> ordering.order(jobs.ordered()));
       write(papers.of(order), out, screen);
     } else {
       ShopLedger shop = bench.shopLedger(jobs.first().header().units());
       if (dryRun || jobs.leftOut() || held) {
-        order = ordering.order(jobs.ordered(), shop.rack());
+        order = watched(screen, step, () -> ordering.order(jobs.ordered(), shop.rack()));
         write(papers.of(order), out, screen);
       } else {
         order = takeFromRack(shop, ordering, jobs, papers, out, screen);
@@ -107,6 +111,17 @@ public final class OrderCommand extends JobCommand {
       return jobs.worst();
     }
     return Verdicts.exitCode(jobs.checks());
+  }
+
+  /** Tells on a terminal how far the plan is while it is made. */
+  private static MaterialOrder watched(
+      Screen screen, AtomicReference<String> step, Supplier<MaterialOrder> planning) {
+    WaitingLine line = WaitingLine.on(screen, step::get);
+    try {
+      return planning.get();
+    } finally {
+      line.close();
+    }
   }
 
   private static void requireRack(Arguments arguments, String flag) {

@@ -1,9 +1,12 @@
 package trammel.app.commands;
 
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
+import trammel.app.commandline.WaitingLine;
 import trammel.engine.uncertainty.UncertaintyResult;
 import trammel.engine.uncertainty.UncertaintyStudy;
 import trammel.planning.draft.Draft;
@@ -84,12 +87,23 @@ record UncertaintyOptions(boolean wanted, int samples, long seed) {
             + ".");
   }
 
-  /** The chances of the checks; empty where they are not asked for. */
-  Optional<UncertaintyResult> study(Draft draft) {
+  /**
+   * The chances of the checks; empty where they are not asked for.
+   *
+   * @param screen is told how far it is, where that is a terminal
+   */
+  Optional<UncertaintyResult> study(Draft draft, Screen screen) {
     if (!wanted) {
       return Optional.empty();
     }
     UncertaintyStudy study = new UncertaintyStudy(draft.judge(), JobUncertainty.figures(draft));
-    return Optional.of(study.run(draft.layout(), samples, seed));
+    AtomicInteger tried = new AtomicInteger();
+    WaitingLine line =
+        WaitingLine.on(screen, () -> "Trying vehicles, " + tried.get() + " of " + samples);
+    try {
+      return Optional.of(study.run(draft.layout(), samples, seed, tried::set));
+    } finally {
+      line.close();
+    }
   }
 }

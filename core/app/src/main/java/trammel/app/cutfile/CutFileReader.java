@@ -35,7 +35,10 @@ public final class CutFileReader {
   private static final Rule QUANTITY = new Rule("1", "100000", 0, "4");
   private static final Rule AVAILABLE = new Rule("0", "1000000", 0, "3");
 
-  private static final int MOST_ENTRIES = 20_000;
+  /** A list of a hundred thousand different pieces takes some megabytes. */
+  private static final int LARGEST_BYTES = 20_000_000;
+
+  private static final int MOST_ENTRIES = 100_000;
   private static final int MOST_SECTIONS = 1000;
   private static final int MOST_PIECES = 200_000;
   private static final int MOST_PARTS = 10_000;
@@ -77,7 +80,7 @@ public final class CutFileReader {
    * @throws BadInputException with everything that is wrong with it, line by line
    */
   public static CutFile read(Path path) {
-    return new CutFileReader().file(DocumentReader.read(path));
+    return new CutFileReader().file(DocumentReader.read(path, LARGEST_BYTES));
   }
 
   private CutFile file(ObjectNode document) {

@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import trammel.cutting.CuttingStatus;
 import trammel.cutting.Deadline;
 import trammel.cutting.Quantities;
@@ -39,7 +40,16 @@ public final class BarCutter {
 
   private static final int EARLY_DIVES = 5;
 
-  private final Duration limit;
+  /** Above this many rows a relaxation takes more memory and time than it is worth. */
+  private static final int MOST_ROWS = 1000;
+
+  /** Above this many different drops a list is long too. */
+  private static final int MANY_STOCKS = 100;
+
+  /** The part of the time for finding a plan; the rest is for gathering what is left over. */
+  private static final double FINDING = 0.97;
+
+  private final Supplier<Deadline> deadline;
 
   public BarCutter() {
     this(USUAL_LIMIT);
@@ -49,8 +59,20 @@ public final class BarCutter {
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public BarCutter(Duration limit) {
-    this.limit = limit;
-    Deadline.in(limit);
+    this(Deadline.eachIn(limit));
+  }
+
+  private BarCutter(Supplier<Deadline> deadline) {
+    this.deadline = deadline;
+  }
+
+  /**
+   * A cutter whose answer does not depend on how fast the machine is.
+   *
+   * @param steps of the search for one problem; a second of it takes some 500 million
+   */
+  public static BarCutter withEffort(long steps) {
+    return new BarCutter(Deadline.eachAfterLooks(steps));
   }
 
   /**
@@ -59,33 +81,70 @@ public final class BarCutter {
    * @throws StockShortageException when the stock does not hold all pieces
    */
   public BarCuttingPlan cut(BarCuttingProblem problem) {
-    Deadline deadline = Deadline.in(limit);
+    return cut(problem, deadline.get());
+  }
+
+  /**
+   * Cuts the pieces of the problem.
+   *
+   * @param deadline what is best by then is handed over
+   */
+  private BarCuttingPlan cut(BarCuttingProblem problem, Deadline deadline) {
     BarModel model = BarModel.of(problem);
     BarReduction settled = BarReduction.of(model);
     BarModel rest = model.forDemand(settled.demand());
-    Incumbent incumbent = solve(rest, deadline);
+    Incumbent incumbent = solve(rest, deadline.part(FINDING));
     if (!incumbent.exists()) {
       throw shortage(problem, incumbent.isClosed());
     }
     CutList whole = settled.fixed().copy();
     whole.addAll(model, rest.inKindsOf(model, incumbent.best()));
     BigDecimal bound = model.money(settled.fixed().price + incumbent.lowerBound());
-    CutList tidy = new OffcutKeeper(model).gathered(whole);
+    CutList tidy = new OffcutKeeper(model, deadline).gathered(whole);
     return new PlanWriter(problem, model).write(tidy, bound, incumbent.isClosed(), deadline);
   }
 
   private static Incumbent solve(BarModel model, Deadline deadline) {
-    GreedyFill greedy = new GreedyFill(model);
     long highest = highestPrice(model);
-    Incumbent incumbent =
-        new Incumbent(model, greedy.bestPlan(model.demand, model.available), highest);
+    Incumbent incumbent = first(model, highest, deadline);
     if (!incumbent.isClosed()) {
-      new FewBars(model).run(incumbent, deadline);
+      new FewBars(model, deadline).run(incumbent);
     }
-    if (!incumbent.isClosed()) {
+    if (!incumbent.isClosed() && rows(model) <= MOST_ROWS) {
       new Search(model, incumbent, highest, deadline).run();
     }
     return incumbent;
+  }
+
+  /** The best of the quick plans; of a long list those that are ready in time. */
+  private static Incumbent first(BarModel model, long highest, Deadline deadline) {
+    if (!isLong(model)) {
+      CutList quick = new GreedyFill(model).bestPlan(model.demand, model.available);
+      return new Incumbent(model, quick, highest);
+    }
+    Incumbent incumbent = new Incumbent(model, new FirstFit(model).plan(), highest);
+    if (!incumbent.isClosed()) {
+      GreedyFill greedy = new GreedyFill(model, deadline);
+      incumbent.offer(greedy.bestPlan(model.demand, model.available));
+    }
+    if (model.stocks() == 1 && model.available[0] == BarModel.UNLIMITED) {
+      long bars = new HalfBound(model.size, model.demand, model.capacity[0]).bars();
+      incumbent.raiseBound(bars * model.price[0]);
+    }
+    return incumbent;
+  }
+
+  private static boolean isLong(BarModel model) {
+    return model.kinds() > MANY_KINDS || model.stocks() > MANY_STOCKS;
+  }
+
+  /** Rows that a relaxation of some bars of the list may have. */
+  private static int rows(BarModel model) {
+    int rows = 0;
+    for (int available : model.available) {
+      rows += available == BarModel.UNLIMITED ? 0 : 1;
+    }
+    return rows;
   }
 
   /** A better plan for a small problem, or the known one. */
@@ -122,7 +181,10 @@ public final class BarCutter {
       if (incumbent.exists() && model.kinds() > MANY_KINDS) {
         polish(deadline.part(0.6));
       }
-      if (isOver()) {
+      if (isOver() || model.kinds() + rows(model) > MOST_ROWS) {
+        if (!isOver() && incumbent.exists()) {
+          polish(deadline);
+        }
         return;
       }
       Relaxation root = generation.solve(model.demand, model.available, incumbent);
@@ -183,10 +245,14 @@ public final class BarCutter {
       }
     }
 
+    private boolean search(List<Pattern> patterns) {
+      Deadline end = deadline.part(0.8);
+      return new PatternSearch(model, patterns, incumbent, end, end).run();
+    }
+
     private boolean searched(PatternListing listing, int mostPatterns) {
       List<Pattern> patterns = listing.within(incumbent.target(), mostPatterns);
-      if (patterns == null
-          || !new PatternSearch(model, patterns, incumbent, deadline.part(0.8)).run()) {
+      if (patterns == null || !search(patterns)) {
         return false;
       }
       incumbent.close();

@@ -161,15 +161,21 @@ final class BarModel {
     for (int d : demand) {
       pieces = Math.addExact(pieces, d);
     }
+    List<Integer> open = new ArrayList<>();
+    for (int t = 0; t < stocks.size(); t++) {
+      if (stocks.get(t).available().isEmpty()) {
+        open.add(t);
+      }
+    }
     List<Integer> kept = new ArrayList<>();
     for (int s = 0; s < stocks.size(); s++) {
       boolean dominated = false;
-      for (int t = 0; t < stocks.size() && !dominated; t++) {
-        boolean open = stocks.get(t).available().isEmpty();
+      for (int i = 0; i < open.size() && !dominated; i++) {
+        int t = open.get(i);
         boolean replaces = capacities.get(t) >= capacities.get(s) && price[t] <= price[s];
         boolean strictly = capacities.get(t) > capacities.get(s) || price[t] < price[s] || t < s;
         boolean sameKind = stocks.get(s).remnant() == stocks.get(t).remnant();
-        dominated = t != s && open && replaces && strictly && sameKind;
+        dominated = t != s && replaces && strictly && sameKind;
       }
       if (!dominated) {
         kept.add(s);

@@ -11,11 +11,17 @@ package trammel.cutting.bars;
 final class BarReduction {
   private final BarModel model;
   private final int[] demand;
+  private final StillAsked asked;
   private final CutList fixed = new CutList();
+
+  /** No kind behind this one is still asked for. */
+  private int lastAsked;
 
   private BarReduction(BarModel model) {
     this.model = model;
     this.demand = model.demand.clone();
+    this.asked = new StillAsked(model.size, demand);
+    this.lastAsked = model.kinds() - 1;
   }
 
   static BarReduction of(BarModel model) {
@@ -69,7 +75,10 @@ final class BarReduction {
   }
 
   private long smallestOther(int large) {
-    for (int k = model.kinds() - 1; k >= large; k--) {
+    while (lastAsked >= 0 && demand[lastAsked] == 0) {
+      lastAsked--;
+    }
+    for (int k = lastAsked; k >= large; k--) {
       if (demand[k] - (k == large ? 1 : 0) > 0) {
         return model.size[k];
       }
@@ -80,7 +89,7 @@ final class BarReduction {
   private long twoSmallestOthers(int large) {
     long sum = 0;
     int missing = 2;
-    for (int k = model.kinds() - 1; k >= large; k--) {
+    for (int k = lastAsked; k >= large; k--) {
       int take = Math.min(missing, demand[k] - (k == large ? 1 : 0));
       sum += take * model.size[k];
       missing -= take;
@@ -92,10 +101,12 @@ final class BarReduction {
   }
 
   private int largestFitting(int large, long room) {
-    for (int k = large; k < model.kinds(); k++) {
-      if (model.size[k] <= room && demand[k] - (k == large ? 1 : 0) > 0) {
-        return k;
-      }
+    int kind = asked.fitting(large, room);
+    if (kind == large && demand[large] == 1) {
+      kind = asked.fitting(large + 1, room);
+    }
+    if (kind < model.kinds()) {
+      return kind;
     }
     throw new IllegalStateException("no piece fits beside " + large);
   }

@@ -1,6 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
+import trammel.cutting.Deadline;
 
 /**
  * A small linear programme, minimise cost over columns x ≥ 0, by the revised simplex method with an
@@ -15,6 +16,10 @@ final class CoveringLp {
   private static final int PIVOTS_BETWEEN_CHECKS = 60;
   private static final double DRIFT_ALLOWED = 1e-7;
 
+  /** Steps that the reduced cost of a column counts for. */
+  private static final int COLUMN_STEPS = 6;
+
+  private final Deadline deadline;
   private int rows;
   private double[] rhs;
   private boolean[] atLeast;
@@ -45,8 +50,10 @@ final class CoveringLp {
    * @param rhs right-hand sides
    * @param atLeast per row: true for ≥, false for ≤
    * @param roomForRows rows that may be appended later
+   * @param deadline asked before every step towards the optimum; what is feasible by then stays
    */
-  CoveringLp(double[] rhs, boolean[] atLeast, int roomForRows) {
+  CoveringLp(double[] rhs, boolean[] atLeast, int roomForRows, Deadline deadline) {
+    this.deadline = deadline;
     rows = rhs.length;
     int most = rows + roomForRows;
     this.rhs = Arrays.copyOf(rhs, most);
@@ -186,7 +193,8 @@ final class CoveringLp {
   /** Brings a feasible basis to optimality over the columns present. */
   void primal() {
     long limit = pivots + 50L * (rows + 100);
-    while (pivots < limit) {
+    while (pivots < limit && !deadline.isPast()) {
+      deadline.spend((long) columns * COLUMN_STEPS + (long) rows * rows);
       int entering = -1;
       boolean slack = false;
       double most = -TOLERANCE;

@@ -19,19 +19,21 @@ final class FewBars implements StockSets.Taker {
   private static final int MOST_SETS = 400;
 
   private final BarModel model;
+  private final Deadline deadline;
   private final GreedyFill greedy;
   private final long needed;
   private int setsLeft = MOST_SETS;
   private CutList found;
 
-  FewBars(BarModel model) {
+  FewBars(BarModel model, Deadline deadline) {
     this.model = model;
-    this.greedy = new GreedyFill(model);
+    this.deadline = deadline;
+    this.greedy = new GreedyFill(model, deadline);
     this.needed = model.totalSize();
   }
 
   /** Offers the cheapest plan that comes out, if one does. */
-  void run(Incumbent incumbent, Deadline deadline) {
+  void run(Incumbent incumbent) {
     if (model.stocks() == 1 || needed > MOST_BARS * longest()) {
       return;
     }
@@ -69,7 +71,7 @@ final class FewBars implements StockSets.Taker {
         found = filled(backward(bars));
       }
     }
-    return found == null && setsLeft > 0;
+    return found == null && setsLeft > 0 && !deadline.isPast();
   }
 
   /** The bars of a set and all that cost nothing, the shortest first, see {@link #bar}. */
@@ -111,10 +113,10 @@ final class FewBars implements StockSets.Taker {
     for (long bar : bars) {
       int stock = stock(bar);
       if (greedy.fill(rest, model.capacity[stock], true) > 0) {
-        int[] filling = greedy.filling();
-        plan.add(model, Pattern.of(stock, filling), 1);
-        for (int k = 0; k < rest.length; k++) {
-          rest[k] -= filling[k];
+        Pattern filling = greedy.filled(stock);
+        plan.add(model, filling, 1);
+        for (int i = 0; i < filling.kinds.length; i++) {
+          rest[filling.kinds[i]] -= filling.counts[i];
         }
       }
     }

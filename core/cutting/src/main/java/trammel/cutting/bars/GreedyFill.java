@@ -1,6 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
+import trammel.cutting.Deadline;
 
 /**
  * Quick plans: fill one bar after another, each time on the stock that promises the lowest total.
@@ -12,16 +13,36 @@ final class GreedyFill {
   /** Steps of the search for the fullest bar; enough for bars of up to a dozen pieces. */
   private static final int SEARCH_STEPS = 3000;
 
-  private final BarModel model;
-  private final int[] trial;
-  private final int[] best;
-  private long bestUsed;
-  private int stepsLeft;
+  /** Steps between two looks at the deadline. */
+  private static final int STEPS_BETWEEN_LOOKS = 256;
 
-  GreedyFill(BarModel model) {
+  private final BarModel model;
+  private final Deadline deadline;
+
+  /** The pieces on the bar being filled: kinds with counts, which may be 0, in rising order. */
+  private int[] kindAt = new int[16];
+
+  private int[] countAt = new int[16];
+  private int depth;
+
+  /** The fullest filling so far, likewise without zeros. */
+  private int[] bestKind = new int[16];
+
+  private int[] bestCount = new int[16];
+  private int bestDepth;
+  private long bestUsed;
+
+  /**
+   * @param deadline a plan that is not ready by then is given up
+   */
+  GreedyFill(BarModel model, Deadline deadline) {
     this.model = model;
-    this.trial = new int[model.kinds()];
-    this.best = new int[model.kinds()];
+    this.deadline = deadline;
+  }
+
+  /** Quick plans of a list that is short enough to wait for them. */
+  GreedyFill(BarModel model) {
+    this(model, Deadline.never());
   }
 
   /** The best of several quick plans for the given pieces, or null when the stock runs out. */
@@ -66,10 +87,11 @@ final class GreedyFill {
   private CutList plan(int[] demand, int[] available, double rate, boolean fullest) {
     int[] rest = demand.clone();
     int[] left = available.clone();
+    StillAsked asked = new StillAsked(model.size, rest);
     long restSize = model.totalSize(rest);
     CutList plan = new CutList();
     while (restSize > 0) {
-      Pattern chosen = cheapestNext(rest, left, restSize, rate, fullest);
+      Pattern chosen = cheapestNext(rest, asked, left, restSize, rate, fullest);
       if (chosen == null) {
         return null;
       }
@@ -92,15 +114,19 @@ final class GreedyFill {
   }
 
   private Pattern cheapestNext(
-      int[] rest, int[] left, long restSize, double rate, boolean fullest) {
-    int chosenStock = -1;
+      int[] rest, StillAsked asked, int[] left, long restSize, double rate, boolean fullest) {
     double chosenScore = Double.POSITIVE_INFINITY;
-    int[] chosenCounts = null;
+    Pattern chosen = null;
+    int before = -1;
     for (int s = 0; s < model.stocks(); s++) {
-      if (left[s] == 0) {
+      if (left[s] == 0 || before >= 0 && isAlike(s, before)) {
         continue;
       }
-      long used = fill(rest, model.capacity[s], fullest);
+      before = s;
+      if (deadline.isPast()) {
+        return null;
+      }
+      long used = fill(rest, asked, model.capacity[s], fullest);
       if (used == 0) {
         continue;
       }
@@ -108,50 +134,90 @@ final class GreedyFill {
       double score = model.price[s] + rate * (restSize - used) + 1e-9 * waste;
       if (score < chosenScore) {
         chosenScore = score;
-        chosenStock = s;
-        chosenCounts = best.clone();
+        chosen = filled(s);
       }
     }
-    return chosenStock < 0 ? null : Pattern.of(chosenStock, chosenCounts);
+    return chosen;
   }
 
-  /** Fills a bar into {@link #best}; returns the length used. */
+  private boolean isAlike(int stock, int other) {
+    return model.capacity[stock] == model.capacity[other]
+        && model.price[stock] == model.price[other];
+  }
+
+  /** Fills a bar, see {@link #filled}; returns the length used. */
   long fill(int[] rest, long capacity, boolean fullest) {
+    return fill(rest, new StillAsked(model.size, rest), capacity, fullest);
+  }
+
+  /**
+   * Depth-first from the largest piece on; the first descent is first-fit decreasing.
+   *
+   * @param asked of what is left
+   */
+  private long fill(int[] rest, StillAsked asked, long capacity, boolean fullest) {
     bestUsed = 0;
-    Arrays.fill(best, 0);
-    Arrays.fill(trial, 0);
-    stepsLeft = fullest ? SEARCH_STEPS : 1;
-    search(rest, 0, capacity, capacity);
-    return bestUsed;
-  }
-
-  int[] filling() {
-    return best;
-  }
-
-  /** Depth-first from the largest piece on; the first descent is first-fit decreasing. */
-  private boolean search(int[] rest, int from, long room, long capacity) {
-    int kind = from;
-    while (kind < rest.length && (rest[kind] == 0 || model.size[kind] > room)) {
-      kind++;
-    }
-    if (kind == rest.length) {
-      stepsLeft--;
+    bestDepth = 0;
+    depth = 0;
+    int stepsLeft = fullest ? SEARCH_STEPS : 1;
+    int from = 0;
+    long room = capacity;
+    while (true) {
+      int kind = asked.fitting(from, room);
+      while (kind < rest.length) {
+        int most = (int) Math.min(rest[kind], room / model.size[kind]);
+        push(kind, most);
+        room -= most * model.size[kind];
+        kind = asked.fitting(kind + 1, room);
+      }
+      deadline.spend(depth + 1L);
       if (capacity - room > bestUsed) {
         bestUsed = capacity - room;
-        System.arraycopy(trial, 0, best, 0, trial.length);
+        keep();
       }
-      return room == 0 || stepsLeft <= 0;
+      stepsLeft--;
+      boolean late = stepsLeft % STEPS_BETWEEN_LOOKS == 0 && deadline.isPast();
+      if (room == 0 || stepsLeft <= 0 || late) {
+        return bestUsed;
+      }
+      while (depth > 0 && countAt[depth - 1] == 0) {
+        depth--;
+      }
+      if (depth == 0) {
+        return bestUsed;
+      }
+      countAt[depth - 1]--;
+      room += model.size[kindAt[depth - 1]];
+      from = kindAt[depth - 1] + 1;
     }
-    int most = (int) Math.min(rest[kind], room / model.size[kind]);
-    for (int count = most; count >= 0; count--) {
-      trial[kind] = count;
-      if (search(rest, kind + 1, room - count * model.size[kind], capacity)) {
-        trial[kind] = 0;
-        return true;
+  }
+
+  private void push(int kind, int count) {
+    if (depth == kindAt.length) {
+      kindAt = Arrays.copyOf(kindAt, 2 * depth);
+      countAt = Arrays.copyOf(countAt, 2 * depth);
+    }
+    kindAt[depth] = kind;
+    countAt[depth++] = count;
+  }
+
+  private void keep() {
+    if (bestKind.length < depth) {
+      bestKind = new int[kindAt.length];
+      bestCount = new int[kindAt.length];
+    }
+    bestDepth = 0;
+    for (int i = 0; i < depth; i++) {
+      if (countAt[i] > 0) {
+        bestKind[bestDepth] = kindAt[i];
+        bestCount[bestDepth++] = countAt[i];
       }
     }
-    trial[kind] = 0;
-    return false;
+  }
+
+  /** What the last bar was filled with, as a pattern of some stock. */
+  Pattern filled(int stock) {
+    return new Pattern(
+        stock, Arrays.copyOf(bestKind, bestDepth), Arrays.copyOf(bestCount, bestDepth));
   }
 }

@@ -2,6 +2,7 @@ package trammel.cutting.bars;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.cutting.Deadline;
 
 /**
  * Gathers what is left over into one long piece, at no change of price.
@@ -16,11 +17,16 @@ final class OffcutKeeper {
   private static final int MOST_BARS = 120;
 
   private final BarModel model;
+  private final Deadline deadline;
   private final GreedyFill fill;
 
-  OffcutKeeper(BarModel model) {
+  /**
+   * @param deadline what is gathered by then is handed over
+   */
+  OffcutKeeper(BarModel model, Deadline deadline) {
     this.model = model;
-    this.fill = new GreedyFill(model);
+    this.deadline = deadline;
+    this.fill = new GreedyFill(model, deadline);
   }
 
   CutList gathered(CutList plan) {
@@ -49,7 +55,7 @@ final class OffcutKeeper {
     for (int b = 0; b < rests.length; b++) {
       rests[b] = rest(bars.get(b));
     }
-    for (int tried = 0; tried < Math.min(MOST_TRIED, rests.length); tried++) {
+    for (int tried = 0; tried < Math.min(MOST_TRIED, rests.length) && !deadline.isPast(); tried++) {
       int emptiest = 0;
       for (int b = 1; b < rests.length; b++) {
         emptiest = rests[b] > rests[emptiest] ? b : emptiest;
@@ -69,7 +75,7 @@ final class OffcutKeeper {
   private List<Pattern> emptied(List<Pattern> bars, int giver) {
     List<Pattern> result = new ArrayList<>(bars);
     boolean changed = true;
-    while (changed && result.get(giver).kinds.length > 0) {
+    while (changed && result.get(giver).kinds.length > 0 && !deadline.isPast()) {
       changed = false;
       for (int taker = 0; taker < result.size(); taker++) {
         changed |= taker != giver && give(result, giver, taker);
@@ -97,11 +103,11 @@ final class OffcutKeeper {
     if (used <= to.used(model)) {
       return false;
     }
-    int[] taken = fill.filling().clone();
-    for (int k = 0; k < pool.length; k++) {
-      pool[k] -= taken[k];
+    Pattern taken = fill.filled(to.stock);
+    for (int i = 0; i < taken.kinds.length; i++) {
+      pool[taken.kinds[i]] -= taken.counts[i];
     }
-    bars.set(taker, Pattern.of(to.stock, taken));
+    bars.set(taker, taken);
     bars.set(giver, Pattern.of(from.stock, pool));
     return true;
   }

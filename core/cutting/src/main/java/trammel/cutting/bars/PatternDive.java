@@ -32,7 +32,7 @@ final class PatternDive {
     this.model = model;
     this.generation = generation;
     this.incumbent = incumbent;
-    this.greedy = new GreedyFill(model);
+    this.greedy = new GreedyFill(model, deadline);
     this.deadline = deadline;
   }
 

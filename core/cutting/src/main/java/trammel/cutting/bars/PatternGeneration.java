@@ -37,7 +37,7 @@ final class PatternGeneration {
     this.model = model;
     this.pool = pool;
     this.deadline = deadline;
-    this.knapsack = new PieceKnapsack(model.size);
+    this.knapsack = new PieceKnapsack(model.size, deadline);
     long dearest = 1;
     for (long price : model.price) {
       dearest = Math.max(dearest, price);
@@ -155,7 +155,7 @@ final class PatternGeneration {
         boolean limited = available[s] != BarModel.UNLIMITED && available[s] > 0;
         rowOfStock[s] = limited ? rows++ : -1;
       }
-      lp = new CoveringLp(rightSides(rows, turn), senses(rows), 0);
+      lp = new CoveringLp(rightSides(rows, turn), senses(rows), 0, deadline);
       bestWorth = worth.clone();
       bestCharge = charge.clone();
     }

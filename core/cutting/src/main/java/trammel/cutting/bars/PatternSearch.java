@@ -32,6 +32,19 @@ final class PatternSearch {
   private int depth;
 
   PatternSearch(BarModel model, List<Pattern> patterns, Incumbent incumbent, Deadline deadline) {
+    this(model, patterns, incumbent, deadline, Deadline.never());
+  }
+
+  /**
+   * @param deadline asked at every branch
+   * @param steps asked at every step of the linear programmes as well
+   */
+  PatternSearch(
+      BarModel model,
+      List<Pattern> patterns,
+      Incumbent incumbent,
+      Deadline deadline,
+      Deadline steps) {
     this.model = model;
     this.patterns = patterns;
     this.incumbent = incumbent;
@@ -61,7 +74,7 @@ final class PatternSearch {
         rhs[row++] = model.available[s];
       }
     }
-    lp = new CoveringLp(rhs, atLeast, DEEPEST + 1);
+    lp = new CoveringLp(rhs, atLeast, DEEPEST + 1, steps);
     for (Pattern pattern : patterns) {
       addColumn(pattern, rowOfStock[pattern.stock]);
     }

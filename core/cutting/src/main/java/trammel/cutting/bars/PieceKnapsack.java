@@ -1,6 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
+import trammel.cutting.Deadline;
 
 /**
  * The most valuable filling of a bar, exactly, in whole numbers.
@@ -19,9 +20,12 @@ final class PieceKnapsack {
   /** Fillings kept of one search, the latest and so the best ones. */
   private static final int KEPT = 12;
 
+  private static final int NODES_BETWEEN_LOOKS = 512;
+
   private static final long LARGEST_TABLE = 40_000_000L;
 
   private final long[] size;
+  private final Deadline deadline;
   private final int[] kind;
   private final long[] weight;
   private final long[] value;
@@ -37,8 +41,12 @@ final class PieceKnapsack {
   private long bestValue;
   private long upperBound;
 
-  PieceKnapsack(long[] size) {
+  /**
+   * @param deadline searches are cut short when it is past
+   */
+  PieceKnapsack(long[] size, Deadline deadline) {
     this.size = size;
+    this.deadline = deadline;
     int n = size.length;
     kind = new int[n];
     weight = new long[n];
@@ -101,12 +109,13 @@ final class PieceKnapsack {
    */
   boolean best(long capacity, long threshold) {
     improve(capacity, threshold);
-    if (upperBound == bestValue) {
+    if (upperBound == bestValue || deadline.isPast()) {
       return keptCount > 0;
     }
     if (used * (capacity + 1) <= LARGEST_TABLE) {
       keptCount = 0;
       bestValue = threshold;
+      deadline.spend(used * (capacity + 1));
       table((int) capacity, threshold);
       upperBound = bestValue;
     } else {
@@ -158,7 +167,7 @@ final class PieceKnapsack {
     Arrays.fill(count, 0, used, 0);
     while (true) {
       while (at < used && room >= smallestFrom[at]) {
-        if (--nodesLeft < 0) {
+        if (--nodesLeft < 0 || nodesLeft % NODES_BETWEEN_LOOKS == 0 && deadline.isPast()) {
           return false;
         }
         if (worth + ceil(room * density[at]) <= bestValue
@@ -199,6 +208,7 @@ final class PieceKnapsack {
     for (int i = from; i < used; i++) {
       long whole = most[i] * weight[i];
       if (whole > rest) {
+        deadline.spend(i - from + 1L);
         return worth + ceil(rest * density[i]);
       }
       rest -= whole;

@@ -64,7 +64,7 @@ class ExactBoundTest {
   /** Four pieces on three bars that hold one each: the cover cannot be had at any price. */
   @Test
   void infeasibleProgrammesAreProvenToBeSo() {
-    CoveringLp few = new CoveringLp(new double[] {1}, new boolean[] {true}, 2);
+    CoveringLp few = new CoveringLp(new double[] {1}, new boolean[] {true}, 2, Deadline.never());
     Pattern one = new Pattern(0, new int[] {0}, new int[] {1});
     BarModel single = BarModel.of(BarInstances.oneStock(100, 0, new double[][] {{60, 4}}));
     few.addColumn(1, new int[] {0}, new double[] {1});
@@ -94,7 +94,7 @@ class ExactBoundTest {
     for (int k = 0; k < demand.length; k++) {
       demand[k] = model.demand[k];
     }
-    CoveringLp lp = new CoveringLp(demand, atLeast, 0);
+    CoveringLp lp = new CoveringLp(demand, atLeast, 0, Deadline.never());
     for (Pattern pattern : patterns) {
       double[] counts = new double[pattern.counts.length];
       for (int i = 0; i < counts.length; i++) {

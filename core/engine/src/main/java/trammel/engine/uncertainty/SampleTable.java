@@ -9,7 +9,9 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Verdict;
 import trammel.engine.layout.Layout;
 
-/** What every check read on every sample. Samples may be filled in by several threads. */
+/**
+ * What every check read on every one of a few samples. They may be filled in by several threads.
+ */
 final class SampleTable {
   private final Judge judge;
   private final double[][] values;
@@ -52,16 +54,7 @@ final class SampleTable {
     return has(sample, check) ? verdicts[sample][check] : Verdict.STOP;
   }
 
-  boolean isImpossible(int sample) {
-    for (Verdict verdict : verdicts[sample]) {
-      if (verdict != null) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  int samples() {
-    return values.length;
+  double[] values(int sample) {
+    return values[sample];
   }
 }

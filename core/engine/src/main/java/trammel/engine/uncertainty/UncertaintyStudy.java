@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
-import trammel.engine.checks.Verdict;
 import trammel.engine.layout.Layout;
 import trammel.engine.quantity.Given;
 
@@ -29,6 +30,9 @@ public final class UncertaintyStudy {
   private static final double LEAST_SHARE = 0.01;
 
   private static final int MOST_WORKERS = 2;
+
+  /** Samples that are summed up together. */
+  private static final int BLOCK = 100;
 
   private final Judge judge;
   private final List<Figure> figures;
@@ -67,41 +71,72 @@ public final class UncertaintyStudy {
    * @throws IllegalArgumentException if the number of samples is outside its range
    */
   public UncertaintyResult run(Layout layout, int samples, long seed) {
+    return run(layout, samples, seed, done -> {});
+  }
+
+  /**
+   * The chances of the checks.
+   *
+   * @param layout the layout with every figure as it was taken to be
+   * @param samples how many vehicles to try, 100 to 100 000
+   * @param seed any number; the same one gives the same answer
+   * @param progress is told how many samples are done, by any of the threads at work
+   * @throws IllegalArgumentException if the number of samples is outside its range
+   */
+  public UncertaintyResult run(Layout layout, int samples, long seed, IntConsumer progress) {
     Given.within("number of samples", samples, FEWEST_SAMPLES, MOST_SAMPLES);
     SampleTable nominal = new SampleTable(judge, 1);
     nominal.read(0, layout);
-    SampleTable table = new SampleTable(judge, samples);
-    shared(samples, sample -> draw(layout, table, sample, seed));
+    SampleTally tally = tally(layout, nominal, samples, seed, progress);
     SampleTable alone = new SampleTable(judge, 2 * figures.size());
     shared(2 * figures.size(), sample -> alone(layout, alone, sample));
     List<CheckChance> chances = new ArrayList<>();
     for (int check = 0; check < judge.checks().size(); check++) {
       if (nominal.has(0, check)) {
-        chances.add(chance(check, nominal, table, alone));
+        chances.add(chance(check, nominal, tally, alone));
       }
     }
     chances.sort(
         Comparator.comparingDouble(CheckChance::stopShare)
             .thenComparingDouble(CheckChance::notGoodShare)
             .reversed());
-    return new UncertaintyResult(samples, seed, impossible(table), chances);
+    return new UncertaintyResult(samples, seed, tally.impossibleSamples(), chances);
   }
 
-  private void draw(Layout layout, SampleTable table, int sample, long seed) {
-    NormalDraws draws = new NormalDraws(seed, sample);
-    double[] amounts = new double[figures.size()];
-    for (int i = 0; i < amounts.length; i++) {
-      amounts[i] = draws.next() * figures.get(i).standardDeviation();
+  /** Block by block: each is summed up in the order of its samples, then all in their order. */
+  private SampleTally tally(
+      Layout layout, SampleTable nominal, int samples, long seed, IntConsumer progress) {
+    SampleTally[] blocks = new SampleTally[(samples + BLOCK - 1) / BLOCK];
+    AtomicInteger done = new AtomicInteger();
+    shared(
+        blocks.length,
+        block -> {
+          int end = Math.min(samples, (block + 1) * BLOCK);
+          SampleTally tally = new SampleTally(judge, nominal.values(0));
+          for (int sample = block * BLOCK; sample < end; sample++) {
+            draw(layout, tally, sample, seed);
+          }
+          blocks[block] = tally;
+          progress.accept(done.addAndGet(end - block * BLOCK));
+        });
+    SampleTally all = new SampleTally(judge, nominal.values(0));
+    for (SampleTally block : blocks) {
+      all.add(block);
     }
+    return all;
+  }
+
+  private void draw(Layout layout, SampleTally tally, int sample, long seed) {
+    NormalDraws draws = new NormalDraws(seed, sample);
     try {
       Layout built = layout;
-      for (int i = 0; i < amounts.length; i++) {
-        built = figures.get(i).effect().apply(built, amounts[i]);
+      for (Figure figure : figures) {
+        built = figure.effect().apply(built, draws.next() * figure.standardDeviation());
       }
-      table.read(sample, built);
+      tally.read(built);
     } catch (IllegalArgumentException | IllegalStateException impossible) {
       // The engine says why no such vehicle can stand; the sample counts as a failure.
-      table.impossible(sample);
+      tally.impossible();
     }
   }
 
@@ -116,14 +151,7 @@ public final class UncertaintyStudy {
     }
   }
 
-  private CheckChance chance(int check, SampleTable nominal, SampleTable table, SampleTable alone) {
-    int notGood = 0;
-    int stop = 0;
-    for (int sample = 0; sample < table.samples(); sample++) {
-      Verdict verdict = table.verdict(sample, check);
-      notGood += verdict == Verdict.GOOD ? 0 : 1;
-      stop += verdict == Verdict.STOP ? 1 : 0;
-    }
+  private CheckChance chance(int check, SampleTable nominal, SampleTally tally, SampleTable alone) {
     Check judged = judge.checks().get(check);
     double value = nominal.value(0, check);
     return new CheckChance(
@@ -132,26 +160,10 @@ public final class UncertaintyStudy {
         judged.measure(),
         value,
         nominal.verdict(0, check),
-        standardDeviation(check, value, table),
-        (double) notGood / table.samples(),
-        (double) stop / table.samples(),
+        tally.standardDeviation(check),
+        tally.notGoodShare(check),
+        tally.stopShare(check),
         shares(check, value, alone));
-  }
-
-  /** Measured from the nominal value, so that large values with small spread keep their digits. */
-  private static double standardDeviation(int check, double value, SampleTable table) {
-    int count = 0;
-    double sum = 0;
-    double squares = 0;
-    for (int sample = 0; sample < table.samples(); sample++) {
-      if (table.has(sample, check)) {
-        double off = table.value(sample, check) - value;
-        count++;
-        sum += off;
-        squares += off * off;
-      }
-    }
-    return count < 2 ? 0 : Math.sqrt(Math.max(0, squares - sum * sum / count) / (count - 1));
   }
 
   private List<FigureShare> shares(int check, double value, SampleTable alone) {
@@ -175,14 +187,6 @@ public final class UncertaintyStudy {
 
   private static double change(int check, double value, SampleTable alone, int sample) {
     return alone.has(sample, check) ? alone.value(sample, check) - value : 0;
-  }
-
-  private static int impossible(SampleTable table) {
-    int count = 0;
-    for (int sample = 0; sample < table.samples(); sample++) {
-      count += table.isImpossible(sample) ? 1 : 0;
-    }
-    return count;
   }
 
   private interface SampleWork {

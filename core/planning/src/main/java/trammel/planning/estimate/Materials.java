@@ -1,6 +1,9 @@
 package trammel.planning.estimate;
 
 import java.util.List;
+import java.util.concurrent.Callable;
+import trammel.cutting.background.Background;
+import trammel.cutting.background.Progress;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.rack.Rack;
 import trammel.planning.work.WorkPlan;
@@ -15,6 +18,9 @@ import trammel.planning.work.WorkPlan;
  */
 public record Materials(
     List<PartLine> parts, List<BoltLine> bolts, List<SectionCut> sections, List<PlateCut> plates) {
+  /** Lists of more tubes are sawn on another core while the plates are nested. */
+  private static final int MANY_TUBES = 160;
+
   public Materials {
     parts = List.copyOf(parts);
     bolts = List.copyOf(bolts);
@@ -37,11 +43,41 @@ public record Materials(
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */
   public static Materials of(WorkPlan plan, Catalog catalog, Rack rack) {
+    return of(plan, catalog, rack, Progress.UNSEEN);
+  }
+
+  /**
+   * The materials of a plan, cut from what is on the rack as far as it goes.
+   *
+   * @param progress is told how far a long list is
+   * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
+   */
+  public static Materials of(WorkPlan plan, Catalog catalog, Rack rack, Progress progress) {
+    SawSchedule saw = new SawSchedule(catalog, rack);
+    if (plan.tubes().size() <= MANY_TUBES) {
+      List<SectionCut> sections = saw.cuts(plan.tubes(), progress);
+      return of(
+          plan, catalog, sections, new PlateSchedule(catalog, rack).cuts(plan.plates(), progress));
+    }
+    Background<List<SectionCut>> sawn =
+        Background.start(
+            new Callable<List<SectionCut>>() {
+              @Override
+              public List<SectionCut> call() {
+                return saw.cuts(plan.tubes(), progress);
+              }
+            });
+    List<PlateCut> plates = new PlateSchedule(catalog, rack).cuts(plan.plates(), progress);
+    return of(plan, catalog, sawn.get(), plates);
+  }
+
+  private static Materials of(
+      WorkPlan plan, Catalog catalog, List<SectionCut> sections, List<PlateCut> plates) {
     return new Materials(
         new PartSchedule(catalog).lines(plan.parts()),
         new BoltSchedule(catalog).lines(plan.bolts()),
-        new SawSchedule(catalog, rack).cuts(plan.tubes()),
-        new PlateSchedule(catalog, rack).cuts(plan.plates()));
+        sections,
+        plates);
   }
 
   /** Finished mass of all tubes, sections and plates that stay on the vehicle (kg). */

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
+import trammel.cutting.background.Progress;
+import trammel.cutting.background.TwoAtATime;
 import trammel.cutting.sheets.CuttingMethod;
 import trammel.cutting.sheets.SheetCutter;
 import trammel.cutting.sheets.SheetCuttingPlan;
@@ -22,6 +26,9 @@ final class PlateSchedule {
   /** Effort of the search a thickness: the same plan on every machine, in some milliseconds. */
   private static final long EFFORT = 30;
 
+  /** Lists of more plates are nested two thicknesses at a time. */
+  private static final int MANY_PLATES = 160;
+
   private final Catalog catalog;
   private final Rack rack;
 
@@ -30,7 +37,7 @@ final class PlateSchedule {
     this.rack = rack;
   }
 
-  List<PlateCut> cuts(List<PlateNeed> needs) {
+  List<PlateCut> cuts(List<PlateNeed> needs, Progress progress) {
     Map<String, List<PlateNeed>> byMaterial = new LinkedHashMap<>();
     for (PlateNeed need : needs) {
       List<PlateNeed> alike = byMaterial.get(need.plateKey());
@@ -40,11 +47,29 @@ final class PlateSchedule {
       }
       alike.add(need);
     }
+    if (needs.size() > MANY_PLATES) {
+      return sideBySide(byMaterial, progress);
+    }
     List<PlateCut> cuts = new ArrayList<>(byMaterial.size());
     for (Map.Entry<String, List<PlateNeed>> material : byMaterial.entrySet()) {
       cuts.add(cut(catalog.plate(material.getKey()), material.getValue()));
     }
     return cuts;
+  }
+
+  private List<PlateCut> sideBySide(Map<String, List<PlateNeed>> byMaterial, Progress progress) {
+    AtomicInteger done = new AtomicInteger();
+    List<Callable<PlateCut>> work = new ArrayList<>();
+    for (Map.Entry<String, List<PlateNeed>> material : byMaterial.entrySet()) {
+      work.add(
+          () -> {
+            PlateCut cut = cut(catalog.plate(material.getKey()), material.getValue());
+            int ready = done.incrementAndGet();
+            progress.at("Nesting plates, " + ready + " of " + work.size() + " thicknesses done");
+            return cut;
+          });
+    }
+    return TwoAtATime.all(work);
   }
 
   private PlateCut cut(PlateMaterial material, List<PlateNeed> needs) {

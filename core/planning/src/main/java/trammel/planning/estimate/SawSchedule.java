@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import trammel.cutting.background.Progress;
 import trammel.cutting.bars.BarCutter;
 import trammel.cutting.bars.BarCuttingProblem;
 import trammel.cutting.bars.BarPiece;
@@ -17,6 +18,9 @@ import trammel.planning.work.TubeNeed;
 
 /** Plans the sawing of every section that a job needs. */
 final class SawSchedule {
+  /** Steps of the search over all sections together, about ten seconds. */
+  private static final long EFFORT = 5_000_000_000L;
+
   private final Catalog catalog;
   private final Rack rack;
 
@@ -25,7 +29,7 @@ final class SawSchedule {
     this.rack = rack;
   }
 
-  List<SectionCut> cuts(List<TubeNeed> needs) {
+  List<SectionCut> cuts(List<TubeNeed> needs, Progress progress) {
     Map<String, List<TubeNeed>> bySection = new LinkedHashMap<>();
     for (TubeNeed need : needs) {
       List<TubeNeed> alike = bySection.get(need.barKey());
@@ -37,12 +41,13 @@ final class SawSchedule {
     }
     List<SectionCut> cuts = new ArrayList<>(bySection.size());
     for (Map.Entry<String, List<TubeNeed>> section : bySection.entrySet()) {
-      cuts.add(cut(catalog.bar(section.getKey()), section.getValue()));
+      progress.at("Cutting sticks, " + cuts.size() + " of " + bySection.size() + " sections done");
+      cuts.add(cut(catalog.bar(section.getKey()), section.getValue(), EFFORT / bySection.size()));
     }
     return cuts;
   }
 
-  private SectionCut cut(BarMaterial material, List<TubeNeed> needs) {
+  private SectionCut cut(BarMaterial material, List<TubeNeed> needs, long steps) {
     List<BarStock> stock = new ArrayList<>(material.sticks().size());
     for (BarMaterial.Stick stick : material.sticks()) {
       if (!stick.inStock()) {
@@ -62,6 +67,6 @@ final class SawSchedule {
     BarCuttingProblem problem =
         new BarCuttingProblem(
             stock, pieces, practice.sawKerfMm(), 0, practice.sawTrimMm(), practice.usefulStickMm());
-    return new SectionCut(material, needs, new BarCutter().cut(problem));
+    return new SectionCut(material, needs, BarCutter.withEffort(steps).cut(problem));
   }
 }

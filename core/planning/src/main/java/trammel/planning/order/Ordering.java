@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import trammel.cutting.background.Progress;
 import trammel.cutting.bars.BarStock;
 import trammel.cutting.bars.CutBar;
 import trammel.planning.catalog.BarMaterial;
@@ -34,6 +35,7 @@ public final class Ordering {
 
   private final Catalog catalog;
   private final QuantityPrinter printer;
+  private final Progress progress;
   private final Map<String, List<OrderLine>> bySupplier = new LinkedHashMap<>();
   private final Map<String, List<String>> remarks = new LinkedHashMap<>();
   private final Map<String, Double> longestMm = new LinkedHashMap<>();
@@ -44,8 +46,18 @@ public final class Ordering {
    * @param printer prints the sizes of sticks and sheets
    */
   public Ordering(Catalog catalog, QuantityPrinter printer) {
+    this(catalog, printer, Progress.UNSEEN);
+  }
+
+  /**
+   * @param catalog what can be bought
+   * @param printer prints the sizes of sticks and sheets
+   * @param progress is told how far the cutting plan over many jobs is
+   */
+  public Ordering(Catalog catalog, QuantityPrinter printer, Progress progress) {
     this.catalog = catalog;
     this.printer = printer;
+    this.progress = progress;
   }
 
   /** The order over all the jobs, everything bought. */
@@ -66,7 +78,7 @@ public final class Ordering {
     for (OrderedJob job : jobs) {
       together.add(jobs.size() == 1 ? job.plan() : marked(job));
     }
-    Materials materials = Materials.of(together.build(), catalog, stock);
+    Materials materials = Materials.of(together.build(), catalog, stock, progress);
     rack = new RackUse(stock, printer);
     rack.cut(materials);
     materials.sections().forEach(this::addSticks);

@@ -16,9 +16,10 @@ import java.util.Optional;
 /**
  * Reads a JSON or YAML file into a tree of located nodes.
  *
- * <p>Refused, each with a problem that says where: files over 1 MB, text that is not UTF-8, syntax
- * errors, repeated keys, several documents in one file, YAML aliases, anchored groups and tags, and
- * nesting deeper than {@value #DEEPEST} levels.
+ * <p>Refused, each with a problem that says where: files over 1 MB where the reader of a long list
+ * does not allow more, text that is not UTF-8, syntax errors, repeated keys, several documents in
+ * one file, YAML aliases, anchored groups and tags, and nesting deeper than {@value #DEEPEST}
+ * levels.
  */
 public final class DocumentReader {
   /** Largest file, bytes: a job file is some kilobytes, so anything above this is a mistake. */
@@ -38,9 +39,20 @@ public final class DocumentReader {
    * @throws BadInputException if it cannot be read in one way only
    */
   public static ObjectNode read(Path file) {
+    return read(file, LARGEST_BYTES);
+  }
+
+  /**
+   * Reads a file that may be larger than a job file; its name ends with {@code .json}, {@code
+   * .yaml} or {@code .yml}.
+   *
+   * @param largestBytes largest file, bytes
+   * @throws BadInputException if it cannot be read in one way only
+   */
+  public static ObjectNode read(Path file, int largestBytes) {
     String name = file.toString().isBlank() ? NAMELESS : file.toString();
     DocumentFormat format = formatOf(name);
-    return parse(name, format, decoded(name, bytes(name, file)));
+    return parse(name, format, decoded(name, bytes(name, file, largestBytes)));
   }
 
   /**
@@ -51,7 +63,7 @@ public final class DocumentReader {
   public static ObjectNode read(String fileName, String text) {
     DocumentFormat format = formatOf(fileName);
     if (text.length() > LARGEST_BYTES) {
-      throw tooLarge(fileName, text.length());
+      throw tooLarge(fileName, text.length(), LARGEST_BYTES);
     }
     return parse(fileName, format, text);
   }
@@ -91,7 +103,7 @@ public final class DocumentReader {
     return format.get();
   }
 
-  private static byte[] bytes(String name, Path file) {
+  private static byte[] bytes(String name, Path file, int largestBytes) {
     if (!Files.isRegularFile(file)) {
       throw refused(
           whole(name),
@@ -101,9 +113,9 @@ public final class DocumentReader {
     }
     // Not a channel's stream: that loads a good part of NIO for a few kilobytes.
     try (InputStream in = new FileInputStream(file.toFile())) {
-      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
-      if (bytes.length > LARGEST_BYTES) {
-        throw tooLarge(name, Files.size(file));
+      byte[] bytes = in.readNBytes(largestBytes + 1);
+      if (bytes.length > largestBytes) {
+        throw tooLarge(name, Files.size(file), largestBytes);
       }
       return bytes;
     } catch (IOException e) {
@@ -140,12 +152,13 @@ public final class DocumentReader {
     return mark ? out.subSequence(1, out.length()).toString() : out.toString();
   }
 
-  private static BadInputException tooLarge(String name, long size) {
+  private static BadInputException tooLarge(String name, long size, int largest) {
     return refused(
         whole(name),
         size / 1000 + " kB",
-        "at most " + LARGEST_BYTES / 1000 + " kB",
-        "Check that it is the right file: a job file is some kilobytes.");
+        "at most " + largest / 1000 + " kB",
+        "Check that it is the right file"
+            + (largest > LARGEST_BYTES ? "." : ": a job file is some kilobytes."));
   }
 
   private static Location whole(String name) {

@@ -18,7 +18,7 @@ import trammel.app.files.FileSet;
 /** The files that plan --out writes for saw and cutting table. */
 class CutFilesIT {
   private static final int STOP = 1;
-  private static final int COULD_NOT_WRITE = 3;
+  private static final int BAD_INPUT = 2;
 
   @TempDir static Path shop;
   private static InstalledCopy copy;
@@ -74,11 +74,11 @@ class CutFilesIT {
   }
 
   @Test
-  void aFolderThatCannotBeWrittenIsSaidSo() throws Exception {
+  void aFileWhereAFolderShouldBeIsSaidSo() throws Exception {
     Path file = Files.writeString(shop.resolve("taken"), "a file");
     Launch.Ended plan =
         copy.run("plan", copy.demoJob("pickup").toString(), "--out", file.resolve("in").toString());
-    assertEquals(COULD_NOT_WRITE, plan.exitCode(), plan.err());
+    assertEquals(BAD_INPUT, plan.exitCode(), plan.err());
     assertTrue(plan.err().contains("taken"), plan.err());
   }
 

@@ -7,17 +7,17 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import trammel.app.json.GltfScene;
+import trammel.assembly.Assembly;
+import trammel.assembly.FlatPath;
+import trammel.assembly.PartKind;
+import trammel.assembly.Place;
+import trammel.assembly.PlacedPart;
+import trammel.assembly.PlacedSeam;
+import trammel.assembly.Prism;
+import trammel.assembly.SeamRun;
+import trammel.assembly.Turned;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.FlatPath;
-import trammel.planning.assembly.PartKind;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.PlacedPart;
-import trammel.planning.assembly.PlacedSeam;
-import trammel.planning.assembly.Prism;
-import trammel.planning.assembly.SeamRun;
-import trammel.planning.assembly.Turned;
 
 /** The file as a library that knows nothing of this project reads it. */
 class GltfSceneIT {

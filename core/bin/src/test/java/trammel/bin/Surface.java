@@ -2,10 +2,10 @@ package trammel.bin;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.assembly.Mesh;
+import trammel.assembly.PlacedPart;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.planning.assembly.Mesh;
-import trammel.planning.assembly.PlacedPart;
 
 /** The surface of a placed part, for distances to it and for what lies inside. */
 final class Surface {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.assembly.Assembly;
+import trammel.assembly.PlacedPart;
+import trammel.assembly.PlacedSeam;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.PlacedPart;
-import trammel.planning.assembly.PlacedSeam;
 
 /** Where every part and weld of a job stands at ride, so that others can draw it. */
 public final class AssemblyJson {

@@ -7,14 +7,14 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.assembly.Assembly;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Mesh;
+import trammel.assembly.PartKind;
+import trammel.assembly.Place;
+import trammel.assembly.PlacedPart;
+import trammel.assembly.PlacedSeam;
 import trammel.engine.geometry.Point3;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.FlatPath;
-import trammel.planning.assembly.Mesh;
-import trammel.planning.assembly.PartKind;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.PlacedPart;
-import trammel.planning.assembly.PlacedSeam;
 
 /**
  * An assembly at ride as a scene for any viewer of glTF 2.0 (Khronos Group, ISO/IEC 12113:2022):

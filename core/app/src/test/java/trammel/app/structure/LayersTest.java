@@ -99,11 +99,11 @@ class LayersTest {
   static final ArchRule THE_ASSEMBLY_KNOWS_GEOMETRY_ONLY =
       classes()
           .that()
-          .resideInAPackage("trammel.planning.assembly..")
+          .resideInAPackage("trammel.assembly..")
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "trammel.planning.assembly..",
+              "trammel.assembly..",
               "trammel.trade.plates..",
               "trammel.trade.tubes..",
               "trammel.trade.welding..",

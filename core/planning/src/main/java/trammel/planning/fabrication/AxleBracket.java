@@ -1,12 +1,12 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
+import trammel.assembly.Assembly;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
-import trammel.planning.assembly.Assembly;
 import trammel.planning.bars.JointSeat;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.SidePair;

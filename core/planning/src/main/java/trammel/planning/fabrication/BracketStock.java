@@ -3,7 +3,7 @@ package trammel.planning.fabrication;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import trammel.planning.assembly.Held;
+import trammel.assembly.Held;
 import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.work.PlateNeed;

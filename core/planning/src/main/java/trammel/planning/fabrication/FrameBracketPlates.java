@@ -2,13 +2,13 @@ package trammel.planning.fabrication;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.assembly.Assembly;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.Held;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.SeamRun;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.SidePair;

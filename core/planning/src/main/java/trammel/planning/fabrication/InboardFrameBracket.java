@@ -1,15 +1,15 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
+import trammel.assembly.Assembly;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.FlatPath;
-import trammel.planning.assembly.Held;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.SeamRun;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.work.SidePair;
 import trammel.planning.work.WeldedFoot;

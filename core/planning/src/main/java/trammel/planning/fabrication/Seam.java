@@ -1,7 +1,7 @@
 package trammel.planning.fabrication;
 
 import java.util.List;
-import trammel.planning.assembly.SeamRun;
+import trammel.assembly.SeamRun;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
 import trammel.trade.welding.FilletLegs;

@@ -2,7 +2,7 @@ package trammel.planning.mounts;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.planning.assembly.Held;
+import trammel.assembly.Held;
 import trammel.planning.work.PlateNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.trade.plates.Plate;

@@ -2,13 +2,13 @@ package trammel.planning.mounts;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.assembly.Compound;
+import trammel.assembly.Place;
+import trammel.assembly.Solid;
+import trammel.assembly.Turned;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.ShockUnit;
-import trammel.planning.assembly.Compound;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.Solid;
-import trammel.planning.assembly.Turned;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.catalog.Shock;
 

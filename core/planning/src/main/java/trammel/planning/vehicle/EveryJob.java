@@ -1,14 +1,14 @@
 package trammel.planning.vehicle;
 
 import java.util.List;
+import trammel.assembly.Assembly;
+import trammel.assembly.Place;
+import trammel.assembly.Turned;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.Turned;
 import trammel.planning.work.BoughtPiece;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.PartNeed;

@@ -1,7 +1,7 @@
 package trammel.planning.work;
 
 import java.util.List;
-import trammel.planning.assembly.Held;
+import trammel.assembly.Held;
 import trammel.trade.given.Given;
 
 /**

@@ -1,8 +1,8 @@
 package trammel.planning.work;
 
 import java.util.List;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.Solid;
+import trammel.assembly.Place;
+import trammel.assembly.Solid;
 import trammel.trade.given.Given;
 
 /**

@@ -1,14 +1,14 @@
 package trammel.planning.work;
 
 import java.util.List;
+import trammel.assembly.Assembly;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
-import trammel.planning.assembly.Assembly;
-import trammel.planning.assembly.FlatPath;
-import trammel.planning.assembly.Held;
-import trammel.planning.assembly.Place;
-import trammel.planning.assembly.SeamRun;
 import trammel.trade.plates.BoxingPlate;
 
 /**

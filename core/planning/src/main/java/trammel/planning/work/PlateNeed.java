@@ -2,9 +2,9 @@ package trammel.planning.work;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.assembly.Held;
-import trammel.planning.assembly.Prism;
-import trammel.planning.assembly.Solid;
+import trammel.assembly.Held;
+import trammel.assembly.Prism;
+import trammel.assembly.Solid;
 import trammel.trade.given.Given;
 import trammel.trade.plates.Plate;
 

@@ -3,9 +3,9 @@ package trammel.planning.work;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import trammel.planning.assembly.CopedTube;
-import trammel.planning.assembly.Held;
-import trammel.planning.assembly.Solid;
+import trammel.assembly.CopedTube;
+import trammel.assembly.Held;
+import trammel.assembly.Solid;
 import trammel.trade.given.Given;
 import trammel.trade.tubes.Cope;
 

@@ -1,4 +1,4 @@
-package trammel.planning.assembly;
+package trammel.assembly;
 
 /** Where a placed part comes from. */
 public enum PartKind {

@@ -3,4 +3,4 @@
  * weld seams as paths in space, and what holds what. It knows no bar, no spring and no catalog.
  * Units: mm, kg, rad.
  */
-package trammel.planning.assembly;
+package trammel.assembly;

@@ -1,4 +1,4 @@
-package trammel.planning.assembly;
+package trammel.assembly;
 
 import java.util.ArrayList;
 import java.util.List;

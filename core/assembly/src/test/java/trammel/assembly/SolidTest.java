@@ -1,4 +1,4 @@
-package trammel.planning.assembly;
+package trammel.assembly;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

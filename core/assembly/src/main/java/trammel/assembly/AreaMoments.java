@@ -1,4 +1,4 @@
-package trammel.planning.assembly;
+package trammel.assembly;
 
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;

@@ -58,22 +58,12 @@ public final class Deadline {
   /** A deadline for each problem, the given time from its start; zero or less is refused. */
   public static Supplier<Deadline> eachIn(Duration limit) {
     in(limit);
-    return new Supplier<Deadline>() {
-      @Override
-      public Deadline get() {
-        return in(limit);
-      }
-    };
+    return () -> in(limit);
   }
 
   /** A deadline for each problem after a number of looks at it, which must be above 0. */
   public static Supplier<Deadline> eachAfterLooks(long looks) {
-    return new Supplier<Deadline>() {
-      @Override
-      public Deadline get() {
-        return afterLooks(looks);
-      }
-    };
+    return () -> afterLooks(looks);
   }
 
   /** An earlier deadline: the given part of what is still left, from now. */

@@ -3,7 +3,6 @@ package trammel.app.commands;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
@@ -101,13 +100,7 @@ public final class QuoteCommand extends JobCommand {
       boolean asJson,
       boolean quiet) {
     Background<List<CheckResult>> judging =
-        Background.start(
-            new Callable<List<CheckResult>>() {
-              @Override
-              public List<CheckResult> call() {
-                return draft.judge().judge(draft.layout());
-              }
-            });
+        Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
     if (folder.isPresent()) {

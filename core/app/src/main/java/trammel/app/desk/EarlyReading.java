@@ -1,6 +1,5 @@
 package trammel.app.desk;
 
-import java.util.concurrent.Callable;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.plugins.PluginFolder;
@@ -29,22 +28,9 @@ public final class EarlyReading {
   /** Starts reading. */
   public static EarlyReading start(Installation installation) {
     Background<CatalogReader> catalog =
-        Background.start(
-            new Callable<CatalogReader>() {
-              @Override
-              public CatalogReader call() {
-                return CatalogReader.begin(installation.standardCatalog());
-              }
-            });
+        Background.start(() -> CatalogReader.begin(installation.standardCatalog()));
     PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
-    Background<InstalledExtensions> extensions =
-        Background.start(
-            new Callable<InstalledExtensions>() {
-              @Override
-              public InstalledExtensions call() {
-                return folder.load();
-              }
-            });
+    Background<InstalledExtensions> extensions = Background.start(() -> folder.load());
     return new EarlyReading(installation, catalog, extensions);
   }
 

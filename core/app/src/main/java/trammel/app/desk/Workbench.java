@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
 import trammel.app.ledger.LearnedMemory;
@@ -83,14 +82,7 @@ public final class Workbench {
           jobFolder == null
               ? List.of()
               : ShopCatalog.beside(jobFolder).map(List::of).orElse(List.of());
-      catalog =
-          Background.start(
-              new Callable<Catalog>() {
-                @Override
-                public Catalog call() {
-                  return reading.catalog().finish(shop);
-                }
-              });
+      catalog = Background.start(() -> reading.catalog().finish(shop));
     }
   }
 

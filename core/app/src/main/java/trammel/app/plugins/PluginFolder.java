@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.pf4j.PluginManager;
@@ -50,20 +49,8 @@ public final class PluginFolder {
     for (Path jar : jars) {
       load(manager, jar);
     }
-    linkages.sort(
-        new Comparator<AxleLinkage>() {
-          @Override
-          public int compare(AxleLinkage a, AxleLinkage b) {
-            return a.id().compareTo(b.id());
-          }
-        });
-    springs.sort(
-        new Comparator<SpringMount>() {
-          @Override
-          public int compare(SpringMount a, SpringMount b) {
-            return a.id().compareTo(b.id());
-          }
-        });
+    linkages.sort((a, b) -> a.id().compareTo(b.id()));
+    springs.sort((a, b) -> a.id().compareTo(b.id()));
     return new InstalledExtensions(new Extensions(linkages, springs), troubles);
   }
 

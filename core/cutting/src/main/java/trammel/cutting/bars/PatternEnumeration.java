@@ -2,7 +2,6 @@ package trammel.cutting.bars;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import trammel.cutting.Deadline;
 
@@ -40,14 +39,10 @@ final class PatternEnumeration {
     }
     Arrays.sort(
         order,
-        new Comparator<Integer>() {
-          @Override
-          public int compare(Integer a, Integer b) {
-            return Double.compare(
+        (a, b) ->
+            Double.compare(
                 (double) pieceWorth.of(b) / model.size[b],
-                (double) pieceWorth.of(a) / model.size[a]);
-          }
-        });
+                (double) pieceWorth.of(a) / model.size[a]));
     kind = new int[n];
     worth = new long[n];
     size = new long[n];

@@ -20,16 +20,7 @@ record BarStrength(String id, String title) implements Check {
   @Override
   public Reading read(LayoutAnalysis analysis) {
     List<Bar> bars = analysis.layout().bars();
-    return analysis
-        .barForces()
-        .least(
-            bars,
-            new BarForces.Rating() {
-              @Override
-              public double of(int bar, double tensionN) {
-                return factor(bars.get(bar), tensionN);
-              }
-            });
+    return analysis.barForces().least(bars, (bar, tensionN) -> factor(bars.get(bar), tensionN));
   }
 
   private static double factor(Bar bar, double tensionN) {

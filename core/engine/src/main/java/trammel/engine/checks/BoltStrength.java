@@ -43,16 +43,7 @@ record BoltStrength(String id, String title) implements Check {
     for (int i = 0; i < shearN.length; i++) {
       shearN[i] = Math.min(shearN(bars.get(i).frameJoint()), shearN(bars.get(i).axleJoint()));
     }
-    return analysis
-        .barForces()
-        .least(
-            bars,
-            new BarForces.Rating() {
-              @Override
-              public double of(int bar, double tensionN) {
-                return shearN[bar] / Math.abs(tensionN);
-              }
-            });
+    return analysis.barForces().least(bars, (bar, tensionN) -> shearN[bar] / Math.abs(tensionN));
   }
 
   /** Load at which the bolt of a joint shears (N). */

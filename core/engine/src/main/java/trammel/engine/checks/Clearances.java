@@ -12,7 +12,6 @@ import trammel.engine.clearance.ClearancePair;
 import trammel.engine.clearance.ClearanceSweep;
 import trammel.engine.clearance.Joint;
 import trammel.engine.clearance.LeastGap;
-import trammel.engine.clearance.PoseSource;
 import trammel.engine.clearance.TightestPair;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
@@ -97,14 +96,7 @@ final class Clearances {
     }
     List<ClearancePair> pair = List.of(found.pair());
     return new ClearanceSweep(pair, Double.POSITIVE_INFINITY, 1)
-        .over(
-            analysis.envelope(),
-            new PoseSource() {
-              @Override
-              public Optional<AxlePose> at(double heaveMm, double rollRad) {
-                return poseInTravel(heaveMm, rollRad);
-              }
-            })
+        .over(analysis.envelope(), (heaveMm, rollRad) -> poseInTravel(heaveMm, rollRad))
         .get(0);
   }
 

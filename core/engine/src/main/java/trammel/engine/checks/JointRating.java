@@ -16,14 +16,7 @@ record JointRating(String id, String title) implements Check {
     List<Bar> bars = analysis.layout().bars();
     return analysis
         .barForces()
-        .greatest(
-            bars,
-            new BarForces.Rating() {
-              @Override
-              public double of(int bar, double tensionN) {
-                return Math.abs(tensionN) / ratingN(bars.get(bar));
-              }
-            });
+        .greatest(bars, (bar, tensionN) -> Math.abs(tensionN) / ratingN(bars.get(bar)));
   }
 
   private static double ratingN(Bar bar) {

@@ -1,7 +1,6 @@
 package trammel.engine.checks;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Joint;
@@ -19,12 +18,9 @@ final class StrongerJoints {
       }
     }
     stronger.sort(
-        new Comparator<Joint>() {
-          @Override
-          public int compare(Joint one, Joint other) {
-            int kind = Double.compare(unlike(one, weakest), unlike(other, weakest));
-            return kind != 0 ? kind : Double.compare(one.staticRatingN(), other.staticRatingN());
-          }
+        (one, other) -> {
+          int kind = Double.compare(unlike(one, weakest), unlike(other, weakest));
+          return kind != 0 ? kind : Double.compare(one.staticRatingN(), other.staticRatingN());
         });
     List<Adjustment> adjustments = new ArrayList<>(stronger.size());
     for (Joint joint : stronger) {

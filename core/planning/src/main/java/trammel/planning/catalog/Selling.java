@@ -2,7 +2,6 @@ package trammel.planning.catalog;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import trammel.trade.given.Given;
@@ -24,13 +23,7 @@ public record Selling(
 
   public Selling {
     List<PriceBreak> sorted = new ArrayList<>(breaks);
-    sorted.sort(
-        new Comparator<PriceBreak>() {
-          @Override
-          public int compare(PriceBreak a, PriceBreak b) {
-            return Integer.compare(a.from(), b.from());
-          }
-        });
+    sorted.sort((a, b) -> Integer.compare(a.from(), b.from()));
     breaks = List.copyOf(sorted);
   }
 

@@ -3,7 +3,6 @@ package trammel.planning.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import trammel.cutting.background.Background;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
@@ -59,14 +58,7 @@ public final class Estimating {
     QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
     WorkPlan whole = withSupplies(plan, welds, catalog);
-    Background<Materials> cutting =
-        Background.start(
-            new Callable<Materials>() {
-              @Override
-              public Materials call() {
-                return Materials.of(whole, catalog);
-              }
-            });
+    Background<Materials> cutting = Background.start(() -> Materials.of(whole, catalog));
     HoursEstimate hours =
         new WorkHours(catalog, factors(draft.job().terms()), correlation, learned)
             .hours(whole.operations(), welds);

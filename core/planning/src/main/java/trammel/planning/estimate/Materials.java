@@ -1,7 +1,6 @@
 package trammel.planning.estimate;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import trammel.cutting.background.Background;
 import trammel.cutting.background.Progress;
 import trammel.planning.catalog.Catalog;
@@ -59,14 +58,7 @@ public record Materials(
       return of(
           plan, catalog, sections, new PlateSchedule(catalog, rack).cuts(plan.plates(), progress));
     }
-    Background<List<SectionCut>> sawn =
-        Background.start(
-            new Callable<List<SectionCut>>() {
-              @Override
-              public List<SectionCut> call() {
-                return saw.cuts(plan.tubes(), progress);
-              }
-            });
+    Background<List<SectionCut>> sawn = Background.start(() -> saw.cuts(plan.tubes(), progress));
     List<PlateCut> plates = new PlateSchedule(catalog, rack).cuts(plan.plates(), progress);
     return of(plan, catalog, sawn.get(), plates);
   }

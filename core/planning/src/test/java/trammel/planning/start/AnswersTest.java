@@ -88,7 +88,8 @@ class AnswersTest {
   @Seeds(500)
   void noNameBreaksTheFile(Draw draw) {
     String typed = draw.text(0, 60);
-    String name = typed.replaceAll("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}\\p{Cn}\\p{Co}]", " ").strip();
+    String name =
+        typed.replaceAll("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}\\p{Cn}\\p{Co}]", " ").strip();
     Answers answers = new Answers();
     answers.give(QUESTIONS.get("job.customer"), name);
     Answers again = Answers.of(DocumentReader.read("again.yaml", answers.yaml()));

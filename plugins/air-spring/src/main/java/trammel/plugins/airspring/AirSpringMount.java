@@ -1,7 +1,6 @@
 package trammel.plugins.airspring;
 
 import java.util.List;
-import java.util.function.Supplier;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
@@ -38,23 +37,11 @@ public final class AirSpringMount implements SpringMount {
 
   @Override
   public SpringSet propose(Site site, List<Bar> bars) {
-    return Drawn.orRefused(
-        new Supplier<SpringSet>() {
-          @Override
-          public SpringSet get() {
-            return new AirProposal(site, bars).springs();
-          }
-        });
+    return Drawn.orRefused(() -> new AirProposal(site, bars).springs());
   }
 
   @Override
   public WorkPlan plan(Commission commission) {
-    return Drawn.orRefused(
-        new Supplier<WorkPlan>() {
-          @Override
-          public WorkPlan get() {
-            return new AirPlan(commission).work();
-          }
-        });
+    return Drawn.orRefused(() -> new AirPlan(commission).work());
   }
 }

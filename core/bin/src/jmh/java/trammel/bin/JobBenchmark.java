@@ -28,7 +28,6 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Estimating;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
@@ -81,8 +80,7 @@ public class JobBenchmark {
   /** Work plan, cutting plans, hours and price. */
   @Benchmark
   public Estimate estimate() {
-    WorkPlan mounts = draft.pluginWork();
-    WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
+    WorkPlan plan = draft.work();
     return new Estimating(
             catalog,
             catalog.shop().termsFor(draft.job().terms()),

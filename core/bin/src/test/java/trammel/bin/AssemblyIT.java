@@ -31,7 +31,6 @@ import trammel.planning.draft.Extensions;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
-import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.BoltNeed;
 import trammel.planning.work.Bolting;
 import trammel.planning.work.PlateNeed;
@@ -78,8 +77,7 @@ class AssemblyIT {
             List.of(new AirSpringMount(), new CoilSpringMount()));
     JobDocument document = JobDocument.load(CATALOGS.resolve("demo").resolve(job + ".yaml"));
     Draft draft = new Drafting(extensions, CATALOG).draft(JobReader.read(document), UnitSystem.US);
-    WorkPlan mounts = draft.pluginWork();
-    WorkPlan plan = VehicleWork.plan(draft, mounts).plus(mounts);
+    WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(UnitSystem.US);
     return new Finished(plan, FinishedVehicle.of(draft.layout(), CATALOG, plan, print));
   }

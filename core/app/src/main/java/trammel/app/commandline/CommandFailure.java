@@ -26,6 +26,15 @@ public final class CommandFailure extends RuntimeException {
   }
 
   /**
+   * A check says stop to something without which the command has nothing to show.
+   *
+   * @param message what the check found and what to do
+   */
+  public static CommandFailure stopped(String message) {
+    return new CommandFailure(ExitCode.CHECK_SAYS_STOP, message, null);
+  }
+
+  /**
    * It cannot be done, and that is not for the user's input to mend.
    *
    * @param message what went wrong and what to do

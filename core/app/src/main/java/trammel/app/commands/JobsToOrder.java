@@ -127,7 +127,10 @@ final class JobsToOrder {
       take(files.get(i), outcomes[i]);
     }
     if (ordered.isEmpty()) {
-      throw CommandFailure.badInput("None of the jobs can be ordered for; the reasons are above.");
+      String none = "None of the jobs can be ordered for; the reasons are above.";
+      throw worst == ExitCode.CHECK_SAYS_STOP
+          ? CommandFailure.stopped(none)
+          : CommandFailure.badInput(none);
     }
   }
 

@@ -24,7 +24,7 @@ public final class Refusal {
     boolean refused =
         thrown instanceof BadInputException
             || thrown instanceof UnworkableLayoutException
-            || thrown instanceof CommandFailure failure && failure.exitCode() == ExitCode.BAD_INPUT
+            || thrown instanceof CommandFailure failure && failure.exitCode() != ExitCode.FAULT
             || thrown instanceof IllegalArgumentException && isOurOwn(thrown);
     return refused ? Optional.ofNullable(thrown.getMessage()) : Optional.empty();
   }

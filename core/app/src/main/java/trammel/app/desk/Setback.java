@@ -2,6 +2,7 @@ package trammel.app.desk;
 
 import java.util.List;
 import java.util.Optional;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.planning.extension.PluginFaultException;
 
@@ -30,6 +31,8 @@ public record Setback(ExitCode exitCode, String message) {
                   + " or get one that works.\n"
                   + new FaultReport(words, fault).write()));
     }
-    return Refusal.message(thrown).map(message -> new Setback(ExitCode.BAD_INPUT, message));
+    ExitCode exitCode =
+        thrown instanceof CommandFailure failure ? failure.exitCode() : ExitCode.BAD_INPUT;
+    return Refusal.message(thrown).map(message -> new Setback(exitCode, message));
   }
 }

@@ -15,18 +15,21 @@ import trammel.app.ledger.LearnedMemory;
 import trammel.app.ledger.ShopLedger;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.rack.RackFile;
+import trammel.app.text.Amounts;
+import trammel.app.text.Stops;
 import trammel.cutting.background.Background;
+import trammel.engine.checks.CheckResult;
 import trammel.ledger.NativeLibrary;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Estimating;
+import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.learning.LearnedHours;
-import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.Problem;
@@ -202,7 +205,6 @@ public final class Workbench {
     return learned;
   }
 
-  /** The vehicle's own work is in it. */
   private Estimate estimate(Draft draft, Optional<LearnedHours> learned) {
     tellOldPrices(draft.job());
     return new Estimating(
@@ -210,9 +212,24 @@ public final class Workbench {
         .estimate(draft, work(draft));
   }
 
-  private static WorkPlan work(Draft draft) {
-    WorkPlan mounts = draft.pluginWork();
-    return VehicleWork.plan(draft, mounts).plus(mounts);
+  /**
+   * All the work of a job.
+   *
+   * @throws CommandFailure in the words of its checks if something of it cannot be made, so that
+   *     nothing of it can be listed, priced or ordered
+   */
+  private WorkPlan work(Draft draft) {
+    try {
+      return draft.work();
+    } catch (UnworkableLayoutException cannot) {
+      Job job = draft.job();
+      Amounts amounts = new Amounts(shown(job));
+      List<CheckResult> verdicts = draft.judge().verdicts(draft.layout());
+      throw CommandFailure.stopped(
+          Stops.of(job.header().number(), verdicts, amounts).text().strip()
+              + "\nNothing can be listed, priced or ordered until it can be made. 'trammel check'"
+              + " says what to change.");
+    }
   }
 
   /**

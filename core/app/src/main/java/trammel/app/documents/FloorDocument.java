@@ -146,7 +146,7 @@ public final class FloorDocument {
     order.add("Stand the vehicle on rated stands, level across; chock, disconnect, drain, shield.");
     order.add(
         "Mark the axle line on both rails and the centre line on the floor; check diagonals.");
-    NotchCut.of(paper.draft())
+    NotchCut.of(paper.draft().layout(), paper.draft().linkageSite())
         .ifPresent(
             cut ->
                 order.add(
@@ -168,7 +168,8 @@ public final class FloorDocument {
   private Grid notch() {
     Grid grid =
         new Grid("lb", new int[] {70, 30}, "notch in each rail, over the axle mark", "size");
-    NotchCut.of(paper.draft()).ifPresent(cut -> addNotch(grid, cut));
+    NotchCut.of(paper.draft().layout(), paper.draft().linkageSite())
+        .ifPresent(cut -> addNotch(grid, cut));
     return grid;
   }
 

@@ -68,7 +68,7 @@ public final class CheckJson {
       case ANGLE -> "rad";
       case FREQUENCY -> "Hz";
       case ANGULAR_ACCELERATION -> "rad/s2";
-      case SHARE, FACTOR -> "1";
+      case SHARE, FACTOR, COUNT -> "1";
     };
   }
 

@@ -43,6 +43,7 @@ public final class Amounts {
       case ANGULAR_ACCELERATION -> fixed(value, 0) + " rad/s2";
       case SHARE -> fixed(100 * value, 1) + " %";
       case FACTOR -> fixed(value, 2);
+      case COUNT -> fixed(value, 0);
     };
   }
 

@@ -1,6 +1,7 @@
 package trammel.app.text;
 
 import java.util.List;
+import java.util.Set;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.Change;
 import trammel.engine.layout.Direction;
@@ -24,8 +25,16 @@ final class ChangeText {
       return "move the "
           + (move.end() == End.FRAME ? "frame" : "axle")
           + (move.names().size() == 1 ? " end of " : " ends of ")
-          + names(move)
+          + names(move.names())
           + " "
+          + way(move.direction(), amount)
+          + " "
+          + printer.length(Math.abs(amount));
+    }
+    if (adjustment instanceof Adjustment.MoveBars move) {
+      return "move "
+          + names(move.names())
+          + ", both ends, "
           + way(move.direction(), amount)
           + " "
           + printer.length(Math.abs(amount));
@@ -63,9 +72,8 @@ final class ChangeText {
         + (amount < 0 ? " softer" : " stiffer");
   }
 
-  private static String names(Adjustment.MoveEnds move) {
-    List<String> names = move.names().stream().sorted().toList();
-    return String.join(" and ", names);
+  private static String names(Set<String> bars) {
+    return String.join(" and ", bars.stream().sorted().toList());
   }
 
   private static String way(Direction direction, double amount) {

@@ -81,6 +81,24 @@ public sealed interface Adjustment {
     }
   }
 
+  /**
+   * Moves bars that are named by both their ends.
+   *
+   * @param names the bars
+   * @param direction which way is positive
+   */
+  record MoveBars(Set<String> names, Direction direction) implements Adjustment {
+    public MoveBars {
+      names = Set.copyOf(names);
+    }
+
+    @Override
+    public Layout apply(Layout layout, double amount) {
+      Layout half = new MoveEnds(names, End.FRAME, direction).apply(layout, amount);
+      return new MoveEnds(names, End.AXLE, direction).apply(half, amount);
+    }
+  }
+
   /** Turns the pinion about the axle's line, nose up positive. */
   record TurnPinion() implements Adjustment {
     @Override

@@ -69,6 +69,8 @@ final class ChangeSearch {
     long failed = 0;
     long tried = 1;
     double failedMargin = finding.limit().margin(finding.value());
+    // A count stays as it is until what it counts is gone.
+    boolean isLevel = finding.check().measure() == Measure.COUNT;
     while (true) {
       Optional<Judge.Finding> found = tried(adjustment, sign * tried);
       if (found.isPresent() && found.get().verdict() == Verdict.GOOD) {
@@ -78,7 +80,7 @@ final class ChangeSearch {
           found.isPresent()
               ? found.get().limit().margin(found.get().value())
               : Double.NEGATIVE_INFINITY;
-      if (margin <= failedMargin || tried >= most) {
+      if (margin < failedMargin || !isLevel && margin == failedMargin || tried >= most) {
         // A narrow good range may lie between the last two strides or just before them.
         return tried == 1 ? -1 : firstGood(adjustment, sign, failed / 2 + 1, tried);
       }

@@ -13,5 +13,7 @@ public enum Measure {
   /** A share, 1 being 100 %. */
   SHARE,
   /** A plain ratio, such as a safety factor. */
-  FACTOR
+  FACTOR,
+  /** How many of something. */
+  COUNT
 }

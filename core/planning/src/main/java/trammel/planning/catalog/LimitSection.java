@@ -44,6 +44,7 @@ final class LimitSection extends CatalogSection {
       case ANGULAR_ACCELERATION -> "acceleration";
       case SHARE -> "share";
       case FACTOR -> "factor";
+      case COUNT -> "count";
     };
   }
 
@@ -79,7 +80,7 @@ final class LimitSection extends CatalogSection {
 
   /** What the check of an entry reads. */
   private Optional<Measure> measure(CatalogEntry entry, CatalogAssembly assembly) {
-    Optional<BracketCheck> bracket = BracketCheck.named(entry.key());
+    Optional<PlanCheck> bracket = PlanCheck.named(entry.key());
     if (bracket.isPresent()) {
       return Optional.of(bracket.get().measure());
     }
@@ -90,7 +91,7 @@ final class LimitSection extends CatalogSection {
       }
       ids.append(ids.isEmpty() ? "" : ", ").append(check.id());
     }
-    for (BracketCheck check : BracketCheck.values()) {
+    for (PlanCheck check : PlanCheck.values()) {
       ids.append(", ").append(check.id());
     }
     assembly.problems.error(

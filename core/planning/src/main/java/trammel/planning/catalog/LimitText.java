@@ -122,7 +122,7 @@ public final class LimitText {
       case SHARE -> Quantities.parse(text, QuantityKind.PERCENT, units);
       case FREQUENCY -> plain(text, "Hz");
       case ANGULAR_ACCELERATION -> plain(text, "rad/s2");
-      case FACTOR -> plain(text, "");
+      case FACTOR, COUNT -> plain(text, "");
     };
   }
 
@@ -151,6 +151,7 @@ public final class LimitText {
       case FREQUENCY -> "'1.0 to 2.0 Hz'";
       case ANGULAR_ACCELERATION -> "'at most 300 rad/s2'";
       case FACTOR -> "'at least 2.0'";
+      case COUNT -> "'at most 0'";
     };
   }
 }

@@ -3,9 +3,9 @@ package trammel.planning.draft;
 import trammel.engine.checks.Judge;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.AxleLinkage;
-import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
+import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.Job;
 import trammel.planning.work.WorkPlan;
 
@@ -19,6 +19,7 @@ import trammel.planning.work.WorkPlan;
  * @param springSite what the spring mount works from
  * @param layout the layout, overrides and notch included
  * @param judge judges it by the standard checks and the plugins' own
+ * @param planning plans the work of this layout and of changed ones
  */
 public record Draft(
     Job job,
@@ -27,12 +28,15 @@ public record Draft(
     Site linkageSite,
     Site springSite,
     Layout layout,
-    Judge judge) {
+    Judge judge,
+    JobWork planning) {
 
-  /** What linkage and springs ask for; the vehicle's own work is not in it. */
-  public WorkPlan pluginWork() {
-    return linkage
-        .plan(new Commission(layout, linkageSite))
-        .plus(spring.plan(new Commission(layout, springSite)));
+  /**
+   * All that this layout asks for: linkage, springs and the vehicle's own work.
+   *
+   * @throws UnworkableLayoutException if something of it cannot be made
+   */
+  public WorkPlan work() {
+    return planning.of(layout);
   }
 }

@@ -68,13 +68,14 @@ public final class Drafting {
     Chassis chassis = chassis(job);
     Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
     Site springSite = new Site(chassis, springOptions, catalog, shown);
-    List<Check> checks = checks(linkage, spring, linkageSite);
+    JobWork planning = new JobWork(linkage, spring, linkageSite, springSite, job.measured());
+    List<Check> checks = checks(linkage, spring, linkageSite, planning);
     Map<String, Limit> limits = limits(job, linkage, spring, checks);
     try {
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
       Layout notched = new NotchRule(limits, catalog).notched(layout);
       Judge judge = new Judge(checks, limits, settings());
-      return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge);
+      return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge, planning);
     } catch (UnworkableLayoutException noRoom) {
       throw new UnworkableLayoutException(
           job.source().file() + ": this layout does not fit the vehicle. " + noRoom.getMessage());
@@ -115,10 +116,12 @@ public final class Drafting {
     return new Layout(linkageSite.chassis(), bars, springs.springs(), springs.shocks());
   }
 
-  private static List<Check> checks(AxleLinkage linkage, SpringMount spring, Site linkageSite) {
+  private static List<Check> checks(
+      AxleLinkage linkage, SpringMount spring, Site linkageSite, JobWork planning) {
     List<Check> checks = new ArrayList<>(StandardChecks.all());
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
+    checks.add(new CanBeMade(planning));
     for (LimitedCheck limited : linkage.checks()) {
       checks.add(limited.check());
     }

@@ -45,6 +45,13 @@ public final class FieldChanges {
     if (change.adjustment() instanceof Adjustment.MoveEnds move) {
       return moved(move, after);
     }
+    if (change.adjustment() instanceof Adjustment.MoveBars move) {
+      List<FieldChange> both = new ArrayList<>();
+      for (End end : List.of(End.FRAME, End.AXLE)) {
+        both.addAll(moved(new Adjustment.MoveEnds(move.names(), end, move.direction()), after));
+      }
+      return both;
+    }
     if (change.adjustment() instanceof Adjustment.TurnPinion) {
       return List.of(pinion(chassis));
     }

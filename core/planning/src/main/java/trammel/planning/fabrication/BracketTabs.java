@@ -13,7 +13,7 @@ import trammel.engine.layout.Joint;
 import trammel.engine.strength.PinnedJoint;
 import trammel.engine.strength.SteelGrade;
 import trammel.planning.bars.JointSeat;
-import trammel.planning.catalog.BracketCheck;
+import trammel.planning.catalog.PlanCheck;
 
 /**
  * Largest force in a bar over the load cases, as a share of what the two plates of its bracket may
@@ -25,17 +25,17 @@ public final class BracketTabs implements Check {
 
   @Override
   public String id() {
-    return BracketCheck.TABS.id();
+    return PlanCheck.TABS.id();
   }
 
   @Override
   public String title() {
-    return BracketCheck.TABS.title();
+    return PlanCheck.TABS.title();
   }
 
   @Override
   public Measure measure() {
-    return BracketCheck.TABS.measure();
+    return PlanCheck.TABS.measure();
   }
 
   @Override

@@ -21,7 +21,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.strength.Electrode;
 import trammel.engine.strength.WeldFlow;
 import trammel.engine.strength.WeldLoad;
-import trammel.planning.catalog.BracketCheck;
+import trammel.planning.catalog.PlanCheck;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
@@ -51,17 +51,17 @@ public final class BracketWelds implements Check {
 
   @Override
   public String id() {
-    return BracketCheck.WELDS.id();
+    return PlanCheck.WELDS.id();
   }
 
   @Override
   public String title() {
-    return BracketCheck.WELDS.title();
+    return PlanCheck.WELDS.title();
   }
 
   @Override
   public Measure measure() {
-    return BracketCheck.WELDS.measure();
+    return PlanCheck.WELDS.measure();
   }
 
   /** The weld that is stressed furthest, and when. */

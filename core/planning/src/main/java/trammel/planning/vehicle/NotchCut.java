@@ -1,7 +1,8 @@
 package trammel.planning.vehicle;
 
 import java.util.Optional;
-import trammel.planning.draft.Draft;
+import trammel.engine.layout.Layout;
+import trammel.planning.extension.Site;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.NotchPlate;
 
@@ -24,17 +25,17 @@ public record NotchCut(
     double keptMm,
     double stripMm) {
 
-  /** The cut of a job, with the figures of its cost sheet; empty where no notch is asked for. */
-  public static Optional<NotchCut> of(Draft draft) {
-    double clearMm = draft.layout().chassis().rails().notchDepthMm();
+  /**
+   * The cut of a layout, with the figures of its cost sheet; empty where no notch is asked for.
+   *
+   * @param site catalog and units
+   */
+  public static Optional<NotchCut> of(Layout layout, Site site) {
+    double clearMm = layout.chassis().rails().notchDepthMm();
     if (clearMm <= 0) {
       return Optional.empty();
     }
-    NotchWork work =
-        new NotchWork(
-            draft.layout(),
-            draft.linkageSite().catalog(),
-            new QuantityPrinter(draft.linkageSite().units()));
+    NotchWork work = new NotchWork(layout, site.catalog(), new QuantityPrinter(site.units()));
     NotchPlate shape = work.shape();
     return Optional.of(
         new NotchCut(
@@ -42,7 +43,7 @@ public record NotchCut(
             shape.depthMm(),
             shape.openingMm(),
             shape.cutRadiusMm(),
-            draft.layout().chassis().rails().depthMm() - shape.depthMm(),
+            layout.chassis().rails().depthMm() - shape.depthMm(),
             shape.thicknessMm()));
   }
 

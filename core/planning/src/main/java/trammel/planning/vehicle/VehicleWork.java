@@ -4,7 +4,6 @@ import java.util.Optional;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
-import trammel.planning.draft.Draft;
 import trammel.planning.extension.Site;
 import trammel.planning.job.Measured;
 import trammel.planning.work.WorkPlan;
@@ -19,16 +18,14 @@ public final class VehicleWork {
   /**
    * The work of a vehicle whose bars and springs are planned already.
    *
-   * @param draft the job with its layout
+   * @param layout the finished layout
+   * @param site catalog and units; its chassis and options are not looked at
    * @param mounts the work of its linkage and springs, whose welds are to be dressed and whose
    *     reasons are not repeated here
+   * @param measured how the driveline was found
    */
-  public static WorkPlan plan(Draft draft, WorkPlan mounts) {
-    return plan(
-        draft.layout(),
-        draft.springSite(),
-        mounts,
-        Optional.of(asFound(draft.layout(), draft.job().measured())));
+  public static WorkPlan plan(Layout layout, Site site, WorkPlan mounts, Measured measured) {
+    return plan(layout, site, mounts, Optional.of(asFound(layout, measured)));
   }
 
   /** The work of a vehicle by itself, its driveline taken as found. */

@@ -38,7 +38,7 @@ class StandardCatalogTest {
     for (Check check : StandardChecks.all()) {
       ids.add(check.id());
     }
-    for (BracketCheck check : BracketCheck.values()) {
+    for (PlanCheck check : PlanCheck.values()) {
       ids.add(check.id());
     }
     assertEquals(ids, CATALOG.limits().keySet());
@@ -57,6 +57,7 @@ class StandardCatalogTest {
     "upper-bar-match, -Infinity, 1.5875, -Infinity, 3.175",
     "lateral-bar-angle, -Infinity, 0.0174533, -Infinity, 0.0872665",
     "lateral-shift, -Infinity, 3.175, -Infinity, 9.525",
+    "can-be-made, -Infinity, 0, -Infinity, 0",
     "linkage-reach, 1, Infinity, 1, Infinity",
     "bump-travel, 76.2, Infinity, 50.8, Infinity",
     "axle-to-rail, 12.7, Infinity, 0, Infinity",

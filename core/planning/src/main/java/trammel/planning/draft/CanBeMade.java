@@ -1,0 +1,86 @@
+package trammel.planning.draft;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import trammel.engine.checks.Adjustment;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Measure;
+import trammel.engine.checks.Reading;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.Layout;
+import trammel.planning.catalog.PlanCheck;
+import trammel.planning.extension.UnworkableLayoutException;
+
+/**
+ * Whether all that a layout asks for can be made: plates whose outlines can be cut, seams that can
+ * be run, and room for every part. The value is the number of parts that cannot; planning ends at
+ * the first, so it is 0 or 1.
+ */
+final class CanBeMade implements Check {
+  private final JobWork planning;
+
+  CanBeMade(JobWork planning) {
+    this.planning = planning;
+  }
+
+  @Override
+  public String id() {
+    return PlanCheck.CAN_BE_MADE.id();
+  }
+
+  @Override
+  public String title() {
+    return PlanCheck.CAN_BE_MADE.title();
+  }
+
+  @Override
+  public Measure measure() {
+    return PlanCheck.CAN_BE_MADE.measure();
+  }
+
+  @Override
+  public Reading read(LayoutAnalysis analysis) {
+    try {
+      planning.of(analysis.layout());
+      return new Reading.Value(0, "");
+    } catch (UnworkableLayoutException cannot) {
+      return new Reading.Value(1, oneLine(cannot.getMessage()));
+    }
+  }
+
+  /** It stands in brackets behind the number. */
+  private static String oneLine(String message) {
+    String line = String.join(" ", message.strip().lines().toList());
+    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+  }
+
+  /** A bar set higher or lower has other brackets; so have thinner and thicker plates. */
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    List<Adjustment> adjustments = new ArrayList<>();
+    for (BarRole role : List.of(BarRole.LATERAL, BarRole.UPPER, BarRole.LOWER)) {
+      Set<String> names = named(analysis.layout(), role);
+      if (!names.isEmpty()) {
+        adjustments.add(new Adjustment.MoveBars(names, Direction.UP));
+      }
+    }
+    adjustments.add(new Adjustment.ThickenBrackets());
+    adjustments.add(new Adjustment.ChangeBump());
+    return adjustments;
+  }
+
+  private static Set<String> named(Layout layout, BarRole role) {
+    Set<String> names = new HashSet<>();
+    for (Bar bar : layout.bars()) {
+      if (bar.role() == role) {
+        names.add(bar.name());
+      }
+    }
+    return names;
+  }
+}

@@ -1,0 +1,77 @@
+package trammel.planning.draft;
+
+import trammel.engine.layout.Layout;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+import trammel.planning.extension.SpringMount;
+import trammel.planning.extension.UnworkableLayoutException;
+import trammel.planning.job.Measured;
+import trammel.planning.vehicle.VehicleWork;
+import trammel.planning.work.WorkPlan;
+
+/**
+ * Plans all that a layout of one job asks for: the work of its linkage, of its springs and the
+ * vehicle's own. The job's own layout is planned once: its checks and its estimate both ask for
+ * that, at the same time. The layout asked for first is taken to be the job's own.
+ */
+public final class JobWork {
+  private final AxleLinkage linkage;
+  private final SpringMount spring;
+  private final Site linkageSite;
+  private final Site springSite;
+  private final Measured measured;
+  private Layout own;
+  private WorkPlan work;
+  private UnworkableLayoutException refused;
+
+  JobWork(
+      AxleLinkage linkage,
+      SpringMount spring,
+      Site linkageSite,
+      Site springSite,
+      Measured measured) {
+    this.linkage = linkage;
+    this.spring = spring;
+    this.linkageSite = linkageSite;
+    this.springSite = springSite;
+    this.measured = measured;
+  }
+
+  /**
+   * All that a layout asks for.
+   *
+   * @throws UnworkableLayoutException if an outline, a seam or the room for a part cannot be had
+   */
+  public WorkPlan of(Layout layout) {
+    synchronized (this) {
+      if (own == null) {
+        own = layout;
+        remember(layout);
+      }
+      if (layout == own) {
+        if (refused != null) {
+          throw refused;
+        }
+        return work;
+      }
+    }
+    return planned(layout);
+  }
+
+  private void remember(Layout layout) {
+    try {
+      work = planned(layout);
+    } catch (UnworkableLayoutException cannot) {
+      refused = cannot;
+    }
+  }
+
+  private WorkPlan planned(Layout layout) {
+    WorkPlan mounts =
+        linkage
+            .plan(new Commission(layout, linkageSite.at(layout.chassis())))
+            .plus(spring.plan(new Commission(layout, springSite.at(layout.chassis()))));
+    return VehicleWork.plan(layout, springSite, mounts, measured).plus(mounts);
+  }
+}

@@ -28,7 +28,7 @@ class ShellCommandTest {
     for (String name : new TrammelCommands().names()) {
       assertTrue(manual.contains(".SS trammel " + name), name);
     }
-    assertTrue(manual.contains(".B \\-\\-rack FILE"), manual);
+    assertTrue(manual.contains(".B \\-\\-date DAY"), manual);
     assertTrue(manual.contains(".SH EXIT STATUS"), manual);
     for (String line : manual.split("\n")) {
       assertTrue(

@@ -165,7 +165,9 @@ class FaultyPluginIT {
     for (String id : FAULTS.keySet()) {
       words.add(jobWith(id).toString());
     }
-    words.add(copy.demoJob("pickup").toString());
+    // Beside the others: one run has one shop's catalog.
+    words.add(
+        InstalledCopy.write(folder.resolve("pickup.json"), copy.demoTree("pickup")).toString());
 
     Launch.Ended ended = copy.run(words.toArray(new String[0]));
 

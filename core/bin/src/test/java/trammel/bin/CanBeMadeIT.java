@@ -134,7 +134,9 @@ class CanBeMadeIT {
     String spring = draw.oneOf("coil-spring", "air-spring");
     String mounting = draw.oneOf("inboard", "outboard");
     PlausibleVehicle vehicle = PlausibleVehicle.draw(draw);
-    String text = JobText.of(vehicle, "R-" + draw.seed(), linkage, spring, mounting);
+    String text =
+        JobText.of(vehicle, "R-" + draw.seed(), linkage, spring, mounting)
+            .replace("{mounting: " + mounting + "}", options(linkage, mounting, draw));
     Optional<Draft> draft = laidOut(text);
     if (draft.isPresent() && canBeMade(draft.get())) {
       Estimate estimate =
@@ -146,6 +148,22 @@ class CanBeMadeIT {
       new Ordering(catalog, new QuantityPrinter(UnitSystem.US))
           .order(List.of(OrderedJob.of(estimate)));
     }
+  }
+
+  /** Half of the options that set brackets high and low are left as they are. */
+  private static String options(String linkage, String mounting, Draw draw) {
+    StringBuilder options = new StringBuilder("{mounting: ").append(mounting);
+    if (draw.either()) {
+      options.append(", lower_drop: ").append(draw.whole(2, 8)).append(" in");
+    }
+    if (draw.either()) {
+      options.append(", upper_rise: ").append(draw.whole(4, 12)).append(" in");
+    }
+    if (linkage.equals("four-link-lateral")) {
+      options.append(", lateral_rise: ").append(draw.whole(-6, 12)).append(" in");
+      options.append(", lateral_side: ").append(draw.oneOf("left", "right"));
+    }
+    return options.append("}").toString();
   }
 
   private static Optional<Draft> laidOut(String text) {

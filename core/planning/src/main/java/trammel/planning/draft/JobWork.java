@@ -46,7 +46,6 @@ public final class JobWork {
   public WorkPlan of(Layout layout) {
     synchronized (this) {
       if (own == null) {
-        own = layout;
         remember(layout);
       }
       if (layout == own) {
@@ -59,12 +58,14 @@ public final class JobWork {
     return planned(layout);
   }
 
+  /** A plugin's fault is not remembered: whoever asks meets it. */
   private void remember(Layout layout) {
     try {
       work = planned(layout);
     } catch (UnworkableLayoutException cannot) {
       refused = cannot;
     }
+    own = layout;
   }
 
   private WorkPlan planned(Layout layout) {

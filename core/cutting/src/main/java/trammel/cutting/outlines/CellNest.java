@@ -28,60 +28,19 @@ final class CellNest {
   private final NestingProblem problem;
   private final int[] partOf;
   private final double cellMm;
-  private final Way[][] ways;
+  private final OutlineWay[][] ways;
   private final double neededMm2;
-
-  /** A part turned one way. */
-  private static final class Way {
-    final double turnDeg;
-    final double[] x;
-    final double[] y;
-    final double[] lowMm = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    final double[] sizeMm = new double[2];
-    OutlineCells solid;
-    OutlineCells wide;
-
-    Way(double[][] ring, double turnDeg) {
-      this.turnDeg = turnDeg;
-      x = ring[0];
-      y = ring[1];
-      double highX = Double.NEGATIVE_INFINITY;
-      double highY = Double.NEGATIVE_INFINITY;
-      for (int i = 0; i < x.length; i++) {
-        lowMm[0] = Math.min(lowMm[0], x[i]);
-        lowMm[1] = Math.min(lowMm[1], y[i]);
-        highX = Math.max(highX, x[i]);
-        highY = Math.max(highY, y[i]);
-      }
-      sizeMm[0] = highX - lowMm[0];
-      sizeMm[1] = highY - lowMm[1];
-    }
-
-    double perimeterMm() {
-      double sum = 0;
-      for (int i = 0; i < x.length; i++) {
-        int j = (i + 1) % x.length;
-        sum += Math.hypot(x[j] - x[i], y[j] - y[i]);
-      }
-      return sum;
-    }
-  }
 
   CellNest(NestingProblem problem) {
     this.problem = problem;
     List<Integer> parts = new ArrayList<>();
-    ways = new Way[problem.parts().size()][];
+    ways = new OutlineWay[problem.parts().size()][];
     for (int p = 0; p < ways.length; p++) {
       OutlinePart part = problem.parts().get(p);
       for (int i = 0; i < part.quantity(); i++) {
         parts.add(p);
       }
-      ways[p] = new Way[part.turnsDeg().size()];
-      double[][] ring = OutlineRing.of(part);
-      for (int w = 0; w < ways[p].length; w++) {
-        double turnDeg = part.turnsDeg().get(w);
-        ways[p][w] = new Way(OutlineRing.turned(ring, new OutlineTurn(turnDeg)), turnDeg);
-      }
+      ways[p] = OutlineWay.all(part);
     }
     double areaMm2 = 0;
     double perimeterMm = 0;
@@ -90,12 +49,16 @@ final class CellNest {
       perimeterMm += ways[p][0].perimeterMm();
     }
     neededMm2 = areaMm2 + perimeterMm * problem.kerfMm() / 2;
-    cellMm =
-        Math.max(Math.sqrt(areaMm2 / parts.size()) / CELLS, problem.longestSheetMm() / MOST_CELLS);
+    cellMm = cellMm(problem, areaMm2 / parts.size());
     partOf = new int[parts.size()];
     for (int i = 0; i < partOf.length; i++) {
       partOf[i] = parts.get(i);
     }
+  }
+
+  /** The side of a cell for parts of a mean area, mm. */
+  static double cellMm(NestingProblem problem, double meanMm2) {
+    return Math.max(Math.sqrt(meanMm2) / CELLS, problem.longestSheetMm() / MOST_CELLS);
   }
 
   /** How a part is ranked among the others; the largest is placed first. */
@@ -154,11 +117,11 @@ final class CellNest {
     if (neededMm2 > FULLEST * areaMm2) {
       return false;
     }
-    for (Way[] part : ways) {
+    for (OutlineWay[] part : ways) {
       boolean fits = false;
       for (int s : set) {
-        for (Way way : part) {
-          fits |= fits(way, problem.stock().get(s));
+        for (OutlineWay way : part) {
+          fits |= way.fits(problem.stock().get(s), problem.marginMm());
         }
       }
       if (!fits) {
@@ -166,12 +129,6 @@ final class CellNest {
       }
     }
     return true;
-  }
-
-  private boolean fits(Way way, SheetStock stock) {
-    double marginsMm = 2 * problem.marginMm();
-    return way.sizeMm[0] <= stock.widthMm() - marginsMm
-        && way.sizeMm[1] <= stock.heightMm() - marginsMm;
   }
 
   /** Places a part on the first sheet with room, the way round that reaches least far. */
@@ -182,12 +139,12 @@ final class CellNest {
       int bestAt = 0;
       double bestReach = Double.POSITIVE_INFINITY;
       for (int w = 0; w < from.length; w++) {
-        Way way = ways[part][w];
+        OutlineWay way = ways[part][w];
         int before =
             Double.isInfinite(bestReach)
                 ? Integer.MAX_VALUE
                 : (int) Math.ceil((bestReach - way.sizeMm[0]) / cellMm);
-        int at = sheets[s].place(solid(way), way.sizeMm, from[w][s], before);
+        int at = sheets[s].place(way.solid(cellMm), way.sizeMm, from[w][s], before);
         if (at < 0) {
           continue;
         }
@@ -207,20 +164,10 @@ final class CellNest {
     return false;
   }
 
-  private OutlineCells solid(Way way) {
-    if (way.solid == null) {
-      way.solid = new OutlineCells(way.x, way.y, cellMm, 0);
-    }
-    return way.solid;
-  }
-
-  private void put(int part, Way way, int at, CellSheet sheet, List<PlacedOutline> placed) {
-    if (way.wide == null) {
-      way.wide = new OutlineCells(way.x, way.y, cellMm, problem.kerfMm());
-    }
+  private void put(int part, OutlineWay way, int at, CellSheet sheet, List<PlacedOutline> placed) {
     int column = at >> 16;
     int cell = at & 0xFFFF;
-    sheet.take(way.wide, column, cell);
+    sheet.take(way.wide(cellMm, problem.kerfMm()), column, cell);
     placed.add(
         new PlacedOutline(
             problem.parts().get(part).id(),
@@ -237,7 +184,7 @@ final class CellNest {
     }
     double[] size = new double[ways.length];
     for (int p = 0; p < size.length; p++) {
-      size[p] = size(p, measure);
+      size[p] = ways[p][0].size(measure, problem.parts().get(p).areaMm2());
     }
     Arrays.sort(
         sorted,
@@ -252,19 +199,5 @@ final class CellNest {
       order[i] = sorted[i];
     }
     return order;
-  }
-
-  private double size(int part, Measure measure) {
-    Way way = ways[part][0];
-    switch (measure) {
-      case AREA:
-        return problem.parts().get(part).areaMm2();
-      case BOX:
-        return way.sizeMm[0] * way.sizeMm[1];
-      case LONGEST_SIDE:
-        return Math.max(way.sizeMm[0], way.sizeMm[1]);
-      default:
-        return way.sizeMm[0] + way.sizeMm[1];
-    }
   }
 }

@@ -30,7 +30,7 @@ public record SheetCuttingProblem(
   public static final double USUAL_USEFUL_OFFCUT_MM = 152.4;
 
   /** Parts that one plan takes at most. */
-  static final long MOST_PARTS = 20_000;
+  static final long MOST_PARTS = 100_000;
 
   /**
    * @throws IllegalArgumentException when a value is impossible

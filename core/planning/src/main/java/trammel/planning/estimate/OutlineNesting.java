@@ -11,6 +11,7 @@ import trammel.cutting.outlines.NestingProblem;
 import trammel.cutting.outlines.OutlinePart;
 import trammel.cutting.outlines.OutlinePoint;
 import trammel.cutting.outlines.PlacedOutline;
+import trammel.cutting.outlines.RepeatedLayouts;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.LeftOvers;
 import trammel.cutting.sheets.PlacedPart;
@@ -63,6 +64,18 @@ final class OutlineNesting {
       corners.add(new OutlinePoint(point.xMm(), point.yMm()));
     }
     return corners;
+  }
+
+  /** A plan of a list too long to be planned as a whole, its outlines nested sheet by sheet. */
+  SheetCuttingPlan ofLongList() {
+    NestingPlan plan = RepeatedLayouts.plan(nesting);
+    List<CutSheet> sheets = sheets(plan);
+    return new SheetCuttingPlan(
+        sheets, plan.price(), plan.lowerBound(), plan.status(), plan.seconds(), offcuts(sheets));
+  }
+
+  boolean isLong() {
+    return nesting.partCount() > RepeatedLayouts.LONG_LIST;
   }
 
   /** The better of a plan of the rectangles and what the outlines can be nested on. */

@@ -100,7 +100,12 @@ final class PlateSchedule {
             practice.plateGapMm(),
             CuttingMethod.FREE,
             practice.usefulSheetMm());
-    SheetCuttingPlan rectangles = SheetCutter.withEffort(EFFORT).cut(problem);
-    return new PlateCut(material, needs, new OutlineNesting(problem, needs).improved(rectangles));
+    return new PlateCut(material, needs, plan(problem, new OutlineNesting(problem, needs)));
+  }
+
+  private static SheetCuttingPlan plan(SheetCuttingProblem problem, OutlineNesting outlines) {
+    return outlines.isLong()
+        ? outlines.ofLongList()
+        : outlines.improved(SheetCutter.withEffort(EFFORT).cut(problem));
   }
 }

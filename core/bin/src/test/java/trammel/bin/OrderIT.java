@@ -1,7 +1,6 @@
 package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -10,8 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,58 +29,6 @@ class OrderIT {
     copy = InstalledCopy.unpackedInto(shop);
   }
 
-  // --- The rack ---------------------------------------------------------------------------------
-
-  @Test
-  void aDryRunAndAJobThatCannotBeReadLeaveTheRackAlone() throws Exception {
-    Path rack = copyOfDemoRack();
-    String before = Files.readString(rack);
-    String job = copy.demoJob("pickup").toString();
-    Launch.Ended dry = copy.run("order", "--dry-run", "--rack", rack.toString(), job);
-    assertEquals(STOP, dry.exitCode(), dry.err());
-    Path out = folder.resolve("out");
-    Launch.Ended half =
-        copy.run("order", "--out", out.toString(), "--rack", rack.toString(), job, "no-such.yaml");
-    assertEquals(BAD_INPUT, half.exitCode(), half.err());
-    assertTrue(half.err().contains("no-such.yaml"), half.err());
-    assertFalse(Files.exists(out));
-    assertEquals(before, Files.readString(rack));
-  }
-
-  /** The command itself is killed at random moments; a start of it takes about half a second. */
-  @Test
-  void aKilledOrderLeavesTheOldRackOrTheNewOne() throws Exception {
-    Path rack = copyOfDemoRack();
-    String before = Files.readString(rack);
-    String job = copy.demoJob("pickup").toString();
-    copy.run("order", "--rack", rack.toString(), job);
-    String after = Files.readString(rack);
-    Random random = new Random(3);
-    for (int i = 0; i < 25; i++) {
-      Files.writeString(rack, before);
-      Process order =
-          Launch.of(copy.home().resolve("bin/trammel"))
-              .with("TRAMMEL_CLASS_ARCHIVE", "off")
-              .start(
-                  folder.resolve("killed.out"),
-                  folder.resolve("killed.err"),
-                  "order",
-                  "--rack",
-                  rack.toString(),
-                  job);
-      TimeUnit.MILLISECONDS.sleep(300 + random.nextInt(900));
-      order.descendants().forEach(ProcessHandle::destroyForcibly);
-      order.destroyForcibly().waitFor();
-      String now = Files.readString(rack);
-      assertTrue(now.equals(before) || now.equals(after), now);
-    }
-  }
-
-  private Path copyOfDemoRack() throws IOException {
-    Path rack = folder.resolve("rack.csv");
-    return Files.writeString(rack, Files.readString(copy.home().resolve("catalogs/demo/rack.csv")));
-  }
-
   // --- Files ------------------------------------------------------------------------------------
 
   @Test
@@ -92,7 +37,8 @@ class OrderIT {
     Tree order = copy.json(STOP, "order", copy.demoJob("sedan"), "--out", out.toString());
     int suppliers = order.list("suppliers").size();
     try (Stream<Path> files = Files.list(out)) {
-      assertEquals(3 * suppliers + 2, files.count());
+      // The order as PDF and page, and the list of what was written.
+      assertEquals(3 * suppliers + 3, files.count());
     }
     Tree steel = Tree.ofJson(Files.readString(out.resolve("order-steel-yard.json")));
     BigDecimal sum = BigDecimal.ZERO;

@@ -2,12 +2,15 @@ package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -139,6 +142,57 @@ class RackIT {
     Path folder = shopWith("dry", "stick,dom-1.50x0.120,R1,20 ft,,\n");
     assertFalse(order(folder, "--dry-run").list("from_rack").isEmpty());
     assertEquals(1, rack(folder).list("sticks").size());
+  }
+
+  @Test
+  void aJobThatCannotBeReadLeavesTheRackAlone() throws Exception {
+    Path folder = shopWith("half", "stick,dom-1.50x0.120,R1,20 ft,,\n");
+    String job = folder.resolve("pickup.yaml").toString();
+    Launch.Ended half = copy.run("order", "--rack", "--anyway", job, "no-such.yaml");
+    assertEquals(BAD_INPUT, half.exitCode(), half.err());
+    assertTrue(half.err().contains("no-such.yaml"), half.err());
+    assertEquals("R1", rack(folder).list("sticks").get(0).text("name"));
+  }
+
+  /** The command itself is killed at random moments; a start of it takes about half a second. */
+  @Test
+  void aKilledOrderLeavesTheRackAsItWasOrAsItWillBe() throws Exception {
+    Path folder = shopWith("killed", "stick,dom-1.50x0.120,R1,20 ft,,\n");
+    Path ledger = folder.resolve("ledger.sqlite");
+    byte[] before = Files.readAllBytes(ledger);
+    String was = sticks(folder);
+    order(folder, "--anyway");
+    String willBe = sticks(folder);
+    assertNotEquals(was, willBe);
+    Random random = new Random(3);
+    for (int i = 0; i < 10; i++) {
+      Files.write(ledger, before);
+      Process order =
+          Launch.of(copy.home().resolve("bin/trammel"))
+              .with("TRAMMEL_CLASS_ARCHIVE", "off")
+              .start(
+                  shop.resolve("killed.out"),
+                  shop.resolve("killed.err"),
+                  "order",
+                  "--rack",
+                  "--anyway",
+                  folder.resolve("pickup.yaml").toString());
+      TimeUnit.MILLISECONDS.sleep(300 + random.nextInt(900));
+      order.descendants().forEach(ProcessHandle::destroyForcibly);
+      order.destroyForcibly().waitFor();
+      String now = sticks(folder);
+      assertTrue(now.equals(was) || now.equals(willBe), "kill " + i + ": " + now);
+      Launch.Ended check = copy.run("ledger", "check", "--shop", folder.toString());
+      assertEquals(0, check.exitCode(), "kill " + i + ": " + check.out());
+    }
+  }
+
+  private static String sticks(Path folder) throws Exception {
+    StringBuilder sticks = new StringBuilder();
+    for (Tree stick : rack(folder).list("sticks")) {
+      sticks.append(stick.text("name")).append(' ');
+    }
+    return sticks.toString();
   }
 
   /** The rack was a file once: that of the shop's folder is taken over, another one is told of. */

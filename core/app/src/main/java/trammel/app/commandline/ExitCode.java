@@ -4,7 +4,7 @@ package trammel.app.commandline;
 public enum ExitCode {
   DONE(0, "done"),
   CHECK_SAYS_STOP(1, "done, and at least one check says stop"),
-  BAD_INPUT(2, "bad usage or bad input; nothing was written"),
+  BAD_INPUT(2, "bad usage or bad input, for which nothing was written"),
   FAULT(3, "could not write, or a fault inside Trammel, a plugin or Java");
 
   private final int code;

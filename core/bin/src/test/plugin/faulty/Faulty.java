@@ -1,7 +1,7 @@
 package example.faulty;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
@@ -41,7 +41,7 @@ public final class Faulty implements SpringMount {
   }
 
   @Override
-  public SpringSet propose(Site site, List<Bar> bars) {
+  public SpringSet propose(Site site, AxleGuide guide) {
     /* propose */
     return new SpringSet(SampleVehicle.springs(site.chassis()), List.of());
   }

@@ -10,13 +10,15 @@ import trammel.assembly.Held;
 import trammel.assembly.FlatPath;
 import trammel.assembly.CopedTube;
 import trammel.assembly.Assembly;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.End;
 import trammel.engine.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Duty;
 import trammel.engine.layout.Chassis;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.EndFitting;
@@ -60,25 +62,25 @@ public final class ThreeLink implements AxleLinkage {
   }
 
   @Override
-  public List<Bar> propose(Site site) {
+  public AxleGuide propose(Site site) {
     Chassis chassis = site.chassis();
     double up = chassis.tyre().loadedRadiusMm();
     double side = chassis.rails().innerFaceMm(0) - 60;
     double lower = site.options().get(LOWER_LENGTH);
     List<Bar> bars = new ArrayList<>();
-    bars.add(bar(site, "lower-left", BarRole.LOWER, lower, side, up - 70, 0, side, up - 76));
-    bars.add(bar(site, "lower-right", BarRole.LOWER, lower, -side, up - 70, 0, -side, up - 76));
+    bars.add(bar(site, "lower-left", Duty.DRIVE_AND_BRAKING.only(), lower, side, up - 70, 0, side, up - 76));
+    bars.add(bar(site, "lower-right", Duty.DRIVE_AND_BRAKING.only(), lower, -side, up - 70, 0, -side, up - 76));
     bars.add(
-        bar(site, "upper", BarRole.UPPER, 0.75 * lower, 150, up + 108, 0, 150, up + 115));
+        bar(site, "upper", Duty.DRIVE_AND_BRAKING.only(), 0.75 * lower, 150, up + 108, 0, 150, up + 115));
     bars.add(
-        bar(site, "lateral-bar", BarRole.LATERAL, -150, side, up + 50, -150, -side, up + 50));
-    return bars;
+        bar(site, "lateral-bar", Duty.SIDEWAYS.only(), -150, side, up + 50, -150, -side, up + 50));
+    return AxleGuide.of(bars);
   }
 
   private static Bar bar(
       Site site,
       String name,
-      BarRole role,
+      Set<Duty> duties,
       double frameX,
       double frameY,
       double frameZ,
@@ -89,7 +91,7 @@ public final class ThreeLink implements AxleLinkage {
     EndFitting end = catalog.ends().values().iterator().next();
     return new Bar(
         name,
-        role,
+        duties,
         new Point3(frameX, frameY, frameZ),
         new Point3(axleX, axleY, axleZ),
         end.joint(),

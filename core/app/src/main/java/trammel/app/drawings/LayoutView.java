@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
@@ -13,7 +14,6 @@ import trammel.engine.layout.Rails;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.PoseSolver;
 import trammel.reading.quantity.QuantityPrinter;
 
 /**
@@ -285,10 +285,10 @@ public record LayoutView(
     }
 
     private void ghosts() {
-      PoseSolver solver = new PoseSolver(layout.linkage());
+      AxleMotion motion = layout.motion();
       double[] heaves = {layout.chassis().travel().bumpMm(), -layout.chassis().travel().droopMm()};
       for (double heaveMm : heaves) {
-        solver.solve(heaveMm, 0).found().ifPresent(this::ghost);
+        motion.solve(heaveMm, 0).found().ifPresent(this::ghost);
       }
     }
 
@@ -298,7 +298,10 @@ public record LayoutView(
       }
       axle(pose, Pen.GHOST);
       for (Bar bar : layout.bars()) {
-        line(bar.frame(), pose.move(bar.axle()), Pen.GHOST);
+        line(
+            pose.placement().of(bar.frameEnd().body()).move(bar.frame()),
+            pose.placement().of(bar.axleEnd().body()).move(bar.axle()),
+            Pen.GHOST);
       }
     }
 

@@ -3,14 +3,20 @@ package trammel.app.json;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.RideState;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
+import trammel.engine.layout.Duty;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.Slider;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.mechanism.FurtherBody;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.ShaftReading;
 
@@ -23,6 +29,10 @@ public final class LayoutJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("axes", "x forward, y left, z up, origin on the ground under the axle's middle, mm");
     json.put("parts", parts(analysis.layout()));
+    if (!analysis.layout().guide().isPlain()) {
+      json.put("further_bodies", bodies(analysis.layout().guide()));
+      json.put("sliders", sliders(analysis.layout().guide()));
+    }
     json.put("notch_depth_mm", analysis.layout().chassis().rails().notchDepthMm());
     json.put("ride", ride(analysis.ride()));
     json.put("travel", travel(analysis));
@@ -32,7 +42,10 @@ public final class LayoutJson {
   private static List<Object> parts(Layout layout) {
     List<Object> parts = new ArrayList<>();
     for (Bar bar : layout.bars()) {
-      parts.add(part(bar.name(), bar.frame(), bar.axle()));
+      Map<String, Object> part = part(bar.name(), bar.frame(), bar.axle());
+      part.put("duties", bar.duties().stream().sorted().map(LayoutJson::word).toList());
+      part.put("bodies", List.of(bar.frameEnd().body(), bar.axleEnd().body()));
+      parts.add(part);
     }
     for (SpringUnit spring : layout.springs()) {
       parts.add(part(spring.name(), spring.frame(), spring.axle()));
@@ -41,6 +54,37 @@ public final class LayoutJson {
       parts.add(part(shock.name(), shock.frame(), shock.axle()));
     }
     return parts;
+  }
+
+  private static String word(Duty duty) {
+    return duty.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static List<Object> bodies(AxleGuide guide) {
+    List<Object> bodies = new ArrayList<>();
+    for (FurtherBody body : guide.bodies()) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("name", body.name());
+      json.put("on", body.pivot().on());
+      json.put("pivot", point(body.pivot().point()));
+      bodies.add(json);
+    }
+    return bodies;
+  }
+
+  private static List<Object> sliders(AxleGuide guide) {
+    List<Object> sliders = new ArrayList<>();
+    for (Slider slider : guide.sliders()) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("name", slider.name());
+      json.put("body", slider.body());
+      json.put("on", slider.on());
+      json.put("point", point(slider.point()));
+      Vector3 way = slider.direction();
+      json.put("direction", List.of(way.x(), way.y(), way.z()));
+      sliders.add(json);
+    }
+    return sliders;
   }
 
   private static Map<String, Object> part(String name, Point3 frame, Point3 axle) {

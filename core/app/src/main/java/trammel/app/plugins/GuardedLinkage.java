@@ -2,8 +2,11 @@ package trammel.app.plugins;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
+import trammel.engine.mechanism.MechanismFaultException;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
@@ -44,8 +47,9 @@ final class GuardedLinkage implements AxleLinkage {
   }
 
   @Override
-  public List<Bar> propose(Site site) {
-    List<Bar> bars = code.askList("its bars", linkage -> linkage.propose(site));
+  public AxleGuide propose(Site site) {
+    AxleGuide guide = code.ask("its bars", linkage -> linkage.propose(site));
+    List<Bar> bars = guide.bars();
     Set<String> names = new HashSet<>();
     for (Bar bar : bars) {
       names.add(bar.name());
@@ -53,10 +57,20 @@ final class GuardedLinkage implements AxleLinkage {
     if (names.size() != bars.size()) {
       throw code.unusable("its bars", "two of them have the same name");
     }
-    if (bars.size() < LEAST_BARS) {
+    if (guide.isPlain() && bars.size() < LEAST_BARS) {
       throw code.unusable("its bars", "it has " + bars.size() + ", and four hold an axle");
     }
-    return bars;
+    try {
+      guide.motion(site.chassis());
+    } catch (MechanismFaultException unmoving) {
+      throw code.unusable("its bodies and joints", unmoving.getMessage());
+    }
+    return guide;
+  }
+
+  @Override
+  public Map<String, String> declined() {
+    return code.ask("the checks it declines", AxleLinkage::declined);
   }
 
   @Override

@@ -3,6 +3,7 @@ package trammel.app.plugins;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
@@ -42,12 +43,12 @@ final class GuardedSpring implements SpringMount {
   }
 
   @Override
-  public SpringSet propose(Site site, List<Bar> bars) {
-    SpringSet set = code.ask("its springs", spring -> spring.propose(site, bars));
+  public SpringSet propose(Site site, AxleGuide guide) {
+    SpringSet set = code.ask("its springs", spring -> spring.propose(site, guide));
     if (set.springs().isEmpty()) {
       throw code.unusable("its springs", "it has none");
     }
-    refuseNamesTwice(set, bars);
+    refuseNamesTwice(set, guide.bars());
     return set;
   }
 

@@ -3,13 +3,13 @@ package trammel.app.travel;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.checks.RideState;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.PoseResult;
-import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.Shaft;
 import trammel.engine.motion.SpringPoint;
 import trammel.engine.motion.WheelRates;
@@ -86,14 +86,16 @@ public record TravelStudy(
 
   /** Takes the axle from pose to pose and reads off what is there. */
   private static final class Mover {
-    private final PoseSolver solver;
+    private final AxleMotion motion;
+    private final double trackMm;
     private final Shaft shaft;
     private final List<SpringPoint> springs = new ArrayList<>();
     private final List<ShockUnit> shocks;
     private final List<String> outOfReach = new ArrayList<>();
 
     private Mover(Layout layout) {
-      solver = new PoseSolver(layout.linkage());
+      motion = layout.motion();
+      trackMm = layout.chassis().axle().trackMm();
       shaft = RideState.shaft(layout.chassis().driveline());
       for (SpringUnit unit : layout.springs()) {
         springs.add(new SpringPoint(unit.name(), unit.frame(), unit.axle(), unit.rateNPerMm()));
@@ -102,7 +104,7 @@ public record TravelStudy(
     }
 
     private void add(List<Station> stations, double heaveMm, double rollRad) {
-      PoseResult result = solver.solve(heaveMm, rollRad);
+      PoseResult result = motion.solve(heaveMm, rollRad);
       if (result instanceof PoseResult.Solved solved) {
         List<Double> lengths = new ArrayList<>(shocks.size());
         for (ShockUnit shock : shocks) {
@@ -112,8 +114,8 @@ public record TravelStudy(
             new Station(
                 solved.pose(),
                 shaft.at(solved.pose()),
-                LinkReading.of(solver.linkage(), solved.pose()),
-                WheelRates.of(solver, solved.pose(), springs),
+                motion.readings(solved.pose()),
+                WheelRates.of(motion.ratesAt(solved.pose()), solved.pose(), trackMm, springs),
                 lengths));
       } else {
         outOfReach.add(result.sentence());

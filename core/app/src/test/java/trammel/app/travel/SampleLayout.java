@@ -3,14 +3,15 @@ package trammel.app.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.BarTube;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
+import trammel.engine.layout.Duty;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Masses;
@@ -42,11 +43,19 @@ final class SampleLayout {
     for (int side = 1; side >= -1; side -= 2) {
       String name = side > 0 ? "left" : "right";
       bars.add(
-          bar("lower-" + name, BarRole.LOWER, point(24, side * 14, 12), point(0, side * 14, 11.5)));
+          bar(
+              "lower-" + name,
+              Duty.DRIVE_AND_BRAKING.only(),
+              point(24, side * 14, 12),
+              point(0, side * 14, 11.5)));
       bars.add(
-          bar("upper-" + name, BarRole.UPPER, point(18, side * 14, 18.5), point(0, side * 14, 19)));
+          bar(
+              "upper-" + name,
+              Duty.DRIVE_AND_BRAKING.only(),
+              point(18, side * 14, 18.5),
+              point(0, side * 14, 19)));
     }
-    bars.add(bar("lateral-bar", BarRole.LATERAL, point(-6, 18, 16.5), point(-6, -18, 16.5)));
+    bars.add(bar("lateral-bar", Duty.SIDEWAYS.only(), point(-6, 18, 16.5), point(-6, -18, 16.5)));
     return layout(bars);
   }
 
@@ -56,11 +65,15 @@ final class SampleLayout {
     for (int side = 1; side >= -1; side -= 2) {
       String name = side > 0 ? "left" : "right";
       bars.add(
-          bar("lower-" + name, BarRole.LOWER, point(21, side * 19, 9), point(0, side * 19, 8.5)));
+          bar(
+              "lower-" + name,
+              Duty.DRIVE_AND_BRAKING.only(),
+              point(21, side * 19, 9),
+              point(0, side * 19, 8.5)));
       bars.add(
           bar(
               "upper-" + name,
-              BarRole.UPPER,
+              Duty.DRIVE_AND_BRAKING.only(),
               point(3.75, side * 8.5, 15.25),
               point(-0.25, side * 5, 17)));
     }
@@ -121,11 +134,11 @@ final class SampleLayout {
         new Travel(BUMP_IN * INCH, DROOP_IN * INCH));
   }
 
-  private static Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
+  private static Bar bar(String name, Set<Duty> duties, Point3 frame, Point3 axle) {
     Joint joint =
         new Joint("bushed end", BUSHING_N_PER_MM, Math.toRadians(7), 14.3, 50.8, 25.4, 40_000);
     return new Bar(
-        name, role, frame, axle, joint, joint, new BarTube(1.75 * INCH, 0.12 * INCH, 379));
+        name, duties, frame, axle, joint, joint, new BarTube(1.75 * INCH, 0.12 * INCH, 379));
   }
 
   static Point3 point(double forwardIn, double leftIn, double upIn) {

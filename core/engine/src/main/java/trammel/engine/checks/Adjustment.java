@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
@@ -77,7 +76,7 @@ public sealed interface Adjustment {
                 ? shock.withPoint(end, direction.move(shock.point(end), amount))
                 : shock);
       }
-      return new Layout(layout.chassis(), bars, springs, shocks);
+      return layout.withBars(bars).withSprings(springs).withShocks(shocks);
     }
   }
 
@@ -241,7 +240,7 @@ public sealed interface Adjustment {
                 ? bar.withBracket(bar.bracket().get().thickerBy(amount))
                 : bar);
       }
-      return new Layout(layout.chassis(), bars, layout.springs(), layout.shocks());
+      return layout.withBars(bars);
     }
 
     @Override
@@ -276,7 +275,7 @@ public sealed interface Adjustment {
 
     private Bar fitted(Bar bar, Rails rails) {
       Bar after = bar.withJoints(better(bar.frameJoint()), better(bar.axleJoint()));
-      if (bar.role() == BarRole.LATERAL) {
+      if (bar.isAcross()) {
         return after;
       }
       double outMm = Math.abs(bar.frame().yMm());

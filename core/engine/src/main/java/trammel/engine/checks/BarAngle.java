@@ -2,14 +2,15 @@ package trammel.engine.checks;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
 
 /** Side-view angle of the bars of one kind from level at ride; the steepest counts. */
-record BarAngle(String id, String title, BarRole role) implements Check {
+record BarAngle(String id, String title, Function<Layout, List<Bar>> which) implements Check {
 
   @Override
   public Measure measure() {
@@ -20,7 +21,7 @@ record BarAngle(String id, String title, BarRole role) implements Check {
   public Reading read(LayoutAnalysis analysis) {
     double steepest = -1;
     String where = "";
-    for (Bar bar : analysis.layout().bars(role)) {
+    for (Bar bar : which.apply(analysis.layout())) {
       Vector3 along = bar.axle().to(bar.frame());
       double angle = Math.abs(Math.atan2(along.z(), Math.abs(along.x())));
       if (angle > steepest) {
@@ -35,7 +36,7 @@ record BarAngle(String id, String title, BarRole role) implements Check {
 
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
-    Set<String> names = Names.of(analysis.layout().bars(role));
+    Set<String> names = Names.of(which.apply(analysis.layout()));
     return List.of(
         new Adjustment.MoveEnds(names, End.FRAME, Direction.UP),
         new Adjustment.MoveEnds(names, End.AXLE, Direction.UP));

@@ -2,11 +2,10 @@ package trammel.engine.checks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
 
@@ -57,9 +56,9 @@ record BarBind(String id, String title) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     List<Adjustment> adjustments = new ArrayList<>();
-    for (BarRole role : List.of(BarRole.UPPER, BarRole.LOWER)) {
-      Set<String> names = Names.of(analysis.layout().bars(role));
-      adjustments.add(new Adjustment.MoveEnds(names, End.FRAME, Direction.FORWARD));
+    Layout layout = analysis.layout();
+    for (List<Bar> pair : List.of(layout.upper(), layout.lower())) {
+      adjustments.add(new Adjustment.MoveEnds(Names.of(pair), End.FRAME, Direction.FORWARD));
     }
     adjustments.add(new Adjustment.ChangeBump());
     adjustments.add(new Adjustment.ChangeDroop());

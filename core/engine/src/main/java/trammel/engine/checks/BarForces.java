@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
@@ -17,9 +18,7 @@ import trammel.engine.loads.LoadCase;
 import trammel.engine.loads.LoadedVehicle;
 import trammel.engine.loads.PointForce;
 import trammel.engine.loads.WeightAndSize;
-import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.LinkForces;
-import trammel.engine.motion.Linkage;
+import trammel.engine.mechanism.MechanismForces;
 import trammel.engine.motion.Load;
 import trammel.engine.motion.SpringPoint;
 
@@ -41,28 +40,31 @@ public final class BarForces {
 
   private final List<LoadCase> cases;
   private final double[][] tensionN;
+  private final List<List<Vector3>> slidersN;
 
-  private BarForces(List<LoadCase> cases, double[][] tensionN) {
+  private BarForces(List<LoadCase> cases, double[][] tensionN, List<List<Vector3>> slidersN) {
     this.cases = List.copyOf(cases);
     this.tensionN = tensionN;
+    this.slidersN = slidersN;
   }
 
-  static BarForces of(Layout layout, Linkage linkage, List<LoadCase> cases) {
+  static BarForces of(Layout layout, AxleMotion motion, List<LoadCase> cases) {
     AxleLoads loads = new AxleLoads(vehicle(layout.chassis()));
     List<List<Load>> onAxle = new ArrayList<>(cases.size());
     for (LoadCase loadCase : cases) {
       onAxle.add(loads(loads.applied(onThisTyre(loadCase, layout.chassis().traction()))));
     }
-    AxlePose ride = AxlePose.atRide(layout.chassis().tyre().loadedRadiusMm());
-    List<LinkForces> onSprings = LinkForces.underEach(linkage, ride, springs(layout, 1), onAxle);
+    List<MechanismForces> onSprings = motion.forcesAtRide(springs(layout, 1), onAxle);
     double[][] tensionN = new double[cases.size()][layout.bars().size()];
+    List<List<Vector3>> slidersN = new ArrayList<>(cases.size());
     for (int i = 0; i < cases.size(); i++) {
-      LinkForces forces = betweenStops(layout, linkage, ride, onAxle.get(i), onSprings.get(i));
+      MechanismForces forces = betweenStops(layout, motion, onAxle.get(i), onSprings.get(i));
       for (int k = 0; k < tensionN[i].length; k++) {
-        tensionN[i][k] = forces.links().get(k).tensionN();
+        tensionN[i][k] = forces.members().links().get(k).tensionN();
       }
+      slidersN.add(forces.slidersN());
     }
-    return new BarForces(cases, tensionN);
+    return new BarForces(cases, tensionN, slidersN);
   }
 
   /**
@@ -70,20 +72,20 @@ public final class BarForces {
    * a wheel on a high bump turn the axle far past them, and bars that bind would seem to hold it;
    * there the springs are taken as stiff as it takes, which is what the bump stop does.
    */
-  private static LinkForces betweenStops(
-      Layout layout, Linkage linkage, AxlePose ride, List<Load> loads, LinkForces onSprings) {
+  private static MechanismForces betweenStops(
+      Layout layout, AxleMotion motion, List<Load> loads, MechanismForces onSprings) {
     Chassis chassis = layout.chassis();
     double mostRad =
         (chassis.travel().bumpMm() + chassis.travel().droopMm()) / chassis.axle().trackMm();
     double stiffer = 1;
-    LinkForces forces = onSprings;
+    MechanismForces forces = onSprings;
     for (int i = 0; i < STOP_ROUNDS; i++) {
-      double over = Math.abs(forces.axleTurnRad().x()) / mostRad;
+      double over = Math.abs(forces.members().axleTurnRad().x()) / mostRad;
       if (over <= 1 + STOP_TOLERANCE) {
         return forces;
       }
       stiffer *= over;
-      forces = LinkForces.under(linkage, ride, springs(layout, stiffer), loads);
+      forces = motion.forcesAtRide(springs(layout, stiffer), List.of(loads)).get(0);
     }
     return forces;
   }
@@ -112,6 +114,17 @@ public final class BarForces {
    */
   public double tensionN(int loadCase, int bar) {
     return tensionN[loadCase][bar];
+  }
+
+  /**
+   * The force of a slider's line on the body that slides.
+   *
+   * @param loadCase index of the load case
+   * @param slider index of the slider in the layout's guide
+   * @return force (N), square to the line
+   */
+  public Vector3 sliderN(int loadCase, int slider) {
+    return slidersN.get(loadCase).get(slider);
   }
 
   /** How much worse than allowed, or how safe, a force in a bar is. */

@@ -3,13 +3,14 @@ package trammel.engine.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
 
 /** Difference in length between the bars of one kind, left to right. */
-record BarLengthMatch(String id, String title, BarRole role) implements Check {
+record BarLengthMatch(String id, String title, Function<Layout, List<Bar>> which) implements Check {
 
   @Override
   public Measure measure() {
@@ -18,7 +19,7 @@ record BarLengthMatch(String id, String title, BarRole role) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    List<Bar> bars = analysis.layout().bars(role);
+    List<Bar> bars = which.apply(analysis.layout());
     if (bars.size() < 2) {
       return new Reading.NotApplicable("there is no pair of such bars");
     }
@@ -35,7 +36,7 @@ record BarLengthMatch(String id, String title, BarRole role) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     List<Adjustment> adjustments = new ArrayList<>();
-    for (Bar bar : analysis.layout().bars(role)) {
+    for (Bar bar : which.apply(analysis.layout())) {
       adjustments.add(new Adjustment.MoveEnds(Set.of(bar.name()), End.FRAME, Direction.FORWARD));
     }
     return adjustments;

@@ -27,10 +27,13 @@ final class BoltLine {
 
   /** Tilt of the joint at the frame and of the joint at the axle (rad), in this order. */
   double[] tiltsRad(Placement placement) {
-    Vector3 along = placement.move(bar.axle()).to(bar.frame()).normalized();
-    Vector3 boltOnAxle = placement.turn(atRide);
-    Vector3 middle = atRide.plus(boltOnAxle);
+    Placement frame = placement.of(bar.frameEnd().body());
+    Placement axle = placement.of(bar.axleEnd().body());
+    Vector3 along = axle.move(bar.axle()).to(frame.move(bar.frame())).normalized();
+    Vector3 boltOnFrame = frame.turn(atRide);
+    Vector3 boltOnAxle = axle.turn(atRide);
+    Vector3 middle = boltOnFrame.plus(boltOnAxle);
     Vector3 barrel = middle.plus(along.scaled(-middle.dot(along)));
-    return new double[] {barrel.angleToLineRad(atRide), barrel.angleToLineRad(boltOnAxle)};
+    return new double[] {barrel.angleToLineRad(boltOnFrame), barrel.angleToLineRad(boltOnAxle)};
   }
 }

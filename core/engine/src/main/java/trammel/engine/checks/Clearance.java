@@ -7,7 +7,6 @@ import java.util.Set;
 import trammel.engine.clearance.LeastGap;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
@@ -69,12 +68,12 @@ record Clearance(String id, String title, ClearanceGroup group) implements Check
 
   private static void addMovesOfBars(
       List<Adjustment> adjustments, Layout layout, Bar bar, Point3 nearest) {
-    Set<String> names = Names.of(layout.bars(bar.role()));
+    Set<String> names = Names.of(layout.alike(bar));
     boolean atFrame = nearest.distanceMm(bar.frame()) < nearest.distanceMm(bar.axle());
     End end = atFrame ? End.FRAME : End.AXLE;
     adjustments.add(new Adjustment.MoveEnds(names, end, Direction.OUTBOARD));
     adjustments.add(new Adjustment.MoveEnds(names, end, Direction.UP));
-    if (bar.role() == BarRole.LATERAL) {
+    if (bar.isAcross()) {
       adjustments.add(new Adjustment.MoveEnds(names, end, Direction.FORWARD));
     }
   }

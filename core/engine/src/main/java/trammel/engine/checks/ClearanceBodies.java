@@ -20,6 +20,7 @@ import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringKind;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.motion.BodyPose;
 
 /**
  * What takes up room under a vehicle, and what of it is joined and so may touch.
@@ -29,6 +30,8 @@ import trammel.engine.layout.SpringUnit;
  * <ul>
  *   <li>a bar and the rail on the side of its frame joint, within a bracket's reach of that joint;
  *   <li>a bar and the axle tube, within a bracket's reach of its axle joint;
+ *   <li>an arm or rocker with what it is pinned or bolted to, and a bar with the one that its joint
+ *       is on, within a bracket's reach of it;
  *   <li>a spring or shock and the rail on its side, within a seat's reach of its upper mount;
  *   <li>springs and shocks with the axle tube, which a check of its own judges;
  *   <li>the axle tube with the rails over it, which a check of its own judges with the notch;
@@ -73,6 +76,7 @@ final class ClearanceBodies {
     rightRail = rails.of(false);
     addAxle();
     addBars();
+    addSolids();
     addSprings();
     addShaft();
     addObstacles();
@@ -159,10 +163,40 @@ final class ClearanceBodies {
   private void addBars() {
     for (Bar bar : layout.bars()) {
       Capsule tube = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
-      moving.add(new Body(bar.name(), tube, Carrier.LINK));
+      moving.add(new Body(bar.name(), tube, bar.carrier()));
       joints.add(Joint.atAxleEnd(bar.name(), TUBE, BRACKET_MM));
       joinToRails(bar.name(), railAt(bar.frame()), BRACKET_MM);
     }
+  }
+
+  /** Arms and rockers; each is bolted or pinned to what carries it. */
+  private void addSolids() {
+    for (Body solid : layout.guide().solids()) {
+      moving.add(solid);
+      String carrier = solid.carrier().to();
+      if (isOn(carrier, BodyPose.AXLE)) {
+        joints.add(Joint.whole(solid.name(), TUBE));
+        joints.add(Joint.whole(solid.name(), HOUSING));
+      }
+      if (isOn(carrier, BodyPose.FRAME)) {
+        joinToRails(solid.name(), leftRail, Double.POSITIVE_INFINITY);
+        joinToRails(solid.name(), rightRail, Double.POSITIVE_INFINITY);
+      }
+      for (Bar bar : layout.bars()) {
+        if (bar.axleEnd().body().equals(carrier)) {
+          joints.add(Joint.atAxleEnd(bar.name(), solid.name(), BRACKET_MM));
+        } else if (bar.frameEnd().body().equals(carrier)) {
+          joints.add(Joint.atFrameEnd(bar.name(), solid.name(), BRACKET_MM));
+        }
+      }
+    }
+  }
+
+  /** Whether a body is another one, or has its pivot on it. */
+  private boolean isOn(String body, String other) {
+    return body.equals(other)
+        || layout.guide().bodies().stream()
+            .anyMatch(one -> one.name().equals(body) && one.pivot().on().equals(other));
   }
 
   private void addSprings() {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.engine.clearance.Body;
-import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.ClearancePair;
 import trammel.engine.clearance.ClearanceSweep;
 import trammel.engine.clearance.Joint;
@@ -130,7 +129,7 @@ final class Clearances {
     Body housing = bodies.housing().get();
     List<ClearancePair> pairs = new ArrayList<>();
     for (Body moving : bodies.moving()) {
-      if (moving.carrier() == Carrier.LINK) {
+      if (moving.carrier().isBetween()) {
         add(pairs, moving, housing);
       }
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Joint;
@@ -60,7 +59,7 @@ record JointMisalignment(String id, String title) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     List<Adjustment> adjustments = new ArrayList<>();
-    Set<String> lateral = Names.of(analysis.layout().bars(BarRole.LATERAL));
+    Set<String> lateral = Names.of(analysis.layout().across());
     if (!lateral.isEmpty()) {
       adjustments.add(new Adjustment.MoveEnds(lateral, End.FRAME, Direction.OUTBOARD));
     }

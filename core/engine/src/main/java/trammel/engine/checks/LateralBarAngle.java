@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 
@@ -20,7 +19,7 @@ record LateralBarAngle(String id, String title) implements Check {
   public Reading read(LayoutAnalysis analysis) {
     double steepest = -1;
     String where = "";
-    for (Bar bar : analysis.layout().bars(BarRole.LATERAL)) {
+    for (Bar bar : analysis.layout().across()) {
       Vector3 along = bar.axle().to(bar.frame());
       double angle = Math.abs(Math.atan2(along.z(), Math.abs(along.y())));
       if (angle > steepest) {
@@ -35,7 +34,7 @@ record LateralBarAngle(String id, String title) implements Check {
 
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
-    Set<String> names = Names.of(analysis.layout().bars(BarRole.LATERAL));
+    Set<String> names = Names.of(analysis.layout().across());
     return List.of(
         new Adjustment.MoveEnds(names, End.FRAME, Direction.UP),
         new Adjustment.MoveEnds(names, End.AXLE, Direction.UP));

@@ -2,7 +2,6 @@ package trammel.engine.checks;
 
 import java.util.List;
 import java.util.Set;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.motion.AxlePose;
@@ -30,7 +29,7 @@ record LateralShift(String id, String title) implements Check {
 
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
-    Set<String> names = Names.of(analysis.layout().bars(BarRole.LATERAL));
+    Set<String> names = Names.of(analysis.layout().across());
     if (names.isEmpty()) {
       return List.of();
     }

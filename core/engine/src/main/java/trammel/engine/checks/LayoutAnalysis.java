@@ -3,14 +3,13 @@ package trammel.engine.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
-import trammel.engine.motion.Linkage;
 import trammel.engine.motion.PoseResult;
-import trammel.engine.motion.PoseSolver;
 
 /**
  * A layout set in motion: its poses through the travel and its figures at ride, each worked out
@@ -25,8 +24,7 @@ public final class LayoutAnalysis {
 
   private final Layout layout;
   private final AnalysisSettings settings;
-  private final Linkage linkage;
-  private PoseSolver solver;
+  private final AxleMotion motion;
   private RideState ride;
   private BarForces barForces;
   private Clearances clearances;
@@ -43,7 +41,7 @@ public final class LayoutAnalysis {
   public LayoutAnalysis(Layout layout, AnalysisSettings settings) {
     this.layout = layout;
     this.settings = settings;
-    linkage = layout.linkage();
+    motion = layout.motion();
   }
 
   /** The layout that is analysed. */
@@ -56,18 +54,15 @@ public final class LayoutAnalysis {
     return settings;
   }
 
-  /** Made when the first pose is asked for: what only pulls at the bars needs none. */
-  private PoseSolver solver() {
-    if (solver == null) {
-      solver = new PoseSolver(linkage);
-    }
-    return solver;
+  /** How the axle moves. */
+  public AxleMotion motion() {
+    return motion;
   }
 
   /** The figures at ride height. */
   public RideState ride() {
     if (ride == null) {
-      ride = RideState.of(layout, solver());
+      ride = RideState.of(layout, motion);
     }
     return ride;
   }
@@ -75,7 +70,7 @@ public final class LayoutAnalysis {
   /** The force in every bar at ride, under every load case. */
   public BarForces barForces() {
     if (barForces == null) {
-      barForces = BarForces.of(layout, linkage, settings.loadCases());
+      barForces = BarForces.of(layout, motion, settings.loadCases());
     }
     return barForces;
   }
@@ -96,7 +91,7 @@ public final class LayoutAnalysis {
    * @return the pose; empty when the bars do not let it get there
    */
   public Optional<AxlePose> poseAt(double heaveMm, double rollRad) {
-    return solver().solve(heaveMm, rollRad).found();
+    return motion.solve(heaveMm, rollRad).found();
   }
 
   /** Poses in pure heave from full droop to full bump; those out of reach are left out. */
@@ -141,7 +136,7 @@ public final class LayoutAnalysis {
    */
   List<LinkReading> linkReadings(int pose) {
     while (linkReadings.size() <= pose) {
-      linkReadings.add(LinkReading.of(linkage, envelope().get(linkReadings.size())));
+      linkReadings.add(motion.readings(envelope().get(linkReadings.size())));
     }
     return linkReadings.get(pose);
   }
@@ -149,7 +144,7 @@ public final class LayoutAnalysis {
   private void addPose(List<AxlePose> poses, double leftMm, double rightMm) {
     double sinRoll = (leftMm - rightMm) / layout.chassis().axle().trackMm();
     double rollRad = Math.asin(Math.max(-1, Math.min(1, sinRoll)));
-    PoseResult result = solver().solve((leftMm + rightMm) / 2, rollRad);
+    PoseResult result = motion.solve((leftMm + rightMm) / 2, rollRad);
     if (result instanceof PoseResult.Solved solved) {
       poses.add(solved.pose());
     } else if (result instanceof PoseResult.OutOfReach out) {

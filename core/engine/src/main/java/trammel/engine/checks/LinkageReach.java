@@ -1,7 +1,6 @@
 package trammel.engine.checks;
 
 import java.util.List;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 
@@ -22,8 +21,7 @@ record LinkageReach(String id, String title) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     return List.of(
-        new Adjustment.MoveEnds(
-            Names.of(analysis.layout().bars(BarRole.UPPER)), End.FRAME, Direction.FORWARD),
+        new Adjustment.MoveEnds(Names.of(analysis.layout().upper()), End.FRAME, Direction.FORWARD),
         new Adjustment.ChangeBump(),
         new Adjustment.ChangeDroop());
   }

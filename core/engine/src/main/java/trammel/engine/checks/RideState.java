@@ -2,13 +2,13 @@ package trammel.engine.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.RideFigures;
 import trammel.engine.motion.Shaft;
 import trammel.engine.motion.ShaftReading;
@@ -39,15 +39,15 @@ public record RideState(
     shocks = List.copyOf(shocks);
   }
 
-  static RideState of(Layout layout, PoseSolver solver) {
+  static RideState of(Layout layout, AxleMotion motion) {
     Chassis chassis = layout.chassis();
-    AxlePose ride = AxlePose.atRide(chassis.tyre().loadedRadiusMm());
-    RideFigures figures = RideFigures.of(solver);
+    AxlePose ride = motion.atRide();
+    RideFigures figures = motion.rideFigures();
     List<SpringPoint> springs = new ArrayList<>(2);
     for (SpringUnit unit : layout.springs()) {
       springs.add(new SpringPoint(unit.name(), unit.frame(), unit.axle(), unit.rateNPerMm()));
     }
-    WheelRates rates = WheelRates.of(solver, ride, springs);
+    WheelRates rates = WheelRates.of(figures.rates(), ride, chassis.axle().trackMm(), springs);
     List<SpringReading> shocks = new ArrayList<>(2);
     for (ShockUnit unit : layout.shocks()) {
       SpringPoint shock = new SpringPoint(unit.name(), unit.frame(), unit.axle(), 0);

@@ -1,7 +1,6 @@
 package trammel.engine.checks;
 
 import java.util.List;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 
@@ -22,9 +21,7 @@ record RollSteer(String id, String title) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     return List.of(
-        new Adjustment.MoveEnds(
-            Names.of(analysis.layout().bars(BarRole.LOWER)), End.FRAME, Direction.UP),
-        new Adjustment.MoveEnds(
-            Names.of(analysis.layout().bars(BarRole.UPPER)), End.FRAME, Direction.UP));
+        new Adjustment.MoveEnds(Names.of(analysis.layout().lower()), End.FRAME, Direction.UP),
+        new Adjustment.MoveEnds(Names.of(analysis.layout().upper()), End.FRAME, Direction.UP));
   }
 }

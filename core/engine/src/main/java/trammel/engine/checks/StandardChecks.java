@@ -1,7 +1,7 @@
 package trammel.engine.checks;
 
 import java.util.List;
-import trammel.engine.layout.BarRole;
+import trammel.engine.layout.Layout;
 
 /** The checks that every layout is held to. */
 public final class StandardChecks {
@@ -11,10 +11,10 @@ public final class StandardChecks {
   public static List<Check> all() {
     return List.of(
         new WheelbaseSquare("wheelbase-square", "axle square to frame, wheelbase left to right"),
-        new BarAngle("lower-bar-angle", "lower bars from level at ride", BarRole.LOWER),
-        new BarAngle("upper-bar-angle", "upper bars from level at ride", BarRole.UPPER),
-        new BarLengthMatch("lower-bar-match", "lower bars, length left to right", BarRole.LOWER),
-        new BarLengthMatch("upper-bar-match", "upper bars, length left to right", BarRole.UPPER),
+        new BarAngle("lower-bar-angle", "lower bars from level at ride", Layout::lower),
+        new BarAngle("upper-bar-angle", "upper bars from level at ride", Layout::upper),
+        new BarLengthMatch("lower-bar-match", "lower bars, length left to right", Layout::lower),
+        new BarLengthMatch("upper-bar-match", "upper bars, length left to right", Layout::upper),
         new LateralBarAngle("lateral-bar-angle", "lateral bar from level at ride"),
         new LateralShift("lateral-shift", "sideways shift of the axle over the travel"),
         new LinkageReach("linkage-reach", "travel that the bars allow"),

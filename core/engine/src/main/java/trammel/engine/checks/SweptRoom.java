@@ -4,7 +4,6 @@ import java.util.List;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
-import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Shape;
 import trammel.engine.clearance.Sphere;
@@ -25,16 +24,16 @@ final class SweptRoom {
 
   SweptRoom(Body body, List<Placement> placements) {
     Shape shape = body.shape();
-    if (body.carrier() == Carrier.FRAME) {
+    if (body.carrier().isStill()) {
       addStanding(shape);
-    } else if (body.carrier() == Carrier.LINK) {
-      addEnd(first(shape), radiusMm(shape));
+    } else if (body.carrier().isBetween()) {
       for (Placement placement : placements) {
-        addEnd(placement.move(second(shape)), radiusMm(shape));
+        addEnd(placement.of(body.carrier().from()).move(first(shape)), radiusMm(shape));
+        addEnd(placement.of(body.carrier().to()).move(second(shape)), radiusMm(shape));
       }
     } else {
       for (Placement placement : placements) {
-        addMoved(shape, placement);
+        addMoved(shape, placement.of(body.carrier().to()));
       }
     }
   }

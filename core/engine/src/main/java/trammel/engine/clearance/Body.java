@@ -7,8 +7,8 @@ import trammel.engine.motion.Placement;
  * Something that takes up room in the rear suspension, as it stands at ride.
  *
  * @param name what the fabricator calls it; every body of a sweep has its own
- * @param shape where it is at ride. A {@link Carrier#LINK} body is a capsule or cylinder from its
- *     frame-fixed end ({@code from}) to its axle-moved end ({@code to}); it stretches with the
+ * @param shape where it is at ride. A body between two others is a capsule or cylinder from its end
+ *     on the first ({@code from}) to its end on the second ({@code to}); it stretches with the
  *     distance between them, as a shock does
  * @param carrier what it moves with
  */
@@ -23,13 +23,13 @@ public record Body(String name, Shape shape, Carrier carrier) {
       throw new IllegalArgumentException(
           "A body for the clearance check has no name; it must have one of its own. Name the part.");
     }
-    if (carrier == Carrier.LINK && !(shape instanceof Capsule || shape instanceof Cylinder)) {
+    if (carrier.isBetween() && !(shape instanceof Capsule || shape instanceof Cylinder)) {
       throw new IllegalArgumentException(
           "The body '"
               + name
-              + "' lies between frame and axle but has no two ends; it must be a capsule or a"
-              + " cylinder, from its frame end to its axle end. Give it as one of these, or fix it"
-              + " to frame or axle.");
+              + "' lies between two bodies but has no two ends; it must be a capsule or a"
+              + " cylinder, from its one end to its other. Give it as one of these, or fix it to one"
+              + " body.");
     }
   }
 
@@ -39,17 +39,19 @@ public record Body(String name, Shape shape, Carrier carrier) {
   }
 
   Shape at(Placement placement) {
-    if (carrier == Carrier.FRAME) {
+    if (carrier.isStill()) {
       return shape;
     }
-    if (carrier == Carrier.AXLE) {
-      return shape.moved(placement);
+    Placement to = placement.of(carrier.to());
+    if (!carrier.isBetween()) {
+      return shape.moved(to);
     }
+    Placement from = placement.of(carrier.from());
     if (shape instanceof Capsule capsule) {
-      return new Capsule(capsule.from(), placement.move(capsule.to()), capsule.radiusMm());
+      return new Capsule(from.move(capsule.from()), to.move(capsule.to()), capsule.radiusMm());
     }
     Cylinder cylinder = (Cylinder) shape;
-    return new Cylinder(cylinder.from(), placement.move(cylinder.to()), cylinder.radiusMm());
+    return new Cylinder(from.move(cylinder.from()), to.move(cylinder.to()), cylinder.radiusMm());
   }
 
   /** Length at ride of a body that has two ends, mm; zero for others. */

@@ -11,7 +11,7 @@ final class BodyTrack {
 
   BodyTrack(Body body, PoseGrid grid, Placement[] placements) {
     places = new Placed[grid.size()];
-    if (body.carrier() == Carrier.FRAME) {
+    if (body.carrier().isStill()) {
       Arrays.fill(places, Placed.of(body.shape()));
       greatestStepMm = 0;
     } else {

@@ -53,7 +53,7 @@ public record ClearancePair(Body first, Body second, EndCut firstCut, EndCut sec
 
   private static void addPair(
       Body first, Body second, List<Joint> joints, List<ClearancePair> pairs) {
-    if (first.carrier() != second.carrier() || first.carrier() == Carrier.LINK) {
+    if (!first.carrier().equals(second.carrier()) || first.carrier().isBetween()) {
       Optional<ClearancePair> pair = of(first, second, joints);
       if (pair.isPresent()) {
         pairs.add(pair.get());
@@ -128,7 +128,7 @@ public record ClearancePair(Body first, Body second, EndCut firstCut, EndCut sec
 
   private static void checkCut(Body body, double frameEndMm, double axleEndMm) {
     double cutMm = frameEndMm + axleEndMm;
-    if (cutMm == 0 || body.carrier() == Carrier.LINK && !Double.isInfinite(cutMm)) {
+    if (cutMm == 0 || body.carrier().isBetween() && !Double.isInfinite(cutMm)) {
       return;
     }
     throw new IllegalArgumentException(

@@ -1,28 +1,26 @@
 package trammel.engine.layout;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import trammel.engine.motion.Link;
-import trammel.engine.motion.Linkage;
+import trammel.engine.mechanism.FurtherBody;
 
 /**
- * A finished layout at ride: the chassis with its bars, springs and shocks. Bars, springs and
- * shocks share one set of names.
+ * A finished layout at ride: the chassis with what guides its axle, springs and shocks. Bars,
+ * further bodies, springs and shocks share one set of names.
  *
  * @param chassis the vehicle at ride height
- * @param bars the bars of the linkage, at least four
+ * @param guide what guides the axle
  * @param springs the springs, at least one
  * @param shocks the shocks
  */
 public record Layout(
-    Chassis chassis, List<Bar> bars, List<SpringUnit> springs, List<ShockUnit> shocks) {
+    Chassis chassis, AxleGuide guide, List<SpringUnit> springs, List<ShockUnit> shocks) {
   public Layout {
     Objects.requireNonNull(chassis, "chassis");
-    bars = List.copyOf(bars);
+    Objects.requireNonNull(guide, "guide");
     springs = List.copyOf(springs);
     shocks = List.copyOf(shocks);
     if (springs.isEmpty()) {
@@ -30,8 +28,11 @@ public record Layout(
           "the layout has no spring; at least one is needed. Choose a spring type.");
     }
     Set<String> names = new HashSet<>();
-    for (Bar bar : bars) {
+    for (Bar bar : guide.bars()) {
       refuseTwice(names, bar.name());
+    }
+    for (FurtherBody body : guide.bodies()) {
+      refuseTwice(names, body.name());
     }
     for (SpringUnit spring : springs) {
       refuseTwice(names, spring.name());
@@ -41,6 +42,11 @@ public record Layout(
     }
   }
 
+  /** A layout whose axle is guided by bars alone. */
+  public Layout(Chassis chassis, List<Bar> bars, List<SpringUnit> springs, List<ShockUnit> shocks) {
+    this(chassis, AxleGuide.of(bars), springs, shocks);
+  }
+
   private static void refuseTwice(Set<String> names, String name) {
     if (!names.add(name)) {
       throw new IllegalArgumentException(
@@ -48,53 +54,72 @@ public record Layout(
     }
   }
 
-  /** The linkage as the motion engine sees it. */
-  public Linkage linkage() {
-    List<Link> links = new ArrayList<>(bars.size());
-    for (Bar bar : bars) {
-      links.add(bar.link());
-    }
-    return new Linkage(chassis.axle().trackMm(), chassis.tyre().loadedRadiusMm(), links);
+  /** The bars, in the order of their linkage. */
+  public List<Bar> bars() {
+    return guide.bars();
   }
 
-  /** The bars that do one thing, in the layout's order. */
-  public List<Bar> bars(BarRole role) {
-    List<Bar> found = new ArrayList<>(2);
-    for (Bar bar : bars) {
-      if (bar.role() == role) {
-        found.add(bar);
-      }
-    }
-    return found;
+  /**
+   * How the axle moves.
+   *
+   * @throws IllegalArgumentException if nothing holds it, or it is locked
+   */
+  public AxleMotion motion() {
+    return guide.motion(chassis);
+  }
+
+  /** The bars across the vehicle, which hold the axle sideways and do nothing else. */
+  public List<Bar> across() {
+    return bars().stream().filter(Bar::isAcross).toList();
+  }
+
+  /** The bars that carry drive and braking at or below the axle's centre. */
+  public List<Bar> lower() {
+    return bars().stream().filter(bar -> drives(bar) && !isHigh(bar)).toList();
+  }
+
+  /** The bars that carry drive and braking above the axle's centre. */
+  public List<Bar> upper() {
+    return bars().stream().filter(bar -> drives(bar) && isHigh(bar)).toList();
+  }
+
+  /** The bars that do the same as a bar at the same height, itself among them. */
+  public List<Bar> alike(Bar bar) {
+    return bars().stream()
+        .filter(other -> other.duties().equals(bar.duties()) && isHigh(other) == isHigh(bar))
+        .toList();
+  }
+
+  private static boolean drives(Bar bar) {
+    return bar.duties().contains(Duty.DRIVE_AND_BRAKING);
+  }
+
+  private boolean isHigh(Bar bar) {
+    return bar.axle().zMm() > chassis.axleCentre().zMm();
   }
 
   /** The bar of a name. */
   public Optional<Bar> bar(String name) {
-    for (Bar bar : bars) {
-      if (bar.name().equals(name)) {
-        return Optional.of(bar);
-      }
-    }
-    return Optional.empty();
+    return bars().stream().filter(bar -> bar.name().equals(name)).findFirst();
   }
 
   /** This layout on another chassis. */
   public Layout withChassis(Chassis newChassis) {
-    return new Layout(newChassis, bars, springs, shocks);
+    return new Layout(newChassis, guide, springs, shocks);
   }
 
-  /** This layout with other bars. */
+  /** This layout with other bars between the same bodies. */
   public Layout withBars(List<Bar> newBars) {
-    return new Layout(chassis, newBars, springs, shocks);
+    return new Layout(chassis, guide.withBars(newBars), springs, shocks);
   }
 
   /** This layout with other springs. */
   public Layout withSprings(List<SpringUnit> newSprings) {
-    return new Layout(chassis, bars, newSprings, shocks);
+    return new Layout(chassis, guide, newSprings, shocks);
   }
 
   /** This layout with other shocks. */
   public Layout withShocks(List<ShockUnit> newShocks) {
-    return new Layout(chassis, bars, springs, newShocks);
+    return new Layout(chassis, guide, springs, newShocks);
   }
 }

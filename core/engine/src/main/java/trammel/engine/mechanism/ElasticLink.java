@@ -4,6 +4,8 @@ import java.util.Objects;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkKind;
+import trammel.engine.motion.LinkReading;
+import trammel.engine.motion.Placement;
 
 /**
  * A bar between points of any two bodies, ball-jointed at both ends, free of force at ride.
@@ -65,5 +67,26 @@ public record ElasticLink(
   /** From the first end to the second at ride (mm). */
   public Vector3 wayAtRide() {
     return from.atRide().to(to.atRide());
+  }
+
+  /**
+   * What it does at a pose. Its second end counts as the frame's.
+   *
+   * @param placement where all bodies stand
+   */
+  public LinkReading at(Placement placement) {
+    Placement first = placement.of(from.body());
+    Placement second = placement.of(to.body());
+    Vector3 now = first.move(from.atRide()).to(second.move(to.atRide()));
+    double lengthMm = now.norm();
+    double stretchMm = lengthMm - lengthMm();
+    return new LinkReading(
+        name,
+        lengthMm,
+        stretchMm,
+        stretchMm * stiffnessNPerMm,
+        now.normalized(),
+        second.turnBack(now).angleToRad(wayAtRide()),
+        first.turnBack(now).angleToRad(wayAtRide()));
   }
 }

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.mechanism.MechanismFaultException.Kind;
+import trammel.engine.motion.BodyPose;
 import trammel.engine.motion.Link;
 import trammel.engine.motion.LinkKind;
 import trammel.engine.motion.Linkage;
@@ -35,10 +36,10 @@ public record Mechanism(
     List<ExactJoint> joints,
     List<Bush> bushes) {
   /** Name of the body that is held still. */
-  public static final String FRAME = "frame";
+  public static final String FRAME = BodyPose.FRAME;
 
   /** Name of the body that the wheels are on. */
-  public static final String AXLE = "axle";
+  public static final String AXLE = BodyPose.AXLE;
 
   /** Of the axle's six freedoms heave and roll are imposed. */
   static final int FREE_OF_AXLE = 4;

@@ -1,12 +1,12 @@
 package trammel.engine.mechanism;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
+import trammel.engine.motion.Placement;
 
 /** Where the axle and all further bodies of a mechanism stand. */
 public final class MechanismPose {
@@ -64,22 +64,8 @@ public final class MechanismPose {
    * its second; its second end counts as the frame's.
    */
   public List<LinkReading> links() {
-    List<LinkReading> readings = new ArrayList<>(mechanism.links().size());
-    for (ElasticLink link : mechanism.links()) {
-      Vector3 now = move(link.from()).to(move(link.to()));
-      double lengthMm = now.norm();
-      double stretchMm = lengthMm - link.lengthMm();
-      readings.add(
-          new LinkReading(
-              link.name(),
-              lengthMm,
-              stretchMm,
-              stretchMm * link.stiffnessNPerMm(),
-              now.normalized(),
-              turnBack(link.to().body(), now).angleToRad(link.wayAtRide()),
-              turnBack(link.from().body(), now).angleToRad(link.wayAtRide())));
-    }
-    return readings;
+    Placement placement = axle.placement();
+    return mechanism.links().stream().map(link -> link.at(placement)).toList();
   }
 
   /** Angle between link and arm at the link's first end; see {@link #armAngleRad}. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.BodyPose;
 import trammel.engine.motion.MotionRates;
 import trammel.engine.motion.PathTracker;
 import trammel.engine.motion.PoseResult;
@@ -137,10 +138,13 @@ public final class MechanismSolver {
             unknownsMm[3] / coordinates.axleLeverMm,
             mechanism.tyreLoadedRadiusMm());
     List<BodyTurn> turns = new ArrayList<>(mechanism.bodies().size());
+    List<BodyPose> further = new ArrayList<>(mechanism.bodies().size());
     for (int i = 0; i < mechanism.bodies().size(); i++) {
       turns.add(turn(i, unknownsMm, stand));
+      String name = mechanism.bodies().get(i).name();
+      further.add(stand.pose(i + 2, name, turned(i, unknownsMm)));
     }
-    return new MechanismPose(mechanism, axle, stand, turns);
+    return new MechanismPose(mechanism, axle.withBodies(further), stand, turns);
   }
 
   private MechanismPose pose(AxlePose axle) {

@@ -1,6 +1,8 @@
 package trammel.engine.mechanism;
 
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.motion.BodyPose;
 
 /**
  * Where all bodies stand at one set of coordinates, and which way each coordinate moves them: a
@@ -114,6 +116,23 @@ final class Stand {
 
   double[] turnOf(int body) {
     return turns[body];
+  }
+
+  /** Where a body stands now, for use without the coordinates. */
+  BodyPose pose(int body, String name, Vector3 turnRad) {
+    double[] turn = turns[body];
+    double[] shift = shifts[body];
+    return new BodyPose(
+        name,
+        turnRad,
+        vector(Rotation.column(turn, 0)),
+        vector(Rotation.column(turn, 1)),
+        vector(Rotation.column(turn, 2)),
+        vector(shift));
+  }
+
+  private static Vector3 vector(double[] three) {
+    return new Vector3(three[0], three[1], three[2]);
   }
 
   /** Where a point of a body stands now. */

@@ -147,7 +147,7 @@ final class Strain {
   }
 
   /** Two unit vectors square to a direction and to each other. */
-  private static double[][] across(Vector3 direction) {
+  static double[][] across(Vector3 direction) {
     Vector3 helper =
         Math.abs(direction.z()) < 0.9 * direction.norm()
             ? new Vector3(0, 0, 1)

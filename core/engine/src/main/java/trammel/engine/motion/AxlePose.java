@@ -1,5 +1,6 @@
 package trammel.engine.motion;
 
+import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 
@@ -15,6 +16,7 @@ import trammel.engine.geometry.Vector3;
  * @param yawRad heading of the axle line, counter-clockwise from above positive (rad)
  * @param pitchNoseUpRad turn of the housing about its own line, nose up positive (rad)
  * @param loadedRadiusMm height of the axle's middle at ride (mm)
+ * @param bodies where the bodies besides frame and axle stand; empty where there are none
  */
 public record AxlePose(
     double heaveMm,
@@ -23,12 +25,14 @@ public record AxlePose(
     double lateralMm,
     double yawRad,
     double pitchNoseUpRad,
-    double loadedRadiusMm) {
+    double loadedRadiusMm,
+    List<BodyPose> bodies) {
 
   /**
    * @throws IllegalArgumentException if a component is not a finite number
    */
   public AxlePose {
+    bodies = List.copyOf(bodies);
     double sum =
         heaveMm + rollRad + forwardMm + lateralMm + yawRad + pitchNoseUpRad + loadedRadiusMm;
     if (!Double.isFinite(sum)) {
@@ -49,6 +53,24 @@ public record AxlePose(
               + loadedRadiusMm
               + " mm has a part that is no number; give finite values.");
     }
+  }
+
+  /** An axle on plain bars: there are no further bodies. */
+  public AxlePose(
+      double heaveMm,
+      double rollRad,
+      double forwardMm,
+      double lateralMm,
+      double yawRad,
+      double pitchNoseUpRad,
+      double loadedRadiusMm) {
+    this(heaveMm, rollRad, forwardMm, lateralMm, yawRad, pitchNoseUpRad, loadedRadiusMm, List.of());
+  }
+
+  /** The same with further bodies. */
+  public AxlePose withBodies(List<BodyPose> further) {
+    return new AxlePose(
+        heaveMm, rollRad, forwardMm, lateralMm, yawRad, pitchNoseUpRad, loadedRadiusMm, further);
   }
 
   /** The axle at ride height. */

@@ -46,4 +46,27 @@ public record MotionRates(
         perRoll[2],
         perRoll[3]);
   }
+
+  /**
+   * From poses close by, as the slope between them.
+   *
+   * @param lower a pose a little below
+   * @param higher one as much above, at the same roll
+   * @param rightUp a pose a little rolled to the right wheel up
+   * @param leftUp one rolled as much the other way, at the same heave
+   */
+  public static MotionRates between(
+      AxlePose lower, AxlePose higher, AxlePose rightUp, AxlePose leftUp) {
+    double heaveMm = higher.heaveMm() - lower.heaveMm();
+    double rollRad = leftUp.rollRad() - rightUp.rollRad();
+    return new MotionRates(
+        (higher.forwardMm() - lower.forwardMm()) / heaveMm,
+        (higher.lateralMm() - lower.lateralMm()) / heaveMm,
+        (higher.yawRad() - lower.yawRad()) / heaveMm,
+        (higher.pitchNoseUpRad() - lower.pitchNoseUpRad()) / heaveMm,
+        (leftUp.forwardMm() - rightUp.forwardMm()) / rollRad,
+        (leftUp.lateralMm() - rightUp.lateralMm()) / rollRad,
+        (leftUp.yawRad() - rightUp.yawRad()) / rollRad,
+        (leftUp.pitchNoseUpRad() - rightUp.pitchNoseUpRad()) / rollRad);
+  }
 }

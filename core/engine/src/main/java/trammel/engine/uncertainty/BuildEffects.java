@@ -100,7 +100,7 @@ public final class BuildEffects {
     springs.replaceAll(spring -> spring.withPoint(end, Direction.UP.move(spring.point(end), mm)));
     List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
     shocks.replaceAll(shock -> shock.withPoint(end, Direction.UP.move(shock.point(end), mm)));
-    return new Layout(layout.chassis(), bars, springs, shocks);
+    return layout.withBars(bars).withSprings(springs).withShocks(shocks);
   }
 
   private static Layout withTyreHigher(Layout layout, double mm) {

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.BarTube;
+import trammel.engine.layout.Duty;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.engine.motion.AxlePose;
@@ -29,7 +29,7 @@ class BarJointChecksTest {
     return new BoltLine(
         new Bar(
             "bar",
-            BarRole.UPPER,
+            Duty.DRIVE_AND_BRAKING.only(),
             point(24, 0, 14.5),
             point(0, 0, 14.5),
             joint,
@@ -90,7 +90,7 @@ class BarJointChecksTest {
       bars.add(
           new Bar(
               bar.name(),
-              bar.role(),
+              bar.duties(),
               bar.frame(),
               bar.axle(),
               joint(20_000, rad(7)),
@@ -102,7 +102,7 @@ class BarJointChecksTest {
     double mostMm = 0;
     LayoutAnalysis analysis = new LayoutAnalysis(uneven, SampleLayout.settings());
     for (AxlePose pose : analysis.envelope()) {
-      for (LinkReading reading : LinkReading.of(uneven.linkage(), pose)) {
+      for (LinkReading reading : uneven.motion().readings(pose)) {
         mostMm = Math.max(mostMm, Math.abs(reading.stretchMm()));
       }
     }
@@ -115,14 +115,14 @@ class BarJointChecksTest {
   void fourBarsOfWhichTwoSpreadDoNotBind() {
     List<Bar> bars = new ArrayList<>();
     for (Bar bar : SampleLayout.good().bars()) {
-      if (bar.role() == BarRole.LOWER) {
+      if (bar.name().startsWith("lower")) {
         bars.add(bar);
-      } else if (bar.role() == BarRole.UPPER) {
+      } else if (bar.name().startsWith("upper")) {
         double side = Math.signum(bar.axle().yMm());
         bars.add(
             new Bar(
                 bar.name(),
-                bar.role(),
+                bar.duties(),
                 bar.frame(),
                 point(0, side * 4, 19),
                 bar.frameJoint(),
@@ -141,7 +141,8 @@ class BarJointChecksTest {
   private static Layout withJoints(Joint joint) {
     List<Bar> bars = new ArrayList<>();
     for (Bar bar : SampleLayout.good().bars()) {
-      bars.add(new Bar(bar.name(), bar.role(), bar.frame(), bar.axle(), joint, joint, bar.tube()));
+      bars.add(
+          new Bar(bar.name(), bar.duties(), bar.frame(), bar.axle(), joint, joint, bar.tube()));
     }
     return SampleLayout.good().withBars(bars);
   }

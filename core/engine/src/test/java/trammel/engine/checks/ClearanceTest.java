@@ -21,7 +21,6 @@ import trammel.engine.clearance.Shape;
 import trammel.engine.clearance.Sphere;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
@@ -109,7 +108,7 @@ class ClearanceTest {
   void aBarIsNotHeldAgainstTheRailAtItsOwnBracket() {
     double inRailMm = SampleLayout.chassis().rails().innerFaceMm(18 * INCH) + 10;
     Layout layout = SampleLayout.good();
-    for (Bar bar : layout.bars(BarRole.UPPER)) {
+    for (Bar bar : layout.upper()) {
       double outMm = inRailMm - Math.abs(bar.frame().yMm());
       layout =
           new Adjustment.MoveEnds(Set.of(bar.name()), End.FRAME, Direction.OUTBOARD)

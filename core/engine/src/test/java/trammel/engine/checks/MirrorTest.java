@@ -57,7 +57,7 @@ class MirrorTest {
       bars.add(
           new Bar(
               bar.name(),
-              bar.role(),
+              bar.duties(),
               bar.frame().mirrored(),
               bar.axle().mirrored(),
               bar.frameJoint(),

@@ -5,14 +5,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.BarTube;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
+import trammel.engine.layout.Duty;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Masses;
@@ -111,20 +112,25 @@ public final class SampleLayout {
       bars.add(
           bar(
               "lower-" + name,
-              BarRole.LOWER,
+              Duty.DRIVE_AND_BRAKING.only(),
               point(24, side * 14, 11.9),
               point(0, side * 14, 11.5)));
       bars.add(
-          bar("upper-" + name, BarRole.UPPER, point(18, side * 14, 18.5), point(0, side * 14, 19)));
+          bar(
+              "upper-" + name,
+              Duty.DRIVE_AND_BRAKING.only(),
+              point(18, side * 14, 18.5),
+              point(0, side * 14, 19)));
     }
-    bars.add(bar("lateral-bar", BarRole.LATERAL, point(-10, 18, 15.25), point(-10, -18, 15.25)));
+    bars.add(
+        bar("lateral-bar", Duty.SIDEWAYS.only(), point(-10, 18, 15.25), point(-10, -18, 15.25)));
     return bars;
   }
 
-  private static Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
+  private static Bar bar(String name, Set<Duty> duties, Point3 frame, Point3 axle) {
     Joint joint = new Joint("bushed end", 10_000, Math.toRadians(7), 12.7, 50.8, 25.4, 80_000);
     return new Bar(
-        name, role, frame, axle, joint, joint, new BarTube(1.75 * INCH, 0.12 * INCH, 379));
+        name, duties, frame, axle, joint, joint, new BarTube(1.75 * INCH, 0.12 * INCH, 379));
   }
 
   private static List<SpringUnit> springs() {

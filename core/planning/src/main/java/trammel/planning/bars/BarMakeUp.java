@@ -1,11 +1,12 @@
 package trammel.planning.bars;
 
 import java.util.Optional;
+import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.BarTube;
 import trammel.engine.layout.BracketPlate;
+import trammel.engine.layout.Duty;
 import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.catalog.PlateMaterial;
@@ -50,11 +51,11 @@ public record BarMakeUp(
   }
 
   /** A bar of this make-up. */
-  public Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
+  public Bar bar(String name, Set<Duty> duties, Point3 frame, Point3 axle) {
     BarTube barTube = tube.tube();
     BracketPlate plate =
         new BracketPlate(bracket.form().thicknessMm(), bracket.yieldMPa(), bracket.tensileMPa());
     return new Bar(
-        name, role, frame, axle, frameEnd.joint(), axleEnd.joint(), barTube, Optional.of(plate));
+        name, duties, frame, axle, frameEnd.joint(), axleEnd.joint(), barTube, Optional.of(plate));
   }
 }

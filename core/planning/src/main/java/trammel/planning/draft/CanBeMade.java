@@ -1,16 +1,15 @@
 package trammel.planning.draft;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.PlanCheck;
@@ -63,10 +62,10 @@ final class CanBeMade implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     List<Adjustment> adjustments = new ArrayList<>();
-    for (BarRole role : List.of(BarRole.LATERAL, BarRole.UPPER, BarRole.LOWER)) {
-      Set<String> names = named(analysis.layout(), role);
-      if (!names.isEmpty()) {
-        adjustments.add(new Adjustment.MoveBars(names, Direction.UP));
+    Layout layout = analysis.layout();
+    for (List<Bar> bars : List.of(layout.across(), layout.upper(), layout.lower())) {
+      if (!bars.isEmpty()) {
+        adjustments.add(new Adjustment.MoveBars(named(bars), Direction.UP));
       }
     }
     adjustments.add(new Adjustment.ThickenBrackets());
@@ -74,13 +73,7 @@ final class CanBeMade implements Check {
     return adjustments;
   }
 
-  private static Set<String> named(Layout layout, BarRole role) {
-    Set<String> names = new HashSet<>();
-    for (Bar bar : layout.bars()) {
-      if (bar.role() == role) {
-        names.add(bar.name());
-      }
-    }
-    return names;
+  private static Set<String> named(List<Bar> bars) {
+    return bars.stream().map(Bar::name).collect(Collectors.toSet());
   }
 }

@@ -9,7 +9,7 @@ import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.StandardChecks;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
@@ -17,6 +17,7 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.EndFitting;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
+import trammel.planning.extension.PluginFaultException;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
@@ -108,12 +109,12 @@ public final class Drafting {
   private static Layout layout(
       Job job, AxleLinkage linkage, SpringMount spring, Site linkageSite, Site springSite) {
     PickUpOverrides overrides = new PickUpOverrides(job.chosen().pickups());
-    List<Bar> bars = overrides.over(linkage.propose(linkageSite));
-    SpringSet springs = overrides.over(spring.propose(springSite, bars));
+    AxleGuide guide = overrides.over(linkage.propose(linkageSite));
+    SpringSet springs = overrides.over(spring.propose(springSite, guide));
     Problems problems = new Problems();
-    overrides.refuseUnknown(bars, springs, problems);
+    overrides.refuseUnknown(guide.bars(), springs, problems);
     problems.throwIfErrors();
-    return new Layout(linkageSite.chassis(), bars, springs.springs(), springs.shocks());
+    return new Layout(linkageSite.chassis(), guide, springs.springs(), springs.shocks());
   }
 
   private static List<Check> checks(
@@ -128,7 +129,31 @@ public final class Drafting {
     for (LimitedCheck limited : spring.checks()) {
       checks.add(limited.check());
     }
-    return checks;
+    return declined(checks, linkage);
+  }
+
+  /** The checks, those that the linkage declines without a value and with its reason. */
+  private static List<Check> declined(List<Check> checks, AxleLinkage linkage) {
+    Map<String, String> reasons = linkage.declined();
+    for (String id : reasons.keySet()) {
+      if (checks.stream().noneMatch(check -> check.id().equals(id))) {
+        throw new PluginFaultException(
+            linkage.id(),
+            "Linkage "
+                + linkage.id()
+                + " declines the check '"
+                + id
+                + "', which there is not. Its plugin must be mended.",
+            null);
+      }
+    }
+    return checks.stream()
+        .map(
+            check ->
+                reasons.containsKey(check.id())
+                    ? new DeclinedCheck(check, reasons.get(check.id()))
+                    : check)
+        .toList();
   }
 
   private Map<String, Limit> limits(

@@ -9,7 +9,6 @@ import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
@@ -219,7 +218,7 @@ public final class JobUncertainty {
 
   /** The way in which the bar itself, by its length, says where its frame mount is tacked. */
   private static Direction alongBar(Bar bar) {
-    return bar.role() == BarRole.LATERAL ? Direction.OUTBOARD : Direction.FORWARD;
+    return bar.isAcross() ? Direction.OUTBOARD : Direction.FORWARD;
   }
 
   private void madeMount(String side, String part, Direction way, Effect effect) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.engine.layout.ShockUnit;
@@ -25,9 +26,9 @@ final class PickUpOverrides {
     this.overrides = overrides;
   }
 
-  List<Bar> over(List<Bar> proposed) {
-    List<Bar> bars = new ArrayList<>(proposed.size());
-    for (Bar bar : proposed) {
+  AxleGuide over(AxleGuide proposed) {
+    List<Bar> bars = new ArrayList<>(proposed.bars().size());
+    for (Bar bar : proposed.bars()) {
       bars.add(
           moved(
               bar.name(),
@@ -36,7 +37,7 @@ final class PickUpOverrides {
                   bar.withPoint(End.FRAME, over(given.frame(), bar.frame()))
                       .withPoint(End.AXLE, over(given.axle(), bar.axle()))));
     }
-    return bars;
+    return proposed.withBars(bars);
   }
 
   SpringSet over(SpringSet proposed) {

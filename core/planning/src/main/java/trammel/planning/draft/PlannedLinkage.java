@@ -1,7 +1,8 @@
 package trammel.planning.draft;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import java.util.Map;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
@@ -45,8 +46,13 @@ final class PlannedLinkage implements AxleLinkage {
   }
 
   @Override
-  public List<Bar> propose(Site site) {
+  public AxleGuide propose(Site site) {
     return linkage.propose(site);
+  }
+
+  @Override
+  public Map<String, String> declined() {
+    return linkage.declined();
   }
 
   @Override

@@ -1,7 +1,8 @@
 package trammel.planning.extension;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import java.util.Map;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
@@ -29,12 +30,21 @@ public interface AxleLinkage {
   List<Field<?>> options(Catalog catalog);
 
   /**
-   * The bars with their pick-up points at ride, proposed from the measurements.
+   * The bars with their pick-up points at ride, proposed from the measurements; further bodies,
+   * sliders and solids where the linkage has them. Bars that a job moves are moved afterwards.
    *
    * @throws UnworkableLayoutException if the vehicle leaves no room for this linkage; the message
    *     says how much is missing and what to change
    */
-  List<Bar> propose(Site site);
+  AxleGuide propose(Site site);
+
+  /**
+   * Standard checks that say nothing about this linkage: their ids, each with the reason, which is
+   * printed in place of a value.
+   */
+  default Map<String, String> declined() {
+    return Map.of();
+  }
 
   /** Questions that this linkage asks beyond the standard checks, each with its limit. */
   default List<LimitedCheck> checks() {

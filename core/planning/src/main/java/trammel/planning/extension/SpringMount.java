@@ -1,7 +1,7 @@
 package trammel.planning.extension;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
@@ -32,11 +32,11 @@ public interface SpringMount {
   /**
    * The springs and shocks with their mounting points at ride.
    *
-   * @param bars the bars that are there already
+   * @param guide the bars, and what else guides the axle, that are there already
    * @throws UnworkableLayoutException if the vehicle leaves no room for these springs; the message
    *     says how much is missing and what to change
    */
-  SpringSet propose(Site site, List<Bar> bars);
+  SpringSet propose(Site site, AxleGuide guide);
 
   /** Questions that this mount asks beyond the standard checks, each with its limit. */
   default List<LimitedCheck> checks() {

@@ -14,7 +14,6 @@ import trammel.engine.checks.Reading;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
@@ -138,7 +137,7 @@ public final class BracketWelds implements Check {
     Optional<Worst> worst = worst(analysis);
     if (worst.isPresent()) {
       WeldedFoot foot = worst.get().foot;
-      Set<String> alike = alike(foot, analysis.layout().bars());
+      Set<String> alike = alike(foot, analysis.layout());
       adjustments.add(new Adjustment.MoveEnds(alike, foot.end(), Direction.UP));
       adjustments.add(new Adjustment.MoveEnds(alike, foot.end(), Direction.FORWARD));
     }
@@ -146,17 +145,11 @@ public final class BracketWelds implements Check {
   }
 
   /** The bars of a foot with their twins on the other side. */
-  private static Set<String> alike(WeldedFoot foot, List<Bar> bars) {
-    Set<BarRole> roles = new HashSet<>();
-    for (Bar bar : bars) {
-      if (foot.bars().contains(bar.name())) {
-        roles.add(bar.role());
-      }
-    }
+  private static Set<String> alike(WeldedFoot foot, Layout layout) {
     Set<String> names = new HashSet<>();
-    for (Bar bar : bars) {
-      if (roles.contains(bar.role())) {
-        names.add(bar.name());
+    for (Bar bar : layout.bars()) {
+      if (foot.bars().contains(bar.name())) {
+        layout.alike(bar).forEach(one -> names.add(one.name()));
       }
     }
     return names;

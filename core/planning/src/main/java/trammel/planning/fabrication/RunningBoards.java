@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
-import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Gap;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.PoseSolver;
 import trammel.planning.work.OperationNeed;
 import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
@@ -81,17 +80,17 @@ final class RunningBoards {
   private static Body body(Bar bar) {
     double radiusMm =
         Math.max(bar.tube().outsideDiameterMm() / 2, bar.frameJoint().barrelRadiusMm());
-    return new Body(bar.name(), new Capsule(bar.frame(), bar.axle(), radiusMm), Carrier.LINK);
+    return new Body(bar.name(), new Capsule(bar.frame(), bar.axle(), radiusMm), bar.carrier());
   }
 
   private List<AxlePose> poses() {
-    PoseSolver solver = new PoseSolver(layout.linkage());
+    AxleMotion motion = layout.motion();
     List<AxlePose> poses = new ArrayList<>(3);
     double[] heavesMm = {
       0, layout.chassis().travel().bumpMm(), -layout.chassis().travel().droopMm()
     };
     for (double heaveMm : heavesMm) {
-      solver.solve(heaveMm, 0).found().ifPresent(poses::add);
+      motion.solve(heaveMm, 0).found().ifPresent(poses::add);
     }
     return poses;
   }

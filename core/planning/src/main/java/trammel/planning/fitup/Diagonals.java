@@ -3,7 +3,6 @@ package trammel.planning.fitup;
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Layout;
 
 /**
@@ -15,7 +14,7 @@ import trammel.engine.layout.Layout;
 record Diagonals(String left, String right) {
 
   static Optional<Diagonals> of(Layout layout) {
-    List<Bar> lower = layout.bars(BarRole.LOWER);
+    List<Bar> lower = layout.lower();
     if (lower.size() != 2) {
       return Optional.empty();
     }

@@ -87,7 +87,7 @@ public record Mount(String part, End end) {
     springs.replaceAll(spring -> isHeldIn(layout, spring) ? spring.withPoint(end, point) : spring);
     List<ShockUnit> shocks = new ArrayList<>(layout.shocks());
     shocks.replaceAll(shock -> shock.name().equals(part) ? shock.withPoint(end, point) : shock);
-    return new Layout(layout.chassis(), bars, springs, shocks);
+    return layout.withBars(bars).withSprings(springs).withShocks(shocks);
   }
 
   private boolean isHeldIn(Layout layout, SpringUnit spring) {

@@ -3,12 +3,13 @@ package trammel.planning.mounts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.engine.quantity.Gravity;
 import trammel.engine.springs.AirSpringSize;
@@ -21,7 +22,7 @@ import trammel.reading.quantity.QuantityPrinter;
  * between the rails, or under an outrigger outside them.
  *
  * @param chassis the vehicle
- * @param bars the bars that are there
+ * @param guide the bars, and what else guides the axle, that are there
  * @param travel how the axle moves on them
  * @param side side of the axle tube
  * @param across side of the rails
@@ -31,7 +32,7 @@ import trammel.reading.quantity.QuantityPrinter;
  */
 public record AirSpringPlace(
     Chassis chassis,
-    List<Bar> bars,
+    AxleGuide guide,
     AxleTravel travel,
     Side side,
     AirSpringAcross across,
@@ -47,7 +48,7 @@ public record AirSpringPlace(
   private static final int ROUNDS = 3;
 
   public AirSpringPlace {
-    bars = List.copyOf(bars);
+    Objects.requireNonNull(guide, "guide");
   }
 
   /**
@@ -97,7 +98,7 @@ public record AirSpringPlace(
   public AirSpringFit find(AirSpring spring) {
     AirSpringSeats seats =
         new AirSpringSeats(chassis.rails(), across, stock.section().heightMm(), stock.plateMm());
-    MountRoom room = new MountRoom(chassis, bars, travel);
+    MountRoom room = new MountRoom(chassis, guide, travel);
     double closestMm =
         chassis.axle().tubeRadiusMm()
             + spring.outsideRadiusMm()

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.geometry.Point3;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.Link;
-import trammel.engine.motion.Linkage;
 import trammel.engine.motion.MotionRates;
 import trammel.engine.motion.Placement;
-import trammel.engine.motion.PoseSolver;
 import trammel.engine.motion.SpringPoint;
 
 /** How the axle moves on its bars: every pose that its two wheels can take within the travel. */
@@ -26,36 +24,30 @@ public final class AxleTravel {
 
   /**
    * @param chassis the vehicle with the travel wanted
-   * @param bars the bars that hold the axle
-   * @throws IllegalArgumentException if the bars do not hold the axle
+   * @param guide what holds the axle
+   * @throws IllegalArgumentException if it does not hold the axle
    */
-  public AxleTravel(Chassis chassis, List<Bar> bars) {
+  public AxleTravel(Chassis chassis, AxleGuide guide) {
     this.chassis = chassis;
-    List<Link> links = new ArrayList<>(bars.size());
-    for (Bar bar : bars) {
-      links.add(bar.link());
-    }
-    PoseSolver solver =
-        new PoseSolver(
-            new Linkage(chassis.axle().trackMm(), chassis.tyre().loadedRadiusMm(), links));
-    AxlePose ride = AxlePose.atRide(chassis.tyre().loadedRadiusMm());
-    ratesAtRide = solver.ratesAt(ride);
+    AxleMotion motion = guide.motion(chassis);
+    AxlePose ride = motion.atRide();
+    ratesAtRide = motion.ratesAtRide();
     corners.add(ride);
     placements.add(ride.placement());
     for (int left = 0; left < STATIONS; left++) {
       for (int right = 0; right < STATIONS; right++) {
-        add(solver, left, right);
+        add(motion, left, right);
       }
     }
   }
 
-  private void add(PoseSolver solver, int left, int right) {
+  private void add(AxleMotion motion, int left, int right) {
     double leftMm = wheelMm(left);
     double rightMm = wheelMm(right);
     double sin = (leftMm - rightMm) / chassis.axle().trackMm();
     double rollRad = Math.asin(Math.max(-1, Math.min(1, sin)));
     boolean corner = left % (STATIONS - 1) == 0 && right % (STATIONS - 1) == 0;
-    Optional<AxlePose> pose = solver.solve((leftMm + rightMm) / 2, rollRad).found();
+    Optional<AxlePose> pose = motion.solve((leftMm + rightMm) / 2, rollRad).found();
     if (pose.isPresent()) {
       placements.add(pose.get().placement());
       if (corner) {

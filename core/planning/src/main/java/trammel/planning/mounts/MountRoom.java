@@ -12,9 +12,9 @@ import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Gap;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Obstacle;
@@ -46,14 +46,17 @@ final class MountRoom {
   private final AxleTravel travel;
   private final List<Blocker> blockers = new ArrayList<>();
 
-  MountRoom(Chassis chassis, List<Bar> bars, AxleTravel travel) {
+  MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
     this.chassis = chassis;
-    this.bars = List.copyOf(bars);
+    bars = guide.bars();
     this.travel = travel;
     addTube();
     for (Bar bar : bars) {
       Capsule capsule = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
-      add(bar.name(), capsule, Carrier.LINK, MountPractice.MOVING_AIR_MM);
+      add(bar.name(), capsule, bar.carrier(), MountPractice.MOVING_AIR_MM);
+    }
+    for (Body solid : guide.solids()) {
+      blockers.add(new Blocker(solid, MountPractice.MOVING_AIR_MM));
     }
     addRails();
     addTyres();
@@ -192,7 +195,7 @@ final class MountRoom {
     Body leftBody = new Body("left", left, Carrier.AXLE);
     Body rightBody = new Body("right", right, Carrier.AXLE);
     for (Blocker blocker : blockers) {
-      if (blocker.body().carrier() == Carrier.LINK
+      if (blocker.body().carrier().isBetween()
           && isTight(blocker.body(), leftBody, rightBody, MountPractice.WELD_ROOM_MM)) {
         return Optional.of(
             new TightSpot(
@@ -266,7 +269,9 @@ final class MountRoom {
       }
       boolean overHousing = Math.abs(bar.axle().yMm()) < chassis.axle().innerLimitMm();
       double footMm = chassis.axle().innerLimitMm() + BRIDGE_FOOT_MM;
-      if (bar.role() == BarRole.UPPER && overHousing && leftMm - halfMm < footMm) {
+      if (bar.axle().zMm() > chassis.axleCentre().zMm()
+          && overHousing
+          && leftMm - halfMm < footMm) {
         return false;
       }
     }
@@ -282,7 +287,7 @@ final class MountRoom {
   }
 
   private static double halfBracketMm(Bar bar) {
-    return bar.role() == BarRole.LATERAL
+    return bar.isAcross()
         ? bar.axleJoint().barrelRadiusMm() + BESIDE_BARREL_MM
         : bar.axleJoint().widthMm() / 2 + MountPractice.WELD_ROOM_MM;
   }

@@ -1,12 +1,13 @@
 package trammel.planning.mounts;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.planning.catalog.Shock;
 import trammel.planning.extension.UnworkableLayoutException;
@@ -18,7 +19,7 @@ import trammel.reading.quantity.QuantityPrinter;
  *
  * @param what the word for it in messages
  * @param chassis the vehicle
- * @param bars the bars that are there
+ * @param guide the bars, and what else guides the axle, that are there
  * @param travel how the axle moves on them
  * @param shocks shocks to choose from
  * @param radiusMm largest outside radius of shock and spring (mm)
@@ -32,7 +33,7 @@ import trammel.reading.quantity.QuantityPrinter;
 public record ShockPlace(
     String what,
     Chassis chassis,
-    List<Bar> bars,
+    AxleGuide guide,
     AxleTravel travel,
     List<Shock> shocks,
     double radiusMm,
@@ -46,7 +47,7 @@ public record ShockPlace(
   private static final double ALONG_STEP_MM = 25.4 / 4;
 
   public ShockPlace {
-    bars = List.copyOf(bars);
+    Objects.requireNonNull(guide, "guide");
     shocks = List.copyOf(shocks);
     if (shocks.isEmpty()) {
       throw new UnworkableLayoutException(
@@ -62,7 +63,7 @@ public record ShockPlace(
    */
   public ShockFit find(List<Cylinder> others) {
     requireGround();
-    MountRoom room = new MountRoom(chassis, bars, travel);
+    MountRoom room = new MountRoom(chassis, guide, travel);
     for (Cylinder other : others) {
       room.add("spring", other);
     }

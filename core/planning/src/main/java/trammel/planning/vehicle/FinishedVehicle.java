@@ -17,6 +17,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.mechanism.FurtherBody;
 import trammel.planning.catalog.BoltSize;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.work.BoltNeed;
@@ -79,9 +80,10 @@ public final class FinishedVehicle {
     return new Assembly(bodies(layout), finished.parts, finished.seams, finished.mates);
   }
 
-  /** The frame, the axle, each bar, spring and shock by its name, and the shaft. */
+  /** The frame, the axle, each further body, bar, spring and shock by its name, and the shaft. */
   private static List<String> bodies(Layout layout) {
     List<String> bodies = new ArrayList<>(List.of(Assembly.FRAME, Assembly.AXLE));
+    layout.guide().bodies().stream().map(FurtherBody::name).forEach(bodies::add);
     layout.bars().stream().map(Bar::name).forEach(bodies::add);
     layout.springs().stream().map(SpringUnit::name).forEach(bodies::add);
     layout.shocks().stream().map(ShockUnit::name).forEach(bodies::add);

@@ -99,8 +99,9 @@ final class ObstacleWork {
   private void addBars() {
     for (Bar bar : layout.bars()) {
       Capsule shape = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
-      moving.add(new Body(bar.name(), shape, Carrier.LINK));
+      moving.add(new Body(bar.name(), shape, bar.carrier()));
     }
+    moving.addAll(layout.guide().solids());
   }
 
   private void addShaft() {

@@ -12,6 +12,7 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Reading;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.BracketPlate;
 import trammel.engine.layout.Chassis;
@@ -59,8 +60,8 @@ class BracketChecksTest {
     }
 
     @Override
-    public List<Bar> propose(Site site) {
-      return SampleVehicle.bars(site.chassis());
+    public AxleGuide propose(Site site) {
+      return AxleGuide.of(SampleVehicle.bars(site.chassis()));
     }
 
     @Override

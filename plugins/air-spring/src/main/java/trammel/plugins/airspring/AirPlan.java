@@ -60,7 +60,7 @@ final class AirPlan {
 
   private void addSprings(
       WorkPlan.Builder plan, SpringUnit left, AirSpring spring, List<BoughtPiece> pieces) {
-    AxleTravel travel = new AxleTravel(layout.chassis(), layout.bars());
+    AxleTravel travel = new AxleTravel(layout.chassis(), layout.guide());
     double ratio = travel.motionRatio(left.frame(), left.axle());
     double loadN =
         layout.chassis().masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.clearance.Cylinder;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Shock;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
@@ -23,16 +23,16 @@ import trammel.reading.quantity.QuantityPrinter;
 /** Places the air springs and their shocks. */
 final class AirProposal {
   private final Site site;
-  private final List<Bar> bars;
+  private final AxleGuide guide;
   private final MountStock stock;
   private final AxleTravel travel;
   private final QuantityPrinter print;
 
-  AirProposal(Site site, List<Bar> bars) {
+  AirProposal(Site site, AxleGuide guide) {
     this.site = site;
-    this.bars = bars;
+    this.guide = guide;
     stock = MountStock.of(site.options(), site.catalog());
-    travel = new AxleTravel(site.chassis(), bars);
+    travel = new AxleTravel(site.chassis(), guide);
     print = new QuantityPrinter(site.units());
   }
 
@@ -85,7 +85,7 @@ final class AirProposal {
     AirSpringPlace place =
         new AirSpringPlace(
             site.chassis(),
-            bars,
+            guide,
             travel,
             side,
             across,
@@ -120,7 +120,7 @@ final class AirProposal {
     return new ShockPlace(
         "shock",
         site.chassis(),
-        bars,
+        guide,
         travel,
         shocks,
         radiusMm,

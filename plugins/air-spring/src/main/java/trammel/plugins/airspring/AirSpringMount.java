@@ -1,7 +1,7 @@
 package trammel.plugins.airspring;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
@@ -36,8 +36,8 @@ public final class AirSpringMount implements SpringMount {
   }
 
   @Override
-  public SpringSet propose(Site site, List<Bar> bars) {
-    return Drawn.orRefused(() -> new AirProposal(site, bars).springs());
+  public SpringSet propose(Site site, AxleGuide guide) {
+    return Drawn.orRefused(() -> new AirProposal(site, guide).springs());
   }
 
   @Override

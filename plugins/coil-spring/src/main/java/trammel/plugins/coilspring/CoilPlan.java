@@ -61,7 +61,7 @@ final class CoilPlan {
   }
 
   private void addSprings(WorkPlan.Builder plan, SpringUnit spring, CoilOverSpring coil) {
-    AxleTravel travel = new AxleTravel(layout.chassis(), layout.bars());
+    AxleTravel travel = new AxleTravel(layout.chassis(), layout.guide());
     double ratio = travel.motionRatio(spring.frame(), spring.axle());
     double loadN =
         layout.chassis().masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;

@@ -3,7 +3,7 @@ package trammel.plugins.coilspring;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
@@ -21,17 +21,17 @@ import trammel.reading.quantity.QuantityPrinter;
 /** Places the coil-overs and chooses shock and spring. */
 final class CoilProposal {
   private final Site site;
-  private final List<Bar> bars;
+  private final AxleGuide guide;
   private final QuantityPrinter print;
 
-  CoilProposal(Site site, List<Bar> bars) {
+  CoilProposal(Site site, AxleGuide guide) {
     this.site = site;
-    this.bars = bars;
+    this.guide = guide;
     print = new QuantityPrinter(site.units());
   }
 
   SpringSet springs() {
-    AxleTravel travel = new AxleTravel(site.chassis(), bars);
+    AxleTravel travel = new AxleTravel(site.chassis(), guide);
     ShockFit shock = shock(travel);
     CoilFit coil =
         new CoilChoice(
@@ -71,7 +71,7 @@ final class CoilProposal {
     return new ShockPlace(
         "coil-over",
         site.chassis(),
-        bars,
+        guide,
         travel,
         MountOptions.wanted(site.options(), site.catalog(), true),
         widestCoilMm(),

@@ -15,6 +15,7 @@ import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.StandardChecks;
 import trammel.engine.checks.Verdict;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
@@ -56,7 +57,7 @@ class CoilSpringMountTest {
   }
 
   private SpringSet propose(Chassis chassis, FieldValues options) {
-    return mount.propose(site(chassis, options), SampleVehicle.bars(chassis));
+    return mount.propose(site(chassis, options), AxleGuide.of(SampleVehicle.bars(chassis)));
   }
 
   private WorkPlan plan(Chassis chassis, FieldValues options) {

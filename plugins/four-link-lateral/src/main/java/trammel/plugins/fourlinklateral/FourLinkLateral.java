@@ -1,7 +1,7 @@
 package trammel.plugins.fourlinklateral;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
@@ -35,8 +35,8 @@ public final class FourLinkLateral implements AxleLinkage {
   }
 
   @Override
-  public List<Bar> propose(Site site) {
-    return new FourLinkProposal(site).bars();
+  public AxleGuide propose(Site site) {
+    return AxleGuide.of(new FourLinkProposal(site).bars());
   }
 
   @Override

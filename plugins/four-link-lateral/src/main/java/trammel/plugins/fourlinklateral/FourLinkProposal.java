@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Duty;
 import trammel.planning.bars.AxlePickUp;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarPlane;
@@ -43,10 +43,18 @@ final class FourLinkProposal {
     Point3 upperFrame = ahead(upperAxle, options.upperLengthMm(), -options.upperAngleRad());
     List<Bar> along =
         List.of(
-            makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
-            makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
-            makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
-            makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()));
+            makeUp.bar("lower-left", Duty.DRIVE_AND_BRAKING.only(), lowerFrame, lowerAxle),
+            makeUp.bar(
+                "lower-right",
+                Duty.DRIVE_AND_BRAKING.only(),
+                lowerFrame.mirrored(),
+                lowerAxle.mirrored()),
+            makeUp.bar("upper-left", Duty.DRIVE_AND_BRAKING.only(), upperFrame, upperAxle),
+            makeUp.bar(
+                "upper-right",
+                Duty.DRIVE_AND_BRAKING.only(),
+                upperFrame.mirrored(),
+                upperAxle.mirrored()));
     FrameRoom.require(along, makeUp, chassis.rails(), print);
     List<Bar> bars = new ArrayList<>(along);
     bars.add(lateral(plane));
@@ -71,6 +79,7 @@ final class FourLinkProposal {
     double behindMm = options.lateralBehindMm();
     double riseMm = options.lateralRiseMm();
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);
-    return lateral.bar("lateral-bar", BarRole.LATERAL, frame, room.axle(frame, behindMm, riseMm));
+    return lateral.bar(
+        "lateral-bar", Duty.SIDEWAYS.only(), frame, room.axle(frame, behindMm, riseMm));
   }
 }

@@ -3,7 +3,6 @@ package trammel.plugins.fourlinklateral;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
 import trammel.planning.fabrication.LinkageWork;
@@ -21,11 +20,11 @@ final class FourLinkWork {
 
   WorkPlan plan() {
     Layout layout = commission.layout();
-    List<Bar> along = new ArrayList<>(layout.bars(BarRole.LOWER));
-    along.addAll(layout.bars(BarRole.UPPER));
+    List<Bar> along = new ArrayList<>(layout.lower());
+    along.addAll(layout.upper());
     return new LinkageWork(commission, options.mounting(), options.boxing())
         .along(along, options.bars())
-        .lateral(layout.bars(BarRole.LATERAL), options.lateral())
+        .lateral(layout.across(), options.lateral())
         .plan();
   }
 }

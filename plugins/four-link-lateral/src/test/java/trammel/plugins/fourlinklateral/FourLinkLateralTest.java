@@ -16,11 +16,9 @@ import trammel.engine.checks.StandardChecks;
 import trammel.engine.checks.Verdict;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.PoseSolver;
 import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.LinkageContract;
 import trammel.planning.extension.kit.SampleVehicle;
@@ -38,7 +36,7 @@ class FourLinkLateralTest {
   @ValueSource(strings = {"inboard", "outboard"})
   void barsRunParallelToTheCentrePlaneAndTheLateralBarIsLevel(String mounting) {
     for (Bar bar : Trial.mounted(mounting).bars()) {
-      if (bar.role() == BarRole.LATERAL) {
+      if (bar.isAcross()) {
         assertEquals(bar.frame().zMm(), bar.axle().zMm(), 1e-9);
         assertEquals(bar.frame().xMm(), bar.axle().xMm(), 1e-9);
       } else {
@@ -113,10 +111,7 @@ class FourLinkLateralTest {
     Trial trial = Trial.mounted(mounting);
     List<Bar> bars = trial.bars();
     AxlePose pose =
-        new PoseSolver(trial.layout(bars).linkage())
-            .solve(heaveInches * INCH_MM, 0)
-            .found()
-            .orElseThrow();
+        trial.layout(bars).motion().solve(heaveInches * INCH_MM, 0).found().orElseThrow();
     assertTrue(Math.abs(pose.pitchNoseUpRad()) < Math.toRadians(2), pose.toString());
     // A level bar of length L whose end rises by h draws its end in by L - sqrt(L2 - h2).
     double lengthMm = trial.bar("lateral-bar").lengthMm();

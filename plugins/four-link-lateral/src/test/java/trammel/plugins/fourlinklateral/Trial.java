@@ -55,7 +55,7 @@ record Trial(Chassis chassis, FieldValues options) {
   }
 
   List<Bar> bars() {
-    return LINKAGE.propose(site());
+    return LINKAGE.propose(site()).bars();
   }
 
   Bar bar(String name) {

@@ -1,7 +1,7 @@
 package trammel.plugins.triangulated;
 
 import java.util.List;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
@@ -36,8 +36,8 @@ public final class Triangulated implements AxleLinkage {
   }
 
   @Override
-  public List<Bar> propose(Site site) {
-    return new TriangulatedProposal(site).bars();
+  public AxleGuide propose(Site site) {
+    return AxleGuide.of(new TriangulatedProposal(site).bars());
   }
 
   @Override

@@ -1,10 +1,11 @@
 package trammel.plugins.triangulated;
 
 import java.util.List;
+import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Duty;
 import trammel.planning.bars.AxlePickUp;
 import trammel.planning.bars.BarMakeUp;
 import trammel.planning.bars.BarPlane;
@@ -48,10 +49,19 @@ final class TriangulatedProposal {
     HousingRoom.requireApart(upperAxle, planRad, makeUp.axleSeat(), print);
     List<Bar> bars =
         List.of(
-            makeUp.bar("lower-left", BarRole.LOWER, lowerFrame, lowerAxle),
-            makeUp.bar("lower-right", BarRole.LOWER, lowerFrame.mirrored(), lowerAxle.mirrored()),
-            makeUp.bar("upper-left", BarRole.UPPER, upperFrame, upperAxle),
-            makeUp.bar("upper-right", BarRole.UPPER, upperFrame.mirrored(), upperAxle.mirrored()));
+            makeUp.bar("lower-left", Duty.DRIVE_AND_BRAKING.only(), lowerFrame, lowerAxle),
+            makeUp.bar(
+                "lower-right",
+                Duty.DRIVE_AND_BRAKING.only(),
+                lowerFrame.mirrored(),
+                lowerAxle.mirrored()),
+            makeUp.bar(
+                "upper-left", Set.of(Duty.DRIVE_AND_BRAKING, Duty.SIDEWAYS), upperFrame, upperAxle),
+            makeUp.bar(
+                "upper-right",
+                Set.of(Duty.DRIVE_AND_BRAKING, Duty.SIDEWAYS),
+                upperFrame.mirrored(),
+                upperAxle.mirrored()));
     FrameRoom.require(bars, makeUp, chassis.rails(), print);
     return bars;
   }

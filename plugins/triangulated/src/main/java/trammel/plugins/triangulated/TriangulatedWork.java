@@ -1,6 +1,5 @@
 package trammel.plugins.triangulated;
 
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
 import trammel.planning.fabrication.LinkageWork;
@@ -19,8 +18,8 @@ final class TriangulatedWork {
   WorkPlan plan() {
     Layout layout = commission.layout();
     return new LinkageWork(commission, options.mounting(), options.boxing())
-        .along(layout.bars(BarRole.LOWER), options.bars())
-        .spread(layout.bars(BarRole.UPPER), options.bars(), options.housingHeightMm())
+        .along(layout.lower(), options.bars())
+        .spread(layout.upper(), options.bars(), options.housingHeightMm())
         .plan();
   }
 }

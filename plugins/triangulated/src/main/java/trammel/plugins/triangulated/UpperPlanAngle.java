@@ -11,7 +11,6 @@ import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.planning.extension.LimitedCheck;
@@ -43,7 +42,7 @@ record UpperPlanAngle(String id, String title) implements Check {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    List<Bar> uppers = analysis.layout().bars(BarRole.UPPER);
+    List<Bar> uppers = analysis.layout().upper();
     if (uppers.size() != 2) {
       return new Reading.NotApplicable("this layout has " + uppers.size() + " upper bars, not two");
     }
@@ -65,7 +64,7 @@ record UpperPlanAngle(String id, String title) implements Check {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     Set<String> names = new LinkedHashSet<>();
-    for (Bar bar : analysis.layout().bars(BarRole.UPPER)) {
+    for (Bar bar : analysis.layout().upper()) {
       names.add(bar.name());
     }
     return List.of(

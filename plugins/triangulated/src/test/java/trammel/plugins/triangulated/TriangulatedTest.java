@@ -28,7 +28,6 @@ import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.engine.motion.AxlePose;
-import trammel.engine.motion.PoseSolver;
 import trammel.planning.bars.BarOptions;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
@@ -73,7 +72,7 @@ class TriangulatedTest {
   }
 
   private static Layout layout(Chassis chassis, FieldValues options) {
-    return layout(chassis, LINKAGE.propose(site(chassis, options)));
+    return layout(chassis, LINKAGE.propose(site(chassis, options)).bars());
   }
 
   private static Layout layout(Chassis chassis, List<Bar> bars) {
@@ -184,8 +183,7 @@ class TriangulatedTest {
   @ValueSource(doubles = {3, -3})
   void axleStaysCentralThroughItsTravelWithLittlePinionTurn(double heaveInches) {
     Layout layout = layout(CHASSIS, FieldValues.none());
-    AxlePose pose =
-        new PoseSolver(layout.linkage()).solve(heaveInches * INCH_MM, 0).found().orElseThrow();
+    AxlePose pose = layout.motion().solve(heaveInches * INCH_MM, 0).found().orElseThrow();
     // Mirror symmetry: in pure heave nothing pushes the axle to a side.
     assertEquals(0, pose.lateralMm(), 1e-6);
     assertTrue(Math.abs(pose.pitchNoseUpRad()) < Math.toRadians(3), pose.toString());

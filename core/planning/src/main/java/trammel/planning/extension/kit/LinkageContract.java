@@ -4,10 +4,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleGuide;
+import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
-import trammel.engine.motion.PoseSolver;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
@@ -58,11 +59,11 @@ public final class LinkageContract {
     JarList.verify(ExtensionList.Kind.LINKAGE, linkage.id(), linkage);
     new OptionTrials(linkage.id(), linkage.options(catalog)).verifyDeclarations();
     verifyChecks();
-    List<Bar> bars = linkage.propose(site(chassis, FieldValues.none()));
-    verifyBars(bars);
-    verifyHoldsTheAxle(bars);
-    verifySameAgain(bars);
-    verifyPlan(bars);
+    AxleGuide guide = linkage.propose(site(chassis, FieldValues.none()));
+    verifyBars(guide.bars());
+    verifyHoldsTheAxle(guide);
+    verifySameAgain(guide);
+    verifyPlan(guide);
     verifyOnlyRefusals();
   }
 
@@ -70,12 +71,12 @@ public final class LinkageContract {
     return new Site(vehicle, options, catalog, UnitSystem.US);
   }
 
-  private static Layout layout(Chassis vehicle, List<Bar> bars) {
-    return new Layout(vehicle, bars, SampleVehicle.springs(vehicle), List.of());
+  private static Layout layout(Chassis vehicle, AxleGuide guide) {
+    return new Layout(vehicle, guide, SampleVehicle.springs(vehicle), List.of());
   }
 
-  private WorkPlan plan(Chassis vehicle, List<Bar> bars, FieldValues options) {
-    return linkage.plan(new Commission(layout(vehicle, bars), site(vehicle, options)));
+  private WorkPlan plan(Chassis vehicle, AxleGuide guide, FieldValues options) {
+    return linkage.plan(new Commission(layout(vehicle, guide), site(vehicle, options)));
   }
 
   private void verifyChecks() {
@@ -124,7 +125,7 @@ public final class LinkageContract {
             same(left.frame().mirrored(), bar.frame()) && same(left.axle().mirrored(), bar.axle()),
             left.name() + " and " + wanted + " are not mirror images on a symmetrical vehicle.");
         Promise.kept(
-            left.tube().equals(bar.tube()) && left.role() == bar.role(),
+            left.tube().equals(bar.tube()) && left.duties().equals(bar.duties()),
             left.name() + " and " + wanted + " are not made alike.");
         return;
       }
@@ -136,12 +137,12 @@ public final class LinkageContract {
     return one.distanceMm(other) < SAME_MM;
   }
 
-  private void verifyHoldsTheAxle(List<Bar> bars) {
-    PoseSolver solver = new PoseSolver(layout(chassis, bars).linkage());
+  private void verifyHoldsTheAxle(AxleGuide guide) {
+    AxleMotion motion = guide.motion(chassis);
     double[] heavesMm = {chassis.travel().bumpMm(), -chassis.travel().droopMm()};
     for (double heaveMm : heavesMm) {
       Promise.kept(
-          solver.solve(heaveMm, 0).found().isPresent(),
+          motion.solve(heaveMm, 0).found().isPresent(),
           "The bars that "
               + linkage.id()
               + " proposes do not let the axle move "
@@ -150,28 +151,29 @@ public final class LinkageContract {
     }
   }
 
-  private void verifySameAgain(List<Bar> bars) {
+  private void verifySameAgain(AxleGuide guide) {
     FieldValues defaults = FieldValues.none();
     Promise.kept(
-        bars.equals(linkage.propose(site(chassis, defaults)))
-            && plan(chassis, bars, defaults).equals(plan(chassis, bars, defaults)),
+        guide.equals(linkage.propose(site(chassis, defaults)))
+            && plan(chassis, guide, defaults).equals(plan(chassis, guide, defaults)),
         linkage.id() + " gives another answer when asked again; it must hold no state.");
   }
 
-  private void verifyPlan(List<Bar> bars) {
+  private void verifyPlan(AxleGuide guide) {
     FieldValues defaults = FieldValues.none();
     PlanPromises promises = new PlanPromises(linkage.id(), catalog);
-    WorkPlan plan = plan(chassis, bars, defaults);
+    WorkPlan plan = plan(chassis, guide, defaults);
     promises.verify(plan);
     Promise.kept(
-        plan.tubes().size() >= bars.size(),
+        plan.tubes().size() >= guide.bars().size(),
         "The plan of " + linkage.id() + " has fewer tubes than bars.");
     Chassis wider = SampleVehicle.withRailsMoved(chassis, 25.4, 0);
-    List<Bar> widerBars = linkage.propose(site(wider, defaults));
+    AxleGuide widerGuide = linkage.propose(site(wider, defaults));
     promises.verifyFollows(
-        plan, plan(wider, widerBars, defaults), "the rails are an inch wider apart");
+        plan, plan(wider, widerGuide, defaults), "the rails are an inch wider apart");
     Chassis higher = SampleVehicle.withRailsMoved(chassis, 0, 12.7);
-    promises.verifyFollows(plan, plan(higher, bars, defaults), "the rails are half an inch higher");
+    promises.verifyFollows(
+        plan, plan(higher, guide, defaults), "the rails are half an inch higher");
   }
 
   private void verifyOnlyRefusals() {
@@ -186,8 +188,8 @@ public final class LinkageContract {
 
   private void tryOut(Chassis vehicle, FieldValues options) {
     try {
-      List<Bar> bars = linkage.propose(site(vehicle, options));
-      new PlanPromises(linkage.id(), catalog).verify(plan(vehicle, bars, options));
+      AxleGuide guide = linkage.propose(site(vehicle, options));
+      new PlanPromises(linkage.id(), catalog).verify(plan(vehicle, guide, options));
     } catch (UnworkableLayoutException refusal) {
       Promise.kept(
           refusal.getMessage() != null && refusal.getMessage().length() >= 40,

@@ -3,14 +3,15 @@ package trammel.planning.extension.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.BarRole;
 import trammel.engine.layout.BarTube;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
+import trammel.engine.layout.Duty;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Masses;
 import trammel.engine.layout.Rails;
@@ -125,23 +126,23 @@ public final class SampleVehicle {
     double upMm = chassis.axleCentre().zMm();
     double leftMm = chassis.rails().innerFaceMm(0) - 80;
     List<Bar> bars = new ArrayList<>(5);
-    addPair(bars, "lower", BarRole.LOWER, new Point3(0, leftMm, upMm - 76), 610);
-    addPair(bars, "upper", BarRole.UPPER, new Point3(0, leftMm, upMm + 114), 457);
+    addPair(bars, "lower", Duty.DRIVE_AND_BRAKING.only(), new Point3(0, leftMm, upMm - 76), 610);
+    addPair(bars, "upper", Duty.DRIVE_AND_BRAKING.only(), new Point3(0, leftMm, upMm + 114), 457);
     Point3 lateralFrame = new Point3(-152, leftMm, upMm + 50);
     Point3 lateralAxle = new Point3(-152, 90 - leftMm, upMm + 50);
-    bars.add(bar("lateral-bar", BarRole.LATERAL, lateralFrame, lateralAxle));
+    bars.add(bar("lateral-bar", Duty.SIDEWAYS.only(), lateralFrame, lateralAxle));
     return List.copyOf(bars);
   }
 
   private static void addPair(
-      List<Bar> bars, String name, BarRole role, Point3 axle, double lengthMm) {
+      List<Bar> bars, String name, Set<Duty> duties, Point3 axle, double lengthMm) {
     Point3 frame = new Point3(axle.xMm() + lengthMm, axle.yMm(), axle.zMm());
-    bars.add(bar(name + "-left", role, frame, axle));
-    bars.add(bar(name + "-right", role, frame.mirrored(), axle.mirrored()));
+    bars.add(bar(name + "-left", duties, frame, axle));
+    bars.add(bar(name + "-right", duties, frame.mirrored(), axle.mirrored()));
   }
 
-  private static Bar bar(String name, BarRole role, Point3 frame, Point3 axle) {
+  private static Bar bar(String name, Set<Duty> duties, Point3 frame, Point3 axle) {
     Joint joint = new Joint("bushed end", 12_000, 0.12, 12.7, 50.8, 25.4, 35_000);
-    return new Bar(name, role, frame, axle, joint, joint, new BarTube(38.1, 3.05, 414));
+    return new Bar(name, duties, frame, axle, joint, joint, new BarTube(38.1, 3.05, 414));
   }
 }

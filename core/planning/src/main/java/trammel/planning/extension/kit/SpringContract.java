@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
@@ -74,7 +75,7 @@ public final class SpringContract {
   }
 
   private SpringSet propose(Chassis vehicle, FieldValues options) {
-    return mount.propose(site(vehicle, options), SampleVehicle.bars(vehicle));
+    return mount.propose(site(vehicle, options), AxleGuide.of(SampleVehicle.bars(vehicle)));
   }
 
   private WorkPlan plan(Chassis vehicle, SpringSet set, FieldValues options) {

@@ -14,6 +14,7 @@ import trammel.assembly.CopedTube;
 import trammel.assembly.Held;
 import trammel.assembly.Place;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.planning.catalog.Catalog;
@@ -58,8 +59,8 @@ class LinkageContractTest {
     }
 
     @Override
-    public List<Bar> propose(Site site) {
-      return SampleVehicle.bars(site.chassis());
+    public AxleGuide propose(Site site) {
+      return AxleGuide.of(SampleVehicle.bars(site.chassis()));
     }
 
     @Override
@@ -130,12 +131,12 @@ class LinkageContractTest {
     assertNames(
         new Sound() {
           @Override
-          public List<Bar> propose(Site site) {
-            List<Bar> bars = new ArrayList<>(super.propose(site));
+          public AxleGuide propose(Site site) {
+            List<Bar> bars = new ArrayList<>(super.propose(site).bars());
             Point3 axle = bars.get(0).axle();
             Point3 moved = new Point3(axle.xMm() + 1, axle.yMm(), axle.zMm());
             bars.set(0, bars.get(0).withPoint(End.AXLE, moved));
-            return bars;
+            return AxleGuide.of(bars);
           }
         },
         "mirror images");
@@ -181,7 +182,7 @@ class LinkageContractTest {
     assertNames(
         new Sound() {
           @Override
-          public List<Bar> propose(Site site) {
+          public AxleGuide propose(Site site) {
             if (site.chassis().rails().boxed()) {
               throw new IllegalStateException("unforeseen");
             }

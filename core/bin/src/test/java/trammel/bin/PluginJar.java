@@ -26,7 +26,7 @@ final class PluginJar {
   /**
    * Compiles the source against an installed copy and packs it.
    *
-   * @param kind linkage or spring
+   * @param kind linkage, spring or addition
    * @param className full name of the extension class in the source
    * @param id the extension's id, which is the plugin's too
    */

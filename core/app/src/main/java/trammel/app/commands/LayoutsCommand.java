@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
@@ -14,19 +15,22 @@ import trammel.app.json.Json;
 import trammel.app.text.OptionsText;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Extensions;
+import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.PluginFaultException;
 import trammel.planning.extension.SpringMount;
 import trammel.reading.fields.Field;
 import trammel.reading.quantity.UnitSystem;
 
-/** Lists the linkages and spring mounts that are installed, with their options. */
+/** Lists the linkages, spring mounts and additions that are installed, with their options. */
 public final class LayoutsCommand extends JobCommand {
 
   @Override
   public Syntax syntax() {
     return CommonOptions.addTo(
-        Syntax.of("Lists the linkages and spring mounts that are installed, with their options."));
+        Syntax.of(
+            "Lists the linkages, spring mounts and additions that are installed, with their"
+                + " options."));
   }
 
   @Override
@@ -44,18 +48,27 @@ public final class LayoutsCommand extends JobCommand {
     for (SpringMount one : installed.springs()) {
       add(springs, leftOut, screen, () -> Entry.of(one, bench.catalog()));
     }
+    List<Entry> additions = new ArrayList<>();
+    for (Addition one : installed.additions()) {
+      add(additions, leftOut, screen, () -> Entry.of(one, bench.catalog()));
+    }
     if (options.json()) {
       Map<String, Object> json = new LinkedHashMap<>();
       json.put("linkages", json(linkages, units));
       json.put("springs", json(springs, units));
+      json.put("additions", json(additions, units));
       json.put("left_out", leftOut);
       screen.out().println(Json.text(json));
       return ExitCode.DONE;
     }
     screen.out().print("LINKAGES, chosen.linkage in a job file\n");
-    print(linkages, "chosen.linkage_options", units, screen);
+    print(linkages, id -> "chosen.linkage_options", units, screen);
     screen.out().print("\nSPRINGS, chosen.spring in a job file\n");
-    print(springs, "chosen.spring_options", units, screen);
+    print(springs, id -> "chosen.spring_options", units, screen);
+    if (!additions.isEmpty()) {
+      screen.out().print("\nADDITIONS, any number under chosen.additions in a job file\n");
+      print(additions, id -> "chosen.additions." + id, units, screen);
+    }
     return ExitCode.DONE;
   }
 
@@ -67,6 +80,11 @@ public final class LayoutsCommand extends JobCommand {
 
     static Entry of(SpringMount spring, Catalog catalog) {
       return new Entry(spring.id(), spring.title(), spring.summary(), spring.options(catalog));
+    }
+
+    static Entry of(Addition addition, Catalog catalog) {
+      return new Entry(
+          addition.id(), addition.title(), addition.summary(), addition.options(catalog));
     }
   }
 
@@ -81,11 +99,12 @@ public final class LayoutsCommand extends JobCommand {
     }
   }
 
-  private static void print(List<Entry> entries, String path, UnitSystem units, Screen screen) {
+  private static void print(
+      List<Entry> entries, UnaryOperator<String> path, UnitSystem units, Screen screen) {
     OptionsText text = new OptionsText(units);
     for (Entry entry : entries) {
       screen.out().print(text.text(entry.id(), entry.title(), entry.summary()));
-      screen.out().print(text.options(path, entry.options()));
+      screen.out().print(text.options(path.apply(entry.id()), entry.options()));
     }
   }
 

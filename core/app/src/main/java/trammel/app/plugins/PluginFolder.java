@@ -12,6 +12,7 @@ import org.pf4j.PluginManager;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
 import trammel.planning.draft.Extensions;
+import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.SpringMount;
@@ -28,6 +29,7 @@ public final class PluginFolder {
   private final String version;
   private final List<AxleLinkage> linkages = new ArrayList<>();
   private final List<SpringMount> springs = new ArrayList<>();
+  private final List<Addition> additions = new ArrayList<>();
   private final List<String> troubles = new ArrayList<>();
 
   /**
@@ -51,7 +53,8 @@ public final class PluginFolder {
     }
     linkages.sort((a, b) -> a.id().compareTo(b.id()));
     springs.sort((a, b) -> a.id().compareTo(b.id()));
-    return new InstalledExtensions(new Extensions(linkages, springs), troubles);
+    additions.sort((a, b) -> a.id().compareTo(b.id()));
+    return new InstalledExtensions(new Extensions(linkages, springs, additions), troubles);
   }
 
   private List<Path> jars() {
@@ -116,6 +119,8 @@ public final class PluginFolder {
         switch (entry.kind()) {
           case LINKAGE -> linkages.add(new GuardedLinkage(new PluginCode<>(entry, name, making)));
           case SPRING -> springs.add(new GuardedSpring(new PluginCode<>(entry, name, making)));
+          case ADDITION ->
+              additions.add(new GuardedAddition(new PluginCode<>(entry, name, making)));
         }
       }
     }
@@ -139,6 +144,9 @@ public final class PluginFolder {
     }
     for (SpringMount spring : springs) {
       taken |= spring.id().equals(id);
+    }
+    for (Addition addition : additions) {
+      taken |= addition.id().equals(id);
     }
     if (taken) {
       troubles.add(

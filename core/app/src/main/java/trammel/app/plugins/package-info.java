@@ -1,2 +1,2 @@
-/** Finds the linkages and spring mounts in the plugins folder. */
+/** Finds the linkages, spring mounts and additions in the plugins folder. */
 package trammel.app.plugins;

@@ -17,7 +17,7 @@ public final class OptionsText {
     this.units = units;
   }
 
-  /** What one linkage or spring mount is. */
+  /** What one linkage, spring mount or addition is. */
   public String text(String id, String title, String summary) {
     return "\n  " + id + ": " + title + "\n" + Paragraph.wrap(summary, "    ", "    ");
   }

@@ -1,5 +1,6 @@
 package trammel.planning.draft;
 
+import java.util.List;
 import trammel.engine.checks.Judge;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.AxleLinkage;
@@ -17,6 +18,7 @@ import trammel.planning.work.WorkPlan;
  * @param spring the spring mount it chose
  * @param linkageSite what the linkage works from
  * @param springSite what the spring mount works from
+ * @param additions what is added to both, in the order of the job
  * @param layout the layout, overrides and notch included
  * @param judge judges it by the standard checks and the plugins' own
  * @param planning plans the work of this layout and of changed ones
@@ -27,12 +29,16 @@ public record Draft(
     SpringMount spring,
     Site linkageSite,
     Site springSite,
+    List<ChosenAddition> additions,
     Layout layout,
     Judge judge,
     JobWork planning) {
+  public Draft {
+    additions = List.copyOf(additions);
+  }
 
   /**
-   * All that this layout asks for: linkage, springs and the vehicle's own work.
+   * All that this layout asks for: linkage, springs, additions and the vehicle's own work.
    *
    * @throws UnworkableLayoutException if something of it cannot be made
    */

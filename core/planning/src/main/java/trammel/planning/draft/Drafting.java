@@ -15,6 +15,7 @@ import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.EndFitting;
+import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.PluginFaultException;
@@ -29,6 +30,7 @@ import trammel.reading.fields.FieldReader;
 import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.Problem;
 import trammel.reading.tree.Problems;
 
@@ -38,7 +40,7 @@ public final class Drafting {
   private final Catalog catalog;
 
   /**
-   * @param extensions the installed linkages and spring mounts
+   * @param extensions the installed linkages, spring mounts and additions
    * @param catalog what can be bought and done, and the limits
    */
   public Drafting(Extensions extensions, Catalog catalog) {
@@ -51,8 +53,8 @@ public final class Drafting {
    *
    * @param job the job as read
    * @param shown the units in which reasons and messages are written
-   * @throws BadInputException if the job names a linkage, an option, a part or a limit that does
-   *     not exist, or if its measurements contradict each other
+   * @throws BadInputException if the job names a linkage, an addition, an option, a part or a limit
+   *     that does not exist, or if its measurements contradict each other
    * @throws UnworkableLayoutException if the vehicle leaves no room for what was chosen
    */
   public Draft draft(Job job, UnitSystem shown) {
@@ -69,18 +71,34 @@ public final class Drafting {
     Chassis chassis = chassis(job);
     Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
     Site springSite = new Site(chassis, springOptions, catalog, shown);
-    JobWork planning = new JobWork(linkage, spring, linkageSite, springSite, job.measured());
-    List<Check> checks = checks(linkage, spring, linkageSite, planning);
-    Map<String, Limit> limits = limits(job, linkage, spring, checks);
+    List<ChosenAddition> additions = additions(job, chassis, shown);
+    JobWork planning =
+        new JobWork(linkage, spring, linkageSite, springSite, additions, job.measured());
+    List<LimitedCheck> own = ownChecks(linkage, spring, additions);
+    List<Check> checks = checks(linkage, linkageSite, planning, own);
+    Map<String, Limit> limits = limits(job, checks, own);
     try {
       Layout layout = layout(job, linkage, spring, linkageSite, springSite);
       Layout notched = new NotchRule(limits, catalog).notched(layout);
       Judge judge = new Judge(checks, limits, settings());
-      return new Draft(job, linkage, spring, linkageSite, springSite, notched, judge, planning);
+      return new Draft(
+          job, linkage, spring, linkageSite, springSite, additions, notched, judge, planning);
     } catch (UnworkableLayoutException noRoom) {
       throw new UnworkableLayoutException(
           job.source().file() + ": this layout does not fit the vehicle. " + noRoom.getMessage());
     }
+  }
+
+  private List<ChosenAddition> additions(Job job, Chassis chassis, UnitSystem shown) {
+    List<ChosenAddition> additions = new ArrayList<>();
+    for (Map.Entry<String, ObjectNode> asked : job.chosen().additions().entrySet()) {
+      String path = "chosen.additions." + asked.getKey();
+      Addition addition = extensions.addition(asked.getKey(), job.source().locationOf(path));
+      FieldValues options =
+          FieldReader.readAll(asked.getValue(), addition.options(catalog), job.header().units());
+      additions.add(new ChosenAddition(addition, new Site(chassis, options, catalog, shown)));
+    }
+    return additions;
   }
 
   /** The domain types say what is impossible about these measurements and what to do. */
@@ -117,16 +135,24 @@ public final class Drafting {
     return new Layout(linkageSite.chassis(), guide, springs.springs(), springs.shocks());
   }
 
+  /** The checks that the plugins bring, those of the linkage first. */
+  private static List<LimitedCheck> ownChecks(
+      AxleLinkage linkage, SpringMount spring, List<ChosenAddition> additions) {
+    List<LimitedCheck> own = new ArrayList<>(linkage.checks());
+    own.addAll(spring.checks());
+    for (ChosenAddition one : additions) {
+      own.addAll(one.addition().checks(one.site()));
+    }
+    return own;
+  }
+
   private static List<Check> checks(
-      AxleLinkage linkage, SpringMount spring, Site linkageSite, JobWork planning) {
+      AxleLinkage linkage, Site linkageSite, JobWork planning, List<LimitedCheck> own) {
     List<Check> checks = new ArrayList<>(StandardChecks.all());
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
     checks.add(new CanBeMade(planning));
-    for (LimitedCheck limited : linkage.checks()) {
-      checks.add(limited.check());
-    }
-    for (LimitedCheck limited : spring.checks()) {
+    for (LimitedCheck limited : own) {
       checks.add(limited.check());
     }
     return declined(checks, linkage);
@@ -156,13 +182,9 @@ public final class Drafting {
         .toList();
   }
 
-  private Map<String, Limit> limits(
-      Job job, AxleLinkage linkage, SpringMount spring, List<Check> checks) {
+  private Map<String, Limit> limits(Job job, List<Check> checks, List<LimitedCheck> own) {
     Map<String, Limit> limits = new LinkedHashMap<>(catalog.limits());
-    for (LimitedCheck limited : linkage.checks()) {
-      limits.put(limited.check().id(), limited.limit());
-    }
-    for (LimitedCheck limited : spring.checks()) {
+    for (LimitedCheck limited : own) {
       limits.put(limited.check().id(), limited.limit());
     }
     return new LimitOverrides(checks, job.header().units()).over(limits, job.terms().limits());

@@ -1,7 +1,8 @@
 package trammel.planning.draft;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
 import trammel.reading.tree.BadInputException;
@@ -9,15 +10,23 @@ import trammel.reading.tree.Location;
 import trammel.reading.tree.Problem;
 
 /**
- * The linkages and spring mounts that are installed.
+ * The linkages, spring mounts and additions that are installed.
  *
  * @param linkages the linkages, by id
  * @param springs the spring mounts, by id
+ * @param additions what can be added to both, by id
  */
-public record Extensions(List<AxleLinkage> linkages, List<SpringMount> springs) {
+public record Extensions(
+    List<AxleLinkage> linkages, List<SpringMount> springs, List<Addition> additions) {
   public Extensions {
     linkages = List.copyOf(linkages);
     springs = List.copyOf(springs);
+    additions = List.copyOf(additions);
+  }
+
+  /** Linkages and spring mounts to which nothing can be added. */
+  public Extensions(List<AxleLinkage> linkages, List<SpringMount> springs) {
+    this(linkages, springs, List.of());
   }
 
   /**
@@ -27,14 +36,7 @@ public record Extensions(List<AxleLinkage> linkages, List<SpringMount> springs) 
    * @throws BadInputException if it is not installed
    */
   AxleLinkage linkage(String id, Location where) {
-    List<String> ids = new ArrayList<>();
-    for (AxleLinkage linkage : linkages) {
-      if (linkage.id().equals(id)) {
-        return linkage;
-      }
-      ids.add(linkage.id());
-    }
-    throw notInstalled(id, "linkage", ids, where);
+    return installed(linkages, AxleLinkage::id, "linkage", id, where);
   }
 
   /**
@@ -44,14 +46,27 @@ public record Extensions(List<AxleLinkage> linkages, List<SpringMount> springs) 
    * @throws BadInputException if it is not installed
    */
   SpringMount spring(String id, Location where) {
-    List<String> ids = new ArrayList<>();
-    for (SpringMount spring : springs) {
-      if (spring.id().equals(id)) {
-        return spring;
+    return installed(springs, SpringMount::id, "spring", id, where);
+  }
+
+  /**
+   * The addition of an id.
+   *
+   * @param where where the job asks for it
+   * @throws BadInputException if it is not installed
+   */
+  Addition addition(String id, Location where) {
+    return installed(additions, Addition::id, "addition", id, where);
+  }
+
+  private static <T> T installed(
+      List<T> all, Function<T, String> name, String kind, String id, Location where) {
+    for (T one : all) {
+      if (name.apply(one).equals(id)) {
+        return one;
       }
-      ids.add(spring.id());
     }
-    throw notInstalled(id, "spring", ids, where);
+    throw notInstalled(id, kind, all.stream().map(name).toList(), where);
   }
 
   private static BadInputException notInstalled(

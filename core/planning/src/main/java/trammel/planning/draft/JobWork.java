@@ -1,5 +1,6 @@
 package trammel.planning.draft;
 
+import java.util.List;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
@@ -11,15 +12,17 @@ import trammel.planning.vehicle.VehicleWork;
 import trammel.planning.work.WorkPlan;
 
 /**
- * Plans all that a layout of one job asks for: the work of its linkage, of its springs and the
- * vehicle's own. The job's own layout is planned once: its checks and its estimate both ask for
- * that, at the same time. The layout asked for first is taken to be the job's own.
+ * Plans all that a layout of one job asks for: the work of its linkage, of its springs, of what is
+ * added to both, and the vehicle's own. The job's own layout is planned once: its checks and its
+ * estimate both ask for that, at the same time. The layout asked for first is taken to be the job's
+ * own.
  */
 public final class JobWork {
   private final AxleLinkage linkage;
   private final SpringMount spring;
   private final Site linkageSite;
   private final Site springSite;
+  private final List<ChosenAddition> additions;
   private final Measured measured;
   private Layout own;
   private WorkPlan work;
@@ -30,11 +33,13 @@ public final class JobWork {
       SpringMount spring,
       Site linkageSite,
       Site springSite,
+      List<ChosenAddition> additions,
       Measured measured) {
     this.linkage = linkage;
     this.spring = spring;
     this.linkageSite = linkageSite;
     this.springSite = springSite;
+    this.additions = List.copyOf(additions);
     this.measured = measured;
   }
 
@@ -73,6 +78,9 @@ public final class JobWork {
         linkage
             .plan(new Commission(layout, linkageSite.at(layout.chassis())))
             .plus(spring.plan(new Commission(layout, springSite.at(layout.chassis()))));
+    for (ChosenAddition one : additions) {
+      mounts = mounts.plus(one.plan(layout));
+    }
     return VehicleWork.plan(layout, springSite, mounts, measured).plus(mounts);
   }
 }

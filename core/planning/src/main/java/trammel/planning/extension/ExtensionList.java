@@ -22,7 +22,9 @@ public record ExtensionList(List<Entry> entries) {
     /** An {@link AxleLinkage}. */
     LINKAGE("linkage", AxleLinkage.class),
     /** A {@link SpringMount}. */
-    SPRING("spring", SpringMount.class);
+    SPRING("spring", SpringMount.class),
+    /** An {@link Addition}. */
+    ADDITION("addition", Addition.class);
 
     private final String word;
     private final Class<?> type;
@@ -99,6 +101,6 @@ public record ExtensionList(List<Entry> entries) {
         FILE
             + " has the line '"
             + line
-            + "'; a line is linkage or spring, then the id, then the class.");
+            + "'; a line is linkage, spring or addition, then the id, then the class.");
   }
 }

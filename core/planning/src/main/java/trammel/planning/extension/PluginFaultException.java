@@ -10,7 +10,7 @@ public final class PluginFaultException extends RuntimeException {
   private final String id;
 
   /**
-   * @param id the id of the linkage or the spring
+   * @param id the id of the linkage, the spring or the addition
    * @param message which plugin failed at what, and how
    * @param cause what it threw; null if it threw nothing
    */
@@ -19,7 +19,7 @@ public final class PluginFaultException extends RuntimeException {
     this.id = id;
   }
 
-  /** The id of the linkage or the spring, as job files write it. */
+  /** The id of the linkage, the spring or the addition, as job files write it. */
   public String id() {
     return id;
   }

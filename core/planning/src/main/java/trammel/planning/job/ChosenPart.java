@@ -30,6 +30,13 @@ final class ChosenPart {
       Field.options("spring_options", "options of the spring, as listed by trammel layouts")
           .optional();
 
+  private static final Field<Map<String, ObjectNode>> ADDITIONS =
+      Field.namedOptions(
+              "additions",
+              "what is added to linkage and springs, by its id as listed by trammel layouts, with its"
+                  + " options")
+          .optional();
+
   private static final Field<Double> RAIL_UNDERSIDE =
       Field.lengthMm(
               "rail_underside_at_axle", "ride height wanted at the axle", inches(2), inches(60))
@@ -67,8 +74,16 @@ final class ChosenPart {
   static final Field<FieldValues> FIELD =
       Field.section(
           "chosen",
-          "linkage, spring, ride height and overrides",
-          List.of(LINKAGE, SPRING, LINKAGE_OPTIONS, SPRING_OPTIONS, RIDE, PINION_ANGLE, PICKUPS));
+          "linkage, spring, additions, ride height and overrides",
+          List.of(
+              LINKAGE,
+              SPRING,
+              LINKAGE_OPTIONS,
+              SPRING_OPTIONS,
+              ADDITIONS,
+              RIDE,
+              PINION_ANGLE,
+              PICKUPS));
 
   private ChosenPart() {}
 
@@ -79,6 +94,7 @@ final class ChosenPart {
         values.get(SPRING),
         options(values, LINKAGE_OPTIONS),
         options(values, SPRING_OPTIONS),
+        values.find(ADDITIONS).orElse(Map.of()),
         new Ride(ride.get(RAIL_UNDERSIDE), ride.get(BUMP), ride.get(DROOP)),
         values.find(PINION_ANGLE),
         pickups(values.find(PICKUPS).orElse(Map.of())));

@@ -50,7 +50,7 @@ public final class Questions {
   private static void add(
       List<Question> questions, String parent, String section, Field<?> field, boolean needed) {
     String path = parent.isEmpty() ? field.key() : parent + "." + field.key();
-    if (LEFT_OUT.contains(path) || field.kind() == FieldKind.OPTIONS) {
+    if (LEFT_OUT.contains(path) || isOptions(field)) {
       return;
     }
     switch (field.kind()) {
@@ -71,6 +71,11 @@ public final class Questions {
                   field,
                   needed && field.isRequired()));
     }
+  }
+
+  /** Options are for a plugin to read, and are written into the file by hand. */
+  private static boolean isOptions(Field<?> field) {
+    return field.kind() == FieldKind.OPTIONS || field.kind() == FieldKind.OPTIONS_MAP;
   }
 
   /** Questions by their path. */

@@ -161,6 +161,8 @@ class BrokenJobFilesTest {
         "diameter: 2 1/2 in | radius: 1 1/4 in | measured.obstacles[1].cylinder.radius | from, to and diameter",
         "{forward: 60 in, left: -14 in, up: 16 in} | {forward: -20 in, left: -18 in, up: 20 in} | measured.obstacles[1].cylinder.to | the same place as from",
         "{mounting: inboard} | inboard | chosen.linkage_options | a group of keys",
+        "~  ride:~ | ~  additions: [straps]\n  ride:~ | chosen.additions | names, each with a group",
+        "~  ride:~ | ~  additions: {straps: 2}\n  ride:~ | chosen.additions.straps | {} to leave each",
         "bump: 3 1/2 in | bump: 35 in | chosen.ride.bump | 1/2 in to 14 in",
         "pinion_angle: 3 deg from level | pinion_angle: 3 deg from frame | chosen.pinion_angle | from level",
         "{up: 12 1/4 in} | {high: 12 1/4 in} | chosen.pickups.lower-left.frame.high | forward, left and up",

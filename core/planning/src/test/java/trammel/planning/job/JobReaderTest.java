@@ -102,6 +102,22 @@ class JobReaderTest {
     return frames;
   }
 
+  /** A job file of before knows no additions; {@code --vary} can put one in. */
+  @Test
+  void additionsAreKeptInTheOrderOfTheFileWithTheirOptions() {
+    assertTrue(PICKUP.chosen().additions().isEmpty());
+    Chosen chosen =
+        JobReader.read(
+                JobDocument.of("pickup.yaml", JobFiles.PICKUP)
+                    .withValue("chosen.additions", "{straps: {reserve: 1/2 in}, bar: {}}")
+                    .withValue("chosen.additions.loop.size", "3 in"))
+            .chosen();
+    assertEquals(List.of("straps", "bar", "loop"), List.copyOf(chosen.additions().keySet()));
+    assertEquals("'1/2 in'", chosen.additions().get("straps").find("reserve").get().given());
+    assertTrue(chosen.additions().get("bar").members().isEmpty());
+    assertEquals("'3 in'", chosen.additions().get("loop").find("size").get().given());
+  }
+
   @Test
   void metricJobTakesBareNumbersInMillimetresAndKilograms() {
     Job sedan = JobReader.read("sedan-metric.yml", JobFiles.text("sedan-metric.yml"));

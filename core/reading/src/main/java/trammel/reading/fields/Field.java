@@ -290,6 +290,11 @@ public final class Field<T> {
     return new Field<>(key, help, new OptionsType());
   }
 
+  /** Groups of keys, each under a name that something else knows, read later as those above. */
+  public static Field<Map<String, ObjectNode>> namedOptions(String key, String help) {
+    return new Field<>(key, help, new NamedOptionsType());
+  }
+
   private static Field<Double> quantity(
       String key, String help, QuantityKind kind, double min, double max) {
     return new Field<>(key, help, new QuantityType(new QuantityRange(kind, min, max)));

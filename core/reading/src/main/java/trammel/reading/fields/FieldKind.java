@@ -65,5 +65,7 @@ public enum FieldKind {
   /** Groups of the same fields, each under a name of its own. */
   SECTION_MAP,
   /** A group of keys that something else reads. */
-  OPTIONS
+  OPTIONS,
+  /** Groups of keys that something else reads, each under a name that it knows. */
+  OPTIONS_MAP
 }

@@ -43,6 +43,10 @@ public final class FieldSchema {
       case SECTION_LIST -> groupUnder("array", "items", field.children());
       case SECTION_MAP -> groupUnder("object", "additionalProperties", field.children());
       case OPTIONS -> text("type", "object");
+      case OPTIONS_MAP -> {
+        text("type", "object");
+        raw("additionalProperties", "{\"type\": \"object\"}");
+      }
       case FLAG -> text("type", "boolean");
       case CHOICE -> words(field.choices());
       case CHOICES -> wordsInList(field.choices());

@@ -1,0 +1,49 @@
+package trammel.planning.extension;
+
+import java.util.List;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.work.WorkPlan;
+import trammel.reading.fields.Field;
+
+/**
+ * Something that is built onto a linkage and its springs, such as limiting straps. A job asks for
+ * any number of them. An addition works from the finished layout and leaves its points where they
+ * are. Implementations hold no state: one object serves every job.
+ */
+public interface Addition {
+
+  /** Unique name in lower case with hyphens, written in job files; never reused for another. */
+  String id();
+
+  /** What it is, in a few words. */
+  String title();
+
+  /** What it is good for, in a sentence or two. */
+  String summary();
+
+  /**
+   * The options that a job may set under {@code chosen.additions}, below this addition's id. Every
+   * option is optional or has a default.
+   *
+   * @param catalog gives the keys that an option may choose from
+   */
+  List<Field<?>> options(Catalog catalog);
+
+  /**
+   * Questions that this addition asks of a layout it is built onto, each with its limit.
+   *
+   * @param site the addition's options, catalog and units; a check reads the vehicle off the layout
+   *     that it is asked about, not off this chassis
+   */
+  default List<LimitedCheck> checks(Site site) {
+    return List.of();
+  }
+
+  /**
+   * The parts, plates, welds and operations that it asks for.
+   *
+   * @throws UnworkableLayoutException if the layout leaves no room for it; the message says what is
+   *     missing and what to change
+   */
+  WorkPlan plan(Commission commission);
+}

@@ -46,7 +46,7 @@ public final class Chock implements Addition {
     /* plan */
     int holes = 2 * commission.site().options().get(PAIRS);
     return new WorkPlan.Builder()
-        .add(new OperationNeed("drill-plate", holes, holes + " holes", "holes of the chocks"))
+        .add(new OperationNeed("drill-plate", holes, holes + " holes in chocks", "bolt holes of the chocks"))
         .build();
   }
 }

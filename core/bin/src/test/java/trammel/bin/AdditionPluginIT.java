@@ -65,7 +65,7 @@ class AdditionPluginIT {
     Path job = jobWith(Map.of("chock", Map.of("pairs", 2)));
     Launch.Ended quote = copy.run("quote", job.toString());
     assertTrue(quote.exitCode() <= 1, quote.err());
-    assertTrue(quote.out().contains("holes of the chocks"), quote.out());
+    assertTrue(quote.out().contains("4 holes in chocks"), quote.out());
 
     Launch.Ended compared =
         copy.run("compare", "--vary", "chosen.additions={},{chock: {}}", job.toString());

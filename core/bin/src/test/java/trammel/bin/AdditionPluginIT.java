@@ -32,6 +32,13 @@ class AdditionPluginIT {
   private static void drop(String id, String where, String statement) throws IOException {
     String source = Files.readString(Path.of("src/test/plugin/chock/Chock.java")).replace("ID", id);
     Path jar = copy.home().resolve("plugins").resolve(id + ".jar");
+    Path work = Files.createDirectories(shop.resolve("classes-" + id));
+    if (id.equals("sum-short")) {
+      Path catalog = Files.createDirectories(work.resolve("META-INF"));
+      Files.writeString(
+          catalog.resolve("trammel-catalog.yaml"),
+          "format: trammel-catalog/1\noperations: {paint: {title: paint it red}}\n");
+    }
     PluginJar.build(
         copy.home(),
         "addition",
@@ -39,7 +46,7 @@ class AdditionPluginIT {
         where.isEmpty() ? source : source.replace(where, statement),
         id,
         jar,
-        shop.resolve("classes-" + id));
+        work);
   }
 
   private Path jobWith(Map<String, Object> additions) throws IOException {
@@ -54,6 +61,10 @@ class AdditionPluginIT {
     assertTrue(text.out().contains("chock: Chocks for the stands"), text.out());
     assertTrue(text.out().contains("options, under chosen.additions.chock:"), text.out());
     assertTrue(text.out().contains("pairs (1 unless set)"), text.out());
+
+    // What it brings to the catalog is there already, so all of that is left out by its name.
+    assertTrue(text.err().contains("the catalog that plugin sum-short.jar brings"), text.err());
+    assertTrue(text.out().contains("sum-short: Chocks for the stands"), text.out());
 
     String json = copy.run("layouts", "--json").out();
     int additions = json.indexOf("\"additions\"");

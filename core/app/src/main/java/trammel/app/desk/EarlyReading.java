@@ -1,10 +1,13 @@
 package trammel.app.desk;
 
+import java.util.ArrayList;
+import java.util.List;
 import trammel.app.commandline.Version;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.plugins.PluginFolder;
 import trammel.cutting.background.Background;
 import trammel.planning.catalog.CatalogReader;
+import trammel.planning.catalog.PluginCatalog;
 
 /**
  * What every job needs of the installed copy, whatever the command line says: its plugins and the
@@ -30,8 +33,19 @@ public final class EarlyReading {
     Background<CatalogReader> catalog =
         Background.start(() -> CatalogReader.begin(installation.standardCatalog()));
     PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
-    Background<InstalledExtensions> extensions = Background.start(() -> folder.load());
+    Background<InstalledExtensions> found = Background.start(() -> folder.load());
+    Background<InstalledExtensions> extensions =
+        Background.start(() -> brought(found.get(), catalog.get()));
     return new EarlyReading(installation, catalog, extensions);
+  }
+
+  /** Adds what the plugins bring to the catalog; what of it is left out joins the troubles. */
+  private static InstalledExtensions brought(InstalledExtensions found, CatalogReader catalog) {
+    List<String> leftOut = new ArrayList<>();
+    for (PluginCatalog one : found.catalogs()) {
+      catalog.bring(one).ifPresent(leftOut::add);
+    }
+    return found.withTroubles(leftOut);
   }
 
   /** The copy that it is read from. */
@@ -39,8 +53,9 @@ public final class EarlyReading {
     return installation;
   }
 
-  /** The standard catalog, its files read; waited for. */
+  /** The standard catalog with what plugins bring, its files read; waited for. */
   CatalogReader catalog() {
+    extensions.get();
     return catalog.get();
   }
 

@@ -4,30 +4,33 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import trammel.planning.catalog.PluginCatalog;
 import trammel.planning.extension.ExtensionList;
 
-/** Reads what a plugin's jar lists, without running anything that is in it. */
-final class JarIndex {
-  private JarIndex() {}
+/**
+ * What a plugin's jar says of itself, read without running anything that is in it.
+ *
+ * @param list the extensions that it lists
+ * @param catalog the text of what it brings to the catalog, if it brings anything
+ */
+record JarIndex(ExtensionList list, Optional<String> catalog) {
 
   /**
-   * The jar's list.
+   * Reads a jar.
    *
    * @throws IOException if the jar cannot be read
    * @throws IllegalArgumentException if it has no list, an empty one, or one that is not right
    */
-  static ExtensionList read(Path file) throws IOException {
+  static JarIndex read(Path file) throws IOException {
     try (ZipFile jar = new ZipFile(file.toFile())) {
-      ZipEntry entry = jar.getEntry(ExtensionList.FILE);
-      if (entry == null) {
+      Optional<String> text = text(jar, ExtensionList.FILE);
+      if (text.isEmpty()) {
         throw new IllegalArgumentException("it has no " + ExtensionList.FILE);
       }
-      ExtensionList list;
-      try (InputStream in = jar.getInputStream(entry)) {
-        list = ExtensionList.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      }
+      ExtensionList list = ExtensionList.parse(text.get());
       if (list.entries().isEmpty()) {
         throw new IllegalArgumentException("its " + ExtensionList.FILE + " lists nothing");
       }
@@ -37,7 +40,17 @@ final class JarIndex {
               "its " + ExtensionList.FILE + " lists " + one.className() + ", which is not in it");
         }
       }
-      return list;
+      return new JarIndex(list, text(jar, PluginCatalog.FILE));
+    }
+  }
+
+  private static Optional<String> text(ZipFile jar, String path) throws IOException {
+    ZipEntry entry = jar.getEntry(path);
+    if (entry == null) {
+      return Optional.empty();
+    }
+    try (InputStream in = jar.getInputStream(entry)) {
+      return Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     }
   }
 }

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.pf4j.PluginManager;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
+import trammel.planning.catalog.PluginCatalog;
 import trammel.planning.draft.Extensions;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
@@ -30,6 +31,7 @@ public final class PluginFolder {
   private final List<AxleLinkage> linkages = new ArrayList<>();
   private final List<SpringMount> springs = new ArrayList<>();
   private final List<Addition> additions = new ArrayList<>();
+  private final List<PluginCatalog> catalogs = new ArrayList<>();
   private final List<String> troubles = new ArrayList<>();
 
   /**
@@ -54,7 +56,8 @@ public final class PluginFolder {
     linkages.sort((a, b) -> a.id().compareTo(b.id()));
     springs.sort((a, b) -> a.id().compareTo(b.id()));
     additions.sort((a, b) -> a.id().compareTo(b.id()));
-    return new InstalledExtensions(new Extensions(linkages, springs, additions), troubles);
+    return new InstalledExtensions(
+        new Extensions(linkages, springs, additions), catalogs, troubles);
   }
 
   private List<Path> jars() {
@@ -113,7 +116,9 @@ public final class PluginFolder {
               + ". Get the plugin that goes with this version.");
       return;
     }
-    for (ExtensionList.Entry entry : JarIndex.read(jar).entries()) {
+    JarIndex index = JarIndex.read(jar);
+    index.catalog().ifPresent(text -> catalogs.add(new PluginCatalog(name, text)));
+    for (ExtensionList.Entry entry : index.list().entries()) {
       if (isOwn(entry.id(), name)) {
         Callable<Object> making = () -> make(manager, plugin, entry.className());
         switch (entry.kind()) {

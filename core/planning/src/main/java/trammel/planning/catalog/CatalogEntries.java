@@ -2,6 +2,7 @@ package trammel.planning.catalog;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.Problems;
 
@@ -19,6 +20,10 @@ final class CatalogEntries {
 
   Iterable<CatalogEntry> all() {
     return byKey.values();
+  }
+
+  Optional<CatalogEntry> find(String key) {
+    return Optional.ofNullable(byKey.get(key));
   }
 
   boolean has(String key) {

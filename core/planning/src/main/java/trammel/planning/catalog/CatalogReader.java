@@ -30,7 +30,7 @@ import trammel.reading.tree.Problems;
  * Reads a catalog from folders of JSON or YAML files. In one folder every name stands once. A later
  * folder may add entries, and may name an earlier one again to change some of its keys: that is how
  * a shop sets its own prices and terms over the standard catalog. Everything wrong with all files
- * is reported at once.
+ * is reported at once. Between the standard catalog and the shop's own, plugins may add entries.
  */
 public final class CatalogReader {
   private final Problems problems = new Problems();
@@ -80,6 +80,85 @@ public final class CatalogReader {
     CatalogReader reader = new CatalogReader();
     reader.readFolder(standard);
     return reader;
+  }
+
+  /**
+   * Adds what a plugin brings, unless something is wrong with it: then nothing of it is added.
+   *
+   * @return what is wrong, in a sentence that names the plugin; empty if it was added
+   */
+  public Optional<String> bring(PluginCatalog catalog) {
+    try {
+      ObjectNode root = DocumentReader.read(catalog.fileName(), catalog.text());
+      refuseUnsound(root);
+      readRoot(root, foldersRead);
+      foldersRead++;
+      return Optional.empty();
+    } catch (BadInputException refused) {
+      return Optional.of(
+          "the catalog that plugin "
+              + catalog.plugin()
+              + " brings was left out: "
+              + refused.problems().get(0).text());
+    }
+  }
+
+  /** Reads what a plugin brings by itself first, so that a fault in it spoils nothing else. */
+  private void refuseUnsound(ObjectNode root) {
+    CatalogReader trial = new CatalogReader();
+    trial.currency = currency;
+    trial.readRoot(root, 0);
+    CatalogAssembly assembly =
+        new CatalogAssembly(currency.orElse(Currency.getInstance("USD")), trial.problems);
+    for (int i = 0; i < sections.size(); i++) {
+      for (CatalogEntry entry : trial.entries.get(i).all()) {
+        refuseTaken(i, entry, trial.problems);
+        trial.assemble(sections.get(i), entry, assembly);
+      }
+    }
+    assembly.alternates.forEach(
+        (item, where) -> {
+          if (!isPriced(item)) {
+            assembly.requireItem(item, where);
+          }
+        });
+    trial.problems.throwIfErrors();
+  }
+
+  private void refuseTaken(int section, CatalogEntry entry, Problems into) {
+    CatalogSection of = sections.get(section);
+    if (!of.isForPlugins()) {
+      into.error(
+          entry.location(),
+          "an entry in " + of.key(),
+          "items and operations",
+          "Take it out; what else the plugin works with is in the catalog of every shop.");
+    } else if (entries.get(section).has(entry.key()) || of.isPriced() && isPriced(entry.key())) {
+      into.error(
+          entry.location(),
+          "'" + entry.key() + "', which is there already (" + whereIs(entry.key()) + ")",
+          "entries that are in no other catalog",
+          "Give it a name of its own.");
+    }
+  }
+
+  private boolean isPriced(String key) {
+    for (int i = 0; i < sections.size(); i++) {
+      if (sections.get(i).isPriced() && entries.get(i).has(key)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private String whereIs(String key) {
+    for (CatalogEntries section : entries) {
+      Optional<CatalogEntry> found = section.find(key);
+      if (found.isPresent()) {
+        return found.get().location().file();
+      }
+    }
+    return "";
   }
 
   /**
@@ -169,6 +248,10 @@ public final class CatalogReader {
       }
       return;
     }
+    readRoot(root, folder);
+  }
+
+  private void readRoot(ObjectNode root, int folder) {
     FieldValues head = new FieldReader(UnitSystem.US, Tolerances.USUAL, problems).read(root, top);
     checkCurrency(head);
     Optional<String> word = head.find(CatalogFields.UNITS);

@@ -39,6 +39,11 @@ abstract class CatalogSection {
     return true;
   }
 
+  /** True if a plugin may bring entries of it. */
+  boolean isForPlugins() {
+    return false;
+  }
+
   /** True if its entries have prices. */
   boolean isPriced() {
     return false;

@@ -1,6 +1,7 @@
 package trammel.planning.catalog;
 
 import java.math.BigDecimal;
+import java.util.OptionalDouble;
 import trammel.trade.given.Given;
 
 /**
@@ -14,6 +15,8 @@ import trammel.trade.given.Given;
  * @param supplier who delivers it
  * @param leadDays working days from order to delivery, 0 or more
  * @param massKg mass of one unit on the finished vehicle (kg), 0 or more
+ * @param lengthMm length by which it is chosen, such as that of a strap (mm), above 0; empty for
+ *     what is not chosen by length
  * @param selling packs, price breaks and whether it is in stock
  */
 public record Item(
@@ -25,6 +28,7 @@ public record Item(
     String supplier,
     int leadDays,
     double massKg,
+    OptionalDouble lengthMm,
     Selling selling) {
   public Item {
     Given.text(key, "Key of an item", "Give it a short name.");
@@ -36,6 +40,10 @@ public record Item(
     Given.text(supplier, "Supplier of item '" + key + "'", "Say who delivers it.");
     Given.count(leadDays, 0, 365, "Lead time of item '" + key + "' in days", "Ask the supplier.");
     Given.between(massKg, 0, 1000, "Mass of item '" + key + "' in kg", "Weigh one.");
+    if (lengthMm.isPresent()) {
+      Given.positive(
+          lengthMm.getAsDouble(), 20_000, "Length of item '" + key + "' in mm", "Measure one.");
+    }
     if (price.signum() < 0) {
       throw new IllegalArgumentException(
           "Price of item '" + key + "' is " + price + "; it must be 0 or more. Correct it.");
@@ -52,6 +60,16 @@ public record Item(
       String supplier,
       int leadDays,
       double massKg) {
-    this(key, title, unit, price, bought, supplier, leadDays, massKg, Selling.PLAIN);
+    this(
+        key,
+        title,
+        unit,
+        price,
+        bought,
+        supplier,
+        leadDays,
+        massKg,
+        OptionalDouble.empty(),
+        Selling.PLAIN);
   }
 }

@@ -3,6 +3,7 @@ package trammel.planning.catalog;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 
@@ -12,6 +13,14 @@ final class ItemSection extends CatalogSection {
       Field.text("unit", "what one of it is, such as each, ft or job", 20);
   private static final Field<String> BOUGHT =
       Field.choice("bought", "how it enters the price", List.of("part", "supply", "outside-work"));
+
+  private static final Field<Double> LENGTH =
+      Field.lengthMm(
+              "length",
+              "length by which it is chosen, such as that of a strap between its eyes",
+              1,
+              5000)
+          .optional();
 
   private static final Field<String> PACK_TITLE =
       Field.text("title", "what the pack is, such as 11 lb spool", 60);
@@ -39,6 +48,7 @@ final class ItemSection extends CatalogSection {
             Purchase.SUPPLIER,
             Purchase.LEAD_DAYS,
             Purchase.MASS,
+            LENGTH,
             PACK,
             Purchase.BREAKS,
             Purchase.IN_STOCK,
@@ -47,6 +57,11 @@ final class ItemSection extends CatalogSection {
 
   @Override
   boolean isPriced() {
+    return true;
+  }
+
+  @Override
+  boolean isForPlugins() {
     return true;
   }
 
@@ -62,6 +77,7 @@ final class ItemSection extends CatalogSection {
             Purchase.supplier(entry, values),
             Purchase.leadDays(entry, values),
             values.find(Purchase.MASS).orElse(0.0),
+            values.find(LENGTH).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
             selling(values)),
         entry.location());
     if (values.find(ALTERNATE).isPresent()) {

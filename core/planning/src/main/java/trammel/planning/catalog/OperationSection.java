@@ -31,6 +31,11 @@ final class OperationSection extends CatalogSection {
   }
 
   @Override
+  boolean isForPlugins() {
+    return true;
+  }
+
+  @Override
   void add(CatalogEntry entry, FieldValues values, CatalogAssembly assembly) {
     assembly.operations.put(
         entry.key(),

@@ -6,8 +6,8 @@ import trammel.planning.extension.Addition;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.work.OperationNeed;
-import trammel.planning.work.WorkPlan;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** An addition that asks for some bench work; a test puts faults in its places. */

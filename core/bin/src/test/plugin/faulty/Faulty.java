@@ -10,7 +10,7 @@ import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.reading.fields.Field;
-import trammel.planning.work.WorkPlan;
+import trammel.brackets.work.WorkPlan;
 
 /** Springs of which one answer is not what it should be: a test puts the fault in its place. */
 public final class Faulty implements SpringMount {

@@ -1,7 +1,7 @@
 package example.threelink;
 
-import trammel.planning.work.BoughtPiece;
-import trammel.planning.work.Bolting;
+import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.Bolting;
 import trammel.trade.tubes.RoundTube;
 import trammel.assembly.Turned;
 import trammel.assembly.SeamRun;
@@ -21,7 +21,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Duty;
 import trammel.engine.layout.Chassis;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.EndFitting;
+import trammel.brackets.material.EndFitting;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
@@ -30,11 +30,11 @@ import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldPosition;
 import trammel.trade.welding.WeldSeam;
-import trammel.planning.work.BoltNeed;
-import trammel.planning.work.OperationNeed;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.TubeNeed;
-import trammel.planning.work.WorkPlan;
+import trammel.brackets.work.BoltNeed;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.TubeNeed;
+import trammel.brackets.work.WorkPlan;
 
 /** Two lower bars, one upper bar beside the centre, and a lateral bar: a plugin from outside. */
 public final class ThreeLink implements AxleLinkage {

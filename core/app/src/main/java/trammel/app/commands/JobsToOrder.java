@@ -19,6 +19,7 @@ import trammel.app.desk.Workbench;
 import trammel.app.plugins.InstalledExtensions;
 import trammel.app.text.Amounts;
 import trammel.app.text.Stops;
+import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
 import trammel.planning.draft.Draft;
@@ -26,7 +27,6 @@ import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.order.OrderedJob;
-import trammel.planning.work.WorkPlan;
 
 /**
  * The jobs that an order is over, each worked out as far as an order needs it: its layout, the

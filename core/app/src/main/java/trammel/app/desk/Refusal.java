@@ -4,7 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
-import trammel.planning.extension.UnworkableLayoutException;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.reading.tree.BadInputException;
 
 /** Tells what a user gave and can mend from a fault of our own. */

@@ -1,10 +1,10 @@
 package trammel.app.documents;
 
+import trammel.brackets.work.TubeNeed;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.SectionCut;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
-import trammel.planning.work.TubeNeed;
 import trammel.reading.quantity.QuantityKind;
 
 /** The record of what was really built, to be filled in and kept with the vehicle's papers. */

@@ -1,12 +1,12 @@
 package trammel.app.plugins;
 
 import java.util.List;
+import trammel.brackets.work.WorkPlan;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** An addition of a plugin, known by what its jar lists and run only when it is asked. */

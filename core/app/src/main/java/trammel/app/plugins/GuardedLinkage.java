@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.mechanism.MechanismFaultException;
@@ -12,7 +13,6 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** A linkage of a plugin, known by what its jar lists and run only when it is asked. */

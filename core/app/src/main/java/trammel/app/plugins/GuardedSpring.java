@@ -3,6 +3,7 @@ package trammel.app.plugins;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.planning.catalog.Catalog;
@@ -11,7 +12,6 @@ import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** A spring mount of a plugin, known by what its jar lists and run only when it is asked. */

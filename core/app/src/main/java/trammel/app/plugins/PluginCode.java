@@ -5,10 +5,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import trammel.planning.catalog.MissingEntryException;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.material.MissingEntryException;
 import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.PluginFaultException;
-import trammel.planning.extension.UnworkableLayoutException;
 
 /**
  * The code of one extension, behind which nothing of it gets through but answers and refusals. It

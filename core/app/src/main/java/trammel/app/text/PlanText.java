@@ -1,5 +1,7 @@
 package trammel.app.text;
 
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.TubeNeed;
 import trammel.cutting.bars.BarOffcut;
 import trammel.cutting.bars.CutBar;
 import trammel.cutting.bars.PlacedPiece;
@@ -10,8 +12,6 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
-import trammel.planning.work.PlateNeed;
-import trammel.planning.work.TubeNeed;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.OperationLine;
 import trammel.trade.plates.Bounds;

@@ -114,6 +114,37 @@ class LayersTest {
               "java.util..");
 
   @ArchTest
+  static final ArchRule BRACKETS_KNOW_NO_JOB_NO_CATALOG_FILE_AND_NO_EXTENSION_POINT =
+      classes()
+          .that()
+          .resideInAPackage("trammel.brackets..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage(
+              "trammel.brackets..",
+              "trammel.assembly..",
+              "trammel.trade..",
+              "trammel.reading.quantity..",
+              "trammel.engine..",
+              "java.lang..",
+              "java.util..",
+              "java.math..");
+
+  @ArchTest
+  static final ArchRule NOTHING_BELOW_BRACKETS_KNOWS_THEM =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "trammel.cutting..",
+              "trammel.engine..",
+              "trammel.reading..",
+              "trammel.trade..",
+              "trammel.assembly..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("trammel.brackets..", "trammel.planning..");
+
+  @ArchTest
   static final ArchRule CORE_HAS_NO_WORD_OF_ANY_PLUGIN =
       noClasses()
           .that()
@@ -189,6 +220,10 @@ class LayersTest {
   @ArchTest
   static final ArchRule PACKAGES_OF_PLANNING_FORM_NO_CYCLES =
       slices().matching("trammel.planning.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule PACKAGES_OF_BRACKETS_FORM_NO_CYCLES =
+      slices().matching("trammel.brackets.(*)..").should().beFreeOfCycles();
 
   @ArchTest
   static final ArchRule PACKAGES_OF_READING_FORM_NO_CYCLES =

@@ -5,6 +5,7 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import trammel.brackets.material.BoltSize;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 

@@ -6,6 +6,13 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.brackets.material.BarMaterial;
+import trammel.brackets.material.BoltSize;
+import trammel.brackets.material.BoltSizes;
+import trammel.brackets.material.EndFitting;
+import trammel.brackets.material.MissingEntryException;
+import trammel.brackets.material.PlateMaterial;
+import trammel.brackets.material.Shock;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
 import trammel.trade.given.Given;
@@ -110,6 +117,11 @@ public record Catalog(
   /** A plate by its key. */
   public PlateMaterial plate(String key) {
     return find(plates, key, "plate");
+  }
+
+  /** The bolt sizes to choose from. */
+  public BoltSizes boltSizes() {
+    return BoltSizes.of(bolts.values());
   }
 
   /** Bolts of a diameter by their key. */

@@ -5,6 +5,7 @@ import static trammel.planning.catalog.CatalogUnits.poundsForce;
 import static trammel.planning.catalog.CatalogUnits.poundsPerInch;
 
 import java.util.List;
+import trammel.brackets.material.EndFitting;
 import trammel.engine.layout.Joint;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;

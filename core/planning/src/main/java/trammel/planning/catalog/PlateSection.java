@@ -5,6 +5,7 @@ import static trammel.planning.catalog.CatalogUnits.inches;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trammel.brackets.material.PlateMaterial;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 import trammel.trade.steel.PlateStock;

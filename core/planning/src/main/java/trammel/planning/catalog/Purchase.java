@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trammel.brackets.material.PriceBreak;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.UnitSystem;

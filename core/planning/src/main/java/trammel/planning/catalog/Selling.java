@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trammel.brackets.material.PriceBreak;
 import trammel.trade.given.Given;
 
 /**

@@ -3,6 +3,7 @@ package trammel.planning.catalog;
 import static trammel.planning.catalog.CatalogUnits.inches;
 
 import java.util.List;
+import trammel.brackets.material.Shock;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 

@@ -6,11 +6,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.TubeNeed;
 import trammel.planning.compare.Difference.Kind;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
-import trammel.planning.work.PlateNeed;
-import trammel.planning.work.TubeNeed;
 import trammel.trade.labour.OperationLine;
 import trammel.trade.welding.WeldSeam;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
@@ -13,7 +14,6 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.PlanCheck;
-import trammel.planning.extension.UnworkableLayoutException;
 
 /**
  * Whether all that a layout asks for can be made: plates whose outlines can be cut, seams that can

@@ -1,11 +1,11 @@
 package trammel.planning.draft;
 
 import java.util.Objects;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
-import trammel.planning.work.WorkPlan;
 
 /**
  * An addition that a job asks for.

@@ -1,14 +1,14 @@
 package trammel.planning.draft;
 
 import java.util.List;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.Judge;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
-import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.Job;
-import trammel.planning.work.WorkPlan;
 
 /**
  * A job whose layout is drawn.

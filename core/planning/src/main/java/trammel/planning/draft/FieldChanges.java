@@ -3,6 +3,8 @@ package trammel.planning.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import trammel.brackets.material.EndFitting;
+import trammel.brackets.material.PlateMaterial;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.Change;
 import trammel.engine.geometry.Point3;
@@ -14,8 +16,6 @@ import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
-import trammel.planning.catalog.EndFitting;
-import trammel.planning.catalog.PlateMaterial;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Says which fields of the job file make a change that the engine has tried. */

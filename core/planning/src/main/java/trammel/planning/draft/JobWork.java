@@ -1,15 +1,15 @@
 package trammel.planning.draft;
 
 import java.util.List;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
-import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.job.Measured;
 import trammel.planning.vehicle.VehicleWork;
-import trammel.planning.work.WorkPlan;
 
 /**
  * Plans all that a layout of one job asks for: the work of its linkage, of its springs, of what is

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.material.PlateMaterial;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
@@ -12,8 +14,6 @@ import trammel.engine.checks.RailGap;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.extension.UnworkableLayoutException;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the

@@ -2,6 +2,7 @@ package trammel.planning.draft;
 
 import java.util.List;
 import java.util.Map;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
@@ -9,7 +10,6 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /**

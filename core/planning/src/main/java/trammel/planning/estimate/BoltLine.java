@@ -1,7 +1,7 @@
 package trammel.planning.estimate;
 
 import java.math.BigDecimal;
-import trammel.planning.catalog.BoltSize;
+import trammel.brackets.material.BoltSize;
 import trammel.trade.hardware.BoltChoice;
 
 /**

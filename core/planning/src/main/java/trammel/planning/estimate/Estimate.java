@@ -1,8 +1,8 @@
 package trammel.planning.estimate;
 
 import java.util.List;
+import trammel.brackets.work.WorkPlan;
 import trammel.planning.draft.Draft;
-import trammel.planning.work.WorkPlan;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.money.CostBuildUp;
 import trammel.trade.money.CostLine;

@@ -1,11 +1,11 @@
 package trammel.planning.estimate;
 
 import java.util.List;
+import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Background;
 import trammel.cutting.background.Progress;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.rack.Rack;
-import trammel.planning.work.WorkPlan;
 
 /**
  * Everything that a plan needs bought, each in the form in which it is bought.

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.brackets.work.PartNeed;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.work.PartNeed;
 
 /** Puts the needs for one item together on one line. */
 final class PartSchedule {

@@ -4,11 +4,11 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.brackets.material.PlateMaterial;
+import trammel.brackets.work.PlateNeed;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.SheetCuttingPlan;
 import trammel.cutting.sheets.SheetStock;
-import trammel.planning.catalog.PlateMaterial;
-import trammel.planning.work.PlateNeed;
 
 /**
  * What is cut from plate of one thickness, and from which sheets.

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
+import trammel.brackets.material.PlateMaterial;
+import trammel.brackets.work.PlateNeed;
 import trammel.cutting.background.Progress;
 import trammel.cutting.background.TwoAtATime;
 import trammel.cutting.sheets.CuttingMethod;
@@ -16,9 +18,7 @@ import trammel.cutting.sheets.SheetPart;
 import trammel.cutting.sheets.SheetStock;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CuttingPractice;
-import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.rack.Rack;
-import trammel.planning.work.PlateNeed;
 import trammel.trade.plates.Bounds;
 
 /** Plans the cutting of every plate that a job needs, thickness by thickness. */

@@ -5,16 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import trammel.brackets.material.BarMaterial;
+import trammel.brackets.work.TubeNeed;
 import trammel.cutting.background.Progress;
 import trammel.cutting.bars.BarCutter;
 import trammel.cutting.bars.BarCuttingProblem;
 import trammel.cutting.bars.BarPiece;
 import trammel.cutting.bars.BarStock;
-import trammel.planning.catalog.BarMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CuttingPractice;
 import trammel.planning.rack.Rack;
-import trammel.planning.work.TubeNeed;
 
 /** Plans the sawing of every section that a job needs. */
 final class SawSchedule {

@@ -1,9 +1,9 @@
 package trammel.planning.estimate;
 
 import java.util.List;
+import trammel.brackets.material.BarMaterial;
+import trammel.brackets.work.TubeNeed;
 import trammel.cutting.bars.BarCuttingPlan;
-import trammel.planning.catalog.BarMaterial;
-import trammel.planning.work.TubeNeed;
 
 /**
  * What is sawn from one section, and how.

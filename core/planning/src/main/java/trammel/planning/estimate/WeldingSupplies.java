@@ -1,9 +1,9 @@
 package trammel.planning.estimate;
 
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.WorkPlan;
 import trammel.trade.welding.WeldEstimate;
 
 /** The wire and the gas that the welds of a plan use up, in the units in which they are sold. */

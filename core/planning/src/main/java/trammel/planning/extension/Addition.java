@@ -1,8 +1,8 @@
 package trammel.planning.extension;
 
 import java.util.List;
+import trammel.brackets.work.WorkPlan;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /**

@@ -1,9 +1,10 @@
 package trammel.planning.extension;
 
 import java.util.List;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /**

@@ -2,9 +2,9 @@ package trammel.planning.order;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import trammel.brackets.work.WorkPlan;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.Job;
-import trammel.planning.work.WorkPlan;
 
 /**
  * A job that is ordered for.

@@ -2,8 +2,8 @@ package trammel.planning.order;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import trammel.brackets.material.PriceBreak;
 import trammel.planning.catalog.Item;
-import trammel.planning.catalog.PriceBreak;
 import trammel.planning.catalog.Selling;
 
 /**

@@ -2,14 +2,14 @@ package trammel.planning.vehicle;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Driveline;
 import trammel.engine.motion.AxlePose;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Decides whether the propeller shaft must go to a driveline shop. */

@@ -3,6 +3,9 @@ package trammel.planning.vehicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Capsule;
@@ -23,9 +26,6 @@ import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
-import trammel.planning.work.OperationNeed;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Finds which exhaust, tank and floor must move, and how close they come. */

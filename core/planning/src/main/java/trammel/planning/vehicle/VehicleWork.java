@@ -1,12 +1,12 @@
 package trammel.planning.vehicle;
 
 import java.util.Optional;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Site;
 import trammel.planning.job.Measured;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.quantity.Datum;
 import trammel.reading.quantity.MeasuredAngle;
 import trammel.reading.quantity.QuantityPrinter;

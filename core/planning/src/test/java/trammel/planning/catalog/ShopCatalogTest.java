@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trammel.brackets.material.BarMaterial;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobReader;
 import trammel.reading.tree.BadInputException;

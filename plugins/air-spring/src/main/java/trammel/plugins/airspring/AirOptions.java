@@ -1,10 +1,9 @@
 package trammel.plugins.airspring;
 
 import java.util.List;
+import trammel.brackets.mount.Side;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.mounts.AirSpringAcross;
-import trammel.planning.mounts.MountOptions;
-import trammel.planning.mounts.Side;
+import trammel.planning.options.MountOptions;
 import trammel.reading.fields.Field;
 
 /** The options of air springs. */

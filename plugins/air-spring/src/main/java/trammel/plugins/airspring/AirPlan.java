@@ -1,21 +1,22 @@
 package trammel.plugins.airspring;
 
 import java.util.List;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.ShockMounting;
+import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.quantity.Gravity;
 import trammel.planning.catalog.AirSpring;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
-import trammel.planning.mounts.AirSpringMounting;
-import trammel.planning.mounts.AxleTravel;
-import trammel.planning.mounts.BoughtSprings;
-import trammel.planning.mounts.MountStock;
-import trammel.planning.mounts.ShockMounting;
-import trammel.planning.work.BoughtPiece;
-import trammel.planning.work.OperationNeed;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.WorkPlan;
+import trammel.planning.options.BoughtShocks;
+import trammel.planning.options.MountOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the air springs and shocks of a layout ask for. */
@@ -23,14 +24,14 @@ final class AirPlan {
   private static final int SPRINGS = 2;
 
   private final Layout layout;
-  private final BoughtSprings bought;
+  private final Catalog catalog;
   private final MountStock stock;
   private final QuantityPrinter print;
 
   AirPlan(Commission commission) {
     layout = commission.layout();
-    bought = new BoughtSprings(commission.site().catalog());
-    stock = MountStock.of(commission.site().options(), commission.site().catalog());
+    catalog = commission.site().catalog();
+    stock = MountOptions.stock(commission.site().options(), catalog);
     print = new QuantityPrinter(commission.site().units());
   }
 
@@ -38,7 +39,7 @@ final class AirPlan {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     SpringUnit left = layout.springs().get(0);
     SpringUnit right = layout.springs().get(1);
-    AirSpring spring = bought.airSpring(left);
+    AirSpring spring = BoughtAirSpring.of(left, catalog);
     AirSpringMounting mounting =
         new AirSpringMounting(layout.chassis(), left, right, spring, stock, print);
     addSprings(plan, left, spring, mounting.springs());
@@ -50,7 +51,7 @@ final class AirPlan {
             layout.chassis(),
             shock,
             layout.shocks().get(1),
-            bought.shock(shock, false),
+            new BoughtShocks(catalog).of(shock, false),
             shock.bodyRadiusMm(),
             stock,
             print)

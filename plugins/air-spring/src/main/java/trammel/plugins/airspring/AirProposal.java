@@ -3,21 +3,18 @@ package trammel.plugins.airspring;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.material.Shock;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.ShockFit;
+import trammel.brackets.mount.ShockPlace;
+import trammel.brackets.mount.Side;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.layout.AxleGuide;
-import trammel.planning.catalog.Shock;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
-import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.mounts.AirSpringAcross;
-import trammel.planning.mounts.AirSpringFit;
-import trammel.planning.mounts.AirSpringPlace;
-import trammel.planning.mounts.AxleTravel;
-import trammel.planning.mounts.MountOptions;
-import trammel.planning.mounts.MountStock;
-import trammel.planning.mounts.ShockFit;
-import trammel.planning.mounts.ShockPlace;
-import trammel.planning.mounts.Side;
+import trammel.planning.options.MountOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the air springs and their shocks. */
@@ -31,7 +28,7 @@ final class AirProposal {
   AirProposal(Site site, AxleGuide guide) {
     this.site = site;
     this.guide = guide;
-    stock = MountStock.of(site.options(), site.catalog());
+    stock = MountOptions.stock(site.options(), site.catalog());
     travel = new AxleTravel(site.chassis(), guide);
     print = new QuantityPrinter(site.units());
   }

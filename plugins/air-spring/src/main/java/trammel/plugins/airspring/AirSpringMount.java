@@ -1,14 +1,14 @@
 package trammel.plugins.airspring;
 
 import java.util.List;
+import trammel.brackets.Drawn;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
-import trammel.planning.mounts.Drawn;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Air springs on arms from the axle tube, with separate shocks. */

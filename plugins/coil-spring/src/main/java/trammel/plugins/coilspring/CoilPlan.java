@@ -4,6 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import trammel.assembly.Solid;
+import trammel.brackets.material.Shock;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.ShockForm;
+import trammel.brackets.mount.ShockMounting;
+import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
@@ -11,17 +20,9 @@ import trammel.engine.layout.SpringUnit;
 import trammel.engine.quantity.Gravity;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CoilOverSpring;
-import trammel.planning.catalog.Shock;
 import trammel.planning.extension.Commission;
-import trammel.planning.mounts.AxleTravel;
-import trammel.planning.mounts.BoughtSprings;
-import trammel.planning.mounts.MountStock;
-import trammel.planning.mounts.ShockForm;
-import trammel.planning.mounts.ShockMounting;
-import trammel.planning.work.BoughtPiece;
-import trammel.planning.work.OperationNeed;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.WorkPlan;
+import trammel.planning.options.BoughtShocks;
+import trammel.planning.options.MountOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the coil-overs of a layout ask for. */
@@ -36,7 +37,7 @@ final class CoilPlan {
   CoilPlan(Commission commission) {
     layout = commission.layout();
     catalog = commission.site().catalog();
-    stock = MountStock.of(commission.site().options(), catalog);
+    stock = MountOptions.stock(commission.site().options(), catalog);
     print = new QuantityPrinter(commission.site().units());
   }
 
@@ -45,18 +46,17 @@ final class CoilPlan {
     ShockUnit left = layout.shocks().get(0);
     ShockUnit right = layout.shocks().get(1);
     SpringUnit spring = layout.springs().get(0);
-    BoughtSprings bought = new BoughtSprings(catalog);
     new ShockMounting(
             "coil-over",
             layout.chassis(),
             left,
             right,
-            bought.shock(left, true),
+            bought(left),
             spring.radiusMm(),
             stock,
             print)
         .addTo(plan);
-    addSprings(plan, spring, bought.coil(spring));
+    addSprings(plan, spring, BoughtCoil.of(spring, catalog));
     return plan.build();
   }
 
@@ -70,7 +70,7 @@ final class CoilPlan {
     plan.add(
         PartNeed.placed(
             coil.key(),
-            onBoth("spring", shock -> ShockForm.coil(shock, bought(shock), coil, lengthMm)),
+            onBoth("spring", shock -> CoilForm.coil(shock, bought(shock), coil, lengthMm)),
             print.rate(coil.rateNPerMm())
                 + " under "
                 + print.force(loadN)
@@ -82,7 +82,7 @@ final class CoilPlan {
     plan.add(
         PartNeed.placed(
             "coil-over-hardware",
-            onBoth("spring seats", shock -> ShockForm.seats(shock, bought(shock), coil, lengthMm)),
+            onBoth("spring seats", shock -> CoilForm.seats(shock, bought(shock), coil, lengthMm)),
             "seats and collar for each coil-over shock"));
     double droopMm =
         travel.longestMm(spring.frame(), spring.axle()) - spring.frame().distanceMm(spring.axle());
@@ -90,7 +90,7 @@ final class CoilPlan {
       plan.add(
           PartNeed.placed(
               "spring-retainer",
-              onBoth("spring retainer", shock -> ShockForm.retainer(shock, bought(shock), coil)),
+              onBoth("spring retainer", shock -> CoilForm.retainer(shock, bought(shock), coil)),
               "at full droop the shock is "
                   + print.length(droopMm - squeezedMm)
                   + " longer than the free spring, so the spring would come off its seat"));
@@ -108,7 +108,7 @@ final class CoilPlan {
   }
 
   private Shock bought(ShockUnit shock) {
-    return new BoughtSprings(catalog).shock(shock, true);
+    return new BoughtShocks(catalog).of(shock, true);
   }
 
   /** What sits on each of the two shocks, with it. */

@@ -3,19 +3,16 @@ package trammel.plugins.coilspring;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.ShockFit;
+import trammel.brackets.mount.ShockPlace;
+import trammel.brackets.mount.Side;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
-import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.mounts.AxleTravel;
-import trammel.planning.mounts.CoilChoice;
-import trammel.planning.mounts.CoilFit;
-import trammel.planning.mounts.MountOptions;
-import trammel.planning.mounts.MountStock;
-import trammel.planning.mounts.ShockFit;
-import trammel.planning.mounts.ShockPlace;
-import trammel.planning.mounts.Side;
+import trammel.planning.options.MountOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the coil-overs and chooses shock and spring. */
@@ -79,7 +76,7 @@ final class CoilProposal {
         side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
         site.options().get(CoilOptions.LOWER_HEIGHT),
-        MountStock.of(site.options(), site.catalog()).plateMm(),
+        MountOptions.stock(site.options(), site.catalog()).plateMm(),
         print);
   }
 

@@ -1,12 +1,12 @@
 package trammel.plugins.fourlinklateral;
 
 import java.util.List;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Two lower and two upper bars in planes along the rails, and a lateral bar behind the axle. */

@@ -1,13 +1,13 @@
 package trammel.plugins.fourlinklateral;
 
 import java.util.List;
-import trammel.planning.bars.BarMakeUp;
-import trammel.planning.bars.BarOptions;
-import trammel.planning.bars.HoleRow;
-import trammel.planning.bars.Mounting;
+import trammel.brackets.bar.BarMakeUp;
+import trammel.brackets.bar.HoleRow;
+import trammel.brackets.bar.Mounting;
+import trammel.brackets.material.PlateMaterial;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Site;
+import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
 
 /** The options of four links and a lateral bar, as a job sets them. */

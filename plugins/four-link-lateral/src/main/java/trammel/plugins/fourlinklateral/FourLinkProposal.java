@@ -2,16 +2,16 @@ package trammel.plugins.fourlinklateral;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.brackets.bar.AxlePickUp;
+import trammel.brackets.bar.BarMakeUp;
+import trammel.brackets.bar.BarPlane;
+import trammel.brackets.bar.LateralBarRoom;
+import trammel.brackets.barend.FrameRoom;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
-import trammel.planning.bars.AxlePickUp;
-import trammel.planning.bars.BarMakeUp;
-import trammel.planning.bars.BarPlane;
-import trammel.planning.bars.LateralBarRoom;
 import trammel.planning.extension.Site;
-import trammel.planning.fabrication.FrameRoom;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the five bars. */

@@ -8,6 +8,8 @@ import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.brackets.work.WeldedFoot;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.Change;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.CheckResult;
@@ -17,10 +19,8 @@ import trammel.engine.checks.Limit;
 import trammel.engine.checks.Reading;
 import trammel.engine.checks.Verdict;
 import trammel.engine.layout.Layout;
-import trammel.planning.fabrication.BracketTabs;
-import trammel.planning.fabrication.BracketWelds;
-import trammel.planning.work.WeldedFoot;
-import trammel.planning.work.WorkPlan;
+import trammel.planning.draft.BracketTabs;
+import trammel.planning.draft.BracketWelds;
 
 class BracketStrengthTest {
 

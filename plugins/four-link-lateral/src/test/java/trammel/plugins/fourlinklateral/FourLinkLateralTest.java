@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.StandardChecks;
@@ -19,7 +20,6 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.motion.AxlePose;
-import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.LinkageContract;
 import trammel.planning.extension.kit.SampleVehicle;
 

@@ -8,16 +8,16 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.BoltNeed;
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.clearance.Box;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
-import trammel.planning.extension.UnworkableLayoutException;
 import trammel.planning.extension.kit.SampleVehicle;
-import trammel.planning.work.BoltNeed;
-import trammel.planning.work.PlateNeed;
-import trammel.planning.work.WorkPlan;
 
 /**
  * The plan of one chassis worked out by hand: loaded radius 14 1/2 in, axle tube 3 in, channel

@@ -1,13 +1,13 @@
 package trammel.plugins.triangulated;
 
 import java.util.List;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** Lower bars along the rails; upper bars that spread from over the housing to the rails. */

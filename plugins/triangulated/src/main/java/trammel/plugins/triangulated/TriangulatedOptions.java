@@ -2,12 +2,12 @@ package trammel.plugins.triangulated;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.planning.bars.BarMakeUp;
-import trammel.planning.bars.BarOptions;
-import trammel.planning.bars.Mounting;
+import trammel.brackets.bar.BarMakeUp;
+import trammel.brackets.bar.Mounting;
+import trammel.brackets.material.PlateMaterial;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.PlateMaterial;
 import trammel.planning.extension.Site;
+import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
 
 /** The options of a triangulated four-link, as a job sets them. */

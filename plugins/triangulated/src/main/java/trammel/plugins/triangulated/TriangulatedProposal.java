@@ -2,18 +2,18 @@ package trammel.plugins.triangulated;
 
 import java.util.List;
 import java.util.Set;
+import trammel.brackets.bar.AxlePickUp;
+import trammel.brackets.bar.BarMakeUp;
+import trammel.brackets.bar.BarPlane;
+import trammel.brackets.bar.HousingRoom;
+import trammel.brackets.bar.RailFace;
+import trammel.brackets.bar.UpperSpread;
+import trammel.brackets.barend.FrameRoom;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
-import trammel.planning.bars.AxlePickUp;
-import trammel.planning.bars.BarMakeUp;
-import trammel.planning.bars.BarPlane;
-import trammel.planning.bars.HousingRoom;
-import trammel.planning.bars.RailFace;
-import trammel.planning.bars.UpperSpread;
 import trammel.planning.extension.Site;
-import trammel.planning.fabrication.FrameRoom;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars. */

@@ -1,25 +1,105 @@
 package trammel.plugins.triangulated;
 
+import java.util.ArrayList;
+import java.util.List;
+import trammel.brackets.bar.BarMaking;
+import trammel.brackets.bar.Mounting;
+import trammel.brackets.barend.AxleBracket;
+import trammel.brackets.barend.BarOperations;
+import trammel.brackets.barend.FrameBracket;
+import trammel.brackets.barend.FrameEnds;
+import trammel.brackets.barend.HousingBridge;
+import trammel.brackets.barend.Outrigger;
+import trammel.brackets.barend.RunningBoards;
+import trammel.brackets.rail.RailBoxing;
+import trammel.brackets.work.BracketBasis;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
-import trammel.planning.fabrication.LinkageWork;
-import trammel.planning.work.WorkPlan;
+import trammel.reading.quantity.QuantityPrinter;
 
-/** The work of the four bars. */
+/**
+ * The work of the four bars: the lower ones along the rails from a bracket on the rail to one on
+ * the axle tube, the upper ones from a bridge over the housing to brackets on the rails' inner
+ * faces, turned to the bars.
+ */
 final class TriangulatedWork {
-  private final Commission commission;
-  private final TriangulatedOptions options;
+  private final Layout layout;
+  private final Mounting mounting;
+  private final double housingHeightMm;
+  private final BracketBasis basis;
+  private final List<BarMaking> lowers;
+  private final List<BarMaking> uppers;
 
   TriangulatedWork(Commission commission) {
-    this.commission = commission;
-    options = new TriangulatedOptions(commission.site());
+    TriangulatedOptions options = new TriangulatedOptions(commission.site());
+    layout = commission.layout();
+    mounting = options.mounting();
+    housingHeightMm = options.housingHeightMm();
+    basis =
+        new BracketBasis(
+            layout.chassis(),
+            options.boxing(),
+            commission.site().catalog().boltSizes(),
+            new QuantityPrinter(commission.site().units()));
+    lowers = layout.lower().stream().map(bar -> BarMaking.along(bar, options.bars())).toList();
+    uppers = layout.upper().stream().map(bar -> BarMaking.turned(bar, options.bars())).toList();
   }
 
   WorkPlan plan() {
-    Layout layout = commission.layout();
-    return new LinkageWork(commission, options.mounting(), options.boxing())
-        .along(layout.lower(), options.bars())
-        .spread(layout.upper(), options.bars(), options.housingHeightMm())
-        .plan();
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    addBars(plan);
+    addAxleEnds(plan);
+    addFrameEnds(plan);
+    plan.add(BarOperations.counted(plan.build()));
+    return plan.build();
+  }
+
+  private List<BarMaking> bars() {
+    List<BarMaking> bars = new ArrayList<>(lowers);
+    bars.addAll(uppers);
+    return bars;
+  }
+
+  private void addBars(WorkPlan.Builder plan) {
+    bars().forEach(bar -> plan.add(bar.plan(basis.print())));
+    plan.add(BarOperations.each("make-bar", bars(), "bar", "each bar of the linkage: "));
+  }
+
+  private void addAxleEnds(WorkPlan.Builder plan) {
+    lowers.forEach(bar -> plan.add(new AxleBracket(bar, basis).plan()));
+    plan.add(BarOperations.each("fit-axle-bracket", lowers, "bracket", "axle ends of "));
+    plan.add(new HousingBridge(uppers, housingHeightMm, basis).plan());
+    plan.add(
+        BarOperations.each(
+            "fit-axle-bracket",
+            uppers,
+            "bracket",
+            "bridge over the housing with the axle ends of "));
+  }
+
+  private void addFrameEnds(WorkPlan.Builder plan) {
+    FrameEnds ends =
+        FrameEnds.apart(
+            bars(),
+            basis,
+            (bar, seat) ->
+                uppers.contains(bar)
+                    ? Outrigger.turned(bar, seat, basis)
+                    : FrameBracket.along(bar, seat, mounting, basis));
+    RailBoxing boxing = ends.boxing(mounting, List.of(), basis);
+    plan.add(ends.plan(boxing));
+    plan.add(BarOperations.fitFrameEnds(lowers, mounting, basis.rails()));
+    plan.add(
+        BarOperations.each(
+            "fit-outrigger",
+            uppers,
+            "outrigger",
+            BarOperations.onRails(
+                "upper frame ends turned to their bars on the rails' inner faces", basis.rails())));
+    plan.add(boxing.plan());
+    if (mounting == Mounting.OUTBOARD) {
+      plan.add(new RunningBoards(layout, basis.print()).plan(lowers, ends.outside()));
+    }
   }
 }

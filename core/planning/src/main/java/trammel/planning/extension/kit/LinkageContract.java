@@ -3,6 +3,8 @@ package trammel.planning.extension.kit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.AxleMotion;
@@ -15,8 +17,6 @@ import trammel.planning.extension.Commission;
 import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.planning.extension.UnworkableLayoutException;
-import trammel.planning.work.WorkPlan;
 import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.UnitSystem;
 

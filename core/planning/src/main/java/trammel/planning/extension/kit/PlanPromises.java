@@ -1,13 +1,13 @@
 package trammel.planning.extension.kit;
 
 import java.util.Map;
+import trammel.brackets.work.BoltNeed;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.TubeNeed;
+import trammel.brackets.work.WorkPlan;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.work.BoltNeed;
-import trammel.planning.work.OperationNeed;
-import trammel.planning.work.PartNeed;
-import trammel.planning.work.PlateNeed;
-import trammel.planning.work.TubeNeed;
-import trammel.planning.work.WorkPlan;
 
 /** What every plan must keep to: each line known to the catalog, each with a reason of its own. */
 final class PlanPromises {

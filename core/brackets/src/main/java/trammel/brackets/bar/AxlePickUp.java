@@ -1,0 +1,64 @@
+package trammel.brackets.bar;
+
+import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Chassis;
+import trammel.reading.quantity.QuantityPrinter;
+
+/** Room about the axle tube for a joint on a bracket. */
+public final class AxlePickUp {
+  /** Least height of a bracket above ground, 4 in: common practice, no source. */
+  private static final double GROUND_MM = 4 * 25.4;
+
+  private AxlePickUp() {}
+
+  /**
+   * Accepts a pick-up point that is clear of the axle tube and of the ground.
+   *
+   * @param bar name of the bar
+   * @param option the option that sets the distance
+   * @throws UnworkableLayoutException if it is too close
+   */
+  public static Point3 checked(
+      String bar,
+      String option,
+      Point3 point,
+      JointSeat seat,
+      Chassis chassis,
+      QuantityPrinter print) {
+    double foundMm =
+        Math.hypot(
+            point.xMm() - chassis.axleCentre().xMm(), point.zMm() - chassis.axleCentre().zMm());
+    double neededMm = chassis.axle().tubeRadiusMm() + seat.reachMm();
+    if (!(foundMm >= neededMm - 1e-6)) {
+      throw new UnworkableLayoutException(
+          "the axle joint of "
+              + bar
+              + " is "
+              + print.length(foundMm)
+              + " from the axle's centre; its bracket needs "
+              + print.length(neededMm)
+              + " to clear the tube of "
+              + print.length(chassis.axle().tubeDiameterMm())
+              + ". Set "
+              + option
+              + " to that or more, or choose a joint with a smaller barrel.");
+    }
+    double lowestMm = point.zMm() - seat.reachMm();
+    if (!(lowestMm >= GROUND_MM)) {
+      throw new UnworkableLayoutException(
+          "the axle bracket of "
+              + bar
+              + " would hang "
+              + print.length(lowestMm)
+              + " above the ground; it needs "
+              + print.length(GROUND_MM)
+              + " at least. Set "
+              + option
+              + " smaller by "
+              + print.length(GROUND_MM - lowestMm)
+              + ".");
+    }
+    return point;
+  }
+}

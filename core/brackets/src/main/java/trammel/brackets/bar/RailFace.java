@@ -1,0 +1,68 @@
+package trammel.brackets.bar;
+
+import java.util.Optional;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Rails;
+import trammel.reading.quantity.QuantityPrinter;
+
+/**
+ * The flat of a rail's face to which the bracket of a frame joint is fixed. The bracket hangs from
+ * the rail where the joint lies low enough, and stands on it otherwise.
+ *
+ * @param hangs true when the joint lies below the bracket's base
+ * @param baseUpMm height of the base above ground (mm)
+ * @param flatMm flat rail face from the base away from the joint (mm)
+ */
+public record RailFace(boolean hangs, double baseUpMm, double flatMm) {
+  /** Kept off the rail's corners beyond its wall, 1/4 in for radius and seam: common practice. */
+  public static final double CORNER_MM = 25.4 / 4;
+
+  /** Least flat face that carries a bracket, 1 1/2 in: common practice, no source. */
+  public static final double LEAST_MM = 1.5 * 25.4;
+
+  private static final double ROUNDING_MM = 1e-6;
+
+  /** The flat for a joint, if the rail has enough of it there. */
+  public static Optional<RailFace> find(Point3 joint, JointSeat seat, Rails rails) {
+    RailFace widest = widest(joint, seat, rails);
+    return widest.flatMm >= LEAST_MM - ROUNDING_MM ? Optional.of(widest) : Optional.empty();
+  }
+
+  private static RailFace widest(Point3 joint, JointSeat seat, Rails rails) {
+    double lowMm = rails.undersideMm(joint.xMm()) + rails.wallMm() + CORNER_MM;
+    double highMm = rails.topMm(joint.xMm()) - rails.wallMm() - CORNER_MM;
+    double hangingMm = Math.max(lowMm, joint.zMm() + seat.reachMm());
+    if (highMm - hangingMm >= LEAST_MM) {
+      return new RailFace(true, hangingMm, highMm - hangingMm);
+    }
+    double standingMm = Math.min(highMm, joint.zMm() - seat.reachMm());
+    return new RailFace(false, standingMm, standingMm - lowMm);
+  }
+
+  /**
+   * The flat for a joint.
+   *
+   * @param bar name of the bar
+   * @throws UnworkableLayoutException if the rail has too little of it there
+   */
+  public static RailFace of(
+      String bar, Point3 joint, JointSeat seat, Rails rails, QuantityPrinter print) {
+    Optional<RailFace> found = find(joint, seat, rails);
+    if (found.isEmpty()) {
+      throw new UnworkableLayoutException(
+          "the frame joint of "
+              + bar
+              + " lies "
+              + print.length(joint.zMm() - rails.undersideMm(joint.xMm()))
+              + " above the underside of a rail that is "
+              + print.length(rails.depthMm())
+              + " deep; above or below the joint that leaves "
+              + print.length(Math.max(0, widest(joint, seat, rails).flatMm))
+              + " of flat face for its bracket, which needs "
+              + print.length(LEAST_MM)
+              + ". Move the joint up or down, or choose a joint with a smaller barrel.");
+    }
+    return found.get();
+  }
+}

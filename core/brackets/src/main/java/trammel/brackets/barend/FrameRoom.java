@@ -1,0 +1,27 @@
+package trammel.brackets.barend;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.brackets.bar.BarMakeUp;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Rails;
+import trammel.reading.quantity.QuantityPrinter;
+
+/** Room on the rails for the frame brackets of all bars together. */
+public final class FrameRoom {
+  private FrameRoom() {}
+
+  /**
+   * Accepts bars whose frame brackets find a flat on the rail and keep off each other.
+   *
+   * @param bars bars that end on the rails ahead of the axle
+   * @throws trammel.brackets.UnworkableLayoutException if they do not
+   */
+  public static void require(List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
+    List<RailSeat> seats = new ArrayList<>(bars.size());
+    for (Bar bar : bars) {
+      seats.add(RailSeat.of(bar, makeUp.frameSeat(), rails, print));
+    }
+    RailSeats.apart(seats, print);
+  }
+}

@@ -1,0 +1,89 @@
+package trammel.brackets.material;
+
+import java.math.BigDecimal;
+import java.util.List;
+import trammel.trade.given.Given;
+import trammel.trade.hardware.BoltChoice;
+import trammel.trade.hardware.BoltedJoint;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.StockedLengths;
+import trammel.trade.hardware.ThreadForm;
+
+/**
+ * Bolts of one diameter with their nut and washers.
+ *
+ * @param key the name under which it stands in the catalog
+ * @param title what it is, such as {@code 5/8-18 grade 8}
+ * @param diameterMm nominal diameter (mm), above 0
+ * @param threadsPerInch threads per inch, above 0
+ * @param grade strength grade, 5 or 8
+ * @param nutHeightMm height of the lock nut (mm), above 0
+ * @param washerMm thickness of one washer (mm), above 0
+ * @param lengths the lengths it is stocked in with the price of each bolt, shortest first
+ * @param nutPrice price of a lock nut
+ * @param washerPrice price of a washer
+ * @param supplier who delivers them
+ * @param leadDays working days from order to delivery, 0 to 365
+ */
+public record BoltSize(
+    String key,
+    String title,
+    double diameterMm,
+    double threadsPerInch,
+    int grade,
+    double nutHeightMm,
+    double washerMm,
+    List<Stocked> lengths,
+    BigDecimal nutPrice,
+    BigDecimal washerPrice,
+    String supplier,
+    int leadDays) {
+  private static final int WASHERS = 2;
+  private static final double INCH_MM = 25.4;
+
+  public BoltSize {
+    Given.text(key, "Key of a bolt size", "Give it a short name.");
+    Given.text(title, "Title of bolt size '" + key + "'", "Say what it is.");
+    Given.positive(diameterMm, 50, "Diameter of '" + key + "' in mm", "Give the nominal size.");
+    Given.positive(threadsPerInch, 60, "Threads per inch of '" + key + "'", "See the table.");
+    Given.positive(nutHeightMm, 50, "Nut height of '" + key + "' in mm", "Measure it.");
+    Given.positive(washerMm, 10, "Washer of '" + key + "' in mm", "Measure it.");
+    lengths = List.copyOf(lengths);
+    Given.count(lengths.size(), 1, 100, "Lengths of '" + key + "'", "Give one at least.");
+    Given.present(nutPrice, "Nut price of '" + key + "'", "Give an amount.");
+    Given.present(washerPrice, "Washer price of '" + key + "'", "Give an amount.");
+    Given.text(supplier, "Supplier of '" + key + "'", "Say who delivers it.");
+    Given.count(leadDays, 0, 365, "Lead time of '" + key + "'", "Ask the supplier.");
+    if (grade != 5 && grade != 8) {
+      throw new IllegalArgumentException(
+          "Grade of bolt size '" + key + "' is " + grade + "; give 5 or 8.");
+    }
+  }
+
+  /**
+   * The stocked length for what a bolt clamps between its two washers.
+   *
+   * @param gripMm thickness that it clamps, washers left out (mm)
+   * @throws IllegalArgumentException if none is long enough
+   */
+  public BoltChoice choose(double gripMm) {
+    ScrewThread thread =
+        new ScrewThread(title, ThreadForm.UNIFIED, diameterMm, INCH_MM / threadsPerInch);
+    List<Double> stocked = lengths.stream().map(Stocked::lengthMm).toList();
+    return new BoltedJoint(thread, gripMm, WASHERS, washerMm, nutHeightMm)
+        .choose(new StockedLengths(stocked));
+  }
+
+  /**
+   * A stocked length.
+   *
+   * @param lengthMm under the head (mm), above 0
+   * @param price price of one bolt
+   */
+  public record Stocked(double lengthMm, BigDecimal price) {
+    public Stocked {
+      Given.positive(lengthMm, 1000, "Bolt length in mm", "Give the length under the head.");
+      Given.present(price, "Price of a bolt", "Give an amount.");
+    }
+  }
+}

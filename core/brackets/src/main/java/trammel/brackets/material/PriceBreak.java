@@ -1,0 +1,29 @@
+package trammel.brackets.material;
+
+import java.math.BigDecimal;
+import java.util.List;
+import trammel.trade.given.Given;
+
+/**
+ * A lower price from a number on.
+ *
+ * @param from from how many on, of what is ordered: packs where there are packs
+ * @param price price of one then
+ */
+public record PriceBreak(int from, BigDecimal price) {
+  public PriceBreak {
+    Given.count(from, 2, 1_000_000, "Number of a price break", "From 2 on.");
+    Given.decimal(price, 0, 1_000_000_000, "Price of a price break", "Give the price of one.");
+  }
+
+  /** The lowest price of one that this many get. */
+  static BigDecimal lowest(BigDecimal single, List<PriceBreak> breaks, int count) {
+    BigDecimal lowest = single;
+    for (PriceBreak lower : breaks) {
+      if (count >= lower.from()) {
+        lowest = lowest.min(lower.price());
+      }
+    }
+    return lowest;
+  }
+}

@@ -1,0 +1,137 @@
+package trammel.brackets.mount;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Cylinder;
+import trammel.reading.quantity.QuantityPrinter;
+
+/**
+ * Looks for the place of a spring or shock: as close to the axle tube as its clearance allows, and
+ * there as far outboard as there is room.
+ *
+ * @param <T> what is placed
+ */
+public final class MountSearch<T> {
+  /** 1/2 in between distances from the tube that are tried (mm). */
+  private static final double STEP_MM = 25.4 / 2;
+
+  /** A bracket that reaches further from the tube than 8 in past the closest place bends it. */
+  private static final double REACH_MM = 8 * 25.4;
+
+  /** What is placed, drawn at a place. */
+  public interface Drawing<T> {
+    /** The thing with its lower mount at a place on the left. */
+    T at(double forwardMm, double leftMm);
+
+    /** The room that it takes. */
+    Cylinder envelope(T drawn);
+
+    /** The room that its bracket on the axle takes. */
+    Capsule bracket(T drawn);
+
+    /** What is too close at its upper mount, if anything. */
+    Optional<TightSpot> atTop(T drawn);
+  }
+
+  private final String what;
+  private final Side side;
+  private final MountRoom room;
+  private final QuantityPrinter print;
+  private final Map<String, Seen> seen = new LinkedHashMap<>();
+
+  public MountSearch(String what, Side side, MountRoom room, QuantityPrinter print) {
+    this.what = what;
+    this.side = side;
+    this.room = room;
+    this.print = print;
+  }
+
+  /**
+   * The first place with room; empty if there is none.
+   *
+   * @param closestMm least distance from the axle's centre
+   * @param fixedMm the distance if the job sets it
+   * @param placesMm places along the tube in the order of preference
+   */
+  public Optional<T> find(
+      double closestMm, OptionalDouble fixedMm, List<Double> placesMm, Drawing<T> drawing) {
+    double firstMm = fixedMm.orElse(closestMm);
+    double lastMm = fixedMm.isPresent() ? firstMm : firstMm + REACH_MM;
+    for (double offsetMm = firstMm; offsetMm <= lastMm; offsetMm += STEP_MM) {
+      for (double leftMm : placesMm) {
+        T drawn = drawing.at(side.forwardMm(offsetMm), leftMm);
+        Optional<TightSpot> tight = tight(drawing, drawn);
+        if (tight.isEmpty()) {
+          return Optional.of(drawn);
+        }
+        seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<TightSpot> tight(Drawing<T> drawing, T drawn) {
+    Optional<TightSpot> tight = drawing.atTop(drawn);
+    if (tight.isEmpty()) {
+      tight = room.tight(drawing.envelope(drawn));
+    }
+    return tight.isEmpty() ? room.tightBracket(drawing.bracket(drawn)) : tight;
+  }
+
+  /** Why no place was found: each thing in the way is looked at where it was last met. */
+  public UnworkableLayoutException refusal() {
+    if (seen.isEmpty()) {
+      return new UnworkableLayoutException(
+          "there is no free place along the axle tube for the bracket of the "
+              + what
+              + " "
+              + side.phrase()
+              + " between the centre housing, the brackets of the bars and the outer limit for"
+              + " brackets. Put it "
+              + side.other().phrase()
+              + ", move the bars to the other side of the rails, or choose narrower joints.");
+    }
+    Seen nearest = null;
+    double leastLackMm = Double.POSITIVE_INFINITY;
+    for (Seen candidate : seen.values()) {
+      double lackMm = candidate.spot().neededMm() - candidate.spot().leastMm().getAsDouble();
+      if (lackMm < leastLackMm) {
+        leastLackMm = lackMm;
+        nearest = candidate;
+      }
+    }
+    return noRoom(nearest);
+  }
+
+  private record Seen(TightSpot spot, double offsetMm, double leftMm) {}
+
+  private UnworkableLayoutException noRoom(Seen nearest) {
+    TightSpot spot = nearest.spot();
+    double foundMm = spot.leastMm().getAsDouble();
+    return new UnworkableLayoutException(
+        "there is no room for the "
+            + what
+            + " "
+            + side.phrase()
+            + ": "
+            + print.length(nearest.offsetMm())
+            + " from the axle's centre and "
+            + print.length(nearest.leftMm())
+            + " from the centre plane it "
+            + (foundMm < 0
+                ? "overlaps the " + spot.what() + " by " + print.length(-foundMm)
+                : "comes within " + print.length(foundMm) + " of the " + spot.what())
+            + " over the travel; it needs "
+            + print.length(spot.neededMm())
+            + ". Put it "
+            + side.other().phrase()
+            + ", move the "
+            + spot.what()
+            + ", or choose a smaller one.");
+  }
+}

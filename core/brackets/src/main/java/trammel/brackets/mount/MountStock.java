@@ -1,0 +1,37 @@
+package trammel.brackets.mount;
+
+import trammel.brackets.material.BarMaterial;
+import trammel.brackets.material.BoltSizes;
+import trammel.brackets.material.PlateMaterial;
+import trammel.trade.steel.RectangularTube;
+
+/**
+ * What mounts are made of.
+ *
+ * @param bracket plate of brackets, tabs, arms and seats
+ * @param tube section of crossmembers
+ * @param boxing plate that closes a channel rail
+ * @param bolts the bolt sizes that can be bought
+ */
+public record MountStock(
+    PlateMaterial bracket, BarMaterial tube, PlateMaterial boxing, BoltSizes bolts) {
+  public MountStock {
+    if (!(tube.form() instanceof RectangularTube)) {
+      throw new IllegalArgumentException(
+          "section '"
+              + tube.key()
+              + "' is no square or rectangular tube; a crossmember with tabs needs one. Choose"
+              + " another section.");
+    }
+  }
+
+  /** The crossmember's section. */
+  public RectangularTube section() {
+    return (RectangularTube) tube.form();
+  }
+
+  /** Thickness of the bracket plate (mm). */
+  public double plateMm() {
+    return bracket.form().thicknessMm();
+  }
+}

@@ -1,0 +1,105 @@
+package trammel.brackets.mount;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.material.Shock;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.reading.quantity.QuantityPrinter;
+
+/**
+ * Chooses the shock for the travel: the shortest that keeps its reserve at both ends, set so that
+ * bump and droop leave the same.
+ */
+final class ShockChoice {
+  private static final int ROUNDS = 3;
+  private static final double ROUNDING_MM = 1e-6;
+
+  private final List<Shock> shocks;
+  private final Vector3 upward;
+  private final AxleTravel travel;
+  private final QuantityPrinter print;
+
+  /**
+   * @param shocks to choose from, at least one
+   * @param leanRad lean inward, from the lower mount up
+   */
+  ShockChoice(List<Shock> shocks, double leanRad, AxleTravel travel, QuantityPrinter print) {
+    List<Shock> sorted = new ArrayList<>(shocks);
+    sorted.sort(
+        new Comparator<Shock>() {
+          @Override
+          public int compare(Shock a, Shock b) {
+            return Double.compare(a.closedMm(), b.closedMm());
+          }
+        });
+    this.shocks = sorted;
+    this.upward = new Vector3(0, -Math.sin(leanRad), Math.cos(leanRad));
+    this.travel = travel;
+    this.print = print;
+  }
+
+  /**
+   * The shock on a lower mount on the left.
+   *
+   * @throws UnworkableLayoutException if none has travel enough
+   */
+  ShockFit at(Point3 axle) {
+    AxlePath path = travel.path(axle);
+    for (Shock shock : shocks) {
+      ShockFit fit = fit(shock, axle, path);
+      if (Math.min(fit.leftInBumpMm(), fit.leftInDroopMm())
+          >= MountPractice.SHOCK_RESERVE_MM - ROUNDING_MM) {
+        return fit;
+      }
+    }
+    throw tooShort(axle, path);
+  }
+
+  private ShockFit fit(Shock shock, Point3 axle, AxlePath path) {
+    double lengthMm = (shock.closedMm() + shock.openMm()) / 2;
+    for (int i = 0; i < ROUNDS; i++) {
+      Point3 frame = axle.plus(upward.scaled(lengthMm));
+      double shortestMm = path.shortestMm(frame);
+      double longestMm = path.longestMm(frame);
+      lengthMm += (shock.closedMm() + shock.openMm() - shortestMm - longestMm) / 2;
+    }
+    Point3 frame = axle.plus(upward.scaled(lengthMm));
+    return new ShockFit(
+        shock,
+        frame,
+        axle,
+        path.shortestMm(frame) - shock.closedMm(),
+        shock.openMm() - path.longestMm(frame));
+  }
+
+  private UnworkableLayoutException tooShort(Point3 axle, AxlePath path) {
+    Shock longest = shocks.get(0);
+    for (Shock shock : shocks) {
+      if (shock.openMm() - shock.closedMm() > longest.openMm() - longest.closedMm()) {
+        longest = shock;
+      }
+    }
+    ShockFit fit = fit(longest, axle, path);
+    double shortestMm = path.shortestMm(fit.frame());
+    double longestMm = path.longestMm(fit.frame());
+    double neededMm = longestMm - shortestMm + 2 * MountPractice.SHOCK_RESERVE_MM;
+    return new UnworkableLayoutException(
+        (shocks.size() == 1 ? "shock " : "the shock with the longest stroke, ")
+            + longest.key()
+            + (shocks.size() == 1 ? "" : ",")
+            + " has a stroke of "
+            + print.length(longest.openMm() - longest.closedMm())
+            + "; bump and droop with "
+            + print.length(MountPractice.SHOCK_RESERVE_MM)
+            + " left at each end need "
+            + print.length(neededMm)
+            + " (mounted here, closed "
+            + print.length(shortestMm - MountPractice.SHOCK_RESERVE_MM)
+            + " or less and open "
+            + print.length(longestMm + MountPractice.SHOCK_RESERVE_MM)
+            + " or more). Choose a longer shock, ask for less bump or droop, or lean it more.");
+  }
+}

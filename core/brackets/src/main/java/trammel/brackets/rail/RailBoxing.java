@@ -1,0 +1,216 @@
+package trammel.brackets.rail;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import trammel.brackets.work.BracketBasis;
+import trammel.brackets.work.BracketStock;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.Seam;
+import trammel.brackets.work.VehicleParts;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.layout.Rails;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.SkipSequence;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
+
+/** Plates that close a channel rail where brackets take hold of it. */
+public final class RailBoxing {
+  /** The plate goes on beyond the outermost bracket, 2 in: common practice, no source. */
+  public static final double LEAD_MM = 2 * 25.4;
+
+  /** Gap to each flange for the weld, 1/16 in: common practice, no source. */
+  public static final double WELD_GAP_MM = 25.4 / 16;
+
+  /** Longest step of the skip welds, 2 1/2 in: common practice, no source. */
+  private static final double STEP_MM = 2.5 * 25.4;
+
+  private static final double FOOT_MM = 12 * 25.4;
+
+  private final Rails rails;
+  private final BracketStock stock;
+  private final QuantityPrinter print;
+  private final List<Closing> along;
+  private final List<Closing> local;
+
+  /**
+   * @param along behind these, one long plate a side
+   * @param local behind these, short plates
+   */
+  private RailBoxing(List<Footprint> along, List<Footprint> local, BracketBasis basis) {
+    rails = basis.rails();
+    stock = basis.boxing();
+    print = basis.print();
+    this.along = rails.boxed() ? List.of() : along(along);
+    this.local = rails.boxed() ? List.of() : local(local);
+  }
+
+  /**
+   * One plate a side from the rearmost to the foremost bracket. Others are closed by it too where
+   * they are near, and by short plates of their own where they are not. Boxed rails need none.
+   */
+  public static RailBoxing along(
+      List<Footprint> brackets, List<Footprint> others, BracketBasis basis) {
+    List<Footprint> full = new ArrayList<>(brackets);
+    List<Footprint> apart = new ArrayList<>();
+    for (Footprint other : others) {
+      boolean joins =
+          brackets.stream().anyMatch(bracket -> bracket.widened(LEAD_MM).meets(other, 2 * LEAD_MM));
+      (joins ? full : apart).add(other);
+    }
+    return new RailBoxing(full, apart, basis);
+  }
+
+  /** A short plate behind each bracket; those that would meet are one. Boxed rails need none. */
+  public static RailBoxing local(List<Footprint> brackets, BracketBasis basis) {
+    return new RailBoxing(List.of(), brackets, basis);
+  }
+
+  /** Id of what is behind a bracket: a boxing plate, or the rail where none is needed. */
+  public String behind(Footprint bracket) {
+    return Stream.concat(along.stream(), local.stream())
+        .filter(closing -> closing.stretch().meets(bracket, 0))
+        .map(Closing::name)
+        .findFirst()
+        .orElse(VehicleParts.rail(bracket.left()));
+  }
+
+  /**
+   * A plate that closes the channel over a stretch.
+   *
+   * @param name its name in the lists
+   * @param stretch the stretch of rail that it closes
+   * @param why what asks for it
+   */
+  private record Closing(String name, Footprint stretch, String why) {}
+
+  private List<Closing> along(List<Footprint> brackets) {
+    List<Closing> closings = new ArrayList<>();
+    for (Footprint run : merged(brackets, Double.POSITIVE_INFINITY)) {
+      Footprint plate = run.widened(LEAD_MM);
+      closings.add(
+          new Closing(
+              plate.side() + " rail boxing plate",
+              plate,
+              "closes the channel from "
+                  + print.length(plate.rearMm())
+                  + " to "
+                  + print.length(plate.frontMm())
+                  + " ahead of the axle: behind "
+                  + plate.bracket()
+                  + ", with "
+                  + print.length(LEAD_MM)
+                  + " beyond the outermost at each end"));
+    }
+    return closings;
+  }
+
+  private List<Closing> local(List<Footprint> brackets) {
+    List<Footprint> widened = new ArrayList<>(brackets.size());
+    for (Footprint bracket : brackets) {
+      widened.add(bracket.widened(LEAD_MM));
+    }
+    List<Closing> closings = new ArrayList<>();
+    for (Footprint plate : merged(widened, LEAD_MM)) {
+      closings.add(
+          new Closing(
+              plate.side() + " rail local boxing at " + plate.bracket(),
+              plate,
+              "closes the channel behind "
+                  + plate.bracket()
+                  + " only, with "
+                  + print.length(LEAD_MM)
+                  + " beyond it at each end"));
+    }
+    return closings;
+  }
+
+  /** Plates, welds and work of closing the rails; nothing for boxed rails. */
+  public WorkPlan plan() {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    double feet = 0;
+    StringBuilder lengths = new StringBuilder();
+    for (Closing closing : along) {
+      double runMm = closing.stretch().runMm(rails);
+      feet += runMm / FOOT_MM;
+      lengths
+          .append(lengths.length() == 0 ? "" : ", ")
+          .append(closing.stretch().side())
+          .append(" rail ")
+          .append(print.length(runMm));
+      addPlate(plan, closing);
+    }
+    if (feet > 0) {
+      plan.add(
+          new OperationNeed(
+              "box-rail",
+              feet,
+              rounded(feet) + " ft of boxing plate",
+              "channel rails are boxed behind the frame brackets: " + lengths));
+    }
+    StringBuilder where = new StringBuilder();
+    for (Closing closing : local) {
+      where.append(where.length() == 0 ? "" : "; ").append(closing.stretch().bracket());
+      addPlate(plan, closing);
+    }
+    if (!local.isEmpty()) {
+      plan.add(
+          new OperationNeed(
+              "fit-local-boxing",
+              local.size(),
+              local.size() + (local.size() == 1 ? " plate" : " plates"),
+              "channel rail is closed behind " + where));
+    }
+    return plan.build();
+  }
+
+  private void addPlate(WorkPlan.Builder plan, Closing closing) {
+    ClosedChannel channel =
+        new ClosedChannel(
+            rails,
+            closing.stretch().left(),
+            closing.stretch().rearMm(),
+            closing.stretch().frontMm(),
+            stock.thicknessMm());
+    double runMm = closing.stretch().runMm(rails);
+    plan.add(
+        stock.cut(
+            closing.name(),
+            List.of(channel.held()),
+            () -> channel.shape(closing.name(), WELD_GAP_MM),
+            closing.why()));
+    FilletWeld fillet = FilletWeld.ofLeg(Seam.legMm(stock.thicknessMm(), rails.wallMm()));
+    plan.add(
+        WeldSeam.along(
+                closing.name() + " to flanges",
+                fillet,
+                channel.runs(closing.name(), WELD_GAP_MM),
+                WeldPosition.HORIZONTAL,
+                WeldPlace.VEHICLE,
+                "upper and lower edge of the plate, laid in skips of "
+                    + print.length(STEP_MM)
+                    + " or less so that the rail stays straight")
+            .inSteps(new SkipSequence(runMm, STEP_MM)));
+  }
+
+  private static List<Footprint> merged(List<Footprint> brackets, double apartMm) {
+    List<Footprint> runs = new ArrayList<>();
+    for (Footprint bracket : brackets) {
+      Footprint run = bracket;
+      for (int i = runs.size() - 1; i >= 0; i--) {
+        if (runs.get(i).meets(run, apartMm)) {
+          run = runs.remove(i).with(run);
+        }
+      }
+      runs.add(run);
+    }
+    return runs;
+  }
+
+  private static String rounded(double value) {
+    return Double.toString(Math.rint(value * 10) / 10);
+  }
+}

@@ -1,0 +1,26 @@
+package trammel.brackets.work;
+
+import java.util.List;
+import trammel.assembly.Place;
+import trammel.assembly.Solid;
+import trammel.trade.given.Given;
+
+/**
+ * One bought part in its place.
+ *
+ * @param id its own name on the vehicle, readable
+ * @param carrier the body that moves it
+ * @param place its place at ride
+ * @param solid its form, as simple as it may be
+ * @param holdsTo ids of the parts that it is screwed into, pressed into or stands on
+ */
+public record BoughtPiece(
+    String id, String carrier, Place place, Solid solid, List<String> holdsTo) {
+  public BoughtPiece {
+    Given.text(id, "Id of a bought part", "Give it a name of its own.");
+    Given.text(carrier, "Carrier of '" + id + "'", "Say which body moves it.");
+    Given.present(place, "Place of '" + id + "'", "Say where it goes.");
+    Given.present(solid, "Form of '" + id + "'", "Give a simple one.");
+    holdsTo = List.copyOf(holdsTo);
+  }
+}

@@ -1,0 +1,111 @@
+package trammel.brackets.work;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import trammel.assembly.Held;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.material.PlateMaterial;
+import trammel.trade.plates.Lightening;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
+import trammel.trade.plates.PlateShape;
+import trammel.trade.plates.Point2;
+
+/**
+ * One thickness of plate from which brackets are cut.
+ *
+ * @param material the plate in the catalog
+ * @param thicknessMm its thickness, or the thickness that is tried in its place (mm)
+ * @param lightened true when loaded plates get the holes that leave them as strong
+ */
+public record BracketStock(PlateMaterial material, double thicknessMm, boolean lightened) {
+
+  public BracketStock(PlateMaterial material) {
+    this(material, material.form().thicknessMm(), false);
+  }
+
+  /**
+   * A plate of a drawn shape.
+   *
+   * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
+   */
+  public PlateNeed cut(String name, List<Held> places, Supplier<PlateShape> shape, String why) {
+    return new PlateNeed(drawn(name, shape), material.key(), places, why);
+  }
+
+  /**
+   * A plate of a drawn shape that carries a bar's force, lightened if that is asked for.
+   *
+   * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
+   */
+  public PlateNeed loaded(
+      String name,
+      List<Held> places,
+      Supplier<PlateShape> shape,
+      Lightening lightening,
+      String why) {
+    PlateNeed solid = cut(name, places, shape, why);
+    if (!lightened) {
+      return solid;
+    }
+    Optional<Outline> lighter = lightening.of(solid.plate().outline(), thicknessMm());
+    if (lighter.isEmpty()) {
+      return cut(name, places, shape, why + "; no hole to lighten it leaves it as strong");
+    }
+    Plate plate = new Plate(name, lighter.get(), thicknessMm(), material.title());
+    return new PlateNeed(
+        plate,
+        material.key(),
+        places,
+        why + "; lightened where no cut through it is weaker than its weakest without the holes");
+  }
+
+  private Plate drawn(String name, Supplier<PlateShape> shape) {
+    try {
+      return shape.get().plate(material.title());
+    } catch (IllegalArgumentException refused) {
+      throw new UnworkableLayoutException(
+          name + " cannot be made for this layout. " + refused.getMessage());
+    }
+  }
+
+  /** A plain rectangle. */
+  public PlateNeed strip(
+      String name, List<Held> places, double lengthMm, double widthMm, String why) {
+    return strip(name, places, lengthMm, widthMm, widthMm, why);
+  }
+
+  /**
+   * A strip whose width changes evenly along it, its base straight: corners (0, 0), (length, 0),
+   * (length, end width) and (0, start width).
+   */
+  public PlateNeed strip(
+      String name,
+      List<Held> places,
+      double lengthMm,
+      double startWidthMm,
+      double endWidthMm,
+      String why) {
+    if (!(lengthMm > 0 && startWidthMm > 0 && endWidthMm > 0)) {
+      throw new UnworkableLayoutException(
+          name
+              + " would be "
+              + lengthMm
+              + " x "
+              + Math.min(startWidthMm, endWidthMm)
+              + " mm; there is no room for it. Move the pick-up point away from the rail or tube.");
+    }
+    Outline outline =
+        Outline.solid(
+            Loop.through(
+                List.of(
+                    new Point2(0, 0),
+                    new Point2(lengthMm, 0),
+                    new Point2(lengthMm, endWidthMm),
+                    new Point2(0, startWidthMm))));
+    Plate plate = new Plate(name, outline, thicknessMm(), material.title());
+    return new PlateNeed(plate, material.key(), places, why);
+  }
+}

@@ -1,0 +1,24 @@
+package trammel.brackets.work;
+
+import trammel.trade.given.Given;
+
+/**
+ * Work that the job needs done.
+ *
+ * @param operationKey key of the standard operation in the catalog
+ * @param quantity how many of the operation's unit, above 0
+ * @param driver what was counted, such as {@code 8 brackets}
+ * @param why what asks for it
+ */
+public record OperationNeed(String operationKey, double quantity, String driver, String why) {
+  public OperationNeed {
+    Given.text(operationKey, "Key of an operation", "Give its catalog key.");
+    Given.positive(
+        quantity,
+        100_000,
+        "Quantity of operation '" + operationKey + "'",
+        "Leave it out for none.");
+    Given.text(driver, "Driver of operation '" + operationKey + "'", "Say what was counted.");
+    Given.text(why, "Reason for operation '" + operationKey + "'", "Say what asks for it.");
+  }
+}

@@ -1,0 +1,93 @@
+package trammel.brackets.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.trade.plates.Edge;
+
+/**
+ * Two equal plates that face each other with a joint or a web between them.
+ *
+ * @param middle origin of their outlines, in the plane half way between them (mm)
+ * @param x direction of the outlines' x axis
+ * @param y direction of their y axis
+ * @param towards square to both, from the second plate to the first
+ * @param apartMm room between them (mm)
+ * @param thicknessMm thickness of each (mm)
+ * @param carrier the body that carries them
+ * @param firstMark what the one on that side is called
+ * @param secondMark what the other is called
+ */
+public record SidePair(
+    Point3 middle,
+    Vector3 x,
+    Vector3 y,
+    Vector3 towards,
+    double apartMm,
+    double thicknessMm,
+    String carrier,
+    String firstMark,
+    String secondMark) {
+
+  /** Where both stand, the first one first. */
+  public List<Held> held() {
+    return List.of(
+        new Held(firstMark, carrier, Place.lying(at(apartMm / 2), x, y, towards, thicknessMm)),
+        new Held(
+            secondMark,
+            carrier,
+            Place.lying(at(-apartMm / 2), x, y, towards.scaled(-1), thicknessMm)));
+  }
+
+  private Point3 at(double offMm) {
+    return middle.plus(towards.scaled(offMm));
+  }
+
+  /** The ids of both for plates of a name. */
+  public List<String> ids(String name) {
+    return List.of(Held.id(name, firstMark), Held.id(name, secondMark));
+  }
+
+  /** The plane of a face: 0 and 1 the first plate's inner and outer, 2 and 3 the second's. */
+  public Place face(int number) {
+    double offMm = apartMm / 2 + number % 2 * thicknessMm;
+    return Place.of(at(number < 2 ? offMm : -offMm), x, y);
+  }
+
+  /** A weld along edges of the outline on both faces of both plates: four runs. */
+  public List<SeamRun> bothFaces(String name, List<String> onto, List<Edge> edges) {
+    List<SeamRun> runs = new ArrayList<>(4);
+    for (int face = 0; face < 4; face++) {
+      String plate = ids(name).get(face / 2);
+      runs.add(new SeamRun(List.of(plate), onto, new FlatPath(face(face), edges)));
+    }
+    return runs;
+  }
+
+  /** A weld along edges of the outline on the inner faces of both plates: two runs. */
+  public List<SeamRun> innerFaces(String name, String part, List<Edge> edges) {
+    return List.of(
+        new SeamRun(part, ids(name).get(0), new FlatPath(face(0), edges)),
+        new SeamRun(part, ids(name).get(1), new FlatPath(face(2), edges)));
+  }
+
+  /**
+   * A bolt through both plates and what sits between them, its head on the first.
+   *
+   * @param joint centre of what sits between them (mm)
+   * @param mark what tells this bolt from others of its line
+   * @param name name of the plates
+   * @param between id of what sits between them
+   */
+  public Bolting bolt(Point3 joint, String mark, String name, String between) {
+    Point3 head = joint.plus(towards.scaled(apartMm / 2 + thicknessMm));
+    return new Bolting(
+        new Held(mark, carrier, Place.along(head, towards.scaled(-1))),
+        List.of(ids(name).get(0), between, ids(name).get(1)));
+  }
+}

@@ -1,0 +1,58 @@
+package trammel.brackets.work;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import trammel.assembly.CopedTube;
+import trammel.assembly.Held;
+import trammel.assembly.Solid;
+import trammel.trade.given.Given;
+import trammel.trade.tubes.Cope;
+
+/**
+ * A length of a section that the job needs cut.
+ *
+ * @param name the part's name, as in the parts list and drawings
+ * @param barKey key of the section in the catalog
+ * @param cutLengthMm length to saw (mm), above 0
+ * @param solid its form with the ends as they are cut, along its own z axis
+ * @param places where each of them stands, as many as are needed
+ * @param ends what happens to its ends, such as {@code square, both ends threaded}
+ * @param why which link or crossmember asks for it and how its length comes about
+ */
+public record TubeNeed(
+    String name,
+    String barKey,
+    double cutLengthMm,
+    Solid solid,
+    List<Held> places,
+    String ends,
+    String why) {
+  public TubeNeed {
+    Given.text(name, "Name of a tube", "Say which part it is.");
+    Given.text(barKey, "Section of tube '" + name + "'", "Give its catalog key.");
+    Given.positive(cutLengthMm, 20_000, "Cut length of '" + name + "' in mm", "Check its ends.");
+    Given.present(solid, "Form of tube '" + name + "'", "Give it with its ends.");
+    places = List.copyOf(places);
+    Given.count(places.size(), 1, 1000, "Places of '" + name + "'", "Say where it goes.");
+    Given.text(ends, "Ends of '" + name + "'", "Say square, coped or mitred.");
+    Given.text(why, "Reason for tube '" + name + "'", "Say what asks for it.");
+  }
+
+  /** The same under another name. */
+  public TubeNeed named(String otherName) {
+    return new TubeNeed(otherName, barKey, cutLengthMm, solid, places, ends, why);
+  }
+
+  /** How many are cut. */
+  public int quantity() {
+    return places.size();
+  }
+
+  /** What its coped ends are cut to, each with a wrap-round template. */
+  public List<Cope> copes() {
+    return solid instanceof CopedTube tube
+        ? Stream.of(tube.start(), tube.end()).flatMap(Optional::stream).toList()
+        : List.of();
+  }
+}

@@ -1,0 +1,157 @@
+package trammel.planning.draft;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.WeldedFoot;
+import trammel.engine.checks.Adjustment;
+import trammel.engine.checks.BarForces;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Measure;
+import trammel.engine.checks.Reading;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.strength.Electrode;
+import trammel.engine.strength.WeldFlow;
+import trammel.engine.strength.WeldLoad;
+import trammel.planning.catalog.PlanCheck;
+import trammel.planning.extension.AxleLinkage;
+import trammel.planning.extension.Commission;
+import trammel.planning.extension.Site;
+
+/**
+ * Largest stress on the throat of the welds that hold a bracket, over the load cases, as a share of
+ * the allowable stress of 70 ksi filler metal. The welds are taken as lines; see {@link
+ * trammel.engine.strength.WeldGroup} for the method and {@link Electrode#allowableThroatMPa()} for
+ * the allowable stress.
+ */
+public final class BracketWelds implements Check {
+  private static final Electrode FILLER = Electrode.E70;
+
+  private final AxleLinkage linkage;
+  private final Site site;
+
+  /**
+   * @param linkage plans the brackets of a layout
+   * @param site its options, catalog and units
+   */
+  public BracketWelds(AxleLinkage linkage, Site site) {
+    this.linkage = linkage;
+    this.site = site;
+  }
+
+  @Override
+  public String id() {
+    return PlanCheck.WELDS.id();
+  }
+
+  @Override
+  public String title() {
+    return PlanCheck.WELDS.title();
+  }
+
+  @Override
+  public Measure measure() {
+    return PlanCheck.WELDS.measure();
+  }
+
+  /** The weld that is stressed furthest, and when. */
+  private record Worst(double share, WeldedFoot foot, String loadCase) {}
+
+  @Override
+  public Reading read(LayoutAnalysis analysis) {
+    try {
+      Optional<Worst> worst = worst(analysis);
+      return worst.isEmpty()
+          ? new Reading.NotApplicable("no weld of a bracket is loaded")
+          : new Reading.Value(
+              worst.get().share, worst.get().foot.name() + ", " + worst.get().loadCase);
+    } catch (UnworkableLayoutException impossible) {
+      return new Reading.Unknown(impossible.getMessage());
+    }
+  }
+
+  private Optional<Worst> worst(LayoutAnalysis analysis) {
+    Layout layout = analysis.layout();
+    BarForces forces = analysis.barForces();
+    Worst worst = null;
+    for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
+      WeldFlow flow = new WeldFlow(foot.welds());
+      for (int i = 0; i < forces.cases().size(); i++) {
+        double share = share(foot, flow, layout.bars(), forces, i);
+        if (share > 0 && (worst == null || share > worst.share)) {
+          worst = new Worst(share, foot, forces.cases().get(i).name());
+        }
+      }
+    }
+    return Optional.ofNullable(worst);
+  }
+
+  private static double share(
+      WeldedFoot foot, WeldFlow flow, List<Bar> bars, BarForces forces, int loadCase) {
+    Vector3 force = new Vector3(0, 0, 0);
+    Vector3 moment = new Vector3(0, 0, 0);
+    for (int i = 0; i < bars.size(); i++) {
+      Bar bar = bars.get(i);
+      if (foot.bars().contains(bar.name())) {
+        Point3 joint = bar.point(foot.end());
+        Point3 other = bar.point(foot.end() == End.FRAME ? End.AXLE : End.FRAME);
+        Vector3 pull = joint.to(other).normalized().scaled(forces.tensionN(loadCase, i));
+        force = force.plus(pull);
+        moment = moment.plus(foot.origin().to(joint).cross(pull));
+      }
+    }
+    return flow.throatStressMPa(load(foot, force, moment), foot.legMm())
+        / FILLER.allowableThroatMPa();
+  }
+
+  private static WeldLoad load(WeldedFoot foot, Vector3 force, Vector3 moment) {
+    Vector3 along = foot.along();
+    Vector3 up = foot.up();
+    Vector3 off = along.cross(up);
+    return new WeldLoad(
+        force.dot(along),
+        force.dot(up),
+        force.dot(off),
+        0,
+        0,
+        0,
+        moment.dot(along),
+        moment.dot(up),
+        moment.dot(off));
+  }
+
+  /** Thicker plate takes a larger fillet; a joint nearer its weld bends it less. */
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    List<Adjustment> adjustments = new ArrayList<>(3);
+    adjustments.add(new Adjustment.ThickenBrackets());
+    Optional<Worst> worst = worst(analysis);
+    if (worst.isPresent()) {
+      WeldedFoot foot = worst.get().foot;
+      Set<String> alike = alike(foot, analysis.layout());
+      adjustments.add(new Adjustment.MoveEnds(alike, foot.end(), Direction.UP));
+      adjustments.add(new Adjustment.MoveEnds(alike, foot.end(), Direction.FORWARD));
+    }
+    return adjustments;
+  }
+
+  /** The bars of a foot with their twins on the other side. */
+  private static Set<String> alike(WeldedFoot foot, Layout layout) {
+    Set<String> names = new HashSet<>();
+    for (Bar bar : layout.bars()) {
+      if (foot.bars().contains(bar.name())) {
+        layout.alike(bar).forEach(one -> names.add(one.name()));
+      }
+    }
+    return names;
+  }
+}

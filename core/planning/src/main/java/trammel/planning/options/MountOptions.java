@@ -1,0 +1,142 @@
+package trammel.planning.options;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.brackets.material.BarMaterial;
+import trammel.brackets.material.PlateMaterial;
+import trammel.brackets.material.Shock;
+import trammel.brackets.mount.MountStock;
+import trammel.planning.catalog.Catalog;
+import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldValues;
+import trammel.trade.steel.RectangularTube;
+
+/** The options that mounts of springs and shocks share. */
+public final class MountOptions {
+  private static final double INCH_MM = 25.4;
+
+  /** Square tube of 2 in, the usual shock crossmember: common practice, no source. */
+  private static final double USUAL_TUBE_MM = 2 * INCH_MM;
+
+  private static final double USUAL_PLATE_MM = INCH_MM / 4;
+  private static final double USUAL_BOXING_MM = 3 * INCH_MM / 16;
+
+  private MountOptions() {}
+
+  /** What mounts are made of as a job's options choose it. */
+  public static MountStock stock(FieldValues options, Catalog catalog) {
+    return new MountStock(
+        catalog.plate(options.get(bracketPlate(catalog))),
+        catalog.bar(options.get(crossmember(catalog))),
+        catalog.plate(options.get(boxingPlate(catalog))),
+        catalog.boltSizes());
+  }
+
+  /** Lean of shocks inward, from upright. */
+  public static Field<Double> lean(String key, double leastDeg, double mostDeg, double usualDeg) {
+    return Field.angleRad(
+            key,
+            "lean inward from upright, from the axle up, at ride",
+            Math.toRadians(leastDeg),
+            Math.toRadians(mostDeg))
+        .withDefault(Math.toRadians(usualDeg));
+  }
+
+  /** Lower mounts of the shocks above the axle's centre. */
+  public static Field<Double> lowerHeight() {
+    return Field.lengthMm(
+            "lower_height",
+            "lower shock mount above the axle's centre, negative below it",
+            -6 * INCH_MM,
+            6 * INCH_MM)
+        .withDefault(-3 * INCH_MM);
+  }
+
+  /** The shock; without it one is chosen. */
+  public static Field<String> shock(Catalog catalog, boolean coilOver) {
+    List<String> keys = new ArrayList<>();
+    for (Shock shock : shocks(catalog, coilOver)) {
+      keys.add(shock.key());
+    }
+    return Field.choice(
+            "shock",
+            "shock by its catalog key; left out, the shortest with the travel for bump and droop",
+            keys)
+        .optional();
+  }
+
+  /** The shocks of a catalog with or without a coil spring on them. */
+  public static List<Shock> shocks(Catalog catalog, boolean coilOver) {
+    List<Shock> shocks = new ArrayList<>();
+    for (Shock shock : catalog.shocks().values()) {
+      if (shock.coilOver() == coilOver) {
+        shocks.add(shock);
+      }
+    }
+    return shocks;
+  }
+
+  /** The shock that the job names, or all that can be chosen. */
+  public static List<Shock> wanted(FieldValues options, Catalog catalog, boolean coilOver) {
+    Optional<String> key = options.find(shock(catalog, coilOver));
+    return key.isPresent() ? List.of(catalog.shock(key.get())) : shocks(catalog, coilOver);
+  }
+
+  /** Section of the crossmembers. */
+  public static Field<String> crossmember(Catalog catalog) {
+    List<String> keys = new ArrayList<>();
+    String nearest = "";
+    double leastOff = Double.POSITIVE_INFINITY;
+    for (BarMaterial material : catalog.bars().values()) {
+      if (material.form() instanceof RectangularTube tube) {
+        keys.add(material.key());
+        double off =
+            Math.abs(tube.heightMm() - USUAL_TUBE_MM) + Math.abs(tube.widthMm() - USUAL_TUBE_MM);
+        if (off < leastOff) {
+          leastOff = off;
+          nearest = material.key();
+        }
+      }
+    }
+    return Field.choice("crossmember", "square or rectangular tube of crossmembers", keys)
+        .withDefault(nearest);
+  }
+
+  /** Plate for brackets, tabs and seats. */
+  public static Field<String> bracketPlate(Catalog catalog) {
+    return plate(
+        "bracket_plate", "plate for brackets, tabs, arms and seats", USUAL_PLATE_MM, catalog);
+  }
+
+  /** Plate that closes a channel rail behind a crossmember. */
+  public static Field<String> boxingPlate(Catalog catalog) {
+    return plate(
+        "boxing_plate",
+        "plate that closes a channel rail where a crossmember meets it",
+        USUAL_BOXING_MM,
+        catalog);
+  }
+
+  private static Field<String> plate(String key, String help, double usualMm, Catalog catalog) {
+    return Field.choice(key, help, List.copyOf(catalog.plates().keySet()))
+        .withDefault(nearestPlate(catalog, usualMm).key());
+  }
+
+  /** The plate whose thickness comes nearest. */
+  public static PlateMaterial nearestPlate(Catalog catalog, double thicknessMm) {
+    PlateMaterial nearest = null;
+    for (PlateMaterial material : catalog.plates().values()) {
+      if (nearest == null
+          || Math.abs(material.form().thicknessMm() - thicknessMm)
+              < Math.abs(nearest.form().thicknessMm() - thicknessMm)) {
+        nearest = material;
+      }
+    }
+    if (nearest == null) {
+      throw new IllegalArgumentException(
+          "the catalog has no plate; mounts need one. Add one to the catalog.");
+    }
+    return nearest;
+  }
+}

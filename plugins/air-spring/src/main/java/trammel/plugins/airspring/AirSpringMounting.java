@@ -1,0 +1,647 @@
+package trammel.plugins.airspring;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.assembly.Assembly;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
+import trammel.assembly.Solid;
+import trammel.assembly.Turned;
+import trammel.brackets.material.BoltSize;
+import trammel.brackets.mount.Crossmember;
+import trammel.brackets.mount.MountPractice;
+import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.PlatePair;
+import trammel.brackets.mount.Words;
+import trammel.brackets.rail.ClosedChannel;
+import trammel.brackets.work.BoltNeed;
+import trammel.brackets.work.Bolting;
+import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.SidePair;
+import trammel.brackets.work.VehicleParts;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Rails;
+import trammel.engine.layout.SpringUnit;
+import trammel.planning.catalog.AirSpring;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.BoxingPlate;
+import trammel.trade.plates.CrossmemberTab;
+import trammel.trade.plates.Edge;
+import trammel.trade.plates.HoleRules;
+import trammel.trade.plates.OutriggerGusset;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.SeatArm;
+import trammel.trade.plates.SpringSeat;
+import trammel.trade.plates.Straight;
+import trammel.trade.plates.TubeBracket;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
+
+/**
+ * The seats of a pair of air springs: below, a round plate on two arms with saddles on the axle
+ * tube; above, a round plate under a bridge between the rails, or a plate with two gussets off the
+ * outer face of each rail.
+ *
+ * @param chassis the vehicle
+ * @param left the left spring
+ * @param right the right spring
+ * @param spring the air spring bought
+ * @param stock what the seats are made of
+ * @param print for the reasons
+ */
+record AirSpringMounting(
+    Chassis chassis,
+    SpringUnit left,
+    SpringUnit right,
+    AirSpring spring,
+    MountStock stock,
+    QuantityPrinter print) {
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
+  private static final Vector3 UP = new Vector3(0, 0, 1);
+  private static final double INCH_MM = 25.4;
+  private static final String LOWER_SEAT = "air spring lower seat";
+  private static final String UPPER_SEAT = "air spring upper seat";
+  private static final String OUTRIGGER_SEAT = "air spring outrigger seat";
+  private static final String GUSSET = "air spring outrigger gusset";
+  private static final String BOXING = "air spring outrigger boxing plate";
+
+  /** Radius of a spring's end plates as a share of its own: common practice, no source. */
+  private static final double END_SHARE = 0.8;
+
+  /** Bolts of an air spring's ends, 3/8 in: common practice, no source. */
+  private static final double BOLT_MM = 0.375 * INCH_MM;
+
+  /** End plate of an air spring under the bolt, 1/4 in: common practice, no source. */
+  private static final double END_PLATE_MM = INCH_MM / 4;
+
+  /** Room for a washer and a socket between bolt and bridge, 1/2 in. */
+  private static final double SOCKET_MM = INCH_MM / 2;
+
+  /** Hole for the air fitting, 3/4 in. */
+  private static final double PORT_MM = 0.75 * INCH_MM;
+
+  private static final double ARM_DEPTH_MM = 1.5 * INCH_MM;
+  private static final double LONGEST_GUSSET_MM = 4 * INCH_MM;
+  private static final double GUSSET_TIP_MM = 0.75 * INCH_MM;
+  private static final double GUSSET_CORNER_MM = INCH_MM / 2;
+  private static final double BOXING_LEAD_MM = 2 * INCH_MM;
+  private static final double BOXING_GAP_MM = INCH_MM / 16;
+  private static final int SPRINGS = 2;
+
+  /** True for springs between the rails. */
+  public boolean isInboard() {
+    return Math.abs(left.frame().yMm()) < chassis.rails().innerFaceMm(left.frame().xMm());
+  }
+
+  /** The bridge over the upper seats. */
+  public Crossmember bridge() {
+    Point3 middle = left.frame().midpoint(right.frame());
+    double upMm = middle.zMm() + stock.plateMm() + stock.section().heightMm() / 2;
+    return new Crossmember("air spring bridge", chassis.rails(), stock, middle.xMm(), upMm, print);
+  }
+
+  /** An arm under a lower seat. */
+  public SeatArm arm(SpringUnit unit) {
+    Point3 centre = chassis.axleCentre();
+    Point2 seat =
+        new Point2(
+            unit.axle().xMm() - centre.xMm(), unit.axle().zMm() - stock.plateMm() - centre.zMm());
+    return new SeatArm(
+        "air spring arm",
+        stock.plateMm(),
+        chassis.axle().tubeDiameterMm(),
+        TubeBracket.USUAL_WRAP_RAD,
+        seat,
+        AirSpringSeats.armEdgeMm(diameterMm()),
+        ARM_DEPTH_MM);
+  }
+
+  private double diameterMm() {
+    return AirSpringSeats.diameterMm(spring);
+  }
+
+  private BoltSize bolt() {
+    return stock.bolts().nearest(BOLT_MM);
+  }
+
+  private double holeMm() {
+    return bolt().diameterMm() + MountPractice.BOLT_CLEARANCE_MM;
+  }
+
+  /** Bolts stand clear of the bridge's tube, whose middle runs over the seat. */
+  private double boltCircleMm() {
+    return Math.max(diameterMm() / 2, stock.section().widthMm() + 2 * SOCKET_MM);
+  }
+
+  private SpringSeat seat(String name, double portMm) {
+    return new SpringSeat(
+        name,
+        stock.plateMm(),
+        diameterMm(),
+        portMm,
+        holeMm(),
+        boltCircleMm(),
+        2,
+        0,
+        HoleRules.SHOP);
+  }
+
+  /** Adds seats, arms, bridge or outriggers, bolts, welds and work. */
+  public void addTo(WorkPlan.Builder plan) {
+    addLower(plan);
+    if (isInboard()) {
+      addBridge(plan);
+    } else {
+      addOutriggers(plan);
+    }
+    BoltSize bolt = bolt();
+    plan.add(
+        new BoltNeed(
+            bolt.key(),
+            stock.plateMm() + END_PLATE_MM,
+            boltings(),
+            "air spring seats",
+            "two a seat through a plate of "
+                + print.length(stock.plateMm())
+                + " and the spring's end plate; mark the holes off the spring that is delivered"));
+    plan.add(
+        new OperationNeed(
+            "fit-spring-seat", 2 * SPRINGS, "4 seats", "lower and upper seat of both air springs"));
+    plan.add(
+        new OperationNeed(
+            "drill-plate", 4 * SPRINGS, "8 holes", "bolt holes of four seats, two each"));
+    plan.add(
+        new OperationNeed(
+            "fit-air-spring",
+            SPRINGS,
+            "2 air springs",
+            left.name() + " and " + right.name() + ", level at a height of " + height()));
+  }
+
+  private String height() {
+    return print.length(left.lengthMm());
+  }
+
+  private FilletWeld fillet(double otherMm) {
+    return FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(stock.plateMm(), otherMm)));
+  }
+
+  private void addLower(WorkPlan.Builder plan) {
+    String material = stock.bracket().title();
+    String where =
+        "lower seat "
+            + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
+            + ", "
+            + print.length(left.axle().yMm())
+            + " from the centre plane";
+    plan.add(
+        new PlateNeed(
+            seat(LOWER_SEAT, 0).plate(material),
+            stock.bracket().key(),
+            List.of(lowerSeat(left), lowerSeat(right)),
+            where + "; as wide as the spring, " + print.length(diameterMm())));
+    PlatePair.add(
+        plan,
+        arm(left).plate(material),
+        arm(right).plate(material),
+        stock.bracket().key(),
+        armSides(left).held(),
+        armSides(right).held(),
+        where
+            + "; two arms a side, "
+            + print.length(2 * AirSpringSeats.armOffMm(diameterMm()))
+            + " apart, carry it clear of the tube");
+    plan.add(
+        WeldSeam.along(
+            "air spring arm to axle tube",
+            fillet(chassis.axle().tubeWallMm()),
+            armRuns(VehicleParts.AXLE_TUBE, true),
+            WeldPosition.HORIZONTAL,
+            WeldPlace.VEHICLE,
+            "saddle of four arms, both faces"));
+    plan.add(
+        WeldSeam.along(
+            "air spring lower seat to arm",
+            fillet(stock.plateMm()),
+            armRuns("", false),
+            WeldPosition.FLAT,
+            WeldPlace.BENCH,
+            "level edge of four arms, both faces"));
+    plan.add(
+        new OperationNeed(
+            "dress-plate", 3 * SPRINGS, "6 plates", "lower seats and arms of the air springs"));
+  }
+
+  private void addBridge(WorkPlan.Builder plan) {
+    Crossmember bridge = bridge();
+    double overAxleMm =
+        bridge.upMm()
+            - bridge.heightMm() / 2
+            - chassis.axleCentre().zMm()
+            - chassis.travel().bumpMm();
+    bridge.addTo(
+        plan,
+        "carries the upper seats of both air springs; its underside stays "
+            + print.length(overAxleMm)
+            + " above the axle's centre at full bump, check the housing against that");
+    plan.add(
+        new PlateNeed(
+            seat(UPPER_SEAT, PORT_MM).plate(stock.bracket().title()),
+            stock.bracket().key(),
+            List.of(upperSeat(left), upperSeat(right)),
+            "upper seat "
+                + print.length(left.frame().zMm())
+                + " above ground at ride, "
+                + height()
+                + " over the lower one; the middle hole and one through the bridge let the air"
+                + " fitting out"));
+    plan.add(
+        WeldSeam.along(
+            "air spring upper seat to bridge",
+            fillet(stock.section().wallMm()),
+            bridgeRuns(bridge),
+            WeldPosition.FLAT,
+            WeldPlace.BENCH,
+            "both edges of the tube across each seat"));
+    plan.add(
+        new OperationNeed("dress-plate", SPRINGS, "2 plates", "upper seats of the air springs"));
+    plan.add(
+        new OperationNeed(
+            "drill-plate", SPRINGS, "2 holes", "through the bridge for each air fitting"));
+  }
+
+  private double reachMm(SpringUnit unit) {
+    Rails rails = chassis.rails();
+    return Math.abs(unit.frame().yMm()) - rails.outerFaceMm(unit.frame().xMm());
+  }
+
+  /** The plate over an outboard spring, its base on the rail. */
+  public CrossmemberTab outriggerSeat(SpringUnit unit) {
+    return new CrossmemberTab(
+        OUTRIGGER_SEAT,
+        stock.plateMm(),
+        diameterMm(),
+        reachMm(unit) + diameterMm() / 2,
+        diameterMm() / 3,
+        holeMm(),
+        2,
+        diameterMm() / 2,
+        1,
+        0,
+        reachMm(unit),
+        HoleRules.SHOP);
+  }
+
+  /** A gusset between rail and outrigger seat. */
+  public OutriggerGusset outriggerGusset(SpringUnit unit) {
+    double railMm =
+        Math.min(
+            LONGEST_GUSSET_MM,
+            chassis.rails().topMm(unit.frame().xMm()) - unit.frame().zMm() - stock.plateMm());
+    return new OutriggerGusset(
+        GUSSET,
+        stock.plateMm(),
+        reachMm(unit) + diameterMm() / 4,
+        railMm,
+        Math.PI / 2,
+        GUSSET_TIP_MM,
+        GUSSET_CORNER_MM);
+  }
+
+  private void addOutriggers(WorkPlan.Builder plan) {
+    String material = stock.bracket().title();
+    String why =
+        "upper seat outboard, "
+            + print.length(reachMm(left))
+            + " from the rail's outer face and "
+            + print.length(left.frame().zMm())
+            + " above ground at ride";
+    PlatePair.add(
+        plan,
+        outriggerSeat(left).plate(material),
+        outriggerSeat(right).plate(material),
+        stock.bracket().key(),
+        List.of(upperSeatPlace(left)),
+        List.of(upperSeatPlace(right)),
+        why);
+    PlatePair.add(
+        plan,
+        outriggerGusset(left).plate(material),
+        outriggerGusset(right).plate(material),
+        stock.bracket().key(),
+        gussetSides(left).held(),
+        gussetSides(right).held(),
+        why + "; two gussets hold each seat level");
+    plan.add(
+        WeldSeam.along(
+            "air spring outrigger to rail",
+            fillet(chassis.rails().wallMm()),
+            outriggerRuns(),
+            WeldPosition.VERTICAL,
+            WeldPlace.VEHICLE,
+            "base of each seat, both faces, and the rail leg of two gussets a side"));
+    plan.add(
+        WeldSeam.along(
+            "air spring outrigger gusset to seat",
+            fillet(stock.plateMm()),
+            gussetRuns(),
+            WeldPosition.FLAT,
+            WeldPlace.BENCH,
+            "one face of two gussets a side"));
+    plan.add(new OperationNeed("fit-outrigger", SPRINGS, "2 outriggers", why));
+    plan.add(
+        new OperationNeed(
+            "dress-plate", 3 * SPRINGS, "6 plates", "seats and gussets of the outriggers"));
+    addOutriggerBoxing(plan);
+  }
+
+  private void addOutriggerBoxing(WorkPlan.Builder plan) {
+    Rails rails = chassis.rails();
+    if (rails.boxed()) {
+      return;
+    }
+    double runMm = diameterMm() + 2 * BOXING_LEAD_MM;
+    double thicknessMm = stock.boxing().form().thicknessMm();
+    ClosedChannel onLeft = channel(left, runMm);
+    ClosedChannel onRight = channel(right, runMm);
+    BoxingPlate shape = onLeft.shape(BOXING, BOXING_GAP_MM);
+    String why =
+        "the channel is open behind the outrigger, whose base is "
+            + print.length(diameterMm())
+            + " long; a plate "
+            + print.length(runMm)
+            + " long closes it";
+    plan.add(
+        new PlateNeed(
+            shape.plate(stock.boxing().title()),
+            stock.boxing().key(),
+            List.of(
+                new Held("left", Assembly.FRAME, onLeft.held().place()),
+                new Held("right", Assembly.FRAME, onRight.held().place())),
+            why));
+    List<SeamRun> runs = new ArrayList<>(onLeft.runs(Held.id(BOXING, "left"), BOXING_GAP_MM));
+    runs.addAll(onRight.runs(Held.id(BOXING, "right"), BOXING_GAP_MM));
+    plan.add(
+        WeldSeam.along(
+            "air spring outrigger boxing plate to flange",
+            FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(thicknessMm, rails.wallMm()))),
+            runs,
+            WeldPosition.HORIZONTAL,
+            WeldPlace.VEHICLE,
+            "upper and lower edge of both boxing plates"));
+    plan.add(new OperationNeed("fit-local-boxing", SPRINGS, "2 plates", why));
+    plan.add(new OperationNeed("dress-plate", SPRINGS, "2 boxing plates", why));
+  }
+
+  private ClosedChannel channel(SpringUnit unit, double runMm) {
+    double xMm = unit.frame().xMm();
+    return new ClosedChannel(
+        chassis.rails(),
+        isLeft(unit),
+        xMm - runMm / 2,
+        xMm + runMm / 2,
+        stock.boxing().form().thicknessMm());
+  }
+
+  private static boolean isLeft(SpringUnit unit) {
+    return unit.frame().yMm() > 0;
+  }
+
+  private static String side(SpringUnit unit) {
+    return isLeft(unit) ? "left" : "right";
+  }
+
+  private static Vector3 outward(SpringUnit unit) {
+    return new Vector3(0, isLeft(unit) ? 1 : -1, 0);
+  }
+
+  /** The springs' own mounts. */
+  private List<SpringUnit> units() {
+    return List.of(left, right);
+  }
+
+  /** Under the spring, its bolts fore and aft of the arms. */
+  private Held lowerSeat(SpringUnit unit) {
+    return new Held(
+        side(unit), Assembly.AXLE, Place.at(unit.axle().plus(UP.scaled(-stock.plateMm()))));
+  }
+
+  /** On the spring, under the bridge. */
+  private Held upperSeat(SpringUnit unit) {
+    return new Held(side(unit), Assembly.FRAME, Place.at(unit.frame()));
+  }
+
+  /** The two arms of a seat, their outlines about the centre of the axle tube. */
+  private SidePair armSides(SpringUnit unit) {
+    Point3 centre = chassis.axleCentre();
+    return new SidePair(
+        new Point3(centre.xMm(), unit.axle().yMm(), centre.zMm()),
+        FORWARD,
+        UP,
+        outward(unit),
+        2 * AirSpringSeats.armOffMm(diameterMm()) - stock.plateMm(),
+        stock.plateMm(),
+        Assembly.AXLE,
+        "outer",
+        "inner");
+  }
+
+  /** Both faces of all arms, along the saddle on the tube or along the level edge at the seat. */
+  private List<SeamRun> armRuns(String tube, boolean saddle) {
+    List<SeamRun> runs = new ArrayList<>(4 * SPRINGS);
+    for (SpringUnit unit : units()) {
+      SeatArm arm = arm(unit);
+      Point2 seat = arm.seatMiddle();
+      double halfMm = arm.seatLengthMm() / 2;
+      Edge edge =
+          saddle ? arm.saddle() : new Straight(seat.shifted(-halfMm, 0), seat.shifted(halfMm, 0));
+      String onto = saddle ? tube : Held.id(LOWER_SEAT, side(unit));
+      String name = PlatePair.name(arm.name(), isLeft(unit));
+      runs.addAll(armSides(unit).bothFaces(name, List.of(onto), List.of(edge)));
+    }
+    return runs;
+  }
+
+  /** Length of the seat under each edge of the bridge's tube (mm). */
+  private double bridgeChordMm(Crossmember bridge) {
+    double radiusMm = diameterMm() / 2;
+    double offMm = bridge.widthMm() / 2;
+    return 2 * Math.sqrt(Math.max(0, radiusMm * radiusMm - offMm * offMm));
+  }
+
+  /** Both lower edges of the bridge's tube across each seat. */
+  private List<SeamRun> bridgeRuns(Crossmember bridge) {
+    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
+    Vector3 halfAcross = new Vector3(0, bridgeChordMm(bridge) / 2, 0);
+    for (SpringUnit unit : units()) {
+      Point3 top = unit.frame().plus(UP.scaled(stock.plateMm()));
+      for (double offMm : new double[] {bridge.widthMm() / 2, -bridge.widthMm() / 2}) {
+        Point3 middle = top.plus(FORWARD.scaled(offMm));
+        runs.add(
+            new SeamRun(
+                Held.id(UPPER_SEAT, side(unit)),
+                bridge.name(),
+                FlatPath.between(middle.plus(halfAcross.scaled(-1)), middle.plus(halfAcross))));
+      }
+    }
+    return runs;
+  }
+
+  /** On the rail's outer face, its outline from the base outboard. */
+  private Held upperSeatPlace(SpringUnit unit) {
+    return new Held(
+        Assembly.FRAME,
+        Place.lying(
+            onRail(unit),
+            FORWARD.scaled(isLeft(unit) ? 1 : -1),
+            outward(unit),
+            UP,
+            stock.plateMm()));
+  }
+
+  private Point3 onRail(SpringUnit unit) {
+    double sideMm = chassis.rails().outerFaceMm(unit.frame().xMm());
+    return new Point3(unit.frame().xMm(), isLeft(unit) ? sideMm : -sideMm, unit.frame().zMm());
+  }
+
+  /** Two gussets on the seat's ends, their outlines from the corner at the rail. */
+  private SidePair gussetSides(SpringUnit unit) {
+    return new SidePair(
+        onRail(unit).plus(UP.scaled(stock.plateMm())),
+        outward(unit),
+        UP,
+        FORWARD,
+        diameterMm() - 2 * stock.plateMm(),
+        stock.plateMm(),
+        Assembly.FRAME,
+        "front",
+        "rear");
+  }
+
+  /** One face of each seat and one leg of a gusset as one run. */
+  private List<SeamRun> outriggerRuns() {
+    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
+    for (SpringUnit unit : units()) {
+      double halfMm = diameterMm() / 2;
+      OutriggerGusset gusset = outriggerGusset(unit);
+      Place face = Place.of(onRail(unit), FORWARD, UP);
+      double plateMm = stock.plateMm();
+      for (int i = 0; i < 2; i++) {
+        double upMm = i * plateMm;
+        double gussetMm = i == 0 ? halfMm - plateMm : plateMm - halfMm;
+        runs.add(
+            new SeamRun(
+                List.of(
+                    PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)),
+                    gussetSides(unit).ids(PlatePair.name(GUSSET, isLeft(unit))).get(i)),
+                List.of(VehicleParts.rail(isLeft(unit))),
+                new FlatPath(
+                    face,
+                    List.of(
+                        new Straight(new Point2(-halfMm, upMm), new Point2(halfMm, upMm)),
+                        new Straight(
+                            new Point2(gussetMm, plateMm),
+                            new Point2(gussetMm, plateMm + gusset.otherLegMm()))))));
+      }
+    }
+    return runs;
+  }
+
+  private List<SeamRun> gussetRuns() {
+    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
+    for (SpringUnit unit : units()) {
+      Edge leg = new Straight(new Point2(0, 0), new Point2(outriggerGusset(unit).legMm(), 0));
+      SidePair gussets = gussetSides(unit);
+      String name = PlatePair.name(GUSSET, isLeft(unit));
+      for (int i = 0; i < 2; i++) {
+        runs.add(
+            new SeamRun(
+                gussets.ids(name).get(i),
+                PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)),
+                new FlatPath(gussets.face(2 * i), List.of(leg))));
+      }
+    }
+    return runs;
+  }
+
+  private String upperSeatId(SpringUnit unit) {
+    return isInboard()
+        ? Held.id(UPPER_SEAT, side(unit))
+        : PlatePair.name(OUTRIGGER_SEAT, isLeft(unit));
+  }
+
+  /** Two a seat, their heads on the far side of the seat from the spring. */
+  private List<Bolting> boltings() {
+    List<Bolting> boltings = new ArrayList<>(4 * SPRINGS);
+    double upperMm = isInboard() ? boltCircleMm() / 2 : diameterMm() / 4;
+    for (SpringUnit unit : units()) {
+      for (boolean front : new boolean[] {true, false}) {
+        double way = front ? 1 : -1;
+        String end = side(unit) + (front ? " front" : " rear");
+        Point3 low =
+            unit.axle()
+                .plus(UP.scaled(-stock.plateMm()))
+                .plus(FORWARD.scaled(way * boltCircleMm() / 2));
+        boltings.add(
+            new Bolting(
+                new Held("lower " + end, Assembly.AXLE, Place.along(low, UP)),
+                List.of(Held.id(LOWER_SEAT, side(unit)), unit.name())));
+        Point3 high =
+            unit.frame().plus(UP.scaled(stock.plateMm())).plus(FORWARD.scaled(way * upperMm));
+        boltings.add(
+            new Bolting(
+                new Held("upper " + end, Assembly.FRAME, Place.along(high, UP.scaled(-1))),
+                List.of(upperSeatId(unit), unit.name())));
+      }
+    }
+    return boltings;
+  }
+
+  /** The springs themselves, each from seat to seat at ride. */
+  public List<BoughtPiece> springs() {
+    return units().stream()
+        .map(
+            unit ->
+                new BoughtPiece(
+                    unit.name(),
+                    unit.name(),
+                    Place.at(unit.axle()),
+                    bellows(unit),
+                    List.of(Held.id(LOWER_SEAT, side(unit)), upperSeatId(unit))))
+        .toList();
+  }
+
+  /** End plates a little narrower than the widest place half way up. */
+  private Solid bellows(SpringUnit unit) {
+    double lengthMm = unit.lengthMm();
+    double outsideMm = spring.outsideRadiusMm();
+    double endMm = END_SHARE * outsideMm;
+    return Turned.through(
+        0,
+        0,
+        endMm,
+        0,
+        endMm,
+        END_PLATE_MM,
+        outsideMm,
+        lengthMm / 3,
+        outsideMm,
+        2 * lengthMm / 3,
+        endMm,
+        lengthMm - END_PLATE_MM,
+        endMm,
+        lengthMm,
+        0,
+        lengthMm);
+  }
+}

@@ -1,0 +1,271 @@
+package trammel.plugins.airspring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.MountPractice;
+import trammel.brackets.mount.MountRoom;
+import trammel.brackets.mount.MountSearch;
+import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.Side;
+import trammel.brackets.mount.TightSpot;
+import trammel.engine.clearance.Capsule;
+import trammel.engine.clearance.Cylinder;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleGuide;
+import trammel.engine.layout.Chassis;
+import trammel.engine.quantity.Gravity;
+import trammel.engine.springs.AirSpringSize;
+import trammel.planning.catalog.AirSpring;
+import trammel.reading.quantity.QuantityPrinter;
+
+/**
+ * Places an upright air spring between a seat on arms from the axle tube and a seat under a bridge
+ * between the rails, or under an outrigger outside them.
+ *
+ * @param chassis the vehicle
+ * @param guide the bars, and what else guides the axle, that are there
+ * @param travel how the axle moves on them
+ * @param side side of the axle tube
+ * @param across side of the rails
+ * @param rideHeightMm height of the spring at ride if the job sets it (mm)
+ * @param stock what the mounts are made of
+ * @param print for messages
+ */
+record AirSpringPlace(
+    Chassis chassis,
+    AxleGuide guide,
+    AxleTravel travel,
+    Side side,
+    AirSpringAcross across,
+    OptionalDouble rideHeightMm,
+    MountStock stock,
+    QuantityPrinter print) {
+  /** Share of the highest pressure that leaves a third for load: common practice, no source. */
+  private static final double EASY_SHARE = 0.65;
+
+  /** Places along the tube that are tried are 1/4 in apart (mm). */
+  private static final double ALONG_STEP_MM = 25.4 / 4;
+
+  private static final int ROUNDS = 3;
+
+  public AirSpringPlace {
+    Objects.requireNonNull(guide, "guide");
+  }
+
+  /**
+   * The smallest air spring that carries the load with a third of its pressure to spare; if none
+   * does, the smallest that carries it at all.
+   *
+   * @throws UnworkableLayoutException if none does
+   */
+  public AirSpringFit smallest(List<AirSpring> springs) {
+    List<AirSpring> sorted = new ArrayList<>(springs);
+    sorted.sort(
+        new Comparator<AirSpring>() {
+          @Override
+          public int compare(AirSpring a, AirSpring b) {
+            return Double.compare(a.outsideRadiusMm(), b.outsideRadiusMm());
+          }
+        });
+    if (sorted.isEmpty()) {
+      throw new UnworkableLayoutException(
+          "the catalog has no air spring to choose from. Add one to the catalog.");
+    }
+    Optional<AirSpringFit> carries = Optional.empty();
+    Optional<UnworkableLayoutException> refusal = Optional.empty();
+    for (AirSpring spring : sorted) {
+      try {
+        AirSpringFit fit = find(spring);
+        if (fit.gaugeMPa() <= EASY_SHARE * spring.highestGaugeMPa()) {
+          return fit;
+        }
+        carries = carries.isPresent() ? carries : Optional.of(fit);
+      } catch (UnworkableLayoutException unworkable) {
+        refusal = refusal.isPresent() ? refusal : Optional.of(unworkable);
+      }
+    }
+    if (carries.isPresent()) {
+      return carries.get();
+    }
+    throw refusal.get();
+  }
+
+  /**
+   * An air spring in its place.
+   *
+   * @throws UnworkableLayoutException if there is no room, its table is too short for the travel,
+   *     or the load asks for too much pressure
+   */
+  public AirSpringFit find(AirSpring spring) {
+    AirSpringSeats seats =
+        new AirSpringSeats(chassis.rails(), across, stock.section().heightMm(), stock.plateMm());
+    MountRoom room = new MountRoom(chassis, guide, travel);
+    double closestMm =
+        chassis.axle().tubeRadiusMm()
+            + spring.outsideRadiusMm()
+            + MountPractice.TUBE_AIR_MM
+            + MountPractice.MARGIN_MM;
+    List<Double> places = new ArrayList<>();
+    for (double leftMm :
+        room.placesAlongTube(
+            side == Side.AHEAD ? 0 : Math.PI,
+            seats.halfArmsMm(spring),
+            chassis.axle().outerLimitMm(),
+            ALONG_STEP_MM)) {
+      if (isOnItsSide(leftMm)) {
+        places.add(leftMm);
+      }
+    }
+    Upright upright = new Upright(spring, seats);
+    MountSearch<Upright.Seated> search =
+        new MountSearch<>("air spring " + spring.key(), side, room, print);
+    Optional<Upright.Seated> seated =
+        search.find(closestMm, OptionalDouble.empty(), places, upright);
+    if (seated.isEmpty()) {
+      throw search.refusal();
+    }
+    return carrying(spring, seated.get());
+  }
+
+  private boolean isOnItsSide(double leftMm) {
+    return across == AirSpringAcross.INBOARD
+        ? leftMm < chassis.rails().innerFaceMm(0)
+        : leftMm > chassis.rails().outerFaceMm(0);
+  }
+
+  private AirSpringFit carrying(AirSpring spring, Upright.Seated seated) {
+    double ratio = travel.motionRatio(seated.frame(), seated.axle());
+    double loadN = chassis.masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
+    double heightMm = seated.frame().distanceMm(seated.axle());
+    double gaugeMPa = spring.size().gaugeForLoadMPa(heightMm, loadN);
+    if (gaugeMPa > spring.highestGaugeMPa()) {
+      throw new UnworkableLayoutException(
+          "air spring "
+              + spring.key()
+              + " needs "
+              + print.pressure(gaugeMPa)
+              + " to carry "
+              + print.force(loadN)
+              + " at "
+              + print.length(heightMm)
+              + "; its highest is "
+              + print.pressure(spring.highestGaugeMPa())
+              + ". Choose a larger air spring.");
+    }
+    return new AirSpringFit(
+        spring,
+        seated.frame(),
+        seated.axle(),
+        loadN,
+        gaugeMPa,
+        spring.size().rateNPerMm(heightMm, gaugeMPa));
+  }
+
+  /** An upright air spring drawn at a place. */
+  private final class Upright implements MountSearch.Drawing<Upright.Seated> {
+    /** Seats at ride. */
+    record Seated(Point3 frame, Point3 axle) {}
+
+    private final AirSpring spring;
+    private final AirSpringSeats seats;
+
+    Upright(AirSpring spring, AirSpringSeats seats) {
+      this.spring = spring;
+      this.seats = seats;
+    }
+
+    @Override
+    public Seated at(double forwardMm, double leftMm) {
+      AirSpringSize size = spring.size();
+      double heightMm = rideHeightMm.orElse((size.leastHeightMm() + size.mostHeightMm()) / 2);
+      Seated seated = seated(forwardMm, leftMm, heightMm);
+      for (int i = 0; i < ROUNDS && rideHeightMm.isEmpty(); i++) {
+        double middleMm =
+            (travel.shortestMm(seated.frame(), seated.axle())
+                    + travel.longestMm(seated.frame(), seated.axle()))
+                / 2;
+        heightMm += (size.leastHeightMm() + size.mostHeightMm()) / 2 - middleMm;
+        seated = seated(forwardMm, leftMm, heightMm);
+      }
+      requireTable(seated, heightMm);
+      return seated;
+    }
+
+    private Seated seated(double forwardMm, double leftMm, double heightMm) {
+      double upperMm = seats.upperMm(forwardMm, chassis.axleCentre().zMm() + heightMm);
+      return new Seated(
+          new Point3(forwardMm, leftMm, upperMm),
+          new Point3(forwardMm, leftMm, upperMm - heightMm));
+    }
+
+    private void requireTable(Seated seated, double heightMm) {
+      AirSpringSize size = spring.size();
+      double shortestMm = travel.shortestMm(seated.frame(), seated.axle());
+      double longestMm = travel.longestMm(seated.frame(), seated.axle());
+      double marginMm = AirSpringSize.RATE_HALF_STEP_MM;
+      if (shortestMm < size.leastHeightMm()
+          || longestMm > size.mostHeightMm()
+          || heightMm < size.leastHeightMm() + marginMm
+          || heightMm > size.mostHeightMm() - marginMm) {
+        throw new UnworkableLayoutException(
+            "air spring "
+                + spring.key()
+                + " would work from "
+                + print.length(shortestMm)
+                + " to "
+                + print.length(longestMm)
+                + " with a ride height of "
+                + print.length(heightMm)
+                + "; its table goes from "
+                + print.length(size.leastHeightMm())
+                + " to "
+                + print.length(size.mostHeightMm())
+                + " with "
+                + print.length(marginMm)
+                + " to spare at ride. Choose another ride_height, a longer air spring, or ask for"
+                + " less bump or droop.");
+      }
+    }
+
+    @Override
+    public Cylinder envelope(Seated drawn) {
+      return new Cylinder(drawn.frame(), drawn.axle(), spring.outsideRadiusMm());
+    }
+
+    @Override
+    public Capsule bracket(Seated drawn) {
+      double upMm = chassis.axleCentre().zMm();
+      double halfMm = AirSpringSeats.armEdgeMm(AirSpringSeats.diameterMm(spring)) / 2;
+      Point3 seat = drawn.axle();
+      // A round bar as thick as the arms are wide apart, under the seat to its far edge.
+      double radiusMm = seats.halfArmsMm(spring);
+      return new Capsule(
+          new Point3(0, seat.yMm(), upMm),
+          new Point3(
+              seat.xMm() + side.forwardMm(Math.max(0, halfMm - radiusMm)),
+              seat.yMm(),
+              seat.zMm() - stock.plateMm() - radiusMm),
+          radiusMm);
+    }
+
+    @Override
+    public Optional<TightSpot> atTop(Seated drawn) {
+      double toTwinMm = 2 * (drawn.frame().yMm() - spring.outsideRadiusMm());
+      if (toTwinMm < MountPractice.MOVING_AIR_MM) {
+        return Optional.of(
+            new TightSpot("one on the other side", toTwinMm, MountPractice.MOVING_AIR_MM));
+      }
+      double toGroundMm = drawn.axle().zMm() - stock.plateMm();
+      if (toGroundMm < MountPractice.GROUND_MM) {
+        return Optional.of(new TightSpot("ground", toGroundMm, MountPractice.GROUND_MM));
+      }
+      return Optional.empty();
+    }
+  }
+}

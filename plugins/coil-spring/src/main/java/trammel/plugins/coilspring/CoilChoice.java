@@ -1,0 +1,156 @@
+package trammel.plugins.coilspring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.MountPractice;
+import trammel.brackets.mount.ShockFit;
+import trammel.engine.layout.Masses;
+import trammel.engine.quantity.Gravity;
+import trammel.engine.springs.RideFrequency;
+import trammel.planning.catalog.CoilOverSpring;
+import trammel.reading.quantity.QuantityPrinter;
+
+/**
+ * Chooses the coil spring for a shock: the stocked rate nearest to what the ride frequency asks
+ * for, and the shortest spring of that rate that stays open at full bump.
+ *
+ * @param coils springs to choose from
+ * @param masses what the scales say
+ * @param travel how the axle moves
+ * @param print for messages
+ */
+record CoilChoice(
+    List<CoilOverSpring> coils, Masses masses, AxleTravel travel, QuantityPrinter print) {
+  /** Eyes, upper seat and collar take 3 in of a coil-over's length: common practice, no source. */
+  private static final double HARDWARE_MM = 3 * 25.4;
+
+  /** How far a stocked rate may be from the one asked for, as a share. */
+  private static final double WIDEST_SHARE = 0.10;
+
+  private static final double SAME_RATE = 1e-6;
+
+  public CoilChoice {
+    coils = List.copyOf(coils);
+    if (coils.isEmpty()) {
+      throw new UnworkableLayoutException(
+          "the catalog has no coil spring to choose from. Add one to the catalog.");
+    }
+  }
+
+  /**
+   * The spring on a shock.
+   *
+   * @param shock the shock in its place
+   * @param frequencyHz ride frequency wanted
+   * @param rateNPerMm rate that the job asks for instead
+   * @throws UnworkableLayoutException if no stocked spring does
+   */
+  public CoilFit on(ShockFit shock, double frequencyHz, Optional<Double> rateNPerMm) {
+    double ratio = travel.motionRatio(shock.frame(), shock.axle());
+    if (!(ratio > 0)) {
+      throw new UnworkableLayoutException(
+          "the spring does not get shorter in bump where it stands; it must. Lean it less, or move"
+              + " its mounts.");
+    }
+    double cornerKg = masses.sprungPerRearCornerKg();
+    double wantedNPerMm =
+        rateNPerMm.orElseGet(
+            () -> RideFrequency.wheelRateForNPerMm(frequencyHz, cornerKg) / (ratio * ratio));
+    double stockedNPerMm = nearestRate(wantedNPerMm);
+    if (rateNPerMm.isPresent()
+        && Math.abs(stockedNPerMm - wantedNPerMm) > WIDEST_SHARE * wantedNPerMm) {
+      throw new UnworkableLayoutException(
+          "the rate asked for is "
+              + print.rate(wantedNPerMm)
+              + "; the nearest in the catalog is "
+              + print.rate(stockedNPerMm)
+              + ", more than 10 % off. Choose a rate from "
+              + print.rate(leastRate())
+              + " to "
+              + print.rate(mostRate())
+              + ", or add the spring to the catalog.");
+    }
+    double forceN = cornerKg * Gravity.MM_PER_S2 / 1000 / ratio;
+    return fitting(shock, stockedNPerMm, wantedNPerMm, forceN);
+  }
+
+  private CoilFit fitting(ShockFit shock, double rateNPerMm, double wantedNPerMm, double forceN) {
+    double shockMm = shock.lengthMm();
+    double bumpMm = shockMm - travel.shortestMm(shock.frame(), shock.axle());
+    double droopMm = travel.longestMm(shock.frame(), shock.axle()) - shockMm;
+    double squeezedMm = forceN / rateNPerMm;
+    List<CoilOverSpring> ofRate = ofRate(rateNPerMm);
+    for (CoilOverSpring coil : ofRate) {
+      double lengthMm = coil.freeLengthMm() - squeezedMm;
+      double aboveSolidMm = lengthMm - bumpMm - coil.solidLengthMm();
+      if (aboveSolidMm >= MountPractice.ABOVE_SOLID_MM && lengthMm <= shockMm - HARDWARE_MM) {
+        return new CoilFit(
+            coil, wantedNPerMm, forceN, lengthMm, aboveSolidMm, squeezedMm - droopMm);
+      }
+    }
+    CoilOverSpring longest = ofRate.get(ofRate.size() - 1);
+    throw new UnworkableLayoutException(
+        "a spring of "
+            + print.rate(rateNPerMm)
+            + " is squeezed "
+            + print.length(squeezedMm)
+            + " by "
+            + print.force(forceN)
+            + " at ride and "
+            + print.length(squeezedMm + bumpMm)
+            + " at full bump; with "
+            + print.length(MountPractice.ABOVE_SOLID_MM)
+            + " left above solid its free length less its solid length must be "
+            + print.length(squeezedMm + bumpMm + MountPractice.ABOVE_SOLID_MM)
+            + " or more and its length at ride "
+            + print.length(shockMm - HARDWARE_MM)
+            + " or less. The longest in the catalog, "
+            + longest.key()
+            + ", has "
+            + print.length(longest.freeLengthMm() - longest.solidLengthMm())
+            + " and "
+            + print.length(longest.freeLengthMm() - squeezedMm)
+            + ". Choose a higher ride_frequency or rate, or ask for less bump.");
+  }
+
+  private List<CoilOverSpring> ofRate(double rateNPerMm) {
+    List<CoilOverSpring> found = new ArrayList<>();
+    for (CoilOverSpring coil : coils) {
+      if (Math.abs(coil.rateNPerMm() - rateNPerMm) < SAME_RATE) {
+        found.add(coil);
+      }
+    }
+    found.sort(Comparator.comparingDouble(CoilOverSpring::freeLengthMm));
+    return found;
+  }
+
+  private double nearestRate(double wantedNPerMm) {
+    double nearest = coils.get(0).rateNPerMm();
+    for (CoilOverSpring coil : coils) {
+      if (Math.abs(coil.rateNPerMm() - wantedNPerMm) < Math.abs(nearest - wantedNPerMm)) {
+        nearest = coil.rateNPerMm();
+      }
+    }
+    return nearest;
+  }
+
+  private double leastRate() {
+    double least = Double.POSITIVE_INFINITY;
+    for (CoilOverSpring coil : coils) {
+      least = Math.min(least, coil.rateNPerMm());
+    }
+    return least;
+  }
+
+  private double mostRate() {
+    double most = 0;
+    for (CoilOverSpring coil : coils) {
+      most = Math.max(most, coil.rateNPerMm());
+    }
+    return most;
+  }
+}

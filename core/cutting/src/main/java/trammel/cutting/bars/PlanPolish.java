@@ -14,6 +14,10 @@ final class PlanPolish {
   private static final int FEWEST_BARS = 8;
   private static final int MOST_BARS = 24;
   private static final double SECONDS_PER_TRY = 0.4;
+
+  /** What it costs to look at a bar, draw for it and write it down again, in steps. */
+  private static final long STEPS_PER_BAR = 100;
+
   private static final long SEED = 20_260_101L;
 
   /** Solves a small problem that has a plan already; returns the best plan it finds. */
@@ -40,6 +44,7 @@ final class PlanPolish {
       }
     }
     while (!incumbent.isClosed() && incumbent.gap() > goodEnough && !deadline.isPast()) {
+      deadline.spend(STEPS_PER_BAR * bars.size() + model.kinds());
       bars = reworked(bars, deadline);
       incumbent.offer(listOf(bars));
     }

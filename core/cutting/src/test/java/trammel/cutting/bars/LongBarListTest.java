@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import trammel.cutting.Deadline;
 
 /** Lists of hundreds and thousands of different lengths, each plan checked from the list alone. */
 class LongBarListTest {
@@ -64,6 +65,27 @@ class LongBarListTest {
           plan.lowerBound().doubleValue() >= least - 1e-6,
           "seed " + seed + ": bound " + plan.lowerBound() + " under " + least);
     }
+  }
+
+  /** Every try looks at every bar of the plan, so it counts at least a step for each. */
+  @Test
+  void aTryToImproveALongPlanCountsByTheBarsOfThePlan() {
+    BarModel model = BarModel.of(different(1, 2000, 150, 2800, BOUGHT));
+    CutList plan = new FirstFit(model).plan();
+    int[] tries = new int[1];
+    PlanPolish polish =
+        new PlanPolish(
+            model,
+            (part, known, end) -> {
+              tries[0]++;
+              return known;
+            });
+    long steps = 20L * plan.patterns.size();
+    polish.run(new Incumbent(model, plan, plan.price), 0, Deadline.afterLooks(steps));
+    assertTrue(tries[0] >= 1, "no try at all");
+    assertTrue(
+        tries[0] <= 20,
+        tries[0] + " tries over " + plan.patterns.size() + " bars in " + steps + " steps");
   }
 
   @Test

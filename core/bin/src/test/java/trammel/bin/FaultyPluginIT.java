@@ -48,6 +48,11 @@ class FaultyPluginIT {
     put("a-overflow", "propose", "deeper(0);");
     put("a-linkage", "plan", "if (true) throw new NoSuchMethodError(\"gone\");");
     put("a-argument", "propose", "if (true) throw new IllegalArgumentException(\"no room\");");
+    put(
+        "a-missing",
+        "plan",
+        "if (true) throw new trammel.brackets.material.MissingEntryException(\"none\");");
+    put("a-no-item", "plan", "commission.site().catalog().item(\"no such item\");");
     put("a-sullen", "plan", "if (true) throw new Sullen();");
     put(
         "a-twice",

@@ -76,6 +76,24 @@ class OrderIT {
     }
   }
 
+  /** Its prices would be left out without a word. */
+  @Test
+  void aLaterJobWithACatalogOfItsOwnIsLeftOutAndNothingIsWritten() throws Exception {
+    Path other = Files.createDirectories(folder.resolve("other"));
+    Files.createDirectory(other.resolve("catalog"));
+    Path sedan = Files.copy(copy.demoJob("sedan"), other.resolve("sedan.yaml"));
+    String pickup = copy.demoJob("pickup").toString();
+    Path out = folder.resolve("out");
+
+    Launch.Ended ended = copy.run("order", pickup, sedan.toString(), "--out", out.toString());
+
+    assertEquals(BAD_INPUT, ended.exitCode(), ended.err());
+    assertTrue(ended.err().contains(sedan + " has a catalog of its own beside it"), ended.err());
+    assertTrue(ended.out().contains("D-101"), ended.out());
+    assertTrue(!ended.out().contains("D-102"), ended.out());
+    assertTrue(Files.notExists(out), "an order without one of its jobs was written");
+  }
+
   /** What is wrong with a layout is said by every command that goes on from it, in one wording. */
   @Test
   void everyCommandSaysStopInTheWordsOfTheQuote() throws Exception {

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.MissingEntryException;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.ExtensionList;
 import trammel.planning.extension.PluginFaultException;
 
@@ -142,13 +143,34 @@ final class PluginCode<T> {
     if (thrown instanceof UnworkableLayoutException noRoom && noRoom.getMessage() != null) {
       return noRoom;
     }
-    if (thrown instanceof MissingEntryException missing) {
+    if (thrown instanceof MissingEntryException missing && !isOwn(missing)) {
       return missing;
     }
     return new PluginFaultException(
         id(),
         "Plugin " + plugin + " failed when it was asked for " + what + ": " + reason(thrown) + ".",
         thrown);
+  }
+
+  /**
+   * Whether the plugin's own code asked the catalog for what it does not have. Where it was
+   * planning that asked, for a job's choice of parts, the catalog is to be mended.
+   */
+  private boolean isOwn(MissingEntryException missing) {
+    for (StackTraceElement frame : missing.getStackTrace()) {
+      if (!frame.getClassName().equals(Catalog.class.getName())) {
+        return made == null || isOwn(frame.getClassName(), made.getClass().getClassLoader());
+      }
+    }
+    return true;
+  }
+
+  private static boolean isOwn(String className, ClassLoader own) {
+    try {
+      return Class.forName(className, false, own).getClassLoader() == own;
+    } catch (ClassNotFoundException | LinkageError elsewhere) {
+      return false;
+    }
   }
 
   /** What was thrown in a few words, of which not even its message can be relied on. */

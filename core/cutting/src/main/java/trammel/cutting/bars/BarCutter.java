@@ -40,6 +40,18 @@ public final class BarCutter {
 
   private static final int EARLY_DIVES = 5;
 
+  /** Gap of a plan of a long list at which its bound need not be raised any more. */
+  private static final double CLOSE_ENOUGH = 5e-3;
+
+  /** Groups of lengths of a long list: as many as a relaxation is quick with. */
+  private static final int GROUPS = 60;
+
+  /** The part of the time of a long list for plans that fill one bar after another. */
+  private static final double FILLING = 0.3;
+
+  /** The part of the time for the plan by groups. */
+  private static final double GROUPING = 0.6;
+
   /** Above this many rows a relaxation takes more memory and time than it is worth. */
   private static final int MOST_ROWS = 1000;
 
@@ -110,6 +122,10 @@ public final class BarCutter {
     if (!incumbent.isClosed()) {
       new FewBars(model, deadline).run(incumbent);
     }
+    boolean wanting = incumbent.exists() && incumbent.gap() > GOOD_ENOUGH;
+    if (wanting && model.kinds() > MANY_KINDS && rows(model) <= GROUPS) {
+      byGroups(model, incumbent, highest, deadline.part(GROUPING));
+    }
     if (!incumbent.isClosed() && rows(model) <= MOST_ROWS) {
       new Search(model, incumbent, highest, deadline).run();
     }
@@ -124,7 +140,7 @@ public final class BarCutter {
     }
     Incumbent incumbent = new Incumbent(model, new FirstFit(model).plan(), highest);
     if (!incumbent.isClosed()) {
-      GreedyFill greedy = new GreedyFill(model, deadline);
+      GreedyFill greedy = new GreedyFill(model, deadline.part(FILLING));
       incumbent.offer(greedy.bestPlan(model.demand, model.available));
     }
     if (model.stocks() == 1 && model.available[0] == BarModel.UNLIMITED) {
@@ -145,6 +161,26 @@ public final class BarCutter {
       rows += available == BarModel.UNLIMITED ? 0 : 1;
     }
     return rows;
+  }
+
+  /**
+   * A plan for lengths that are nearly alike, taken together, and a bound where that is wanting.
+   */
+  private static void byGroups(
+      BarModel model, Incumbent incumbent, long highest, Deadline deadline) {
+    LengthGroups groups = LengthGroups.of(model, GROUPS);
+    BarModel longest = groups.longest();
+    CutList quick = new GreedyFill(longest, deadline).bestPlan(longest.demand, longest.available);
+    Incumbent enough = new Incumbent(longest, quick, highest);
+    new Search(longest, enough, highest, deadline.part(0.7)).rounds();
+    if (enough.exists()) {
+      incumbent.offer(groups.dealt(enough.best()));
+    }
+    if (incumbent.gap() > CLOSE_ENOUGH) {
+      BarModel shortest = groups.shortest();
+      Incumbent least = new Incumbent(shortest, null, incumbent.price());
+      incumbent.raiseBound(new Search(shortest, least, highest, deadline).relaxed());
+    }
   }
 
   /** A better plan for a small problem, or the known one. */
@@ -206,6 +242,21 @@ public final class BarCutter {
 
     private void polish(Deadline end) {
       new PlanPolish(model, BarCutter::improved).run(incumbent, goodEnough, end);
+    }
+
+    /** What no plan costs less than by the relaxation, price steps. */
+    double relaxed() {
+      return generation.solve(model.demand, model.available, incumbent).lowerBound;
+    }
+
+    /** A relaxation and some roundings of it, until one is good enough. */
+    void rounds() {
+      Relaxation root = generation.solve(model.demand, model.available, incumbent);
+      incumbent.raiseBound(root.lowerBound);
+      dive(root, 0);
+      for (int i = 0; i < EARLY_DIVES && !isOver(); i++) {
+        dive(null, 0);
+      }
     }
 
     /** A relaxation and a few roundings of it, no proof. */

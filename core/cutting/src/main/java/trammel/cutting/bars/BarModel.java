@@ -216,11 +216,21 @@ final class BarModel {
       if (lessDemand[k] > 0) {
         keptSize[keptPieces.size()] = size[k];
         keptDemand[keptPieces.size()] = lessDemand[k];
-        keptPieces.add(piecesOfKind.get(k));
+        keptPieces.add(piecesOfKind.isEmpty() ? List.of() : piecesOfKind.get(k));
       }
     }
     return new BarModel(
         keptSize, keptDemand, capacity, price, otherAvailable, priceSteps, stocks, keptPieces);
+  }
+
+  /**
+   * The same stock for pieces that have no names.
+   *
+   * @param otherSize of each kind, the largest first, no two alike
+   */
+  BarModel withSizes(long[] otherSize, int[] otherDemand) {
+    return new BarModel(
+        otherSize, otherDemand, capacity, price, available, priceSteps, stocks, List.of());
   }
 
   /** The list, written in kinds of a larger model, in the kinds of this one. */

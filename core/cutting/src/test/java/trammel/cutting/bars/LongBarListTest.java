@@ -1,5 +1,6 @@
 package trammel.cutting.bars;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -86,6 +87,49 @@ class LongBarListTest {
     assertTrue(
         tries[0] <= 20,
         tries[0] + " tries over " + plan.patterns.size() + " bars in " + steps + " steps");
+  }
+
+  /**
+   * Link tubes of 500 jobs: lengths that crowd round some few, so that the largest first is not
+   * what is best for all; it leaves one to two per cent over the least.
+   */
+  @Test
+  void lengthsThatCrowdTogetherComeWithinHalfAPerCentOfTheirBound() {
+    SplittableRandom random = new SplittableRandom(1);
+    List<BarPiece> pieces = new ArrayList<>();
+    for (int job = 0; job < 500; job++) {
+      double lowerMm = 510 + 6 * random.nextDouble();
+      double upperMm = 361 + 6 * random.nextDouble();
+      pieces.add(new BarPiece("lower " + job, lowerMm, 2));
+      pieces.add(new BarPiece("upper " + job, upperMm, 2));
+      pieces.add(new BarPiece("across " + job, 550 + 120 * random.nextDouble(), 1));
+    }
+    List<BarStock> stock =
+        List.of(
+            BarStock.bought("6 m", 6000, new BigDecimal("156")),
+            BarStock.bought("3.6 m", 3600, new BigDecimal("110.50")),
+            BarStock.bought("1.8 m", 1800, new BigDecimal("66.50")));
+    BarCuttingPlan plan =
+        checked(1, new BarCuttingProblem(stock, pieces, KERF_MM, 0, 0), 1_000_000_000L);
+    double bound = plan.lowerBound().doubleValue();
+    assertTrue(plan.price().doubleValue() <= 1.005 * bound, plan.price() + " against " + bound);
+  }
+
+  /** By hand: with two groups at most, 10 to 9 and 4 to 3 are the narrowest, 1 wide each. */
+  @Test
+  void lengthsAreTakenTogetherInTheNarrowestGroups() {
+    List<BarPiece> pieces = new ArrayList<>();
+    for (int length : new int[] {10, 9, 4, 3}) {
+      pieces.add(new BarPiece("p" + length, length, length == 9 ? 2 : 1));
+    }
+    BarModel model =
+        BarModel.of(
+            new BarCuttingProblem(
+                List.of(BarStock.bought("twenty", 20, BigDecimal.ONE)), pieces, 0, 0, 0));
+    LengthGroups groups = LengthGroups.of(model, 2);
+    assertArrayEquals(new long[] {10, 4}, groups.longest().size);
+    assertArrayEquals(new long[] {9, 3}, groups.shortest().size);
+    assertArrayEquals(new int[] {3, 2}, groups.longest().demand);
   }
 
   @Test

@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,6 +32,7 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
+import trammel.planning.catalog.PluginCatalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
@@ -38,16 +42,20 @@ import trammel.planning.vehicle.FinishedVehicle;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
+import trammel.plugins.limitingstraps.LimitingStraps;
 import trammel.plugins.triangulated.Triangulated;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Hole;
 import trammel.trade.plates.RoundHole;
 
-/** Facts that hold for a finished vehicle whatever is built into it, on both demo jobs. */
+/**
+ * Facts that hold for a finished vehicle whatever is built into it, on both demo jobs with limiting
+ * straps added: one a side on the pickup, two a side on the sedan.
+ */
 class AssemblyIT {
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
-  private static final Catalog CATALOG = CatalogReader.read(CATALOGS.resolve("standard"));
+  private static final Catalog CATALOG = catalog();
   private static final double STEEL_KG_PER_MM3 = 7.85e-6;
 
   /**
@@ -66,6 +74,19 @@ class AssemblyIT {
   /** A job's plan and what stands there when it is done. */
   private record Finished(WorkPlan plan, Assembly assembly) {}
 
+  private static Catalog catalog() {
+    CatalogReader reader = CatalogReader.begin(CATALOGS.resolve("standard"));
+    Path straps = Path.of("../../plugins/limiting-straps/src/main/resources", PluginCatalog.FILE);
+    try {
+      assertEquals(
+          Optional.empty(),
+          reader.bring(new PluginCatalog("limiting-straps", Files.readString(straps))));
+    } catch (IOException unread) {
+      throw new UncheckedIOException(unread);
+    }
+    return reader.finish(List.of());
+  }
+
   private static Finished finished(String job) {
     return FINISHED.computeIfAbsent(job, AssemblyIT::finish);
   }
@@ -74,8 +95,12 @@ class AssemblyIT {
     Extensions extensions =
         new Extensions(
             List.of(new FourLinkLateral(), new Triangulated()),
-            List.of(new AirSpringMount(), new CoilSpringMount()));
-    JobDocument document = JobDocument.load(CATALOGS.resolve("demo").resolve(job + ".yaml"));
+            List.of(new AirSpringMount(), new CoilSpringMount()),
+            List.of(new LimitingStraps()));
+    String perSide = job.equals("sedan") ? "2" : "1";
+    JobDocument document =
+        JobDocument.load(CATALOGS.resolve("demo").resolve(job + ".yaml"))
+            .withValue("chosen.additions.limiting-straps.per_side", perSide);
     Draft draft = new Drafting(extensions, CATALOG).draft(JobReader.read(document), UnitSystem.US);
     WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(UnitSystem.US);

@@ -1,5 +1,7 @@
 package trammel.brackets.work;
 
+import trammel.assembly.Held;
+
 /** Ids of the vehicle's own parts, to which the work is welded and bolted. */
 public final class VehicleParts {
   /** The axle tube. */
@@ -11,11 +13,23 @@ public final class VehicleParts {
   /** The propeller shaft. */
   public static final String SHAFT = "propeller shaft";
 
+  /** What the plates on the sides of a notched rail are called. */
+  public static final String NOTCH_SIDE_PLATE = "notch side plate";
+
   private VehicleParts() {}
 
   /** A frame rail. */
   public static String rail(boolean left) {
     return left ? "left rail" : "right rail";
+  }
+
+  /**
+   * A plate that lines the side of the rail round a notch, where there is one.
+   *
+   * @param outer true for the one on the rail's outer face
+   */
+  public static String notchSidePlate(boolean left, boolean outer) {
+    return Held.id(NOTCH_SIDE_PLATE, (left ? "left" : "right") + (outer ? " outer" : " inner"));
   }
 
   /** A wheel. */

@@ -40,7 +40,7 @@ import trammel.trade.welding.WeldSeam;
  * a side plate on each side of the rail.
  */
 final class NotchWork {
-  private static final String NAME = "notch side plate";
+  private static final String NAME = VehicleParts.NOTCH_SIDE_PLATE;
   private static final double INCH_MM = 25.4;
 
   /** Plates of notches are 3/16 to 3/8 in thick: common practice, no source. */
@@ -249,8 +249,8 @@ final class NotchWork {
         Place.lying(face.origin(), face.x(), face.y(), inward, shape.stripWidthMm()));
   }
 
-  private static String sideId(NotchPlate shape, boolean left, boolean outer) {
-    return Held.id(shape.name(), mark(left, outer));
+  private static String sideId(boolean left, boolean outer) {
+    return VehicleParts.notchSidePlate(left, outer);
   }
 
   private static String stripId(NotchPlate shape, boolean left) {
@@ -272,7 +272,7 @@ final class NotchWork {
         runs.add(
             new SeamRun(
                 stripId(shape, left),
-                sideId(shape, left, outer),
+                sideId(left, outer),
                 new FlatPath(face(left, outer), List.of(shape.cut()))));
       }
     }
@@ -304,7 +304,7 @@ final class NotchWork {
       for (boolean outer : BOTH) {
         runs.add(
             new SeamRun(
-                sideId(shape, left, outer),
+                sideId(left, outer),
                 VehicleParts.rail(left),
                 new FlatPath(face(left, outer), edges)));
       }

@@ -15,6 +15,7 @@ import trammel.engine.layout.Duty;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Masses;
 import trammel.engine.layout.Rails;
+import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringKind;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Traction;
@@ -119,6 +120,16 @@ public final class SampleVehicle {
 
   private static SpringUnit spring(String name, Point3 frame, Point3 axle) {
     return new SpringUnit(name, SpringKind.COIL, frame, axle, 40, 30, 150, 450);
+  }
+
+  /** Stand-in shocks for a layout that is tried without a spring mount. */
+  public static List<ShockUnit> shocks(Chassis chassis) {
+    double upMm = chassis.axleCentre().zMm();
+    Point3 axle = new Point3(-120, 330, upMm - 60);
+    Point3 frame = new Point3(-120, 300, upMm + 390);
+    return List.of(
+        new ShockUnit("shock-left", frame, axle, 25, 330, 600),
+        new ShockUnit("shock-right", frame.mirrored(), axle.mirrored(), 25, 330, 600));
   }
 
   /** Stand-in bars for a layout that is tried without a linkage: four bars and a lateral bar. */

@@ -1,0 +1,275 @@
+package trammel.plugins.limitingstraps;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.assembly.Assembly;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.Prism;
+import trammel.assembly.SeamRun;
+import trammel.assembly.Solid;
+import trammel.brackets.material.BoltSizes;
+import trammel.brackets.material.PlateMaterial;
+import trammel.brackets.work.BoltNeed;
+import trammel.brackets.work.Bolting;
+import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.VehicleParts;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.Layout;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.extension.Commission;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.plates.RoundHole;
+import trammel.trade.plates.ShockTab;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldSeam;
+
+/** The work that the straps of a layout ask for. */
+final class StrapPlan {
+  private static final Vector3 FORWARD = new Vector3(1, 0, 0);
+  private static final Vector3 UP = new Vector3(0, 0, 1);
+  private static final boolean[] SIDES = {true, false};
+
+  private final StrapFit fit;
+  private final StrapPlace place;
+  private final Layout layout;
+  private final Catalog catalog;
+  private final PlateMaterial plate;
+  private final QuantityPrinter print;
+
+  StrapPlan(StrapFit fit, Commission commission) {
+    this.fit = fit;
+    place = fit.place();
+    layout = commission.layout();
+    catalog = commission.site().catalog();
+    plate = StrapOptions.plate(commission.site().options(), catalog);
+    print = new QuantityPrinter(commission.site().units());
+  }
+
+  WorkPlan work() {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    addStraps(plan);
+    addTabs(plan);
+    addBolts(plan);
+    addWelds(plan);
+    plan.add(
+        new OperationNeed(
+            "fit-limiting-strap",
+            2,
+            "2 sides",
+            "tabs on rail and axle tube; let the axle hang and see that the straps are tight before"
+                + " a shock is"));
+    plan.add(
+        new OperationNeed("drill-plate", 4, "4 holes", "bolt holes of the limiting straps' tabs"));
+    plan.add(new OperationNeed("dress-plate", 4, "4 plates", "tabs of the limiting straps"));
+    return plan.build();
+  }
+
+  private static String side(boolean left) {
+    return left ? "left" : "right";
+  }
+
+  private static Point3 at(Point3 left, boolean isLeft) {
+    return isLeft ? left : left.mirrored();
+  }
+
+  /** Away from the rail. */
+  private Vector3 away(boolean left) {
+    return new Vector3(0, left ? place.away() : -place.away(), 0);
+  }
+
+  private String strapId(boolean left, boolean front) {
+    String id = "limiting strap, " + side(left);
+    return fit.perSide() == 1 ? id : id + (front ? " front" : " rear");
+  }
+
+  private void addStraps(WorkPlan.Builder plan) {
+    List<BoughtPiece> pieces = new ArrayList<>();
+    for (boolean left : SIDES) {
+      for (int i = 0; i < fit.perSide(); i++) {
+        boolean front = i == 0;
+        pieces.add(
+            new BoughtPiece(
+                strapId(left, front), Assembly.FRAME, strapAt(left, front), strap(), List.of()));
+      }
+    }
+    plan.add(
+        PartNeed.placed(
+            fit.strap().key(),
+            pieces,
+            print.length(fit.lengthMm())
+                + " from eye to eye, tight at the end of "
+                + print.length(layout.chassis().travel().droopMm())
+                + " of droop and "
+                + print.length(fit.stretchedMm())
+                + " long under load; "
+                + print.length(place.apartMm())
+                + " between the eyes at ride, where it hangs slack"));
+  }
+
+  /** Drawn straight from eye to eye, as it lies at ride. */
+  private Solid strap() {
+    double apartMm = place.apartMm();
+    double lengthMm = apartMm + 2 * StrapPlace.PAST_EYE_MM;
+    Outline webbing = Prism.rectangle(lengthMm, StrapPlace.WIDTH_MM);
+    List<RoundHole> eyes =
+        List.of(
+            new RoundHole(new Point2(-apartMm / 2, 0), StrapPlace.HOLE_MM),
+            new RoundHole(new Point2(apartMm / 2, 0), StrapPlace.HOLE_MM));
+    return Prism.plate(new Outline(webbing.outer(), List.copyOf(eyes)), StrapPlace.THICKNESS_MM);
+  }
+
+  /** Flat on the front or the rear face of both tabs. */
+  private Place strapAt(boolean left, boolean front) {
+    Point3 upper = at(place.upper(), left);
+    Point3 lower = at(place.lower(), left);
+    Vector3 along = lower.to(upper).normalized();
+    double faceMm = (front ? 1 : -1) * place.plateMm() / 2;
+    return Place.lying(
+        lower.midpoint(upper).plus(FORWARD.scaled(faceMm)),
+        along,
+        FORWARD.cross(along),
+        FORWARD.scaled(front ? 1 : -1),
+        StrapPlace.THICKNESS_MM);
+  }
+
+  private void addTabs(WorkPlan.Builder plan) {
+    plan.add(
+        new PlateNeed(
+            place.railTab().plate(plate.title()),
+            plate.key(),
+            List.of(railHeld(true), railHeld(false)),
+            "upper eye of each limiting strap, "
+                + print.length(place.reachMm())
+                + " off "
+                + (place.onNotchPlate() ? "the notch's " : "the rail's ")
+                + (place.outside() ? "outer " : "inner ")
+                + (place.onNotchPlate() ? "plate" : "face")
+                + " and "
+                + print.length(place.upper().zMm())
+                + " above ground at ride"));
+    plan.add(
+        new PlateNeed(
+            place.tubeTab().plate(plate.title()),
+            plate.key(),
+            List.of(tubeHeld(true), tubeHeld(false)),
+            "lower eye of each limiting strap, "
+                + print.length(place.tubeHoleMm())
+                + " above the axle tube and "
+                + print.length(place.lower().yMm())
+                + " from the centre plane; so far off the rail that it passes the upper tab in bump"));
+  }
+
+  private Held railHeld(boolean left) {
+    return new Held(side(left), Assembly.FRAME, middle(railPlane(left)));
+  }
+
+  private Held tubeHeld(boolean left) {
+    return new Held(side(left), Assembly.AXLE, middle(tubePlane(left)));
+  }
+
+  /** The thickness goes both ways from the plane. */
+  private Place middle(Place plane) {
+    return plane.shifted(0, 0, -place.plateMm() / 2);
+  }
+
+  private Place railPlane(boolean left) {
+    return Place.of(at(place.railFoot(), left), UP, away(left));
+  }
+
+  private Place tubePlane(boolean left) {
+    return Place.of(at(place.tubeFoot(), left), new Vector3(0, 1, 0), UP);
+  }
+
+  private static String tabId(ShockTab tab, boolean left) {
+    return Held.id(tab.name(), side(left));
+  }
+
+  private void addBolts(WorkPlan.Builder plan) {
+    List<Bolting> boltings = new ArrayList<>();
+    double frontMm = place.plateMm() / 2 + StrapPlace.THICKNESS_MM;
+    for (boolean left : SIDES) {
+      for (boolean upper : new boolean[] {true, false}) {
+        Point3 eye = at(upper ? place.upper() : place.lower(), left);
+        List<String> through = new ArrayList<>();
+        through.add(strapId(left, true));
+        through.add(tabId(upper ? place.railTab() : place.tubeTab(), left));
+        if (fit.perSide() == 2) {
+          through.add(strapId(left, false));
+        }
+        boltings.add(
+            new Bolting(
+                new Held(
+                    side(left) + (upper ? " upper" : " lower"),
+                    upper ? Assembly.FRAME : Assembly.AXLE,
+                    Place.along(eye.plus(FORWARD.scaled(frontMm)), FORWARD.scaled(-1))),
+                through));
+      }
+    }
+    plan.add(
+        new BoltNeed(
+            BoltSizes.of(catalog.bolts().values()).of(StrapPlace.BOLT_MM).key(),
+            place.plateMm() + fit.perSide() * StrapPlace.THICKNESS_MM,
+            boltings,
+            "limiting strap eyes",
+            "one an eye through "
+                + (fit.perSide() == 1 ? "the strap's end" : "the ends of both straps")
+                + " of "
+                + print.length(StrapPlace.THICKNESS_MM)
+                + " and a tab of "
+                + print.length(place.plateMm())));
+  }
+
+  private void addWelds(WorkPlan.Builder plan) {
+    List<SeamRun> onRail = new ArrayList<>();
+    List<SeamRun> onTube = new ArrayList<>();
+    for (boolean left : SIDES) {
+      String rail =
+          place.onNotchPlate()
+              ? VehicleParts.notchSidePlate(left, place.outside())
+              : VehicleParts.rail(left);
+      addFoot(onRail, tabId(place.railTab(), left), rail, railPlane(left));
+      addFoot(onTube, tabId(place.tubeTab(), left), VehicleParts.AXLE_TUBE, tubePlane(left));
+    }
+    double tubeWallMm = layout.chassis().axle().tubeWallMm();
+    weld(plan, place.railTab(), "rail", place.railWallMm(), WeldPosition.VERTICAL, onRail);
+    weld(plan, place.tubeTab(), "axle tube", tubeWallMm, WeldPosition.HORIZONTAL, onTube);
+  }
+
+  private void addFoot(List<SeamRun> runs, String tab, String onto, Place plane) {
+    double halfMm = StrapPlace.FOOT_MM / 2;
+    for (double faceMm : new double[] {place.plateMm() / 2, -place.plateMm() / 2}) {
+      runs.add(
+          new SeamRun(
+              tab, onto, FlatPath.line(plane.shifted(0, 0, faceMm), -halfMm, 0, halfMm, 0)));
+    }
+  }
+
+  private void weld(
+      WorkPlan.Builder plan,
+      ShockTab tab,
+      String onto,
+      double wallMm,
+      WeldPosition position,
+      List<SeamRun> runs) {
+    plan.add(
+        WeldSeam.along(
+            tab.name() + " to " + onto,
+            FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(place.plateMm(), wallMm))),
+            runs,
+            position,
+            WeldPlace.VEHICLE,
+            "foot of two tabs, both faces"));
+  }
+}

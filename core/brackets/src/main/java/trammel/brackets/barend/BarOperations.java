@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import trammel.brackets.bar.BarMaking;
 import trammel.brackets.bar.Mounting;
+import trammel.brackets.work.FittedEnd;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
 import trammel.trade.plates.RoundHole;
 
@@ -23,21 +25,53 @@ public final class BarOperations {
    * @param why what asks for it; the names of the bars follow
    */
   public static WorkPlan each(String key, List<BarMaking> bars, String unit, String why) {
+    return each(key, bars, unit, why, List.of());
+  }
+
+  private static WorkPlan each(
+      String key, List<BarMaking> bars, String unit, String why, List<FittedEnd> fits) {
     if (bars.isEmpty()) {
       return WorkPlan.NONE;
     }
     String names = bars.stream().map(bar -> bar.bar().name()).collect(Collectors.joining(", "));
     String driver = bars.size() + " " + unit + (bars.size() == 1 ? "" : "s");
     return new WorkPlan.Builder()
-        .add(new OperationNeed(key, bars.size(), driver, why + names))
+        .add(new OperationNeed(key, bars.size(), driver, why + names, fits))
         .build();
+  }
+
+  /**
+   * An operation that fits brackets, once for each bar; none where there is no bar.
+   *
+   * @param key the operation in the catalog
+   * @param ends the ends of each bar whose brackets it fits
+   * @param unit what is counted, such as {@code bracket}
+   * @param why what asks for it; the names of the bars follow
+   */
+  public static WorkPlan fitting(
+      String key, List<BarMaking> bars, List<End> ends, String unit, String why) {
+    List<FittedEnd> fits =
+        bars.stream()
+            .flatMap(bar -> ends.stream().map(end -> new FittedEnd(bar.bar().name(), end)))
+            .toList();
+    return each(key, bars, unit, why, fits);
   }
 
   /** Frame ends of bars along the rails, fitted between or outside them. */
   public static WorkPlan fitFrameEnds(List<BarMaking> bars, Mounting mounting, Rails rails) {
     return mounting == Mounting.INBOARD
-        ? each("fit-frame-bracket", bars, "bracket", onRails("inboard frame ends", rails))
-        : each("fit-outrigger", bars, "outrigger", onRails("frame ends outside the rails", rails));
+        ? fitting(
+            "fit-frame-bracket",
+            bars,
+            List.of(End.FRAME),
+            "bracket",
+            onRails("inboard frame ends", rails))
+        : fitting(
+            "fit-outrigger",
+            bars,
+            List.of(End.FRAME),
+            "outrigger",
+            onRails("frame ends outside the rails", rails));
   }
 
   /** The start of a reason, which says too where the rails need no boxing. */

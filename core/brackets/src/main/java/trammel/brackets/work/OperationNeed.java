@@ -1,5 +1,6 @@
 package trammel.brackets.work;
 
+import java.util.List;
 import trammel.trade.given.Given;
 
 /**
@@ -9,9 +10,12 @@ import trammel.trade.given.Given;
  * @param quantity how many of the operation's unit, above 0
  * @param driver what was counted, such as {@code 8 brackets}
  * @param why what asks for it
+ * @param fits the ends of bars whose brackets it fits; empty for other work
  */
-public record OperationNeed(String operationKey, double quantity, String driver, String why) {
+public record OperationNeed(
+    String operationKey, double quantity, String driver, String why, List<FittedEnd> fits) {
   public OperationNeed {
+    fits = List.copyOf(fits);
     Given.text(operationKey, "Key of an operation", "Give its catalog key.");
     Given.positive(
         quantity,
@@ -20,5 +24,10 @@ public record OperationNeed(String operationKey, double quantity, String driver,
         "Leave it out for none.");
     Given.text(driver, "Driver of operation '" + operationKey + "'", "Say what was counted.");
     Given.text(why, "Reason for operation '" + operationKey + "'", "Say what asks for it.");
+  }
+
+  /** Work that fits no bracket of a bar. */
+  public OperationNeed(String operationKey, double quantity, String driver, String why) {
+    this(operationKey, quantity, driver, why, List.of());
   }
 }

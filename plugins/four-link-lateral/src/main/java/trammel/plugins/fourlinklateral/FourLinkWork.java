@@ -14,6 +14,7 @@ import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Bar;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
 import trammel.reading.quantity.QuantityPrinter;
@@ -67,7 +68,9 @@ final class FourLinkWork {
 
   private void addAxleBrackets(WorkPlan.Builder plan) {
     links.forEach(bar -> plan.add(new AxleBracket(bar, basis).plan()));
-    plan.add(BarOperations.each("fit-axle-bracket", links, "bracket", "axle ends of "));
+    plan.add(
+        BarOperations.fitting(
+            "fit-axle-bracket", links, List.of(End.AXLE), "bracket", "axle ends of "));
   }
 
   /** The rails are boxed behind the brackets of the links and of the lateral bar alike. */
@@ -84,7 +87,9 @@ final class FourLinkWork {
     for (LateralBarBrackets brackets : across) {
       plan.add(brackets.frame(boxing)).add(brackets.axle());
     }
-    plan.add(BarOperations.each("fit-lateral-bar", lateral, "bar", "both brackets of "));
+    plan.add(
+        BarOperations.fitting(
+            "fit-lateral-bar", lateral, List.of(End.FRAME, End.AXLE), "bar", "both brackets of "));
     plan.add(boxing.plan());
     if (mounting == Mounting.OUTBOARD) {
       plan.add(new RunningBoards(layout, basis.print()).plan(links, ends.outside()));

@@ -14,6 +14,7 @@ import trammel.brackets.barend.RunningBoards;
 import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
 import trammel.reading.quantity.QuantityPrinter;
@@ -68,12 +69,15 @@ final class TriangulatedWork {
 
   private void addAxleEnds(WorkPlan.Builder plan) {
     lowers.forEach(bar -> plan.add(new AxleBracket(bar, basis).plan()));
-    plan.add(BarOperations.each("fit-axle-bracket", lowers, "bracket", "axle ends of "));
+    plan.add(
+        BarOperations.fitting(
+            "fit-axle-bracket", lowers, List.of(End.AXLE), "bracket", "axle ends of "));
     plan.add(new HousingBridge(uppers, housingHeightMm, basis).plan());
     plan.add(
-        BarOperations.each(
+        BarOperations.fitting(
             "fit-axle-bracket",
             uppers,
+            List.of(End.AXLE),
             "bracket",
             "bridge over the housing with the axle ends of "));
   }
@@ -91,9 +95,10 @@ final class TriangulatedWork {
     plan.add(ends.plan(boxing));
     plan.add(BarOperations.fitFrameEnds(lowers, mounting, basis.rails()));
     plan.add(
-        BarOperations.each(
+        BarOperations.fitting(
             "fit-outrigger",
             uppers,
+            List.of(End.FRAME),
             "outrigger",
             BarOperations.onRails(
                 "upper frame ends turned to their bars on the rails' inner faces", basis.rails())));

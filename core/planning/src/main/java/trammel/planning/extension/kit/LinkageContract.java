@@ -163,7 +163,7 @@ public final class LinkageContract {
     FieldValues defaults = FieldValues.none();
     PlanPromises promises = new PlanPromises(linkage.id(), catalog);
     WorkPlan plan = plan(chassis, guide, defaults);
-    promises.verify(plan);
+    verifyKept(plan, guide);
     Promise.kept(
         plan.tubes().size() >= guide.bars().size(),
         "The plan of " + linkage.id() + " has fewer tubes than bars.");
@@ -174,6 +174,11 @@ public final class LinkageContract {
     Chassis higher = SampleVehicle.withRailsMoved(chassis, 0, 12.7);
     promises.verifyFollows(
         plan, plan(higher, guide, defaults), "the rails are half an inch higher");
+  }
+
+  private void verifyKept(WorkPlan plan, AxleGuide guide) {
+    new PlanPromises(linkage.id(), catalog).verify(plan);
+    new MountPromises(linkage.id(), plan).verifyBars(guide.bars());
   }
 
   private void verifyOnlyRefusals() {
@@ -189,7 +194,7 @@ public final class LinkageContract {
   private void tryOut(Chassis vehicle, FieldValues options) {
     try {
       AxleGuide guide = linkage.propose(site(vehicle, options));
-      new PlanPromises(linkage.id(), catalog).verify(plan(vehicle, guide, options));
+      verifyKept(plan(vehicle, guide, options), guide);
     } catch (UnworkableLayoutException refusal) {
       Promise.kept(
           refusal.getMessage() != null && refusal.getMessage().length() >= 40,

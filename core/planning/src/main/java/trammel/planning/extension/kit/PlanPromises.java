@@ -1,15 +1,23 @@
 package trammel.planning.extension.kit;
 
 import java.util.Map;
+import trammel.assembly.SeamRun;
 import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.Item;
+import trammel.trade.welding.WeldRun;
+import trammel.trade.welding.WeldSeam;
 
-/** What every plan must keep to: each line known to the catalog, each with a reason of its own. */
+/**
+ * What every plan must keep to: each line known to the catalog, each with a reason of its own and a
+ * place.
+ */
 final class PlanPromises {
   private static final int LEAST_REASON = 8;
 
@@ -26,6 +34,7 @@ final class PlanPromises {
     for (PartNeed part : plan.parts()) {
       known(catalog.items(), part.itemKey(), "item");
       reason(part.itemKey(), part.why());
+      placed(part);
     }
     for (BoltNeed bolt : plan.bolts()) {
       known(catalog.bolts(), bolt.boltKey(), "bolt size");
@@ -39,9 +48,32 @@ final class PlanPromises {
       known(catalog.bars(), tube.barKey(), "section");
       reason(tube.name(), tube.why());
     }
+    plan.welds().forEach(this::placed);
     for (OperationNeed operation : plan.operations()) {
       known(catalog.operations(), operation.operationKey(), "operation");
       reason(operation.operationKey(), operation.why());
+    }
+  }
+
+  /** A kit is laid as it fits, a service is nowhere; what has a weight and is one piece stands. */
+  private void placed(PartNeed part) {
+    Item item = catalog.items().get(part.itemKey());
+    boolean aThing =
+        item.bought() == BoughtAs.PART && item.unit().equals("each") && item.massKg() > 0;
+    Promise.kept(
+        !aThing || !part.pieces().isEmpty(),
+        "The plan of " + plugin + " does not say where '" + part.itemKey() + "' stands.");
+  }
+
+  private void placed(WeldSeam weld) {
+    for (WeldRun run : weld.runs()) {
+      Promise.kept(
+          run instanceof SeamRun,
+          "The plan of "
+              + plugin
+              + " does not say where the weld '"
+              + weld.name()
+              + "' runs; give each run its path.");
     }
   }
 

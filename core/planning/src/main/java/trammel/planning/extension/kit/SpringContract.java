@@ -158,10 +158,15 @@ public final class SpringContract {
     FieldValues defaults = FieldValues.none();
     PlanPromises promises = new PlanPromises(mount.id(), catalog);
     WorkPlan plan = plan(chassis, set, defaults);
-    promises.verify(plan);
+    verifyKept(plan, set);
     Chassis wider = SampleVehicle.withRailsMoved(chassis, 25.4, 0);
     promises.verifyFollows(
         plan, plan(wider, propose(wider, defaults), defaults), "the rails are an inch wider apart");
+  }
+
+  private void verifyKept(WorkPlan plan, SpringSet set) {
+    new PlanPromises(mount.id(), catalog).verify(plan);
+    new MountPromises(mount.id(), plan).verifyShocks(set.shocks());
   }
 
   private void verifyOnlyRefusals() {
@@ -177,7 +182,7 @@ public final class SpringContract {
   private void tryOut(Chassis vehicle, FieldValues options) {
     try {
       SpringSet set = propose(vehicle, options);
-      new PlanPromises(mount.id(), catalog).verify(plan(vehicle, set, options));
+      verifyKept(plan(vehicle, set, options), set);
     } catch (UnworkableLayoutException refusal) {
       Promise.kept(
           refusal.getMessage() != null && refusal.getMessage().length() >= 40,

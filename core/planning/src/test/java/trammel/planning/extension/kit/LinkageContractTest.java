@@ -73,7 +73,7 @@ class LinkageContractTest {
         plan.add(tube(bar.name(), tube, lengthMm, 1));
       }
       plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
-      return plan.build();
+      return plan.build().plus(StandInMounts.ofBars(commission.layout().bars(), CATALOG));
     }
   }
 
@@ -160,6 +160,8 @@ class LinkageContractTest {
 
   @Test
   void planThatIgnoresTheRailsIsNamed() {
+    List<Bar> bars = SampleVehicle.bars(SampleVehicle.pickup());
+    WorkPlan mounts = StandInMounts.ofBars(bars, CATALOG);
     assertNames(
         new Sound() {
           @Override
@@ -171,10 +173,33 @@ class LinkageContractTest {
               plan.add(tube("bar " + i, tube, 500, 5));
             }
             plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
-            return plan.build();
+            return plan.build().plus(mounts);
           }
         },
         "it must follow");
+  }
+
+  /** Every bar has its bracket, bolt and weld but one, whose operation is left out. */
+  @Test
+  void barWhoseBracketsNobodyFitsIsNamed() {
+    assertNames(
+        new Sound() {
+          @Override
+          public WorkPlan plan(Commission commission) {
+            WorkPlan all = super.plan(commission);
+            return new WorkPlan(
+                all.parts(),
+                all.bolts(),
+                all.plates(),
+                all.tubes(),
+                all.welds(),
+                all.operations().stream()
+                    .filter(one -> !one.why().contains("lower-right"))
+                    .toList(),
+                all.feet());
+          }
+        },
+        "frame end of lower-right has no operation");
   }
 
   @Test

@@ -44,6 +44,7 @@ import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.limitingstraps.LimitingStraps;
 import trammel.plugins.triangulated.Triangulated;
+import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Hole;
@@ -51,12 +52,16 @@ import trammel.trade.plates.RoundHole;
 
 /**
  * Facts that hold for a finished vehicle whatever is built into it, on both demo jobs with limiting
- * straps added: one a side on the pickup, two a side on the sedan.
+ * straps added: one a side on the pickup, two a side on the sedan; and on the pickup with a Watt's
+ * linkage on coils.
  */
 class AssemblyIT {
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
   private static final Catalog CATALOG = catalog();
   private static final double STEEL_KG_PER_MM3 = 7.85e-6;
+
+  /** The pickup with a Watt's linkage, on coils. */
+  private static final String WATTS = "watts";
 
   /**
    * A weld fills 1/16 in, and 1/32 more where a leaning plate saddles a level tube; a rolled corner
@@ -91,16 +96,24 @@ class AssemblyIT {
     return FINISHED.computeIfAbsent(job, AssemblyIT::finish);
   }
 
+  private static JobDocument document(String job) {
+    Path demos = CATALOGS.resolve("demo");
+    return job.equals(WATTS)
+        ? JobDocument.load(demos.resolve("pickup.yaml"))
+            .withValue("chosen.linkage", "watts-linkage")
+            .withValue("chosen.spring", "coil-spring")
+        : JobDocument.load(demos.resolve(job + ".yaml"));
+  }
+
   private static Finished finish(String job) {
     Extensions extensions =
         new Extensions(
-            List.of(new FourLinkLateral(), new Triangulated()),
+            List.of(new FourLinkLateral(), new Triangulated(), new WattsLinkage()),
             List.of(new AirSpringMount(), new CoilSpringMount()),
             List.of(new LimitingStraps()));
     String perSide = job.equals("sedan") ? "2" : "1";
     JobDocument document =
-        JobDocument.load(CATALOGS.resolve("demo").resolve(job + ".yaml"))
-            .withValue("chosen.additions.limiting-straps.per_side", perSide);
+        document(job).withValue("chosen.additions.limiting-straps.per_side", perSide);
     Draft draft = new Drafting(extensions, CATALOG).draft(JobReader.read(document), UnitSystem.US);
     WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(UnitSystem.US);
@@ -108,14 +121,14 @@ class AssemblyIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan"})
+  @ValueSource(strings = {"pickup", "sedan", WATTS})
   void everythingHangsTogether(String job) {
     List<Set<String>> groups = finished(job).assembly().groups();
     assertEquals(1, groups.size(), () -> "these do not hold to each other: " + groups);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan"})
+  @ValueSource(strings = {"pickup", "sedan", WATTS})
   void aFileOfTheSceneWeighsWhatTheListsSay(String job) throws IOException {
     Finished finished = finished(job);
     GltfScan scan = new GltfScan(GltfScene.text(finished.assembly()));
@@ -149,7 +162,7 @@ class AssemblyIT {
 
   /** Plates by the area of their outlines: the plate list's weight. */
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan"})
+  @ValueSource(strings = {"pickup", "sedan", WATTS})
   void platesWeighWhatTheirOutlinesSay(String job) {
     Finished finished = finished(job);
     double listedKg = 0;
@@ -171,7 +184,7 @@ class AssemblyIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan"})
+  @ValueSource(strings = {"pickup", "sedan", WATTS})
   void everyWeldLiesOnWhatItJoins(String job) {
     Assembly assembly = finished(job).assembly();
     Map<String, Surface> surfaces = surfaces(assembly);
@@ -220,7 +233,7 @@ class AssemblyIT {
 
   /** Each plate that a bolt goes through has a round hole about its axis, within the clearance. */
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan"})
+  @ValueSource(strings = {"pickup", "sedan", WATTS})
   void holesOfOneBoltLineUp(String job) {
     Finished finished = finished(job);
     List<String> off = new ArrayList<>();
@@ -304,7 +317,7 @@ class AssemblyIT {
 
   /** Nothing stands in the same place as something else, but for what a bolt or press fit holds. */
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan"})
+  @ValueSource(strings = {"pickup", "sedan", WATTS})
   void nothingCutsIntoAnything(String job) {
     Assembly assembly = finished(job).assembly();
     Map<String, Surface> surfaces = surfaces(assembly);

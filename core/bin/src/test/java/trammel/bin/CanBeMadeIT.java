@@ -32,6 +32,7 @@ import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.triangulated.Triangulated;
+import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
@@ -58,7 +59,7 @@ class CanBeMadeIT {
     drafting =
         new Drafting(
             new Extensions(
-                List.of(new FourLinkLateral(), new Triangulated()),
+                List.of(new FourLinkLateral(), new Triangulated(), new WattsLinkage()),
                 List.of(new CoilSpringMount(), new AirSpringMount())),
             catalog);
   }
@@ -130,7 +131,7 @@ class CanBeMadeIT {
   }
 
   private static void isMadeOrStopped(Draw draw) {
-    String linkage = draw.oneOf("four-link-lateral", "triangulated");
+    String linkage = draw.oneOf("four-link-lateral", "triangulated", "watts-linkage");
     String spring = draw.oneOf("coil-spring", "air-spring");
     String mounting = draw.oneOf("inboard", "outboard");
     PlausibleVehicle vehicle = PlausibleVehicle.draw(draw);

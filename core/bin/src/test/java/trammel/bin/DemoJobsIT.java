@@ -473,7 +473,9 @@ class DemoJobsIT {
   void layoutsNamesWhatTheDemoJobsChoose() throws Exception {
     Launch.Ended ended = copy.run("layouts");
     assertEquals(DONE, ended.exitCode(), ended.err());
-    for (String id : List.of("four-link-lateral", "triangulated", "coil-spring", "air-spring")) {
+    for (String id :
+        List.of(
+            "four-link-lateral", "triangulated", "watts-linkage", "coil-spring", "air-spring")) {
       assertTrue(ended.out().contains(id), ended.out());
     }
   }

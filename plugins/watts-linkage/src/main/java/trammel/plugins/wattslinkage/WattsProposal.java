@@ -1,0 +1,215 @@
+package trammel.plugins.wattslinkage;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.bar.AxlePickUp;
+import trammel.brackets.bar.BarMakeUp;
+import trammel.brackets.bar.BarPlane;
+import trammel.brackets.barend.FrameRoom;
+import trammel.engine.clearance.Body;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AxleGuide;
+import trammel.engine.layout.AxleHousing;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Duty;
+import trammel.engine.layout.End;
+import trammel.engine.mechanism.FurtherBody;
+import trammel.engine.mechanism.Pivot;
+import trammel.engine.motion.BodyPose;
+import trammel.planning.extension.Site;
+import trammel.reading.quantity.QuantityPrinter;
+
+/** Places the four bars, the rocker and its two links. */
+final class WattsProposal {
+  private static final double INCH_MM = 25.4;
+
+  /** Radius of a centre housing that is not measured, 6 in: from memory. */
+  private static final double USUAL_HOUSING_MM = 6 * INCH_MM;
+
+  /** Places are chosen in steps of 1/8 in. */
+  private static final double STEP_MM = INCH_MM / 8;
+
+  /** Least height of the rocker above ground, 4 in: common practice, no source. */
+  private static final double GROUND_MM = 4 * INCH_MM;
+
+  /** A shorter link swings too steeply, 8 in: common practice, no source. */
+  private static final double SHORTEST_MM = 8 * INCH_MM;
+
+  private static final double ROUNDING_MM = 1e-6;
+
+  private final Chassis chassis;
+  private final WattsOptions options;
+  private final QuantityPrinter print;
+  private final BarMakeUp makeUp;
+  private final BarMakeUp links;
+  private final RockerForm form;
+
+  WattsProposal(Site site) {
+    chassis = site.chassis();
+    options = new WattsOptions(site);
+    print = new QuantityPrinter(site.units());
+    makeUp = options.bars();
+    links = options.links();
+    form =
+        RockerForm.of(
+            links.axleSeat(),
+            site.catalog().boltSizes(),
+            options.carrierTube().tube().outsideDiameterMm() / 2);
+  }
+
+  AxleGuide guide() {
+    BarPlane plane =
+        BarPlane.of(
+            chassis,
+            options.mounting(),
+            options.railGapMm(),
+            makeUp.halfAcrossMm(),
+            Math.max(options.lowerLengthMm(), options.upperLengthMm()),
+            print);
+    List<Bar> bars = new ArrayList<>(along(plane));
+    requireRoomBesideHousing(plane);
+    Point3 pivot = pivot();
+    double armMm = armMm();
+    bars.add(link(Rocker.UPPER_LINK, pivot, options.upperLinkSide(), armMm));
+    bars.add(link(Rocker.LOWER_LINK, pivot, -options.upperLinkSide(), -armMm));
+    FurtherBody rocker =
+        new FurtherBody(Rocker.NAME, new Pivot.Pin(BodyPose.AXLE, pivot, new Vector3(1, 0, 0)));
+    List<Body> solids = new RockerBodies(form, chassis, pivot, armMm).all();
+    return new AxleGuide(bars, List.of(rocker), List.of(), solids);
+  }
+
+  private List<Bar> along(BarPlane plane) {
+    Point3 lowerAxle = axle("lower", "lower_drop", plane, -options.lowerDropMm());
+    Point3 upperAxle = axle("upper", "upper_rise", plane, options.upperRiseMm());
+    Point3 lowerFrame = ahead(lowerAxle, options.lowerLengthMm(), options.lowerAngleRad());
+    Point3 upperFrame = ahead(upperAxle, options.upperLengthMm(), -options.upperAngleRad());
+    List<Bar> along =
+        List.of(
+            driving("lower-left", lowerFrame, lowerAxle),
+            driving("lower-right", lowerFrame.mirrored(), lowerAxle.mirrored()),
+            driving("upper-left", upperFrame, upperAxle),
+            driving("upper-right", upperFrame.mirrored(), upperAxle.mirrored()));
+    FrameRoom.require(along, makeUp, chassis.rails(), print);
+    return along;
+  }
+
+  private Bar driving(String name, Point3 frame, Point3 axle) {
+    return makeUp.bar(name, Duty.DRIVE_AND_BRAKING.only(), frame, axle);
+  }
+
+  private Point3 axle(String bars, String option, BarPlane plane, double upMm) {
+    Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() + upMm);
+    return AxlePickUp.checked(bars + " bars", option, point, makeUp.axleSeat(), chassis, print);
+  }
+
+  private static Point3 ahead(Point3 axle, double lengthMm, double riseRad) {
+    return new Point3(
+        axle.xMm() + lengthMm * Math.cos(riseRad),
+        axle.yMm(),
+        axle.zMm() + lengthMm * Math.sin(riseRad));
+  }
+
+  private void requireRoomBesideHousing(BarPlane plane) {
+    AxleHousing axle = chassis.axle();
+    double neededMm = form.armOutMm(axle) + form.landRadiusMm();
+    double foundMm = plane.leftMm() - makeUp.halfAcrossMm();
+    if (!(foundMm >= neededMm - ROUNDING_MM)) {
+      throw new UnworkableLayoutException(
+          "the arms that carry the rocker stand on the axle tube beside the centre housing and"
+              + " reach out to "
+              + print.length(neededMm)
+              + " from the centre plane; the brackets of the bars begin at "
+              + print.length(foundMm)
+              + ", so "
+              + print.length(neededMm - foundMm)
+              + " is missing. Choose mounting: outboard, a smaller rail_gap or a thinner"
+              + " carrier_tube.");
+    }
+  }
+
+  private Point3 pivot() {
+    double behindMm = behindMm();
+    double upMm = chassis.axleCentre().zMm() + riseMm(behindMm);
+    double lowestMm = upMm - options.rockerArmMm() - form.tipMm();
+    if (!(lowestMm >= GROUND_MM)) {
+      throw new UnworkableLayoutException(
+          "the rocker would hang "
+              + print.length(lowestMm)
+              + " above the ground; it needs "
+              + print.length(GROUND_MM)
+              + " at least. Set rocker_rise higher or rocker_arm shorter by "
+              + print.length(GROUND_MM - lowestMm)
+              + ".");
+    }
+    return new Point3(-behindMm, 0, upMm);
+  }
+
+  private double behindMm() {
+    AxleHousing axle = chassis.axle();
+    double housingMm = axle.housingRadiusMm().orElse(axle.tubeRadiusMm());
+    double neededMm = housingMm + form.aheadMm();
+    if (options.rockerBehindMm().isEmpty()) {
+      double usualMm = Math.max(housingMm, USUAL_HOUSING_MM);
+      double radiusMm = axle.housingRadiusMm().isPresent() ? housingMm : usualMm;
+      return STEP_MM * Math.ceil((radiusMm + form.aheadMm()) / STEP_MM - ROUNDING_MM);
+    }
+    double behindMm = options.rockerBehindMm().get();
+    if (!(behindMm >= neededMm - ROUNDING_MM)) {
+      throw new UnworkableLayoutException(
+          "the rocker is "
+              + print.length(behindMm)
+              + " behind the axle's centre; its plates and the plate and bolt ahead of it need "
+              + print.length(neededMm)
+              + " to clear the axle. Set rocker_behind to that or more, or leave it out.");
+    }
+    return behindMm;
+  }
+
+  private double riseMm(double behindMm) {
+    if (options.rockerRiseMm().isPresent()) {
+      return options.rockerRiseMm().get();
+    }
+    double highestMm =
+        chassis.rails().undersideMm(-behindMm)
+            - links.frameSeat().reachMm()
+            - options.rockerArmMm()
+            - chassis.axleCentre().zMm();
+    return Math.min(0, STEP_MM * Math.floor(highestMm / STEP_MM + ROUNDING_MM));
+  }
+
+  private double armMm() {
+    double armMm = options.rockerArmMm();
+    if (!(armMm >= form.leastArmMm() - ROUNDING_MM)) {
+      throw new UnworkableLayoutException(
+          "rocker_arm is "
+              + print.length(armMm)
+              + "; the barrel of a link's joint and the shell of the pivot need "
+              + print.length(form.leastArmMm())
+              + " from centre to centre. Set rocker_arm to that or more, or choose a joint with a"
+              + " smaller barrel.");
+    }
+    return armMm;
+  }
+
+  private Bar link(String name, Point3 pivot, int side, double upMm) {
+    double acrossMm =
+        chassis.rails().innerFaceMm(pivot.xMm())
+            - links.frameSeat().joint().barrelRadiusMm()
+            - options.railGapMm();
+    if (!(acrossMm >= SHORTEST_MM)) {
+      throw new UnworkableLayoutException(
+          "the links of the rocker would be "
+              + print.length(acrossMm)
+              + " long; they need "
+              + print.length(SHORTEST_MM)
+              + " at least. Choose a smaller rail_gap or a joint with a smaller barrel.");
+    }
+    double highMm = pivot.zMm() + upMm;
+    Point3 frame = new Point3(pivot.xMm(), side * acrossMm, highMm);
+    Point3 rocker = new Point3(pivot.xMm(), 0, highMm);
+    return links.bar(name, Duty.SIDEWAYS.only(), frame, rocker).withBody(End.AXLE, Rocker.NAME);
+  }
+}

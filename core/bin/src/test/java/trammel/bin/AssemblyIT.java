@@ -14,8 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import trammel.app.json.GltfScene;
 import trammel.assembly.Assembly;
 import trammel.assembly.Mate;
@@ -43,6 +44,8 @@ import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.limitingstraps.LimitingStraps;
+import trammel.plugins.threelink.ThreeLinkLateral;
+import trammel.plugins.torquearm.TorqueArm;
 import trammel.plugins.triangulated.Triangulated;
 import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.QuantityPrinter;
@@ -51,9 +54,8 @@ import trammel.trade.plates.Hole;
 import trammel.trade.plates.RoundHole;
 
 /**
- * Facts that hold for a finished vehicle whatever is built into it, on both demo jobs with limiting
- * straps added: one a side on the pickup, two a side on the sedan; and on the pickup with a Watt's
- * linkage on coils.
+ * Facts that hold for a finished vehicle whatever is built into it, on the demo jobs with limiting
+ * straps added: one a side on the pickup, two a side on the sedan.
  */
 class AssemblyIT {
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
@@ -61,8 +63,6 @@ class AssemblyIT {
   private static final double STEEL_KG_PER_MM3 = 7.85e-6;
 
   /** The pickup with a Watt's linkage, on coils. */
-  private static final String WATTS = "watts";
-
   /**
    * A weld fills 1/16 in, and 1/32 more where a leaning plate saddles a level tube; a rolled corner
    * stands off by its radius, two walls of 3/16.
@@ -73,6 +73,9 @@ class AssemblyIT {
 
   /** Surfaces are looked at in points this far apart. */
   private static final double SPACING_MM = 8;
+
+  /** Its rear arms take the place of the air springs. */
+  private static final String ON_COILS = "pickup on watts-linkage";
 
   private static final Map<String, Finished> FINISHED = new HashMap<>();
 
@@ -92,43 +95,57 @@ class AssemblyIT {
     return reader.finish(List.of());
   }
 
-  private static Finished finished(String job) {
-    return FINISHED.computeIfAbsent(job, AssemblyIT::finish);
+  /** Both demo jobs, and one of them on each further linkage. */
+  static Stream<String> jobs() {
+    return Stream.of(
+        "pickup", "sedan", "pickup on three-link-lateral", "sedan on torque-arm", ON_COILS);
   }
 
   private static JobDocument document(String job) {
-    Path demos = CATALOGS.resolve("demo");
-    return job.equals(WATTS)
-        ? JobDocument.load(demos.resolve("pickup.yaml"))
-            .withValue("chosen.linkage", "watts-linkage")
-            .withValue("chosen.spring", "coil-spring")
-        : JobDocument.load(demos.resolve(job + ".yaml"));
+    String[] words = job.split(" on ");
+    String perSide = words[0].equals("sedan") ? "2" : "1";
+    JobDocument demo =
+        JobDocument.load(CATALOGS.resolve("demo").resolve(words[0] + ".yaml"))
+            .withValue("chosen.additions.limiting-straps.per_side", perSide);
+    if (words.length == 1) {
+      return demo;
+    }
+    JobDocument other =
+        demo.withValue("chosen.linkage", words[1]).withValue("chosen.linkage_options", "{}");
+    return job.equals(ON_COILS) ? other.withValue("chosen.spring", "coil-spring") : other;
+  }
+
+  private static Finished finished(String job) {
+    return FINISHED.computeIfAbsent(job, AssemblyIT::finish);
   }
 
   private static Finished finish(String job) {
     Extensions extensions =
         new Extensions(
-            List.of(new FourLinkLateral(), new Triangulated(), new WattsLinkage()),
+            List.of(
+                new FourLinkLateral(),
+                new ThreeLinkLateral(),
+                new TorqueArm(),
+                new Triangulated(),
+                new WattsLinkage()),
             List.of(new AirSpringMount(), new CoilSpringMount()),
             List.of(new LimitingStraps()));
-    String perSide = job.equals("sedan") ? "2" : "1";
-    JobDocument document =
-        document(job).withValue("chosen.additions.limiting-straps.per_side", perSide);
-    Draft draft = new Drafting(extensions, CATALOG).draft(JobReader.read(document), UnitSystem.US);
+    Draft draft =
+        new Drafting(extensions, CATALOG).draft(JobReader.read(document(job)), UnitSystem.US);
     WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(UnitSystem.US);
     return new Finished(plan, FinishedVehicle.of(draft.layout(), CATALOG, plan, print));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan", WATTS})
+  @MethodSource("jobs")
   void everythingHangsTogether(String job) {
     List<Set<String>> groups = finished(job).assembly().groups();
     assertEquals(1, groups.size(), () -> "these do not hold to each other: " + groups);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan", WATTS})
+  @MethodSource("jobs")
   void aFileOfTheSceneWeighsWhatTheListsSay(String job) throws IOException {
     Finished finished = finished(job);
     GltfScan scan = new GltfScan(GltfScene.text(finished.assembly()));
@@ -162,7 +179,7 @@ class AssemblyIT {
 
   /** Plates by the area of their outlines: the plate list's weight. */
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan", WATTS})
+  @MethodSource("jobs")
   void platesWeighWhatTheirOutlinesSay(String job) {
     Finished finished = finished(job);
     double listedKg = 0;
@@ -184,7 +201,7 @@ class AssemblyIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan", WATTS})
+  @MethodSource("jobs")
   void everyWeldLiesOnWhatItJoins(String job) {
     Assembly assembly = finished(job).assembly();
     Map<String, Surface> surfaces = surfaces(assembly);
@@ -233,7 +250,7 @@ class AssemblyIT {
 
   /** Each plate that a bolt goes through has a round hole about its axis, within the clearance. */
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan", WATTS})
+  @MethodSource("jobs")
   void holesOfOneBoltLineUp(String job) {
     Finished finished = finished(job);
     List<String> off = new ArrayList<>();
@@ -317,7 +334,7 @@ class AssemblyIT {
 
   /** Nothing stands in the same place as something else, but for what a bolt or press fit holds. */
   @ParameterizedTest
-  @ValueSource(strings = {"pickup", "sedan", WATTS})
+  @MethodSource("jobs")
   void nothingCutsIntoAnything(String job) {
     Assembly assembly = finished(job).assembly();
     Map<String, Surface> surfaces = surfaces(assembly);

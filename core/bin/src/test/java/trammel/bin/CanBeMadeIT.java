@@ -31,6 +31,8 @@ import trammel.planning.order.Ordering;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
+import trammel.plugins.threelink.ThreeLinkLateral;
+import trammel.plugins.torquearm.TorqueArm;
 import trammel.plugins.triangulated.Triangulated;
 import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.QuantityPrinter;
@@ -59,7 +61,12 @@ class CanBeMadeIT {
     drafting =
         new Drafting(
             new Extensions(
-                List.of(new FourLinkLateral(), new Triangulated(), new WattsLinkage()),
+                List.of(
+                    new FourLinkLateral(),
+                    new ThreeLinkLateral(),
+                    new TorqueArm(),
+                    new Triangulated(),
+                    new WattsLinkage()),
                 List.of(new CoilSpringMount(), new AirSpringMount())),
             catalog);
   }
@@ -131,7 +138,13 @@ class CanBeMadeIT {
   }
 
   private static void isMadeOrStopped(Draw draw) {
-    String linkage = draw.oneOf("four-link-lateral", "triangulated", "watts-linkage");
+    String linkage =
+        draw.oneOf(
+            "four-link-lateral",
+            "three-link-lateral",
+            "torque-arm",
+            "triangulated",
+            "watts-linkage");
     String spring = draw.oneOf("coil-spring", "air-spring");
     String mounting = draw.oneOf("inboard", "outboard");
     PlausibleVehicle vehicle = PlausibleVehicle.draw(draw);
@@ -157,10 +170,10 @@ class CanBeMadeIT {
     if (draw.either()) {
       options.append(", lower_drop: ").append(draw.whole(2, 8)).append(" in");
     }
-    if (draw.either()) {
+    if (!linkage.equals("torque-arm") && draw.either()) {
       options.append(", upper_rise: ").append(draw.whole(4, 12)).append(" in");
     }
-    if (linkage.equals("four-link-lateral")) {
+    if (linkage.endsWith("-lateral") || linkage.equals("torque-arm")) {
       options.append(", lateral_rise: ").append(draw.whole(-6, 12)).append(" in");
       options.append(", lateral_side: ").append(draw.oneOf("left", "right"));
     }

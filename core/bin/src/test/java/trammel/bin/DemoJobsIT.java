@@ -475,7 +475,13 @@ class DemoJobsIT {
     assertEquals(DONE, ended.exitCode(), ended.err());
     for (String id :
         List.of(
-            "four-link-lateral", "triangulated", "watts-linkage", "coil-spring", "air-spring")) {
+            "four-link-lateral",
+            "three-link-lateral",
+            "torque-arm",
+            "triangulated",
+            "watts-linkage",
+            "coil-spring",
+            "air-spring")) {
       assertTrue(ended.out().contains(id), ended.out());
     }
   }

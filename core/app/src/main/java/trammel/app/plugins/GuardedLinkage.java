@@ -69,6 +69,11 @@ final class GuardedLinkage implements AxleLinkage {
   }
 
   @Override
+  public AxleGuide follow(Site site, AxleGuide moved) {
+    return code.ask("what belongs to its bars", linkage -> linkage.follow(site, moved));
+  }
+
+  @Override
   public Map<String, String> declined() {
     return code.ask("the checks it declines", AxleLinkage::declined);
   }

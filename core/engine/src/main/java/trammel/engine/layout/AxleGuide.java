@@ -32,6 +32,26 @@ public record AxleGuide(
     return new AxleGuide(other, bodies, sliders, solids);
   }
 
+  /** The same with other solids. */
+  public AxleGuide withSolids(List<Body> other) {
+    return new AxleGuide(bars, bodies, sliders, other);
+  }
+
+  /**
+   * The bar of a name.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public Bar bar(String name) {
+    return bars.stream()
+        .filter(bar -> bar.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "There is no bar '" + name + "'; name a bar of the linkage."));
+  }
+
   /** Whether nothing but bars from the frame to the axle guides it. */
   public boolean isPlain() {
     return bodies.isEmpty() && sliders.isEmpty() && bars.stream().allMatch(Bar::isPlain);

@@ -125,7 +125,8 @@ public final class Drafting {
   private static Layout layout(
       Job job, AxleLinkage linkage, SpringMount spring, Site linkageSite, Site springSite) {
     PickUpOverrides overrides = new PickUpOverrides(job.chosen().pickups());
-    AxleGuide guide = overrides.over(linkage.propose(linkageSite));
+    AxleGuide moved = overrides.over(linkage.propose(linkageSite));
+    AxleGuide guide = linkage.follow(linkageSite, moved);
     SpringSet springs = overrides.over(spring.propose(springSite, guide));
     Problems problems = new Problems();
     overrides.refuseUnknown(guide.bars(), springs, problems);

@@ -51,6 +51,11 @@ final class PlannedLinkage implements AxleLinkage {
   }
 
   @Override
+  public AxleGuide follow(Site site, AxleGuide moved) {
+    return linkage.follow(site, moved);
+  }
+
+  @Override
   public Map<String, String> declined() {
     return linkage.declined();
   }

@@ -40,6 +40,16 @@ public interface AxleLinkage {
   AxleGuide propose(Site site);
 
   /**
+   * What belongs to bars that a job has moved: solids on them, pivots beside them. Asked for after
+   * the job's own pick-up points are in place.
+   *
+   * @param moved the guide as proposed, its bars where the job puts them
+   */
+  default AxleGuide follow(Site site, AxleGuide moved) {
+    return moved;
+  }
+
+  /**
    * Standard checks that say nothing about this linkage: their ids, each with the reason, which is
    * printed in place of a value.
    */

@@ -24,12 +24,13 @@ import trammel.trade.plates.Straight;
  *
  * @param rails the rails
  * @param notch the notch that is cut over the axle
+ * @param foremostMm the foremost joint on the frame, ahead of the axle (mm)
  */
-record RailForm(Rails rails, Optional<NotchPlate> notch) {
+record RailForm(Rails rails, Optional<NotchPlate> notch, double foremostMm) {
   /** How far the straight run goes on behind the axle (mm), 36 in: from memory. */
   private static final double BEHIND_MM = 36 * 25.4;
 
-  /** How far it goes on ahead of the front mounts (mm), 12 in: from memory. */
+  /** How far it goes on ahead of front mounts and joints (mm), 12 in: from memory. */
   private static final double AHEAD_MM = 12 * 25.4;
 
   private static final Vector3 UP = new Vector3(0, 0, 1);
@@ -71,7 +72,7 @@ record RailForm(Rails rails, Optional<NotchPlate> notch) {
   }
 
   private double frontMm() {
-    return rails.frontMountsForwardMm() + AHEAD_MM;
+    return Math.max(rails.frontMountsForwardMm(), foremostMm) + AHEAD_MM;
   }
 
   /** An upright plate that starts at a distance inside the outer face. */

@@ -89,7 +89,10 @@ final class VehicleBodies {
   }
 
   private void addRails() {
-    RailForm form = new RailForm(chassis.rails(), new NotchWork(layout, catalog, print).notch());
+    double foremostMm =
+        layout.bars().stream().mapToDouble(bar -> bar.frame().xMm()).max().orElse(0);
+    RailForm form =
+        new RailForm(chassis.rails(), new NotchWork(layout, catalog, print).notch(), foremostMm);
     for (boolean left : new boolean[] {true, false}) {
       add(
           VehicleParts.rail(left),

@@ -2,10 +2,10 @@ package trammel.plugins.fourlinklateral;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.brackets.bar.AxlePickUp;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.LateralBarRoom;
+import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.barend.FrameRoom;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
@@ -37,40 +37,26 @@ final class FourLinkProposal {
             makeUp.halfAcrossMm(),
             Math.max(options.lowerLengthMm(), options.upperLengthMm()),
             print);
-    Point3 lowerAxle = axle("lower", "lower_drop", plane, -options.lowerDropMm());
-    Point3 upperAxle = axle("upper", "upper_rise", plane, options.upperRiseMm());
-    Point3 lowerFrame = ahead(lowerAxle, options.lowerLengthMm(), options.lowerAngleRad());
-    Point3 upperFrame = ahead(upperAxle, options.upperLengthMm(), -options.upperAngleRad());
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
     List<Bar> along =
-        List.of(
-            makeUp.bar("lower-left", Duty.DRIVE_AND_BRAKING.only(), lowerFrame, lowerAxle),
-            makeUp.bar(
-                "lower-right",
-                Duty.DRIVE_AND_BRAKING.only(),
-                lowerFrame.mirrored(),
-                lowerAxle.mirrored()),
-            makeUp.bar("upper-left", Duty.DRIVE_AND_BRAKING.only(), upperFrame, upperAxle),
-            makeUp.bar(
-                "upper-right",
-                Duty.DRIVE_AND_BRAKING.only(),
-                upperFrame.mirrored(),
-                upperAxle.mirrored()));
+        new ArrayList<>(
+            beside.pair(
+                "lower",
+                "lower_drop",
+                -options.lowerDropMm(),
+                options.lowerLengthMm(),
+                options.lowerAngleRad()));
+    along.addAll(
+        beside.pair(
+            "upper",
+            "upper_rise",
+            options.upperRiseMm(),
+            options.upperLengthMm(),
+            -options.upperAngleRad()));
     FrameRoom.require(along, makeUp, chassis.rails(), print);
     List<Bar> bars = new ArrayList<>(along);
     bars.add(lateral(plane));
     return List.copyOf(bars);
-  }
-
-  private Point3 axle(String bars, String option, BarPlane plane, double upMm) {
-    Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() + upMm);
-    return AxlePickUp.checked(bars + " bars", option, point, makeUp.axleSeat(), chassis, print);
-  }
-
-  private static Point3 ahead(Point3 axle, double lengthMm, double riseRad) {
-    return new Point3(
-        axle.xMm() + lengthMm * Math.cos(riseRad),
-        axle.yMm(),
-        axle.zMm() + lengthMm * Math.sin(riseRad));
   }
 
   private Bar lateral(BarPlane plane) {

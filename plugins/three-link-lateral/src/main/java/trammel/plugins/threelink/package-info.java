@@ -1,0 +1,2 @@
+/** Three links and a lateral bar. */
+package trammel.plugins.threelink;

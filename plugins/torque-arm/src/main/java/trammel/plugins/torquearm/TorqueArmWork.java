@@ -1,0 +1,60 @@
+package trammel.plugins.torquearm;
+
+import java.util.List;
+import trammel.brackets.bar.BarMaking;
+import trammel.brackets.barend.BarOperations;
+import trammel.brackets.barend.RailSideWork;
+import trammel.brackets.work.BracketBasis;
+import trammel.brackets.work.FittedEnd;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.planning.extension.Commission;
+import trammel.reading.quantity.QuantityPrinter;
+
+/** The work of the lower bars, the arm with its drop link and crossmember, and the lateral bar. */
+final class TorqueArmWork {
+  private final Layout layout;
+  private final TorqueArmOptions options;
+  private final BracketBasis basis;
+
+  TorqueArmWork(Commission commission) {
+    layout = commission.layout();
+    options = new TorqueArmOptions(commission.site());
+    basis =
+        new BracketBasis(
+            layout.chassis(),
+            options.boxing(),
+            commission.site().catalog().boltSizes(),
+            new QuantityPrinter(commission.site().units()));
+  }
+
+  WorkPlan plan() {
+    List<BarMaking> lower =
+        layout.lower().stream().map(bar -> BarMaking.along(bar, options.bars())).toList();
+    List<BarMaking> across =
+        layout.across().stream().map(bar -> BarMaking.across(bar, options.lateral())).toList();
+    Bar hanging = layout.bar(TorqueArm.LINK).orElseThrow();
+    BarMaking link = BarMaking.along(hanging, options.link());
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    plan.add(new RailSideWork(layout, lower, across, options.mounting(), basis).plan());
+    plan.add(link.plan(basis.print()));
+    plan.add(BarOperations.each("make-bar", List.of(link), "bar", "the arm's link: "));
+    plan.add(new BoxedArm(link, basis).plan());
+    plan.add(
+        new OperationNeed(
+            "fit-torque-arm",
+            1,
+            "1 arm",
+            "box the arm, set it square on the axle tube beside the housing, hang its eye on "
+                + hanging.name(),
+            List.of(
+                new FittedEnd(hanging.name(), End.AXLE),
+                new FittedEnd(hanging.name(), End.FRAME))));
+    plan.add(BarOperations.counted(plan.build()));
+    plan.add(new LinkHanger(link, options.mountStock(), basis).plan());
+    return plan.build();
+  }
+}

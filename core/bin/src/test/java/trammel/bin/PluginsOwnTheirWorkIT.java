@@ -35,9 +35,6 @@ class PluginsOwnTheirWorkIT {
   private static final Map<String, String> OFFERED =
       Map.ofEntries(
           entry(
-              "trammel.brackets.bar.LateralBarRoom",
-              "the room for the lateral bar of any linkage that needs one: three links, torque arm"),
-          entry(
               "trammel.brackets.bar.HousingRoom",
               "keeps any bar over the housing clear of it: one upper link in the middle too"),
           entry(

@@ -550,7 +550,7 @@ record AirSpringMounting(
                     List.of(
                         new Straight(new Point2(-halfMm, upMm), new Point2(halfMm, upMm)),
                         new Straight(
-                            new Point2(gussetMm, plateMm),
+                            new Point2(gussetMm, plateMm + gusset.cornerRadiusMm()),
                             new Point2(gussetMm, plateMm + gusset.otherLegMm()))))));
       }
     }
@@ -560,7 +560,10 @@ record AirSpringMounting(
   private List<SeamRun> gussetRuns() {
     List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
     for (SpringUnit unit : units()) {
-      Edge leg = new Straight(new Point2(0, 0), new Point2(outriggerGusset(unit).legMm(), 0));
+      OutriggerGusset gusset = outriggerGusset(unit);
+      // The corner is cut out about the seat's own weld.
+      Edge leg =
+          new Straight(new Point2(gusset.cornerRadiusMm(), 0), new Point2(gusset.legMm(), 0));
       SidePair gussets = gussetSides(unit);
       String name = PlatePair.name(GUSSET, isLeft(unit));
       for (int i = 0; i < 2; i++) {

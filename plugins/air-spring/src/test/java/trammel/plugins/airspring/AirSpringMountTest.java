@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.CheckResult;
@@ -34,6 +35,9 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.extension.kit.SpringContract;
 import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.UnitSystem;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Plate;
+import trammel.trade.welding.WeldSeam;
 
 class AirSpringMountTest {
   private static final double INCH_MM = 25.4;
@@ -212,6 +216,39 @@ class AirSpringMountTest {
     WorkPlan plan = plan(pickup, outboard);
     assertEquals(2, quantity(plan, "fit-outrigger"));
     assertEquals(1, quantity(plan, "fit-shock-crossmember"));
+  }
+
+  /** Each gusset is welded along its two legs from the cut-out in its corner, 1/2 in, on. */
+  @Test
+  void gussetsOfOutriggersAreWeldedOnlyWhereTheyTouch() {
+    FieldValues outboard =
+        FieldValues.none().with(AirOptions.ACROSS, AirSpringAcross.OUTBOARD.word());
+    WorkPlan plan = plan(pickup, outboard);
+    Bounds gusset = plate(plan, "air spring outrigger gusset").outline().bounds();
+    Bounds seat = plate(plan, "air spring outrigger seat").outline().bounds();
+    double legMm = gusset.widthMm() - INCH_MM / 2;
+    double railLegMm = gusset.heightMm() - INCH_MM / 2;
+
+    assertEquals(4 * legMm, weldMm(plan, "air spring outrigger gusset to seat"), 1e-6);
+    double seatMm = Math.max(seat.widthMm(), seat.heightMm());
+    double railMm = weldMm(plan, "air spring outrigger to rail");
+    double basesMm = railMm - 4 * railLegMm;
+    assertTrue(basesMm > 0 && basesMm <= 4 * seatMm + 1e-6, basesMm + " mm of " + 4 * seatMm);
+  }
+
+  private static Plate plate(WorkPlan plan, String name) {
+    return plan.plates().stream()
+        .map(PlateNeed::plate)
+        .filter(plate -> plate.name().startsWith(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double weldMm(WorkPlan plan, String name) {
+    return plan.welds().stream()
+        .filter(seam -> seam.name().equals(name))
+        .mapToDouble(WeldSeam::totalLengthMm)
+        .sum();
   }
 
   private static double quantity(WorkPlan plan, String operation) {

@@ -42,12 +42,7 @@ import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
-import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.limitingstraps.LimitingStraps;
-import trammel.plugins.threelink.ThreeLinkLateral;
-import trammel.plugins.torquearm.TorqueArm;
-import trammel.plugins.triangulated.Triangulated;
-import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Hole;
@@ -122,12 +117,7 @@ class AssemblyIT {
   private static Finished finish(String job) {
     Extensions extensions =
         new Extensions(
-            List.of(
-                new FourLinkLateral(),
-                new ThreeLinkLateral(),
-                new TorqueArm(),
-                new Triangulated(),
-                new WattsLinkage()),
+            OwnPlugins.linkages(),
             List.of(new AirSpringMount(), new CoilSpringMount()),
             List.of(new LimitingStraps()));
     Draft draft =

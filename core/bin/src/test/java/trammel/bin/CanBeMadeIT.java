@@ -30,11 +30,6 @@ import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
-import trammel.plugins.fourlinklateral.FourLinkLateral;
-import trammel.plugins.threelink.ThreeLinkLateral;
-import trammel.plugins.torquearm.TorqueArm;
-import trammel.plugins.triangulated.Triangulated;
-import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
@@ -61,13 +56,7 @@ class CanBeMadeIT {
     drafting =
         new Drafting(
             new Extensions(
-                List.of(
-                    new FourLinkLateral(),
-                    new ThreeLinkLateral(),
-                    new TorqueArm(),
-                    new Triangulated(),
-                    new WattsLinkage()),
-                List.of(new CoilSpringMount(), new AirSpringMount())),
+                OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount())),
             catalog);
   }
 

@@ -3,9 +3,9 @@ package trammel.plugins.wattslinkage;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.UnworkableLayoutException;
-import trammel.brackets.bar.AxlePickUp;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.BarPlane;
+import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.barend.FrameRoom;
 import trammel.engine.clearance.Body;
 import trammel.engine.geometry.Point3;
@@ -82,34 +82,24 @@ final class WattsProposal {
   }
 
   private List<Bar> along(BarPlane plane) {
-    Point3 lowerAxle = axle("lower", "lower_drop", plane, -options.lowerDropMm());
-    Point3 upperAxle = axle("upper", "upper_rise", plane, options.upperRiseMm());
-    Point3 lowerFrame = ahead(lowerAxle, options.lowerLengthMm(), options.lowerAngleRad());
-    Point3 upperFrame = ahead(upperAxle, options.upperLengthMm(), -options.upperAngleRad());
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
     List<Bar> along =
-        List.of(
-            driving("lower-left", lowerFrame, lowerAxle),
-            driving("lower-right", lowerFrame.mirrored(), lowerAxle.mirrored()),
-            driving("upper-left", upperFrame, upperAxle),
-            driving("upper-right", upperFrame.mirrored(), upperAxle.mirrored()));
+        new ArrayList<>(
+            beside.pair(
+                "lower",
+                "lower_drop",
+                -options.lowerDropMm(),
+                options.lowerLengthMm(),
+                options.lowerAngleRad()));
+    along.addAll(
+        beside.pair(
+            "upper",
+            "upper_rise",
+            options.upperRiseMm(),
+            options.upperLengthMm(),
+            -options.upperAngleRad()));
     FrameRoom.require(along, makeUp, chassis.rails(), print);
     return along;
-  }
-
-  private Bar driving(String name, Point3 frame, Point3 axle) {
-    return makeUp.bar(name, Duty.DRIVE_AND_BRAKING.only(), frame, axle);
-  }
-
-  private Point3 axle(String bars, String option, BarPlane plane, double upMm) {
-    Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() + upMm);
-    return AxlePickUp.checked(bars + " bars", option, point, makeUp.axleSeat(), chassis, print);
-  }
-
-  private static Point3 ahead(Point3 axle, double lengthMm, double riseRad) {
-    return new Point3(
-        axle.xMm() + lengthMm * Math.cos(riseRad),
-        axle.yMm(),
-        axle.zMm() + lengthMm * Math.sin(riseRad));
   }
 
   private void requireRoomBesideHousing(BarPlane plane) {

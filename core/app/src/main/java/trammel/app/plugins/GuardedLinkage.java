@@ -8,42 +8,18 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.mechanism.MechanismFaultException;
-import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.reading.fields.Field;
 
 /** A linkage of a plugin, known by what its jar lists and run only when it is asked. */
-final class GuardedLinkage implements AxleLinkage {
+final class GuardedLinkage extends GuardedExtension<AxleLinkage> implements AxleLinkage {
   /** A rigid axle has six freedoms; two are the travel, and each bar takes one of the others. */
   private static final int LEAST_BARS = 4;
 
-  private final PluginCode<AxleLinkage> code;
-
   GuardedLinkage(PluginCode<AxleLinkage> code) {
-    this.code = code;
-  }
-
-  @Override
-  public String id() {
-    return code.id();
-  }
-
-  @Override
-  public String title() {
-    return code.askText("its title", AxleLinkage::title);
-  }
-
-  @Override
-  public String summary() {
-    return code.askText("its summary", AxleLinkage::summary);
-  }
-
-  @Override
-  public List<Field<?>> options(Catalog catalog) {
-    return code.askList("its options", linkage -> linkage.options(catalog));
+    super(code);
   }
 
   @Override

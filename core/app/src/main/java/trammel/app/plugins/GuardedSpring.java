@@ -6,40 +6,16 @@ import java.util.Set;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
-import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.extension.SpringSet;
-import trammel.reading.fields.Field;
 
 /** A spring mount of a plugin, known by what its jar lists and run only when it is asked. */
-final class GuardedSpring implements SpringMount {
-  private final PluginCode<SpringMount> code;
-
+final class GuardedSpring extends GuardedExtension<SpringMount> implements SpringMount {
   GuardedSpring(PluginCode<SpringMount> code) {
-    this.code = code;
-  }
-
-  @Override
-  public String id() {
-    return code.id();
-  }
-
-  @Override
-  public String title() {
-    return code.askText("its title", SpringMount::title);
-  }
-
-  @Override
-  public String summary() {
-    return code.askText("its summary", SpringMount::summary);
-  }
-
-  @Override
-  public List<Field<?>> options(Catalog catalog) {
-    return code.askList("its options", spring -> spring.options(catalog));
+    super(code);
   }
 
   @Override

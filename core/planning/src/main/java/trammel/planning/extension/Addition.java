@@ -10,16 +10,7 @@ import trammel.reading.fields.Field;
  * any number of them. An addition works from the finished layout and leaves its points where they
  * are. Implementations hold no state: one object serves every job.
  */
-public interface Addition {
-
-  /** Unique name in lower case with hyphens, written in job files; never reused for another. */
-  String id();
-
-  /** What it is, in a few words. */
-  String title();
-
-  /** What it is good for, in a sentence or two. */
-  String summary();
+public interface Addition extends Extension {
 
   /**
    * The options that a job may set under {@code chosen.additions}, below this addition's id. Every
@@ -27,6 +18,7 @@ public interface Addition {
    *
    * @param catalog gives the keys that an option may choose from
    */
+  @Override
   List<Field<?>> options(Catalog catalog);
 
   /**

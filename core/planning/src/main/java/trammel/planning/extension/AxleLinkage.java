@@ -11,16 +11,7 @@ import trammel.reading.fields.Field;
 /**
  * A way to carry a rigid axle on bars. Implementations hold no state: one object serves every job.
  */
-public interface AxleLinkage {
-
-  /** Unique name in lower case with hyphens, written in job files; never reused for another. */
-  String id();
-
-  /** What it is, in a few words. */
-  String title();
-
-  /** What it is good for, in a sentence or two. */
-  String summary();
+public interface AxleLinkage extends Extension {
 
   /**
    * The options that a job may set under {@code chosen.linkage_options}. Every option is optional
@@ -28,6 +19,7 @@ public interface AxleLinkage {
    *
    * @param catalog gives the keys that an option may choose from
    */
+  @Override
   List<Field<?>> options(Catalog catalog);
 
   /**

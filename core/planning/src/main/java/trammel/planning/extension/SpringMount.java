@@ -11,16 +11,7 @@ import trammel.reading.fields.Field;
  * A way to spring a rigid axle, with its shocks. Implementations hold no state: one object serves
  * every job.
  */
-public interface SpringMount {
-
-  /** Unique name in lower case with hyphens, written in job files; never reused for another. */
-  String id();
-
-  /** What it is, in a few words. */
-  String title();
-
-  /** What it is good for, in a sentence or two. */
-  String summary();
+public interface SpringMount extends Extension {
 
   /**
    * The options that a job may set under {@code chosen.spring_options}. Every option is optional or
@@ -28,6 +19,7 @@ public interface SpringMount {
    *
    * @param catalog gives the keys that an option may choose from
    */
+  @Override
   List<Field<?>> options(Catalog catalog);
 
   /**

@@ -7,6 +7,7 @@ import trammel.reading.tree.DocumentReader;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.TreeEdit;
 
 /**
  * A job file as a tree, before its fields are read: single values can still be changed.
@@ -83,8 +84,9 @@ public record JobDocument(String file, ObjectNode root) {
    *     cannot be read
    */
   public JobDocument withValue(String path, String text) {
-    DocumentNode value = DocumentReader.readValue(new Location(VARY, 0, 0, path), text);
-    return new JobDocument(file, new TreeEdit(path, value).in(root));
+    Location where = new Location(VARY, 0, 0, path);
+    DocumentNode value = DocumentReader.readValue(where, text);
+    return new JobDocument(file, new TreeEdit(where).with(value, root));
   }
 
   /**

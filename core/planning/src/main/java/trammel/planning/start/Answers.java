@@ -1,7 +1,6 @@
 package trammel.planning.start;
 
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import trammel.reading.tree.DocumentNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
+import trammel.reading.tree.ValueText;
 
 /** The answers so far, and the job file that they make. */
 public final class Answers {
@@ -119,7 +119,8 @@ public final class Answers {
 
   private static void append(StringBuilder out, DocumentNode node) {
     if (node instanceof TextNode text) {
-      appendQuoted(out, text.text());
+      // In double quotes, so that no answer can be taken for anything but a text.
+      out.append(ValueText.quoted(text.text()));
     } else if (node instanceof ListNode list) {
       out.append('[');
       for (int i = 0; i < list.entries().size(); i++) {
@@ -135,31 +136,5 @@ public final class Answers {
       }
       out.append('}');
     }
-  }
-
-  /** Characters that end a line or do not show are written by their number. */
-  private static void appendCharacter(StringBuilder out, char c) {
-    switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR ->
-          out.append("\\u").append(HexFormat.of().toHexDigits(c));
-      default -> out.append(c);
-    }
-  }
-
-  /** In double quotes, so that no answer can be taken for anything but a text. */
-  private static void appendQuoted(StringBuilder out, String text) {
-    out.append('"');
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '"', '\\' -> out.append('\\').append(c);
-        case '\t' -> out.append("\\t");
-        default -> appendCharacter(out, c);
-      }
-    }
-    out.append('"');
   }
 }

@@ -21,6 +21,7 @@ class HandWorkedJobIT {
   private static final double INCH_MM = 25.4;
   private static final double POUND_KG = 0.45359237;
   private static final double LB_PER_INCH_N_PER_MM = POUND_KG * 9.80665 / INCH_MM;
+  private static final double POUND_N = POUND_KG * 9.80665;
   private static final double LB_FT_NM = POUND_KG * 9.80665 * 12 * INCH_MM / 1000;
 
   /** The page gives lengths to a ten-thousandth of an inch. */
@@ -209,6 +210,12 @@ class HandWorkedJobIT {
     Tree spring = check.entry("layout.parts", "name", "spring-left");
     assertEquals(4.375, inches(spring.list("frame").get(0).number()), LENGTH_IN);
     assertEquals(6.4375, inches(spring.number("length_mm")), 0.03);
+    Tree left = check.entry("layout.ride.springs", "name", "spring-left");
+    Tree right = check.entry("layout.ride.springs", "name", "spring-right");
+    assertEquals(720.1, left.number("load_N") / POUND_N, 0.5);
+    assertEquals(685.7, right.number("load_N") / POUND_N, 0.5);
+    assertEquals(59.7, left.number("pressure_MPa") * INCH_MM * INCH_MM / POUND_N, 0.2);
+    assertEquals(56.9, right.number("pressure_MPa") * INCH_MM * INCH_MM / POUND_N, 0.2);
     assertEquals(203.9, ride("wheel_rate_N_per_mm") / LB_PER_INCH_N_PER_MM, 0.5);
     assertEquals(1.706, ride("ride_frequency_Hz"), 0.002);
   }

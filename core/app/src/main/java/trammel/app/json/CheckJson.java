@@ -8,8 +8,10 @@ import java.util.Map;
 import trammel.app.text.CheckText;
 import trammel.engine.checks.Change;
 import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.Detail;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
+import trammel.engine.checks.Verdict;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.FieldChange;
 import trammel.planning.draft.FieldChanges;
@@ -41,6 +43,9 @@ public final class CheckJson {
     entry.put("value", judged.value());
     entry.put("unit", unit(judged.measure()));
     entry.put("where", judged.where());
+    if (!judged.details().isEmpty()) {
+      entry.put("details", judged.details().stream().map(CheckJson::detail).toList());
+    }
     Limit limit = judged.limit();
     put(entry, "good_min", limit.goodMin());
     put(entry, "good_max", limit.goodMax());
@@ -48,6 +53,19 @@ public final class CheckJson {
     put(entry, "stop_max", limit.stopMax());
     entry.put("source", limit.source());
     judged.change().ifPresent(change -> entry.put("change", change(change, draft)));
+    if (judged.change().isEmpty()
+        && judged.verdict() != Verdict.GOOD
+        && !judged.advice().isEmpty()) {
+      entry.put("advice", judged.advice());
+    }
+  }
+
+  private static Map<String, Object> detail(Detail detail) {
+    Map<String, Object> entry = new LinkedHashMap<>();
+    entry.put("what", detail.words());
+    entry.put("value", detail.value());
+    entry.put("unit", unit(detail.measure()));
+    return entry;
   }
 
   private static List<Object> change(Change change, Draft draft) {
@@ -69,6 +87,13 @@ public final class CheckJson {
       case FREQUENCY -> "Hz";
       case ANGULAR_ACCELERATION -> "rad/s2";
       case SHARE, FACTOR, COUNT -> "1";
+      case PRESSURE, STRESS -> "MPa";
+      case FORCE -> "N";
+      case TORQUE, ENERGY -> "Nmm";
+      case RATE -> "N/mm";
+      case MASS -> "kg";
+      case SPEED -> "m/s";
+      case ROTATION -> "rpm";
     };
   }
 

@@ -15,6 +15,7 @@ import trammel.engine.layout.Duty;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.Slider;
+import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.mechanism.FurtherBody;
 import trammel.engine.motion.AxlePose;
@@ -112,10 +113,23 @@ public final class LayoutJson {
     json.put("pinion_angle_deg", Math.toDegrees(ride.shaft().pinionElevationRad()));
     json.put("front_joint_deg", Math.toDegrees(ride.shaft().frontJointRad()));
     json.put("rear_joint_deg", Math.toDegrees(ride.shaft().rearJointRad()));
+    json.put("springs", springs(ride));
     json.put("wheel_rate_N_per_mm", ride.rates().heaveNPerMm());
     json.put("roll_stiffness_Nm_per_deg", ride.rates().rollNmPerDegree());
     json.put("ride_frequency_Hz", ride.rideFrequencyHz());
     return json;
+  }
+
+  private static List<Object> springs(RideState ride) {
+    List<Object> springs = new ArrayList<>();
+    for (SpringAtRide spring : ride.loaded()) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("name", spring.unit().name());
+      json.put("load_N", spring.loadN());
+      spring.charge().ifPresent(air -> json.put("pressure_MPa", air.rideGaugeMPa()));
+      springs.add(json);
+    }
+    return springs;
   }
 
   private static List<Object> travel(LayoutAnalysis analysis) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.text.Stops;
+import trammel.app.travel.SpringState;
 import trammel.app.travel.Station;
 import trammel.app.travel.TravelStudy;
 import trammel.engine.motion.LinkReading;
@@ -54,11 +55,22 @@ public final class TravelJson {
 
   private static Map<String, Object> springs(Station station) {
     Map<String, Object> springs = new LinkedHashMap<>();
-    for (SpringReading spring : station.rates().springs()) {
+    for (int i = 0; i < station.springs().size(); i++) {
+      SpringReading spring = station.rates().springs().get(i);
+      SpringState state = station.springs().get(i);
       Map<String, Object> entry = new LinkedHashMap<>();
       entry.put("length_mm", tidy(spring.lengthMm()));
       entry.put("motion_ratio_heave", tidy(spring.motionRatioHeave()));
       entry.put("motion_ratio_roll", tidy(spring.motionRatioRoll()));
+      entry.put("load_N", tidy(state.loadN()));
+      entry.put("rate_N_per_mm", tidy(state.rateNPerMm()));
+      if (state.air().isPresent()) {
+        SpringState.Air air = state.air().get();
+        entry.put("pressure_MPa", tidy(air.gaugeMPa()));
+        entry.put("pressure_at_rest_MPa", tidy(air.restGaugeMPa()));
+        entry.put("load_at_rest_N", tidy(air.restLoadN()));
+        entry.put("in_table", state.inTable());
+      }
       springs.put(spring.name(), entry);
     }
     return springs;

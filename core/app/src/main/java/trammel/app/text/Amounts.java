@@ -44,6 +44,15 @@ public final class Amounts {
       case SHARE -> fixed(100 * value, 1) + " %";
       case FACTOR -> fixed(value, 2);
       case COUNT -> fixed(value, 0);
+      case PRESSURE -> printer.pressure(value);
+      case STRESS -> printer.stress(value);
+      case FORCE -> printer.force(value);
+      case TORQUE -> printer.torque(value);
+      case RATE -> printer.rate(value);
+      case MASS -> printer.mass(value);
+      case SPEED -> printer.speed(value);
+      case ROTATION -> printer.rotation(value);
+      case ENERGY -> printer.torque(value).replace("lb-ft", "ft-lb").replace("Nm", "J");
     };
   }
 

@@ -1,6 +1,7 @@
 package trammel.app.text;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import trammel.engine.checks.Change;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
@@ -53,13 +54,24 @@ public final class CheckText {
     String margin = "              ";
     String limit = Stops.limit(judged, amounts) + "; " + judged.limit().source();
     text.append(Paragraph.wrap(limit, margin, margin));
+    if (!judged.details().isEmpty()) {
+      text.append(Paragraph.wrap(details(judged), margin, margin));
+    }
     return text.append(remedy(judged)).toString();
+  }
+
+  private String details(Judged judged) {
+    return judged.details().stream()
+        .map(one -> one.words() + " " + amounts.value(one.measure(), one.value()))
+        .collect(Collectors.joining(", "));
   }
 
   private String remedy(Judged judged) {
     String margin = "              ";
     if (judged.change().isEmpty()) {
-      return margin + "Change: no single change within reach makes it good.\n";
+      String none = "Change: no single change within reach makes it good.";
+      String advice = judged.advice().isEmpty() ? "" : " " + judged.advice();
+      return Paragraph.wrap(none + advice, margin, margin + "  ");
     }
     Change change = judged.change().get();
     StringBuilder text = new StringBuilder();

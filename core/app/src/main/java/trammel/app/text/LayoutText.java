@@ -9,6 +9,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.ShaftReading;
@@ -89,6 +90,12 @@ public final class LayoutText {
     table.row("roll centre", printer.length(ride.figures().rollCentreHeightMm()), "up");
     table.row("roll steer", printer.percent(ride.rollUndersteer()), "understeer +");
     springs(table, ride);
+    for (SpringAtRide spring : ride.loaded()) {
+      table.row(
+          spring.unit().name() + " carries",
+          printer.force(spring.loadN()),
+          spring.charge().map(air -> "at " + printer.pressure(air.rideGaugeMPa())).orElse(""));
+    }
     table.row("wheel rate", printer.rate(ride.rates().heaveNPerMm()), "each wheel");
     table.row("roll stiffness", rollStiffness(ride), "of the springs");
     table.row("ride frequency", Amounts.fixed(ride.rideFrequencyHz(), 2) + " Hz", "");

@@ -2,6 +2,8 @@ package trammel.app.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import trammel.app.travel.SpringState;
 import trammel.app.travel.Station;
 import trammel.app.travel.TravelStudy;
 import trammel.engine.layout.ShockUnit;
@@ -27,10 +29,11 @@ public final class TravelText {
     printer = new QuantityPrinter(units);
   }
 
-  /** Heave, roll, then what the bushings give. */
+  /** Heave, springs, roll, then what the bushings give. */
   public String text() {
     StringBuilder text = new StringBuilder();
     text.append("HEAVE, both wheels together, bump positive\n").append(heave());
+    text.append("\nSPRINGS in heave, each at its own load\n").append(springs());
     text.append("\nROLL about ride height, left wheel up positive\n").append(roll());
     text.append("\nBIND: what the bushings of each bar give in roll, at most\n").append(bind());
     for (String sentence : study.outOfReach()) {
@@ -61,7 +64,36 @@ public final class TravelText {
       table.row(cells.toArray(new String[0]));
     }
     return table.text("  ")
-        + "  wheel rate: each wheel, from the geometry and the springs' rate at ride height\n";
+        + "  wheel rate: each wheel, from the geometry and the springs' rate at that height,"
+        + " the air shut in\n";
+  }
+
+  /** What each spring does in heave, both wheels together. */
+  private String springs() {
+    Table table = new Table("rlrrrrrr");
+    table.row("heave", "spring", "length", "load", "rate", "pressure", "at rest", "load at rest");
+    boolean outside = false;
+    for (Station station : study.heave()) {
+      for (SpringState spring : station.springs()) {
+        Optional<SpringState.Air> air = spring.air();
+        outside |= !spring.inTable();
+        table.row(
+            printer.length(station.pose().heaveMm()),
+            spring.name() + (spring.inTable() ? "" : " *"),
+            small(spring.lengthMm()),
+            printer.force(spring.loadN()),
+            printer.rate(spring.rateNPerMm()),
+            air.map(one -> printer.pressure(one.gaugeMPa())).orElse(""),
+            air.map(one -> printer.pressure(one.restGaugeMPa())).orElse(""),
+            air.map(one -> printer.force(one.restLoadN())).orElse(""));
+      }
+    }
+    return table.text("  ")
+        + "  air filled at ride and shut in: in motion by p V^1.38, at rest by p V, absolute"
+        + " pressure\n"
+        + (outside
+            ? "  * outside its load-height table; the figures are of the table's end\n"
+            : "");
   }
 
   private String roll() {

@@ -13,6 +13,7 @@ import trammel.engine.motion.WheelRates;
  * @param shaft the driveshaft there
  * @param bars the bars there, in the layout's order
  * @param rates springs and wheel rates there
+ * @param springs what each spring does there, in the layout's order
  * @param shockLengthsMm lengths of the shocks, in the layout's order (mm)
  */
 public record Station(
@@ -20,10 +21,12 @@ public record Station(
     ShaftReading shaft,
     List<LinkReading> bars,
     WheelRates rates,
+    List<SpringState> springs,
     List<Double> shockLengthsMm) {
   /** Copies the lists. */
   public Station {
     bars = List.copyOf(bars);
+    springs = List.copyOf(springs);
     shockLengthsMm = List.copyOf(shockLengthsMm);
   }
 

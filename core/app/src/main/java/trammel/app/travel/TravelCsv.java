@@ -71,6 +71,17 @@ public final class TravelCsv {
       headings.add(key(spring.name()) + length);
       headings.add(key(spring.name()) + "_motion_ratio");
     }
+    String pressure = "_" + name(QuantityKind.PRESSURE);
+    for (SpringState spring : study.heave().get(0).springs()) {
+      String key = key(spring.name());
+      headings.add(key + "_load" + force);
+      headings.add(key + "_rate" + rate);
+      if (spring.air().isPresent()) {
+        headings.add(key + "_pressure" + pressure);
+        headings.add(key + "_pressure_at_rest" + pressure);
+        headings.add(key + "_load_at_rest" + force);
+      }
+    }
     for (int i = 0; i < study.layout().shocks().size(); i++) {
       headings.add(key(study.layout().shocks().get(i).name()) + length);
     }
@@ -100,6 +111,16 @@ public final class TravelCsv {
     for (SpringReading spring : station.rates().springs()) {
       values.add(length(spring.lengthMm()));
       values.add(number(spring.motionRatioHeave()));
+    }
+    for (SpringState spring : station.springs()) {
+      values.add(shown(QuantityKind.FORCE, spring.loadN()));
+      values.add(shown(QuantityKind.RATE, spring.rateNPerMm()));
+      if (spring.air().isPresent()) {
+        SpringState.Air air = spring.air().get();
+        values.add(shown(QuantityKind.PRESSURE, air.gaugeMPa()));
+        values.add(shown(QuantityKind.PRESSURE, air.restGaugeMPa()));
+        values.add(shown(QuantityKind.FORCE, air.restLoadN()));
+      }
     }
     for (double lengthMm : station.shockLengthsMm()) {
       values.add(length(lengthMm));

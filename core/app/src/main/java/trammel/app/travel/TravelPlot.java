@@ -137,7 +137,7 @@ public final class TravelPlot {
   private Chart wheelRate() {
     Value wheel = station -> rate.fromInside(station.rates().heaveNPerMm());
     return chart(
-        "Rate at each wheel, springs at their rate at ride",
+        "Rate at each wheel, springs at their rate at that height",
         rate.symbol(),
         rate.fromInside(LEAST_SPAN_N_PER_MM),
         List.of(heave("wheel rate", wheel, 0)));

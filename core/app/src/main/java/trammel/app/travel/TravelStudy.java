@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.checks.RideState;
 import trammel.engine.layout.AxleMotion;
+import trammel.engine.layout.CornerLoads;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Travel;
+import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.LinkReading;
 import trammel.engine.motion.PoseResult;
 import trammel.engine.motion.Shaft;
@@ -89,7 +92,7 @@ public record TravelStudy(
     private final AxleMotion motion;
     private final double trackMm;
     private final Shaft shaft;
-    private final List<SpringPoint> springs = new ArrayList<>();
+    private final List<SpringAtRide> springs;
     private final List<ShockUnit> shocks;
     private final List<String> outOfReach = new ArrayList<>();
 
@@ -97,9 +100,7 @@ public record TravelStudy(
       motion = layout.motion();
       trackMm = layout.chassis().axle().trackMm();
       shaft = RideState.shaft(layout.chassis().driveline());
-      for (SpringUnit unit : layout.springs()) {
-        springs.add(new SpringPoint(unit.name(), unit.frame(), unit.axle(), unit.rateNPerMm()));
-      }
+      springs = CornerLoads.onSprings(layout, motion);
       shocks = layout.shocks();
     }
 
@@ -110,16 +111,38 @@ public record TravelStudy(
         for (ShockUnit shock : shocks) {
           lengths.add(shock.frame().distanceMm(solved.pose().move(shock.axle())));
         }
+        List<SpringState> states = states(solved.pose());
         stations.add(
             new Station(
                 solved.pose(),
                 shaft.at(solved.pose()),
                 motion.readings(solved.pose()),
-                WheelRates.of(motion.ratesAt(solved.pose()), solved.pose(), trackMm, springs),
+                rates(solved.pose(), states),
+                states,
                 lengths));
       } else {
         outOfReach.add(result.sentence());
       }
+    }
+
+    private List<SpringState> states(AxlePose pose) {
+      List<SpringState> states = new ArrayList<>(springs.size());
+      for (SpringAtRide spring : springs) {
+        SpringUnit unit = spring.unit();
+        states.add(SpringState.of(spring, unit.frame().distanceMm(pose.move(unit.axle()))));
+      }
+      return states;
+    }
+
+    /** Each spring at the rate that it has there, an air spring with its air shut in. */
+    private WheelRates rates(AxlePose pose, List<SpringState> states) {
+      List<SpringPoint> points = new ArrayList<>(states.size());
+      for (int i = 0; i < states.size(); i++) {
+        SpringUnit unit = springs.get(i).unit();
+        double rate = Math.max(0, states.get(i).rateNPerMm());
+        points.add(new SpringPoint(unit.name(), unit.frame(), unit.axle(), rate));
+      }
+      return WheelRates.of(motion.ratesAt(pose), pose, trackMm, points);
     }
   }
 }

@@ -2,6 +2,7 @@ package trammel.app.travel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import trammel.engine.geometry.Point3;
@@ -22,6 +23,9 @@ import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Traction;
 import trammel.engine.layout.Travel;
 import trammel.engine.layout.Tyre;
+import trammel.engine.springs.AirSpringPoint;
+import trammel.engine.springs.AirSpringSize;
+import trammel.engine.springs.RatedAirSpring;
 
 /** An invented vehicle on four bars and a lateral bar, in inches. */
 final class SampleLayout {
@@ -78,6 +82,41 @@ final class SampleLayout {
               point(-0.25, side * 5, 17)));
     }
     return layout(bars);
+  }
+
+  /** Air springs over the axle's line under 742 lb each, travel 1.5 in up and 1.6 in down. */
+  static Layout onAirSprings() {
+    double square = INCH * INCH;
+    AirSpringSize size =
+        new AirSpringSize(
+            "sleeve",
+            List.of(
+                new AirSpringPoint(5.4 * INCH, 18.88 * square, 80.1 * square * INCH),
+                new AirSpringPoint(5.5 * INCH, 18.8 * square, 82 * square * INCH),
+                new AirSpringPoint(7 * INCH, 17.6 * square, 110 * square * INCH),
+                new AirSpringPoint(8.6 * INCH, 16.4 * square, 137 * square * INCH),
+                new AirSpringPoint(8.7 * INCH, 16.3 * square, 138.6 * square * INCH)));
+    List<SpringUnit> springs = new ArrayList<>();
+    for (int side = 1; side >= -1; side -= 2) {
+      springs.add(
+          new SpringUnit(
+              side > 0 ? "spring-left" : "spring-right",
+              SpringKind.AIR,
+              point(0, side * 12, 25),
+              point(0, side * 12, 18),
+              2.5 * INCH,
+              35,
+              5.4 * INCH,
+              8.7 * INCH,
+              Optional.of(new RatedAirSpring(size, 0.8))));
+    }
+    Layout coils = fourBars();
+    double cornerKg = 742 * 0.45359237 + 85;
+    Masses masses = new Masses(1150, cornerKg, cornerKg, 170, 25 * INCH);
+    return coils
+        .withChassis(
+            coils.chassis().withMasses(masses).withTravel(new Travel(1.5 * INCH, 1.6 * INCH)))
+        .withSprings(springs);
   }
 
   private static Layout layout(List<Bar> bars) {

@@ -199,4 +199,42 @@ class TravelStudyTest {
     }
     assertTrue(unitShown, "the axis names its unit");
   }
+
+  /**
+   * An upright air spring over the axle's line with 742 lb on it: 17.6 in2 and 110 in3 at 7 in,
+   * 18.8 and 82 at 5.5, 16.4 and 137 at 8.6. By the gas law on absolute pressure it carries 1,326.9
+   * lb at 1.5 in of bump and 447.7 lb at 1.6 in of droop, so the rate rises in bump.
+   */
+  @Test
+  void anAirSpringStiffensInBumpAndSoftensInDroop() {
+    TravelStudy air = TravelStudy.of(SampleLayout.onAirSprings(), UnitSystem.US);
+    List<Station> heave = air.heave();
+    SpringState droop = heave.get(0).springs().get(0);
+    SpringState bump = heave.get(heave.size() - 1).springs().get(0);
+
+    assertEquals(1326.9, bump.loadN() / 4.4482216152605, 1.3);
+    assertEquals(70.58, bump.air().orElseThrow().gaugeMPa() * 145.0377, 0.07);
+    assertEquals(61.57, bump.air().orElseThrow().restGaugeMPa() * 145.0377, 0.06);
+    assertEquals(447.7, droop.loadN() / 4.4482216152605, 0.5);
+    double rate = heave.get(0).rates().heaveNPerMm();
+    for (Station station : heave) {
+      assertTrue(station.rates().heaveNPerMm() >= rate - 1e-9, "rises with bump");
+      rate = station.rates().heaveNPerMm();
+    }
+  }
+
+  @Test
+  void pressureAndLoadOfAirSpringsStandInEveryForm() {
+    TravelStudy air = TravelStudy.of(SampleLayout.onAirSprings(), UnitSystem.US);
+    String csv = new TravelCsv(air, UnitSystem.US, "").text();
+    String headings = csv.substring(0, csv.indexOf('\n'));
+    assertTrue(
+        headings.contains(
+            "spring_left_load_lb,spring_left_rate_lb_per_in,spring_left_pressure_psi"),
+        headings);
+    String text = new TravelText(air, UnitSystem.US).text();
+    assertTrue(text.contains("42.2 psi"), text);
+    String json = Json.text(TravelJson.of("D-1", air, Stops.NONE));
+    assertTrue(json.contains("\"pressure_at_rest_MPa\""), json.substring(0, 2000));
+  }
 }

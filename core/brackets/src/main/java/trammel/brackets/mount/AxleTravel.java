@@ -7,6 +7,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.CornerLoads;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.MotionRates;
 import trammel.engine.motion.Placement;
@@ -92,6 +93,21 @@ public final class AxleTravel {
     return new SpringPoint("spring", frame, axle, 0)
         .at(ride, ratesAtRide, chassis.axle().trackMm())
         .motionRatioHeave();
+  }
+
+  /**
+   * What a spring between two points on the left and its twin on the right carry at ride, so that
+   * the tyres stand as they were weighed (N), left first.
+   */
+  public List<Double> loadsN(Point3 frame, Point3 axle) {
+    double trackMm = chassis.axle().trackMm();
+    AxlePose ride = corners.get(0);
+    SpringPoint left = new SpringPoint("left", frame, axle, 0);
+    SpringPoint right = new SpringPoint("right", frame.mirrored(), axle.mirrored(), 0);
+    return CornerLoads.onSpringsN(
+        chassis.masses(),
+        trackMm,
+        List.of(left.at(ride, ratesAtRide, trackMm), right.at(ride, ratesAtRide, trackMm)));
   }
 
   /** Ride height and the ends of the travel: both wheels up or down, and one of each. */

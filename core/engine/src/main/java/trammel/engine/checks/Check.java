@@ -26,6 +26,14 @@ public interface Check {
     return general;
   }
 
+  /**
+   * What to do where no single change within reach makes it good, in a sentence or two; may be
+   * empty.
+   */
+  default String advice() {
+    return "";
+  }
+
   /** Changes worth trying when the value is not good, the most convenient first. */
   default List<Adjustment> adjustments(LayoutAnalysis analysis) {
     return List.of();

@@ -1,5 +1,6 @@
 package trammel.engine.checks;
 
+import java.util.List;
 import java.util.Optional;
 
 /** What became of one check. */
@@ -19,10 +20,12 @@ public sealed interface CheckResult {
    * @param measure what kind of quantity the value is
    * @param value the value
    * @param where which part, at which pose
+   * @param details the figures behind it
    * @param limit what it is held against
    * @param verdict what the limit says
    * @param change what to change, tried by the engine; empty when the value is good or when no
    *     single change within reach makes it so
+   * @param advice what to do where no single change makes it good; may be empty
    */
   record Judged(
       String id,
@@ -30,10 +33,16 @@ public sealed interface CheckResult {
       Measure measure,
       double value,
       String where,
+      List<Detail> details,
       Limit limit,
       Verdict verdict,
-      Optional<Change> change)
+      Optional<Change> change,
+      String advice)
       implements CheckResult {
+    public Judged {
+      details = List.copyOf(details);
+    }
+
     /** How far inside the good range the value is; negative outside it. */
     public double margin() {
       return limit.margin(value);

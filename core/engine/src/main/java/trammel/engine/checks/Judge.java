@@ -91,14 +91,17 @@ public final class Judge {
         finding.check().measure(),
         finding.value(),
         finding.where(),
+        finding.details(),
         finding.limit(),
         finding.verdict(),
-        change);
+        change,
+        finding.check().advice());
   }
 
   private Finding finding(Check check, Reading.Value value, LayoutAnalysis analysis) {
     Limit limit = check.limit(limits.get(check.id()), analysis);
-    return new Finding(check, value.value(), value.where(), limit, limit.verdict(value.value()));
+    return new Finding(
+        check, value.value(), value.where(), value.details(), limit, limit.verdict(value.value()));
   }
 
   /** A check's value, its limit and its verdict; empty when the check yields no value. */
@@ -135,8 +138,15 @@ public final class Judge {
    * @param check the check
    * @param value its value
    * @param where which part, at which pose
+   * @param details the figures behind it
    * @param limit what it is held against
    * @param verdict what the limit says
    */
-  public record Finding(Check check, double value, String where, Limit limit, Verdict verdict) {}
+  public record Finding(
+      Check check,
+      double value,
+      String where,
+      List<Detail> details,
+      Limit limit,
+      Verdict verdict) {}
 }

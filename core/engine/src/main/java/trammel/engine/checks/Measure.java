@@ -15,5 +15,23 @@ public enum Measure {
   /** A plain ratio, such as a safety factor. */
   FACTOR,
   /** How many of something. */
-  COUNT
+  COUNT,
+  /** MPa above the atmosphere. */
+  PRESSURE,
+  /** MPa. */
+  STRESS,
+  /** N. */
+  FORCE,
+  /** Nmm. */
+  TORQUE,
+  /** N/mm. */
+  RATE,
+  /** kg. */
+  MASS,
+  /** m/s. */
+  SPEED,
+  /** rev/min. */
+  ROTATION,
+  /** Nmm. */
+  ENERGY
 }

@@ -1,5 +1,6 @@
 package trammel.engine.checks;
 
+import java.util.List;
 import java.util.Objects;
 import trammel.engine.quantity.Given;
 
@@ -11,11 +12,18 @@ public sealed interface Reading {
    *
    * @param value the value in the check's measure
    * @param where which part, at which pose
+   * @param details the figures behind it
    */
-  record Value(double value, String where) implements Reading {
+  record Value(double value, String where, List<Detail> details) implements Reading {
     public Value {
       Given.finite("value of the check", value);
       Objects.requireNonNull(where, "where");
+      details = List.copyOf(details);
+    }
+
+    /** A value that speaks for itself. */
+    public Value(double value, String where) {
+      this(value, where, List.of());
     }
   }
 

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.CornerLoads;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.RideFigures;
@@ -22,6 +24,7 @@ import trammel.engine.motion.WheelRates;
  * @param figures instant centre, roll centre, roll steer and the rates behind them
  * @param shocks each shock's length and motion ratios
  * @param rates each spring's length and motion ratios, wheel rate and roll stiffness
+ * @param loaded each spring under the load that it carries at ride
  * @param shaft length and joint angles of the propeller shaft
  * @param antiSquatShare anti-squat, 1 for 100 %
  * @param antiLiftShare anti-lift under braking, 1 for 100 %
@@ -31,12 +34,14 @@ public record RideState(
     RideFigures figures,
     List<SpringReading> shocks,
     WheelRates rates,
+    List<SpringAtRide> loaded,
     ShaftReading shaft,
     double antiSquatShare,
     double antiLiftShare,
     double rideFrequencyHz) {
   public RideState {
     shocks = List.copyOf(shocks);
+    loaded = List.copyOf(loaded);
   }
 
   static RideState of(Layout layout, AxleMotion motion) {
@@ -58,6 +63,7 @@ public record RideState(
         figures,
         shocks,
         rates,
+        CornerLoads.onSprings(layout, rates.springs()),
         shaft(chassis.driveline()).at(ride),
         figures.antiSquatPercent(heightMm, chassis.wheelbaseMm()) / 100,
         figures.antiLiftPercent(

@@ -50,6 +50,10 @@ public final class StandardChecks {
         new SlipYoke("slip-engagement", "spline still engaged at the slip yoke", false),
         new AntiSquat("anti-squat", "anti-squat"),
         new RollSteer("roll-steer", "roll steer, understeer positive"),
+        new AirPressure(
+            "air-pressure", "pressure of an air spring at ride, share of what it may hold"),
+        new AirSpringHeight(
+            "air-spring-height", "room left in the table of an air spring, all travel"),
         new RideFrequency("ride-frequency", "ride frequency at the rear"),
         new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"),
         new BoltStrength(

@@ -1,8 +1,10 @@
 package trammel.engine.layout;
 
 import java.util.Objects;
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.quantity.Given;
+import trammel.engine.springs.RatedAirSpring;
 
 /**
  * One spring between frame and axle at ride.
@@ -15,6 +17,7 @@ import trammel.engine.quantity.Given;
  * @param rateNPerMm rate at ride height (N/mm), above 0
  * @param shortestMm length below which it is coil-bound or on its bumper (mm), above 0
  * @param longestMm length beyond which it is loose or over-stretched (mm), above the shortest
+ * @param air its table and highest pressure if it is an air spring that has them
  */
 public record SpringUnit(
     String name,
@@ -24,8 +27,10 @@ public record SpringUnit(
     double radiusMm,
     double rateNPerMm,
     double shortestMm,
-    double longestMm) {
+    double longestMm,
+    Optional<RatedAirSpring> air) {
   public SpringUnit {
+    Objects.requireNonNull(air, "air");
     Given.text("spring name", name);
     Objects.requireNonNull(kind, "kind");
     Given.positive("radius of " + name + " (mm)", radiusMm);
@@ -47,6 +52,19 @@ public record SpringUnit(
     }
   }
 
+  /** A spring of which no table is known. */
+  public SpringUnit(
+      String name,
+      SpringKind kind,
+      Point3 frame,
+      Point3 axle,
+      double radiusMm,
+      double rateNPerMm,
+      double shortestMm,
+      double longestMm) {
+    this(name, kind, frame, axle, radiusMm, rateNPerMm, shortestMm, longestMm, Optional.empty());
+  }
+
   /** Distance between the seats at ride (mm). */
   public double lengthMm() {
     return frame.distanceMm(axle);
@@ -62,11 +80,12 @@ public record SpringUnit(
     Point3 newFrame = end == End.FRAME ? point : frame;
     Point3 newAxle = end == End.AXLE ? point : axle;
     return new SpringUnit(
-        name, kind, newFrame, newAxle, radiusMm, rateNPerMm, shortestMm, longestMm);
+        name, kind, newFrame, newAxle, radiusMm, rateNPerMm, shortestMm, longestMm, air);
   }
 
   /** This spring with another rate (N/mm). */
   public SpringUnit withRate(double newRateNPerMm) {
-    return new SpringUnit(name, kind, frame, axle, radiusMm, newRateNPerMm, shortestMm, longestMm);
+    return new SpringUnit(
+        name, kind, frame, axle, radiusMm, newRateNPerMm, shortestMm, longestMm, air);
   }
 }

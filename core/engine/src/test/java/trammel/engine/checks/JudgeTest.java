@@ -40,10 +40,10 @@ class JudgeTest {
   }
 
   @Test
-  void everyCheckOfAGoodLayoutIsJudgedButThoseOfNotchAndObstacles() {
+  void everyCheckOfAGoodLayoutIsJudgedButThoseOfNotchObstaclesAndAirSprings() {
     List<CheckResult> results = judge.judge(SampleLayout.good());
 
-    assertEquals(StandardChecks.all().size() - 2, results.size());
+    assertEquals(StandardChecks.all().size() - 4, results.size());
     for (CheckResult result : results) {
       Judged judged = (Judged) result;
       assertTrue(judged.verdict() != Verdict.STOP, judged.id() + " " + judged.value());

@@ -210,6 +210,8 @@ public final class SampleLayout {
         "anti-squat",
         new Limit(0.2, 1.4, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, source));
     limits.put("roll-steer", new Limit(-0.05, 0.08, -0.12, 0.12, source));
+    limits.put("air-pressure", Limit.atMost(0.9, 1, source));
+    limits.put("air-spring-height", Limit.atLeast(INCH / 4, 0, source));
     limits.put("ride-frequency", new Limit(1, 2, 0.8, 2.8, source));
     limits.put("bar-strength", Limit.atLeast(2, 1.3, source));
     return limits;

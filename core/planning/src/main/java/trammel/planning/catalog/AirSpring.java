@@ -1,6 +1,7 @@
 package trammel.planning.catalog;
 
 import trammel.engine.springs.AirSpringSize;
+import trammel.engine.springs.RatedAirSpring;
 import trammel.trade.given.Given;
 
 /**
@@ -20,5 +21,10 @@ public record AirSpring(
     Given.present(size, "Load-height table of '" + key + "'", "Give its rows.");
     Given.positive(outsideRadiusMm, 500, "Radius of '" + key + "' in mm", "Measure it.");
     Given.positive(highestGaugeMPa, 5, "Pressure of '" + key + "' in MPa", "See its data.");
+  }
+
+  /** Its table with its highest pressure, as a layout keeps them. */
+  public RatedAirSpring rating() {
+    return new RatedAirSpring(size, highestGaugeMPa);
   }
 }

@@ -45,6 +45,15 @@ final class LimitSection extends CatalogSection {
       case SHARE -> "share";
       case FACTOR -> "factor";
       case COUNT -> "count";
+      case PRESSURE -> "pressure";
+      case STRESS -> "stress";
+      case FORCE -> "force";
+      case TORQUE -> "torque";
+      case RATE -> "rate";
+      case MASS -> "mass";
+      case SPEED -> "speed";
+      case ROTATION -> "rotation";
+      case ENERGY -> "energy";
     };
   }
 

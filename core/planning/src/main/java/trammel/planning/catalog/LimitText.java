@@ -123,6 +123,13 @@ public final class LimitText {
       case FREQUENCY -> plain(text, "Hz");
       case ANGULAR_ACCELERATION -> plain(text, "rad/s2");
       case FACTOR, COUNT -> plain(text, "");
+      case PRESSURE, STRESS -> Quantities.parse(text, QuantityKind.PRESSURE, units);
+      case FORCE -> Quantities.parse(text, QuantityKind.FORCE, units);
+      case TORQUE, ENERGY -> Quantities.parse(text, QuantityKind.TORQUE, units);
+      case RATE -> Quantities.parse(text, QuantityKind.RATE, units);
+      case MASS -> Quantities.parse(text, QuantityKind.MASS, units);
+      case SPEED -> Quantities.parse(text, QuantityKind.SPEED, units);
+      case ROTATION -> Quantities.parse(text, QuantityKind.ROTATION, units);
     };
   }
 
@@ -152,6 +159,14 @@ public final class LimitText {
       case ANGULAR_ACCELERATION -> "'at most 300 rad/s2'";
       case FACTOR -> "'at least 2.0'";
       case COUNT -> "'at most 0'";
+      case PRESSURE -> "'at most 100 psi'";
+      case STRESS -> "'at most 20000 psi'";
+      case FORCE -> "'at most 2000 lb'";
+      case TORQUE, ENERGY -> "'at most 500 lb-ft'";
+      case RATE -> "'at least 100 lb/in'";
+      case MASS -> "'at most 2000 lb'";
+      case SPEED -> "'at least 100 mph'";
+      case ROTATION -> "'at most 3500 rpm'";
     };
   }
 }

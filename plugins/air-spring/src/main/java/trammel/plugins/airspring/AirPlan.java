@@ -11,7 +11,6 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
-import trammel.engine.quantity.Gravity;
 import trammel.planning.catalog.AirSpring;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
@@ -61,20 +60,21 @@ final class AirPlan {
 
   private void addSprings(
       WorkPlan.Builder plan, SpringUnit left, AirSpring spring, List<BoughtPiece> pieces) {
-    AxleTravel travel = new AxleTravel(layout.chassis(), layout.guide());
-    double ratio = travel.motionRatio(left.frame(), left.axle());
-    double loadN =
-        layout.chassis().masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
+    List<Double> loadsN =
+        new AxleTravel(layout.chassis(), layout.guide()).loadsN(left.frame(), left.axle());
     double heightMm = left.lengthMm();
-    double gaugeMPa = spring.size().gaugeForLoadMPa(heightMm, loadN);
     plan.add(
         PartNeed.placed(
             spring.key(),
             pieces,
-            print.pressure(gaugeMPa)
+            print.pressure(spring.size().gaugeForLoadMPa(heightMm, loadsN.get(0)))
                 + " carries "
-                + print.force(loadN)
-                + " at a height of "
+                + print.force(loadsN.get(0))
+                + " on the left, "
+                + print.pressure(spring.size().gaugeForLoadMPa(heightMm, loadsN.get(1)))
+                + " carries "
+                + print.force(loadsN.get(1))
+                + " on the right, at a height of "
                 + print.length(heightMm)
                 + "; its highest is "
                 + print.pressure(spring.highestGaugeMPa())));

@@ -1,5 +1,6 @@
 package trammel.plugins.airspring;
 
+import java.util.Optional;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.SpringKind;
@@ -12,16 +13,24 @@ import trammel.planning.catalog.AirSpring;
  * @param spring the air spring
  * @param frame middle of its upper seat (mm)
  * @param axle middle of its lower seat (mm)
- * @param loadN what it carries (N)
- * @param gaugeMPa pressure above the atmosphere that carries it (MPa)
- * @param rateNPerMm rate with the air shut in (N/mm)
+ * @param leftLoadN what it carries (N)
+ * @param rightLoadN what its twin carries (N)
  */
 record AirSpringFit(
-    AirSpring spring, Point3 frame, Point3 axle, double loadN, double gaugeMPa, double rateNPerMm) {
+    AirSpring spring, Point3 frame, Point3 axle, double leftLoadN, double rightLoadN) {
 
   /** Height between its seats (mm). */
   public double heightMm() {
     return frame.distanceMm(axle);
+  }
+
+  /** Pressure above the atmosphere of the one that carries more (MPa). */
+  public double highestGaugeMPa() {
+    return gaugeMPa(Math.max(leftLoadN, rightLoadN));
+  }
+
+  private double gaugeMPa(double loadN) {
+    return spring.size().gaugeForLoadMPa(heightMm(), loadN);
   }
 
   /** The room that it takes. */
@@ -31,23 +40,25 @@ record AirSpringFit(
 
   /** The spring on the left as the layout keeps it. */
   public SpringUnit left() {
-    return unit("spring-left", frame, axle);
+    return unit("spring-left", frame, axle, leftLoadN);
   }
 
   /** Its twin on the right. */
   public SpringUnit right() {
-    return unit("spring-right", frame.mirrored(), axle.mirrored());
+    return unit("spring-right", frame.mirrored(), axle.mirrored(), rightLoadN);
   }
 
-  private SpringUnit unit(String name, Point3 upper, Point3 lower) {
+  /** Its rate is that of the air shut in at its own pressure. */
+  private SpringUnit unit(String name, Point3 upper, Point3 lower, double loadN) {
     return new SpringUnit(
         name,
         SpringKind.AIR,
         upper,
         lower,
         spring.outsideRadiusMm(),
-        rateNPerMm,
+        spring.size().rateNPerMm(heightMm(), gaugeMPa(loadN)),
         spring.size().leastHeightMm(),
-        spring.size().mostHeightMm());
+        spring.size().mostHeightMm(),
+        Optional.of(spring.rating()));
   }
 }

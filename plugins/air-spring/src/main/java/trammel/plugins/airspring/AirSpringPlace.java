@@ -19,7 +19,6 @@ import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
-import trammel.engine.quantity.Gravity;
 import trammel.engine.springs.AirSpringSize;
 import trammel.planning.catalog.AirSpring;
 import trammel.reading.quantity.QuantityPrinter;
@@ -81,8 +80,8 @@ record AirSpringPlace(
     Optional<UnworkableLayoutException> refusal = Optional.empty();
     for (AirSpring spring : sorted) {
       try {
-        AirSpringFit fit = find(spring);
-        if (fit.gaugeMPa() <= EASY_SHARE * spring.highestGaugeMPa()) {
+        AirSpringFit fit = required(find(spring));
+        if (fit.highestGaugeMPa() <= EASY_SHARE * spring.highestGaugeMPa()) {
           return fit;
         }
         carries = carries.isPresent() ? carries : Optional.of(fit);
@@ -97,10 +96,10 @@ record AirSpringPlace(
   }
 
   /**
-   * An air spring in its place.
+   * An air spring in its place. Whether it may hold the pressure that its load asks for is left to
+   * the check of it.
    *
-   * @throws UnworkableLayoutException if there is no room, its table is too short for the travel,
-   *     or the load asks for too much pressure
+   * @throws UnworkableLayoutException if there is no room, or its table is too short for the travel
    */
   public AirSpringFit find(AirSpring spring) {
     AirSpringSeats seats =
@@ -140,31 +139,27 @@ record AirSpringPlace(
   }
 
   private AirSpringFit carrying(AirSpring spring, Upright.Seated seated) {
-    double ratio = travel.motionRatio(seated.frame(), seated.axle());
-    double loadN = chassis.masses().sprungPerRearCornerKg() * Gravity.MM_PER_S2 / 1000 / ratio;
-    double heightMm = seated.frame().distanceMm(seated.axle());
-    double gaugeMPa = spring.size().gaugeForLoadMPa(heightMm, loadN);
-    if (gaugeMPa > spring.highestGaugeMPa()) {
+    List<Double> loadsN = travel.loadsN(seated.frame(), seated.axle());
+    return new AirSpringFit(spring, seated.frame(), seated.axle(), loadsN.get(0), loadsN.get(1));
+  }
+
+  private AirSpringFit required(AirSpringFit fit) {
+    AirSpring spring = fit.spring();
+    if (fit.highestGaugeMPa() > spring.highestGaugeMPa()) {
       throw new UnworkableLayoutException(
           "air spring "
               + spring.key()
               + " needs "
-              + print.pressure(gaugeMPa)
+              + print.pressure(fit.highestGaugeMPa())
               + " to carry "
-              + print.force(loadN)
-              + " at "
-              + print.length(heightMm)
+              + print.force(Math.max(fit.leftLoadN(), fit.rightLoadN()))
+              + ", the heavier side, at "
+              + print.length(fit.heightMm())
               + "; its highest is "
               + print.pressure(spring.highestGaugeMPa())
               + ". Choose a larger air spring.");
     }
-    return new AirSpringFit(
-        spring,
-        seated.frame(),
-        seated.axle(),
-        loadN,
-        gaugeMPa,
-        spring.size().rateNPerMm(heightMm, gaugeMPa));
+    return fit;
   }
 
   /** An upright air spring drawn at a place. */

@@ -106,8 +106,7 @@ class CloseIT {
   /** The second used to fail at once. */
   @Test
   void twoJobsClosedAtTheSameMomentAreBothKept() throws Exception {
-    Launch close =
-        Launch.of(copy.home().resolve("bin/trammel")).with("TRAMMEL_CLASS_ARCHIVE", "off");
+    Launch close = copy.launcher();
     Map<String, Path> forms = new LinkedHashMap<>();
     for (String number : List.of("D-201", "D-202")) {
       Path job =

@@ -507,4 +507,14 @@ class DemoJobsIT {
     double mean = hours.number("mean_h");
     assertTrue(mean > 38.5 + 8 + 5 && mean < 140 + 22 + 18, "mean " + mean);
   }
+
+  /** The other tests here run their commands in one process, for their time's sake. */
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "plan", "quote", "order"})
+  void theLauncherSaysTheSame(String command) throws Exception {
+    for (String job : List.of("pickup", "no-such-job")) {
+      String file = copy.demoJob(job).toString();
+      assertEquals(copy.run(command, file), copy.launch(command, file), job);
+    }
+  }
 }

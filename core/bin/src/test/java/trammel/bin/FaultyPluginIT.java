@@ -203,8 +203,7 @@ class FaultyPluginIT {
     drop(copy, "z-ending", new Fault(where, statement), folder.resolve("classes"));
     try {
       Launch.Ended ended =
-          Launch.of(copy.home().resolve("bin/trammel"))
-              .with("TRAMMEL_CLASS_ARCHIVE", "off")
+          copy.launcher()
               .with("TRAMMEL_PLUGIN_SECONDS", "3")
               .run("quote", jobWith("z-ending").toString(), "--out", folder + "/out");
 

@@ -1,12 +1,16 @@
 package trammel.bin;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import trammel.app.Main;
 import trammel.app.json.Json;
 
 /** An unpacked copy and what a shop does with it. */
 record InstalledCopy(Path home) {
+  private static final String HOME = "trammel.home";
 
   /** Unpacks the zip that the build made. */
   static InstalledCopy unpackedInto(Path folder) throws IOException {
@@ -21,10 +25,30 @@ record InstalledCopy(Path home) {
     return Tree.ofYaml(Files.readString(demoJob(name)));
   }
 
-  Launch.Ended run(String... arguments) throws IOException, InterruptedException {
-    return Launch.of(home.resolve("bin/trammel"))
-        .with("TRAMMEL_CLASS_ARCHIVE", "off")
-        .run(arguments);
+  /** Runs a command through the launcher, in a process of its own. */
+  Launch.Ended launch(String... arguments) throws IOException, InterruptedException {
+    return launcher().run(arguments);
+  }
+
+  /** The launcher, which does not prepare a faster start. */
+  Launch launcher() {
+    return Launch.of(home.resolve("bin/trammel")).with("TRAMMEL_CLASS_ARCHIVE", "off");
+  }
+
+  /**
+   * Runs a command of this copy in this process, as the launcher would but for the start of Java,
+   * which takes longer than most commands.
+   */
+  Launch.Ended run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    System.setProperty(HOME, home.toString());
+    try {
+      int exitCode = Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+      return new Launch.Ended(exitCode, out.toString(), err.toString());
+    } finally {
+      System.clearProperty(HOME);
+    }
   }
 
   /** Runs a command with {@code --json}, which must end with the exit code, and reads it. */

@@ -168,8 +168,7 @@ class RackIT {
     for (int i = 0; i < 10; i++) {
       Files.write(ledger, before);
       Process order =
-          Launch.of(copy.home().resolve("bin/trammel"))
-              .with("TRAMMEL_CLASS_ARCHIVE", "off")
+          copy.launcher()
               .start(
                   shop.resolve("killed.out"),
                   shop.resolve("killed.err"),

@@ -203,21 +203,21 @@ class HandWorkedJobIT {
 
   /**
    * Rate: EMDG198, pp. 22-23. Wheel rate: Barton and Fieldhouse 2018, eq. 3.33. Frequency:
-   * Gillespie 1992 ch. 5, from memory. The page rounds the spring's height to 1/16 in.
+   * Gillespie 1992 ch. 5, from memory. The page rounds the spring's height to 1/100 in.
    */
   @Test
   void wheelRateAndRideFrequency() {
     Tree spring = check.entry("layout.parts", "name", "spring-left");
-    assertEquals(4.375, inches(spring.list("frame").get(0).number()), LENGTH_IN);
-    assertEquals(6.4375, inches(spring.number("length_mm")), 0.03);
+    assertEquals(5.875, inches(spring.list("frame").get(0).number()), LENGTH_IN);
+    assertEquals(6.42, inches(spring.number("length_mm")), 0.03);
     Tree left = check.entry("layout.ride.springs", "name", "spring-left");
     Tree right = check.entry("layout.ride.springs", "name", "spring-right");
-    assertEquals(720.1, left.number("load_N") / POUND_N, 0.5);
-    assertEquals(685.7, right.number("load_N") / POUND_N, 0.5);
-    assertEquals(59.7, left.number("pressure_MPa") * INCH_MM * INCH_MM / POUND_N, 0.2);
-    assertEquals(56.9, right.number("pressure_MPa") * INCH_MM * INCH_MM / POUND_N, 0.2);
-    assertEquals(203.9, ride("wheel_rate_N_per_mm") / LB_PER_INCH_N_PER_MM, 0.5);
-    assertEquals(1.706, ride("ride_frequency_Hz"), 0.002);
+    assertEquals(726.5, left.number("load_N") / POUND_N, 0.5);
+    assertEquals(692.1, right.number("load_N") / POUND_N, 0.5);
+    assertEquals(60.3, left.number("pressure_MPa") * INCH_MM * INCH_MM / POUND_N, 0.2);
+    assertEquals(57.4, right.number("pressure_MPa") * INCH_MM * INCH_MM / POUND_N, 0.2);
+    assertEquals(202.4, ride("wheel_rate_N_per_mm") / LB_PER_INCH_N_PER_MM, 0.5);
+    assertEquals(1.700, ride("ride_frequency_Hz"), 0.002);
   }
 
   @ParameterizedTest

@@ -12,6 +12,16 @@ public final class AxlePickUp {
 
   private AxlePickUp() {}
 
+  /** Least distance of a joint from the axle's centre at which its bracket clears the tube (mm). */
+  public static double clearOfTubeMm(JointSeat seat, Chassis chassis) {
+    return chassis.axle().tubeRadiusMm() + seat.reachMm();
+  }
+
+  /** Greatest distance of a joint under the axle's centre that keeps its bracket up (mm). */
+  public static double clearOfGroundMm(JointSeat seat, Chassis chassis) {
+    return chassis.axleCentre().zMm() - seat.reachMm() - GROUND_MM;
+  }
+
   /**
    * Accepts a pick-up point that is clear of the axle tube and of the ground.
    *
@@ -29,7 +39,7 @@ public final class AxlePickUp {
     double foundMm =
         Math.hypot(
             point.xMm() - chassis.axleCentre().xMm(), point.zMm() - chassis.axleCentre().zMm());
-    double neededMm = chassis.axle().tubeRadiusMm() + seat.reachMm();
+    double neededMm = clearOfTubeMm(seat, chassis);
     if (!(foundMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
           "the axle joint of "

@@ -25,6 +25,22 @@ public record LateralBarRoom(
   /** A shorter bar shoves the axle sideways too far; 16 in: common practice, no source. */
   private static final double SHORTEST_MM = 16 * 25.4;
 
+  /** The usual distance behind the axle, 6 in: common practice, no source. */
+  private static final double USUAL_BEHIND_MM = 6 * 25.4;
+
+  /** Air to the centre housing, 1/2 in, and 1/8 in for the tape: common practice, no source. */
+  private static final double HOUSING_AIR_MM = 25.4 * 5 / 8;
+
+  /**
+   * How far behind the axle the bar passes the centre housing wherever the axle is: the usual
+   * distance where that does, else the least that does, in steps of 1/8 in (mm).
+   */
+  public double clearBehindMm() {
+    double radiusMm = makeUp.tube().tube().outsideDiameterMm() / 2;
+    double clearMm = chassis.axle().takenHousingRadiusMm() + radiusMm + HOUSING_AIR_MM;
+    return Math.max(USUAL_BEHIND_MM, NearestHeight.roundedUpMm(Math.max(clearMm, besideTubeMm())));
+  }
+
   /** Half the length along the tube that the axle bracket takes (mm). */
   public double halfBaseMm() {
     JointSeat seat = makeUp.axleSeat();
@@ -69,11 +85,7 @@ public record LateralBarRoom(
   }
 
   private void requireBehindTube(double behindMm) {
-    double neededMm =
-        chassis.axle().tubeRadiusMm()
-            + WELD_ROOM_MM
-            + makeUp.bracket().form().thicknessMm()
-            + makeUp.axleSeat().stackMm() / 2;
+    double neededMm = besideTubeMm();
     if (!(behindMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
           "the lateral bar is "
@@ -82,6 +94,14 @@ public record LateralBarRoom(
               + print.length(neededMm)
               + " to stand clear of the axle tube. Set lateral_behind to that or more.");
     }
+  }
+
+  /** How far behind the axle the bar's bracket stands clear of the axle tube (mm). */
+  private double besideTubeMm() {
+    return chassis.axle().tubeRadiusMm()
+        + WELD_ROOM_MM
+        + makeUp.bracket().form().thicknessMm()
+        + makeUp.axleSeat().stackMm() / 2;
   }
 
   private double outermostCentreMm(double behindMm) {

@@ -2,6 +2,7 @@ package trammel.brackets.barend;
 
 import java.util.ArrayList;
 import java.util.List;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
@@ -15,7 +16,7 @@ public final class FrameRoom {
    * Accepts bars whose frame brackets find a flat on the rail and keep off each other.
    *
    * @param bars bars that end on the rails ahead of the axle
-   * @throws trammel.brackets.UnworkableLayoutException if they do not
+   * @throws UnworkableLayoutException if they do not
    */
   public static void require(List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
     List<RailSeat> seats = new ArrayList<>(bars.size());
@@ -23,5 +24,16 @@ public final class FrameRoom {
       seats.add(RailSeat.of(bar, makeUp.frameSeat(), rails, print));
     }
     RailSeats.apart(seats, print);
+  }
+
+  /** Whether {@link #require} accepts the bars. */
+  public static boolean isThere(
+      List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
+    try {
+      require(bars, makeUp, rails, print);
+      return true;
+    } catch (UnworkableLayoutException noRoom) {
+      return false;
+    }
   }
 }

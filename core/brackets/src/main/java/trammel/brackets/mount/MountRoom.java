@@ -89,9 +89,7 @@ public final class MountRoom {
             new Point3(0, -halfMm, centre.zMm()),
             axle.tubeRadiusMm());
     add("axle tube", tube, Carrier.AXLE, MountPractice.TUBE_AIR_MM);
-    if (axle.housingRadiusMm().isPresent()) {
-      addHousing(axle.housingRadiusMm().getAsDouble());
-    }
+    addHousing(axle.takenHousingRadiusMm());
   }
 
   private void addHousing(double radiusMm) {

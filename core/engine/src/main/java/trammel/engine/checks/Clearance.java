@@ -13,6 +13,8 @@ import trammel.engine.layout.Layout;
 
 /** Least gap of a group of parts over the travel; what is joined is left out. */
 record Clearance(String id, String title, ClearanceGroup group) implements Check {
+  private static final String ASSUMED =
+      "; the housing is taken at its usual radius, give measured.axle.housing_radius";
 
   @Override
   public Measure measure() {
@@ -21,17 +23,18 @@ record Clearance(String id, String title, ClearanceGroup group) implements Check
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    if (group == ClearanceGroup.HOUSING
-        && analysis.layout().chassis().axle().housingRadiusMm().isEmpty()) {
-      return new Reading.Unknown(
-          "the size of the centre housing is not measured; give measured.axle.housing_radius");
-    }
     Optional<LeastGap> tightest = analysis.clearances().tightest(group);
     if (tightest.isEmpty()) {
       return new Reading.NotApplicable("nothing is there that could be in the way");
     }
     LeastGap least = tightest.get();
-    return new Reading.Value(least.gap().gapMm(), analysis.clearances().where(least));
+    String where = analysis.clearances().where(least);
+    return new Reading.Value(least.gap().gapMm(), isAssumed(analysis) ? where + ASSUMED : where);
+  }
+
+  private boolean isAssumed(LayoutAnalysis analysis) {
+    return group == ClearanceGroup.HOUSING
+        && analysis.layout().chassis().axle().housingRadiusMm().isEmpty();
   }
 
   /** Moves of the ends at which the two parts come closest, with their twins. */

@@ -134,9 +134,7 @@ final class ClearanceBodies {
     moving.add(new Body(TUBE, tube, Carrier.AXLE));
     joinToRails(TUBE, leftRail, Double.POSITIVE_INFINITY);
     joinToRails(TUBE, rightRail, Double.POSITIVE_INFINITY);
-    if (chassis.axle().housingRadiusMm().isPresent()) {
-      addHousing(chassis.axle().housingRadiusMm().getAsDouble(), upMm);
-    }
+    addHousing(chassis.axle().takenHousingRadiusMm(), upMm);
     addTyre(LEFT_TYRE, 1, upMm);
     addTyre(RIGHT_TYRE, -1, upMm);
   }

@@ -24,6 +24,9 @@ public record AxleHousing(
     double outerLimitMm,
     double trackMm,
     OptionalDouble housingRadiusMm) {
+  /** Radius of a centre housing that is not measured, 6 in: from memory (mm). */
+  public static final double USUAL_HOUSING_MM = 6 * 25.4;
+
   public AxleHousing {
     Given.positive("axle tube diameter (mm)", tubeDiameterMm);
     Given.within("axle tube wall (mm)", tubeWallMm, Double.MIN_NORMAL, tubeDiameterMm / 2);
@@ -63,6 +66,11 @@ public record AxleHousing(
         outerLimitMm,
         trackMm,
         OptionalDouble.empty());
+  }
+
+  /** Radius of the centre housing as measured; where it is not, the usual one (mm). */
+  public double takenHousingRadiusMm() {
+    return housingRadiusMm.orElse(Math.max(USUAL_HOUSING_MM, tubeRadiusMm()));
   }
 
   /** Outside radius of the axle tube (mm). */

@@ -1,6 +1,7 @@
 package trammel.engine.checks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static trammel.engine.checks.SampleLayout.INCH;
 
@@ -207,14 +208,18 @@ class ClearanceTest {
     return layout;
   }
 
+  /** 6 in, from memory, where nobody measured it. */
   @Test
-  void aHousingThatIsNotMeasuredIsNotJudged() {
-    Reading reading =
+  void aHousingThatIsNotMeasuredIsTakenAtItsUsualRadiusAndSaysSo() {
+    Layout unmeasured = SampleLayout.withHousing(OptionalDouble.empty());
+    Reading assumed = SampleLayout.readingOrReason(unmeasured, "clearance-housing");
+    Reading measured =
         SampleLayout.readingOrReason(
-            SampleLayout.withHousing(OptionalDouble.empty()), "clearance-housing");
-    assertTrue(
-        reading instanceof Reading.Unknown unknown
-            && unknown.reason().contains("measured.axle.housing_radius"));
+            SampleLayout.withHousing(OptionalDouble.of(6 * INCH)), "clearance-housing");
+    Reading.Value taken = (Reading.Value) assumed;
+    assertEquals(((Reading.Value) measured).value(), taken.value(), 1e-9);
+    assertTrue(taken.where().contains("give measured.axle.housing_radius"), taken.where());
+    assertFalse(((Reading.Value) measured).where().contains("housing_radius"));
   }
 
   private static double leastMm(

@@ -9,8 +9,10 @@ import trammel.brackets.material.EndFitting;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
+import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.StandardChecks;
+import trammel.engine.checks.Verdict;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Joint;
@@ -34,6 +36,8 @@ import trammel.reading.tree.Problems;
 
 /** Draws the layout of a job with the linkages, spring mounts and the catalog that are there. */
 public final class Drafting {
+  private static final String JOINT_RATING = "joint-rating";
+
   private final Extensions extensions;
   private final Catalog catalog;
 
@@ -56,6 +60,54 @@ public final class Drafting {
    * @throws UnworkableLayoutException if the vehicle leaves no room for what was chosen
    */
   public Draft draft(Job job, UnitSystem shown) {
+    AxleLinkage linkage =
+        extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage"));
+    LinkageWays ways = new LinkageWays(job.chosen().linkageOptions(), linkage, catalog);
+    Map<String, String> refusals = new LinkedHashMap<>();
+    for (ObjectNode options : ways.mountings()) {
+      try {
+        Draft drawn = draft(job, shown, options);
+        return strongEnough(drawn, ways.strongerJoints(options, drawn.linkageSite().options()));
+      } catch (UnworkableLayoutException noRoom) {
+        refusals.put(LinkageWays.mounting(options), noRoom.getMessage());
+      }
+    }
+    throw new UnworkableLayoutException(
+        job.source().file()
+            + ": this layout does not fit the vehicle. "
+            + LinkageWays.refusal(refusals));
+  }
+
+  /** The draft, or the first of the ways with stronger joints where its own would be overloaded. */
+  private Draft strongEnough(Draft drawn, List<ObjectNode> stronger) {
+    if (stronger.isEmpty() || !isOverloaded(drawn)) {
+      return drawn;
+    }
+    for (ObjectNode options : stronger) {
+      try {
+        Draft other = draft(drawn.job(), drawn.linkageSite().units(), options);
+        if (!isOverloaded(other)) {
+          return other;
+        }
+      } catch (UnworkableLayoutException noRoomForThese) {
+        // Wider joints may find no room; the next may be narrower.
+        continue;
+      }
+    }
+    return drawn;
+  }
+
+  private static boolean isOverloaded(Draft draft) {
+    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
+    return draft.judge().checks().stream()
+        .filter(check -> check.id().equals(JOINT_RATING))
+        .anyMatch(
+            check ->
+                draft.judge().find(check, analysis).stream()
+                    .anyMatch(found -> found.verdict() == Verdict.STOP));
+  }
+
+  private Draft draft(Job job, UnitSystem shown, ObjectNode chosenOptions) {
     UnitSystem units = job.header().units();
     AxleLinkage linkage =
         new PlannedLinkage(
@@ -63,7 +115,7 @@ public final class Drafting {
     SpringMount spring =
         extensions.spring(job.chosen().spring(), job.source().locationOf("chosen.spring"));
     FieldValues linkageOptions =
-        FieldReader.readAll(job.chosen().linkageOptions(), linkage.options(catalog), units);
+        FieldReader.readAll(chosenOptions, linkage.options(catalog), units);
     FieldValues springOptions =
         FieldReader.readAll(job.chosen().springOptions(), spring.options(catalog), units);
     Chassis chassis = chassis(job);
@@ -75,16 +127,11 @@ public final class Drafting {
     List<LimitedCheck> own = ownChecks(linkage, spring, additions);
     List<Check> checks = checks(linkage, linkageSite, planning, own);
     Map<String, Limit> limits = limits(job, checks, own);
-    try {
-      Layout layout = layout(job, linkage, spring, linkageSite, springSite);
-      Layout notched = new NotchRule(limits, catalog).notched(layout);
-      Judge judge = new Judge(checks, limits, settings());
-      return new Draft(
-          job, linkage, spring, linkageSite, springSite, additions, notched, judge, planning);
-    } catch (UnworkableLayoutException noRoom) {
-      throw new UnworkableLayoutException(
-          job.source().file() + ": this layout does not fit the vehicle. " + noRoom.getMessage());
-    }
+    Layout layout = layout(job, linkage, spring, linkageSite, springSite);
+    Layout notched = new NotchRule(limits, catalog).notched(layout);
+    Judge judge = new Judge(checks, limits, settings());
+    return new Draft(
+        job, linkage, spring, linkageSite, springSite, additions, notched, judge, planning);
   }
 
   private List<ChosenAddition> additions(Job job, Chassis chassis, UnitSystem shown) {

@@ -41,7 +41,7 @@ final class AxlePart {
   private static final Field<Measurement> HOUSING_RADIUS =
       Field.measuredLength(
               "housing_radius",
-              "largest radius of the centre housing; left out, the clearances do not know of it",
+              "largest radius of the centre housing; left out, it is taken as 6 in, and the clearances say so",
               inches(1),
               inches(15))
           .measuredFrom("out from the axle's line")

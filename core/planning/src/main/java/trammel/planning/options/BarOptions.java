@@ -60,13 +60,48 @@ public final class BarOptions {
               4 * INCH_MM)
           .optional();
 
+  /** Lower joints under the axle's centre; left out, proposed from the vehicle. */
+  public static final Field<Double> LOWER_DROP =
+      lengthFromVehicle(
+          "lower_drop",
+          "lower joint on the axle, below the axle's centre; left out, 3 in or as much more as clears"
+              + " the axle tube",
+          1.5,
+          8);
+
+  /** Upper joints over the axle's centre; left out, proposed from the vehicle. */
+  public static final Field<Double> UPPER_RISE =
+      lengthFromVehicle(
+          "upper_rise",
+          "upper joint on the axle, above the axle's centre; left out, 4 1/2 in or the height nearest"
+              + " to it at which the bracket on the frame finds a flat of the rail",
+          1.5,
+          14);
+
+  /** Lateral bar behind the axle; left out, proposed from the vehicle. */
+  public static final Field<Double> LATERAL_BEHIND =
+      lengthFromVehicle(
+          "lateral_behind",
+          "lateral bar behind the axle's centre; left out, 6 in or as much more as clears the centre"
+              + " housing, which is taken as 6 in in radius where it is not measured",
+          2,
+          24);
+
   private BarOptions() {}
+
+  private static Field<Double> lengthFromVehicle(
+      String key, String help, double least, double most) {
+    return Field.lengthMm(key, help, least * INCH_MM, most * INCH_MM).optional();
+  }
 
   /** On which side of the rails the bars run. */
   public static Field<String> mounting(String bars) {
     return Field.choice(
             "mounting",
-            "side of the frame rails on which the " + bars + " run: between them or outside them",
+            "side of the frame rails on which the "
+                + bars
+                + " run: between them or outside them; left out, outside where there is no room"
+                + " between",
             Mounting.words())
         .withDefault(Mounting.INBOARD.word());
   }
@@ -117,7 +152,8 @@ public final class BarOptions {
   public static Field<String> frameEnd(Catalog catalog) {
     return end(
         "frame_end",
-        "joint at the frame end of each bar; a threaded one sets the length",
+        "joint at the frame end of each bar; a threaded one sets the length; with axle_end left out"
+            + " too, both are the usual size or the weakest that are strong enough",
         true,
         catalog);
   }

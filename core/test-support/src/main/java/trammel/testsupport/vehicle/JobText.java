@@ -2,6 +2,7 @@ package trammel.testsupport.vehicle;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /** Writes a plausible vehicle as a job file: what is measured as the frame sits on the stands. */
 public final class JobText {
@@ -20,6 +21,27 @@ public final class JobText {
    */
   public static String of(
       PlausibleVehicle vehicle, String number, String linkage, String spring, String mounting) {
+    return of(vehicle, number, linkage, spring, Optional.of(mounting));
+  }
+
+  /**
+   * The job file, in YAML, with every option of linkage and spring left to the vehicle.
+   *
+   * @param vehicle the vehicle
+   * @param number the job's number
+   * @param linkage id of the linkage
+   * @param spring id of the spring
+   */
+  public static String of(PlausibleVehicle vehicle, String number, String linkage, String spring) {
+    return of(vehicle, number, linkage, spring, Optional.empty());
+  }
+
+  private static String of(
+      PlausibleVehicle vehicle,
+      String number,
+      String linkage,
+      String spring,
+      Optional<String> mounting) {
     JobText job = new JobText();
     job.header(vehicle, number);
     job.line("measured:");
@@ -178,11 +200,12 @@ public final class JobText {
             + "}");
   }
 
-  private void chosen(PlausibleVehicle vehicle, String linkage, String spring, String mounting) {
+  private void chosen(
+      PlausibleVehicle vehicle, String linkage, String spring, Optional<String> mounting) {
     line("chosen:");
     line("  linkage: " + linkage);
     line("  spring: " + spring);
-    line("  linkage_options: {mounting: " + mounting + "}");
+    mounting.ifPresent(word -> line("  linkage_options: {mounting: " + word + "}"));
     line("  ride:");
     line("    rail_underside_at_axle: " + in(vehicle.stands().undersideAtRideIn()));
     line("    bump: " + in(vehicle.bumpIn()));

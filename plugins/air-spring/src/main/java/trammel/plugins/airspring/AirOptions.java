@@ -21,8 +21,8 @@ final class AirOptions {
   static final Field<String> ACROSS =
       Field.choice(
               "across",
-              "between the rails under a bridge, or outside them under outriggers; left out, between"
-                  + " them if there is room, else outside",
+              "between the rails under a bridge, or outside them under outriggers; left out, outside"
+                  + " them if there is room, else between",
               AirSpringAcross.words())
           .optional();
 

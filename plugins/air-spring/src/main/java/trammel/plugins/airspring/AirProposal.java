@@ -42,7 +42,7 @@ final class AirProposal {
           return springs(across, side);
         } catch (UnworkableLayoutException noRoom) {
           refusals.append(refusals.length() == 0 ? "" : " ");
-          refusals.append(side.word()).append(" the axle, ").append(across.word());
+          refusals.append(side.phrase()).append(", ").append(across.phrase());
           refusals.append(": ").append(noRoom.getMessage());
         }
       }
@@ -54,7 +54,7 @@ final class AirProposal {
     Optional<String> across = site.options().find(AirOptions.ACROSS);
     return across.isPresent()
         ? List.of(AirSpringAcross.ofWord(across.get()))
-        : List.of(AirSpringAcross.values());
+        : List.of(AirSpringAcross.OUTBOARD, AirSpringAcross.INBOARD);
   }
 
   private List<Side> sidesToTry() {

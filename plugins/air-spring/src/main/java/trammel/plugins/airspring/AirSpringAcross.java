@@ -5,14 +5,21 @@ import java.util.List;
 /** On which side of the frame rails air springs stand. */
 enum AirSpringAcross {
   /** Between the rails, under a bridge. */
-  INBOARD("inboard"),
+  INBOARD("inboard", "between the rails"),
   /** Outside the rails, under outriggers. */
-  OUTBOARD("outboard");
+  OUTBOARD("outboard", "outside the rails");
 
   private final String word;
+  private final String phrase;
 
-  AirSpringAcross(String word) {
+  AirSpringAcross(String word, String phrase) {
     this.word = word;
+    this.phrase = phrase;
+  }
+
+  /** As it reads in a sentence. */
+  String phrase() {
+    return phrase;
   }
 
   /** The word for it in job files. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.mount.AxleTravel;
 import trammel.brackets.mount.MountPractice;
@@ -30,6 +32,9 @@ record CoilChoice(
 
   /** How far a stocked rate may be from the one asked for, as a share. */
   private static final double WIDEST_SHARE = 0.10;
+
+  /** The ride frequency goes with the root of the rate: 1.36 for a sixth more or less. */
+  private static final double WIDEST_LOG_RATE = 2 * Math.log(7.0 / 6);
 
   private static final double SAME_RATE = 1e-6;
 
@@ -60,40 +65,79 @@ record CoilChoice(
     double wantedNPerMm =
         rateNPerMm.orElseGet(
             () -> RideFrequency.wheelRateForNPerMm(frequencyHz, cornerKg) / (ratio * ratio));
-    double stockedNPerMm = nearestRate(wantedNPerMm);
-    if (rateNPerMm.isPresent()
-        && Math.abs(stockedNPerMm - wantedNPerMm) > WIDEST_SHARE * wantedNPerMm) {
+    double forceN = cornerKg * Gravity.MM_PER_S2 / 1000 / ratio;
+    double nearestNPerMm = nearestRate(wantedNPerMm);
+    if (rateNPerMm.isPresent()) {
+      requireStocked(wantedNPerMm, nearestNPerMm);
+    }
+    List<Double> rates =
+        rateNPerMm.isPresent() ? List.of(nearestNPerMm) : ratesNear(wantedNPerMm, nearestNPerMm);
+    for (double rate : rates) {
+      Optional<CoilFit> fit = fitting(shock, rate, wantedNPerMm, forceN);
+      if (fit.isPresent()) {
+        return fit.get();
+      }
+    }
+    throw noneFits(shock, nearestNPerMm, forceN, rates);
+  }
+
+  private void requireStocked(double wantedNPerMm, double nearestNPerMm) {
+    if (Math.abs(nearestNPerMm - wantedNPerMm) > WIDEST_SHARE * wantedNPerMm) {
       throw new UnworkableLayoutException(
           "the rate asked for is "
               + print.rate(wantedNPerMm)
               + "; the nearest in the catalog is "
-              + print.rate(stockedNPerMm)
+              + print.rate(nearestNPerMm)
               + ", more than 10 % off. Choose a rate from "
               + print.rate(leastRate())
               + " to "
               + print.rate(mostRate())
               + ", or add the spring to the catalog.");
     }
-    double forceN = cornerKg * Gravity.MM_PER_S2 / 1000 / ratio;
-    return fitting(shock, stockedNPerMm, wantedNPerMm, forceN);
   }
 
-  private CoilFit fitting(ShockFit shock, double rateNPerMm, double wantedNPerMm, double forceN) {
+  /** The stocked rates that change the ride frequency by a sixth at most, the nearest first. */
+  private List<Double> ratesNear(double wantedNPerMm, double nearestNPerMm) {
+    SortedMap<Double, Double> byDistance = new TreeMap<>();
+    for (CoilOverSpring coil : coils) {
+      double distance = Math.abs(Math.log(coil.rateNPerMm() / wantedNPerMm));
+      if (distance <= WIDEST_LOG_RATE) {
+        byDistance.putIfAbsent(distance, coil.rateNPerMm());
+      }
+    }
+    List<Double> rates = new ArrayList<>(byDistance.values());
+    if (rates.isEmpty() || rates.get(0) != nearestNPerMm) {
+      rates.remove(nearestNPerMm);
+      rates.add(0, nearestNPerMm);
+    }
+    return rates;
+  }
+
+  private Optional<CoilFit> fitting(
+      ShockFit shock, double rateNPerMm, double wantedNPerMm, double forceN) {
     double shockMm = shock.lengthMm();
     double bumpMm = shockMm - travel.shortestMm(shock.frame(), shock.axle());
     double droopMm = travel.longestMm(shock.frame(), shock.axle()) - shockMm;
     double squeezedMm = forceN / rateNPerMm;
-    List<CoilOverSpring> ofRate = ofRate(rateNPerMm);
-    for (CoilOverSpring coil : ofRate) {
+    for (CoilOverSpring coil : ofRate(rateNPerMm)) {
       double lengthMm = coil.freeLengthMm() - squeezedMm;
       double aboveSolidMm = lengthMm - bumpMm - coil.solidLengthMm();
       if (aboveSolidMm >= MountPractice.ABOVE_SOLID_MM && lengthMm <= shockMm - HARDWARE_MM) {
-        return new CoilFit(
-            coil, wantedNPerMm, forceN, lengthMm, aboveSolidMm, squeezedMm - droopMm);
+        return Optional.of(
+            new CoilFit(coil, wantedNPerMm, forceN, lengthMm, aboveSolidMm, squeezedMm - droopMm));
       }
     }
+    return Optional.empty();
+  }
+
+  private UnworkableLayoutException noneFits(
+      ShockFit shock, double rateNPerMm, double forceN, List<Double> tried) {
+    double shockMm = shock.lengthMm();
+    double bumpMm = shockMm - travel.shortestMm(shock.frame(), shock.axle());
+    double squeezedMm = forceN / rateNPerMm;
+    List<CoilOverSpring> ofRate = ofRate(rateNPerMm);
     CoilOverSpring longest = ofRate.get(ofRate.size() - 1);
-    throw new UnworkableLayoutException(
+    return new UnworkableLayoutException(
         "a spring of "
             + print.rate(rateNPerMm)
             + " is squeezed "
@@ -114,7 +158,25 @@ record CoilChoice(
             + print.length(longest.freeLengthMm() - longest.solidLengthMm())
             + " and "
             + print.length(longest.freeLengthMm() - squeezedMm)
-            + ". Choose a higher ride_frequency or rate, or ask for less bump.");
+            + ". "
+            + remedy(rateNPerMm, tried));
+  }
+
+  /** Never a stiffer spring where the catalog has none. */
+  private String remedy(double rateNPerMm, List<Double> tried) {
+    String others =
+        tried.size() == 1
+            ? ""
+            : "None of the "
+                + tried.size()
+                + " rates nearest to it fits either, up to "
+                + print.rate(tried.stream().mapToDouble(rate -> rate).max().orElseThrow())
+                + ". ";
+    return rateNPerMm < mostRate() - SAME_RATE
+        ? others + "Choose a higher ride_frequency or rate, a longer shock, or ask for less bump."
+        : others
+            + "It is the stiffest in the catalog: add a stiffer one to it, choose a longer shock, or"
+            + " ask for less bump.";
   }
 
   private List<CoilOverSpring> ofRate(double rateNPerMm) {

@@ -17,6 +17,8 @@ import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the coil-overs and chooses shock and spring. */
 final class CoilProposal {
+  private static final double ROUNDING_MM = 1e-6;
+
   private final Site site;
   private final AxleGuide guide;
   private final QuantityPrinter print;
@@ -27,33 +29,51 @@ final class CoilProposal {
     print = new QuantityPrinter(site.units());
   }
 
+  /** Placed for the narrowest coil; where a wider one is needed, placed again for that. */
   SpringSet springs() {
     AxleTravel travel = new AxleTravel(site.chassis(), guide);
-    ShockFit shock = shock(travel);
-    CoilFit coil =
-        new CoilChoice(
-                List.copyOf(site.catalog().coils().values()),
-                site.chassis().masses(),
-                travel,
-                print)
-            .on(
-                shock,
-                site.options().get(CoilOptions.RIDE_FREQUENCY),
-                site.options().find(CoilOptions.RATE));
-    return new SpringSet(
-        List.of(coil.left(shock), coil.right(shock)), List.of(shock.left(), shock.right()));
+    double radiusMm = narrowestCoilMm();
+    while (true) {
+      ShockFit shock = shock(travel, radiusMm);
+      CoilFit coil = coil(travel, shock, radiusMm);
+      if (coil.coil().outsideRadiusMm() <= radiusMm + ROUNDING_MM) {
+        return new SpringSet(
+            List.of(coil.left(shock), coil.right(shock)), List.of(shock.left(), shock.right()));
+      }
+      radiusMm = coil.coil().outsideRadiusMm();
+    }
   }
 
-  private ShockFit shock(AxleTravel travel) {
+  /** No narrower than the room that it was placed for, where that much is there. */
+  private CoilFit coil(AxleTravel travel, ShockFit shock, double radiusMm) {
+    List<CoilOverSpring> all = List.copyOf(site.catalog().coils().values());
+    List<CoilOverSpring> narrow =
+        all.stream().filter(coil -> coil.outsideRadiusMm() <= radiusMm + ROUNDING_MM).toList();
+    try {
+      return coil(travel, shock, narrow);
+    } catch (UnworkableLayoutException noneSoNarrow) {
+      return coil(travel, shock, all);
+    }
+  }
+
+  private CoilFit coil(AxleTravel travel, ShockFit shock, List<CoilOverSpring> coils) {
+    return new CoilChoice(coils, site.chassis().masses(), travel, print)
+        .on(
+            shock,
+            site.options().get(CoilOptions.RIDE_FREQUENCY),
+            site.options().find(CoilOptions.RATE));
+  }
+
+  private ShockFit shock(AxleTravel travel, double radiusMm) {
     Optional<String> placement = site.options().find(CoilOptions.PLACEMENT);
     if (placement.isPresent()) {
-      return place(travel, Side.ofWord(placement.get())).find(List.of());
+      return place(travel, Side.ofWord(placement.get()), radiusMm).find(List.of());
     }
     try {
-      return place(travel, Side.BEHIND).find(List.of());
+      return place(travel, Side.BEHIND, radiusMm).find(List.of());
     } catch (UnworkableLayoutException noRoomBehind) {
       try {
-        return place(travel, Side.AHEAD).find(List.of());
+        return place(travel, Side.AHEAD, radiusMm).find(List.of());
       } catch (UnworkableLayoutException noRoomAhead) {
         throw new UnworkableLayoutException(
             noRoomBehind.getMessage()
@@ -63,7 +83,7 @@ final class CoilProposal {
     }
   }
 
-  private ShockPlace place(AxleTravel travel, Side side) {
+  private ShockPlace place(AxleTravel travel, Side side, double radiusMm) {
     Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
     return new ShockPlace(
         "coil-over",
@@ -71,7 +91,7 @@ final class CoilProposal {
         guide,
         travel,
         MountOptions.wanted(site.options(), site.catalog(), true),
-        widestCoilMm(),
+        radiusMm,
         site.options().get(CoilOptions.LEAN),
         side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
@@ -80,11 +100,13 @@ final class CoilProposal {
         print);
   }
 
-  private double widestCoilMm() {
-    double widestMm = 0;
-    for (CoilOverSpring coil : site.catalog().coils().values()) {
-      widestMm = Math.max(widestMm, coil.outsideRadiusMm());
-    }
-    return widestMm;
+  private double narrowestCoilMm() {
+    return site.catalog().coils().values().stream()
+        .mapToDouble(CoilOverSpring::outsideRadiusMm)
+        .min()
+        .orElseThrow(
+            () ->
+                new UnworkableLayoutException(
+                    "the catalog has no coil spring to choose from. Add one to the catalog."));
   }
 }

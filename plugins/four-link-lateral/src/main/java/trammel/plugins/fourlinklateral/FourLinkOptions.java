@@ -1,6 +1,7 @@
 package trammel.plugins.fourlinklateral;
 
 import java.util.List;
+import java.util.Optional;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
 import trammel.brackets.bar.Mounting;
@@ -22,12 +23,6 @@ final class FourLinkOptions {
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   private static final Field<Double> UPPER_ANGLE =
       BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
-  private static final Field<Double> LOWER_DROP =
-      BarOptions.inches(
-          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
-  private static final Field<Double> UPPER_RISE =
-      BarOptions.inches(
-          "upper_rise", "upper joint on the axle, above the axle's centre", 1.5, 14, 4.5);
   private static final Field<Double> RAIL_GAP = BarOptions.railGap();
   private static final Field<String> LATERAL_SIDE =
       Field.choice(
@@ -35,8 +30,6 @@ final class FourLinkOptions {
               "rail from which the lateral bar's frame end hangs",
               List.of("left", "right"))
           .withDefault("left");
-  private static final Field<Double> LATERAL_BEHIND =
-      BarOptions.inches("lateral_behind", "lateral bar behind the axle's centre", 2, 24, 6);
   private static final Field<Double> LATERAL_RISE =
       BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);
 
@@ -53,11 +46,11 @@ final class FourLinkOptions {
         UPPER_LENGTH,
         LOWER_ANGLE,
         UPPER_ANGLE,
-        LOWER_DROP,
-        UPPER_RISE,
+        BarOptions.LOWER_DROP,
+        BarOptions.UPPER_RISE,
         RAIL_GAP,
         LATERAL_SIDE,
-        LATERAL_BEHIND,
+        BarOptions.LATERAL_BEHIND,
         LATERAL_RISE,
         barTube(catalog),
         lateralTube(catalog),
@@ -98,12 +91,14 @@ final class FourLinkOptions {
     return site.options().get(UPPER_ANGLE);
   }
 
-  double lowerDropMm() {
-    return site.options().get(LOWER_DROP);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> lowerDropMm() {
+    return site.options().find(BarOptions.LOWER_DROP);
   }
 
-  double upperRiseMm() {
-    return site.options().get(UPPER_RISE);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> upperRiseMm() {
+    return site.options().find(BarOptions.UPPER_RISE);
   }
 
   double railGapMm() {
@@ -115,8 +110,9 @@ final class FourLinkOptions {
     return "left".equals(site.options().get(LATERAL_SIDE)) ? 1 : -1;
   }
 
-  double lateralBehindMm() {
-    return site.options().get(LATERAL_BEHIND);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> lateralBehindMm() {
+    return site.options().find(BarOptions.LATERAL_BEHIND);
   }
 
   double lateralRiseMm() {

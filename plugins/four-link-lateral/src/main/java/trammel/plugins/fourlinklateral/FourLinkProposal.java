@@ -7,6 +7,7 @@ import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.LateralBarRoom;
 import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.barend.FrameRoom;
+import trammel.brackets.barend.RailSideHeights;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
@@ -38,21 +39,16 @@ final class FourLinkProposal {
             Math.max(options.lowerLengthMm(), options.upperLengthMm()),
             print);
     RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
-    List<Bar> along =
-        new ArrayList<>(
-            beside.pair(
-                "lower",
-                "lower_drop",
-                -options.lowerDropMm(),
-                options.lowerLengthMm(),
-                options.lowerAngleRad()));
-    along.addAll(
-        beside.pair(
-            "upper",
-            "upper_rise",
-            options.upperRiseMm(),
-            options.upperLengthMm(),
-            -options.upperAngleRad()));
+    RailSideHeights heights = new RailSideHeights(beside);
+    double lowerMm = options.lowerLengthMm();
+    double lowerRad = options.lowerAngleRad();
+    double dropMm = options.lowerDropMm().orElseGet(() -> heights.dropMm(lowerMm, lowerRad));
+    List<Bar> lower = beside.pair("lower", "lower_drop", -dropMm, lowerMm, lowerRad);
+    double upperMm = options.upperLengthMm();
+    double upperRad = options.upperAngleRad();
+    double riseMm = options.upperRiseMm().orElseGet(() -> heights.riseMm(lower, upperMm, upperRad));
+    List<Bar> along = new ArrayList<>(lower);
+    along.addAll(beside.pair("upper", "upper_rise", riseMm, upperMm, -upperRad));
     FrameRoom.require(along, makeUp, chassis.rails(), print);
     List<Bar> bars = new ArrayList<>(along);
     bars.add(lateral(plane));
@@ -62,7 +58,7 @@ final class FourLinkProposal {
   private Bar lateral(BarPlane plane) {
     BarMakeUp lateral = options.lateral();
     LateralBarRoom room = new LateralBarRoom(chassis, plane, lateral, options.railGapMm(), print);
-    double behindMm = options.lateralBehindMm();
+    double behindMm = options.lateralBehindMm().orElseGet(room::clearBehindMm);
     double riseMm = options.lateralRiseMm();
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);
     return lateral.bar(

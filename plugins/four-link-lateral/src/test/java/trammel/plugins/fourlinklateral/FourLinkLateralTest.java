@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import trammel.engine.checks.Judge;
 import trammel.engine.checks.StandardChecks;
 import trammel.engine.checks.Verdict;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
@@ -73,8 +75,10 @@ class FourLinkLateralTest {
     Trial left = Trial.mounted("inboard");
     assertTrue(left.bar("lateral-bar").frame().yMm() > 0);
     assertTrue(left.bar("lateral-bar").axle().yMm() < 0);
-    // Inner face at 6 in behind: 16.25 + 6/26 = 16.4808 in; less barrel 1 in and gap 1/2 in.
-    assertEquals(14.980769, left.bar("lateral-bar").frame().yMm() / INCH_MM, 1e-5);
+    // 7 3/8 in behind, as a housing of 6 in, half of a 1 1/2 in tube and 5/8 in of air ask for.
+    // Inner
+    // face there: 16.25 + 7.375/26 = 16.5337 in; less barrel 1 in and gap 1/2 in.
+    assertEquals(15.033654, left.bar("lateral-bar").frame().yMm() / INCH_MM, 1e-5);
   }
 
   @ParameterizedTest
@@ -119,6 +123,56 @@ class FourLinkLateralTest {
     double drawnMm = lengthMm - Math.sqrt(lengthMm * lengthMm - riseMm * riseMm);
     assertEquals(drawnMm, Math.abs(pose.lateralMm()), 1.0);
     assertTrue(Math.abs(pose.lateralMm()) < 0.25 * INCH_MM);
+  }
+
+  /** Housing radius, half of a 1 1/2 in tube, 1/2 in of air and 1/8 in, no less than 6 in. */
+  @ParameterizedTest
+  @CsvSource({"4.5, 6", "5, 6.375", "5.5, 6.875", "6.25, 7.625"})
+  void theLateralBarPassesBehindTheHousing(double housingIn, double behindIn) {
+    Chassis pickup = SampleVehicle.pickup();
+    AxleHousing axle = pickup.axle();
+    Chassis measured =
+        new Chassis(
+            pickup.wheelbaseLeftMm(),
+            pickup.wheelbaseRightMm(),
+            pickup.masses(),
+            pickup.traction(),
+            pickup.tyre(),
+            new AxleHousing(
+                axle.tubeDiameterMm(),
+                axle.tubeWallMm(),
+                axle.flangeToFlangeMm(),
+                axle.innerLimitMm(),
+                axle.outerLimitMm(),
+                axle.trackMm(),
+                OptionalDouble.of(housingIn * INCH_MM)),
+            pickup.rails(),
+            pickup.driveline(),
+            pickup.obstacles(),
+            pickup.travel());
+    Bar lateral = Trial.mounted("inboard").on(measured).bar("lateral-bar");
+    assertEquals(-behindIn, lateral.frame().xMm() / INCH_MM, 1e-9);
+    assertEquals(-behindIn, lateral.axle().xMm() / INCH_MM, 1e-9);
+  }
+
+  /**
+   * A rail 6 in deep, 0.15 in thick: between 0.4 in over its underside and 0.4 in under its top a
+   * bracket needs 1 1/2 in of flat beside a joint that reaches 1 1/4 in. Wherever the rail is to
+   * the axle, the bars go in, and the upper ones leave 4 1/2 in by no more than that makes them.
+   */
+  @Test
+  void upperBarsGoWhereTheRailHasAFlatForThem() {
+    for (double higherIn = -3; higherIn <= 4; higherIn += 0.25) {
+      Chassis chassis = SampleVehicle.withRailsMoved(SampleVehicle.pickup(), 0, higherIn * INCH_MM);
+      Bar upper = Trial.mounted("inboard").on(chassis).bar("upper-left");
+      double riseIn = (upper.axle().zMm() - chassis.axleCentre().zMm()) / INCH_MM;
+      double jointIn = (upper.frame().zMm() - chassis.rails().undersideMm(18 * INCH_MM)) / INCH_MM;
+      boolean hangs = 6 - 0.4 - (jointIn + 1.25) >= 1.5 - 1e-6;
+      boolean stands = jointIn - 1.25 - 0.4 >= 1.5 - 1e-6;
+      assertTrue(hangs || stands, higherIn + " in higher: joint " + jointIn + " in over the rail");
+      // The worst joint stands 3.15 - 2.85 = 0.3 in off a place; steps are 1/8 in.
+      assertEquals(4.5, riseIn, 0.4, higherIn + " in higher");
+    }
   }
 
   // No room

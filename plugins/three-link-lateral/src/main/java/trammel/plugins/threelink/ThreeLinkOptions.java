@@ -1,6 +1,7 @@
 package trammel.plugins.threelink;
 
 import java.util.List;
+import java.util.Optional;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
 import trammel.brackets.bar.Mounting;
@@ -22,12 +23,6 @@ final class ThreeLinkOptions {
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   static final Field<Double> UPPER_ANGLE =
       BarOptions.levelAngle("upper_angle", "fall of the upper bar to the front at ride", 1.5);
-  static final Field<Double> LOWER_DROP =
-      BarOptions.inches(
-          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
-  static final Field<Double> UPPER_RISE =
-      BarOptions.inches(
-          "upper_rise", "upper joint on the axle, above the axle's centre", 1.5, 14, 4.5);
   static final Field<String> UPPER_SIDE =
       Field.choice(
               "upper_side",
@@ -42,8 +37,6 @@ final class ThreeLinkOptions {
               "rail from which the lateral bar's frame end hangs",
               List.of("left", "right"))
           .withDefault("left");
-  static final Field<Double> LATERAL_BEHIND =
-      BarOptions.inches("lateral_behind", "lateral bar behind the axle's centre", 2, 24, 6);
   static final Field<Double> LATERAL_RISE =
       BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);
 
@@ -60,12 +53,12 @@ final class ThreeLinkOptions {
         UPPER_LENGTH,
         LOWER_ANGLE,
         UPPER_ANGLE,
-        LOWER_DROP,
-        UPPER_RISE,
+        BarOptions.LOWER_DROP,
+        BarOptions.UPPER_RISE,
         UPPER_SIDE,
         RAIL_GAP,
         LATERAL_SIDE,
-        LATERAL_BEHIND,
+        BarOptions.LATERAL_BEHIND,
         LATERAL_RISE,
         barTube(catalog),
         lateralTube(catalog),
@@ -88,6 +81,11 @@ final class ThreeLinkOptions {
 
   <T> T get(Field<T> field) {
     return site.options().get(field);
+  }
+
+  /** An option that the vehicle decides where the job does not. */
+  Optional<Double> find(Field<Double> field) {
+    return site.options().find(field);
   }
 
   Mounting mounting() {

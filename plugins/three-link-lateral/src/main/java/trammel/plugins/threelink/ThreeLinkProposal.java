@@ -7,11 +7,13 @@ import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.LateralBarRoom;
 import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.barend.FrameRoom;
+import trammel.brackets.barend.RailSideHeights;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
+import trammel.planning.options.BarOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars. */
@@ -39,22 +41,21 @@ final class ThreeLinkProposal {
                 options.get(ThreeLinkOptions.UPPER_LENGTH)),
             print);
     RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
-    List<Bar> bars =
-        new ArrayList<>(
-            beside.pair(
-                "lower",
-                "lower_drop",
-                -options.get(ThreeLinkOptions.LOWER_DROP),
-                options.get(ThreeLinkOptions.LOWER_LENGTH),
-                options.get(ThreeLinkOptions.LOWER_ANGLE)));
+    RailSideHeights heights = new RailSideHeights(beside);
+    double lowerMm = options.get(ThreeLinkOptions.LOWER_LENGTH);
+    double lowerRad = options.get(ThreeLinkOptions.LOWER_ANGLE);
+    double dropMm =
+        options.find(BarOptions.LOWER_DROP).orElseGet(() -> heights.dropMm(lowerMm, lowerRad));
+    List<Bar> lower = beside.pair("lower", "lower_drop", -dropMm, lowerMm, lowerRad);
+    double upperMm = options.get(ThreeLinkOptions.UPPER_LENGTH);
+    double upperRad = options.get(ThreeLinkOptions.UPPER_ANGLE);
+    double riseMm =
+        options
+            .find(BarOptions.UPPER_RISE)
+            .orElseGet(() -> heights.riseMm(lower, upperMm, upperRad));
+    List<Bar> bars = new ArrayList<>(lower);
     bars.add(
-        beside.single(
-            "upper",
-            "upper_rise",
-            options.upperOnLeft(),
-            options.get(ThreeLinkOptions.UPPER_RISE),
-            options.get(ThreeLinkOptions.UPPER_LENGTH),
-            -options.get(ThreeLinkOptions.UPPER_ANGLE)));
+        beside.single("upper", "upper_rise", options.upperOnLeft(), riseMm, upperMm, -upperRad));
     FrameRoom.require(bars, makeUp, chassis.rails(), print);
     bars.add(lateral(plane));
     return List.copyOf(bars);
@@ -64,7 +65,7 @@ final class ThreeLinkProposal {
     BarMakeUp lateral = options.lateral();
     LateralBarRoom room =
         new LateralBarRoom(chassis, plane, lateral, options.get(ThreeLinkOptions.RAIL_GAP), print);
-    double behindMm = options.get(ThreeLinkOptions.LATERAL_BEHIND);
+    double behindMm = options.find(BarOptions.LATERAL_BEHIND).orElseGet(room::clearBehindMm);
     double riseMm = options.get(ThreeLinkOptions.LATERAL_RISE);
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);
     return lateral.bar(

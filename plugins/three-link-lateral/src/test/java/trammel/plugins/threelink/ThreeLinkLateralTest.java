@@ -156,7 +156,7 @@ class ThreeLinkLateralTest {
   @Test
   void refusesALowerJointThatTouchesTheAxleTube() {
     // Tube radius 1 1/2 in, barrel radius 1 in, air 1/4 in: 2 3/4 in at least.
-    FieldValues options = FieldValues.none().with(ThreeLinkOptions.LOWER_DROP, 2 * INCH_MM);
+    FieldValues options = FieldValues.none().with(BarOptions.LOWER_DROP, 2 * INCH_MM);
     String message =
         assertThrows(UnworkableLayoutException.class, () -> LINKAGE.propose(site(options)))
             .getMessage();

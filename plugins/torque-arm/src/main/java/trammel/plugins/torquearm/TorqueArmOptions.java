@@ -29,9 +29,6 @@ final class TorqueArmOptions {
           "lower_length", "lower bars, joint centre to joint centre at ride", 10, 60, 24);
   static final Field<Double> LOWER_ANGLE =
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
-  static final Field<Double> LOWER_DROP =
-      BarOptions.inches(
-          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
   static final Field<Double> ARM_LENGTH =
       BarOptions.inches(
           "arm_length", "front eye of the arm ahead of the axle's centre", 20, 66, 36);
@@ -52,8 +49,6 @@ final class TorqueArmOptions {
   static final Field<String> LATERAL_SIDE =
       Field.choice("lateral_side", "rail from which the lateral bar's frame end hangs", sides())
           .withDefault("left");
-  static final Field<Double> LATERAL_BEHIND =
-      BarOptions.inches("lateral_behind", "lateral bar behind the axle's centre", 2, 24, 6);
   static final Field<Double> LATERAL_RISE =
       BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);
 
@@ -72,14 +67,14 @@ final class TorqueArmOptions {
         BarOptions.mounting("lower bars"),
         LOWER_LENGTH,
         LOWER_ANGLE,
-        LOWER_DROP,
+        BarOptions.LOWER_DROP,
         ARM_LENGTH,
         ARM_RISE,
         ARM_SIDE,
         LINK_LENGTH,
         RAIL_GAP,
         LATERAL_SIDE,
-        LATERAL_BEHIND,
+        BarOptions.LATERAL_BEHIND,
         LATERAL_RISE,
         barTube(catalog),
         lateralTube(catalog),
@@ -108,6 +103,11 @@ final class TorqueArmOptions {
 
   <T> T get(Field<T> field) {
     return site.options().get(field);
+  }
+
+  /** An option that the vehicle decides where the job does not. */
+  Optional<Double> find(Field<Double> field) {
+    return site.options().find(field);
   }
 
   Mounting mounting() {

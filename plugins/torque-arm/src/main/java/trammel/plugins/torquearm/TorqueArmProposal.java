@@ -7,12 +7,14 @@ import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.LateralBarRoom;
 import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.barend.FrameRoom;
+import trammel.brackets.barend.RailSideHeights;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
+import trammel.planning.options.BarOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the two lower bars, the arm with its drop link, and the lateral bar. */
@@ -38,15 +40,14 @@ final class TorqueArmProposal {
             makeUp.halfAcrossMm(),
             lengthMm,
             print);
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
+    double lowerRad = options.get(TorqueArmOptions.LOWER_ANGLE);
+    double dropMm =
+        options
+            .find(BarOptions.LOWER_DROP)
+            .orElseGet(() -> new RailSideHeights(beside).dropMm(lengthMm, lowerRad));
     List<Bar> bars =
-        new ArrayList<>(
-            new RailSideBars(chassis, plane, makeUp, print)
-                .pair(
-                    "lower",
-                    "lower_drop",
-                    -options.get(TorqueArmOptions.LOWER_DROP),
-                    lengthMm,
-                    options.get(TorqueArmOptions.LOWER_ANGLE)));
+        new ArrayList<>(beside.pair("lower", "lower_drop", -dropMm, lengthMm, lowerRad));
     FrameRoom.require(bars, makeUp, chassis.rails(), print);
     Bar link = link(plane, makeUp.halfAcrossMm());
     bars.add(link);
@@ -71,7 +72,7 @@ final class TorqueArmProposal {
     BarMakeUp lateral = options.lateral();
     LateralBarRoom room =
         new LateralBarRoom(chassis, plane, lateral, options.get(TorqueArmOptions.RAIL_GAP), print);
-    double behindMm = options.get(TorqueArmOptions.LATERAL_BEHIND);
+    double behindMm = options.find(BarOptions.LATERAL_BEHIND).orElseGet(room::clearBehindMm);
     double riseMm = options.get(TorqueArmOptions.LATERAL_RISE);
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);
     return lateral.bar(

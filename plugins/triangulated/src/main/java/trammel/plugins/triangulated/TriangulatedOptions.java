@@ -23,9 +23,6 @@ final class TriangulatedOptions {
   private static final Field<Double> UPPER_ANGLE =
       BarOptions.levelAngle(
           "upper_angle", "fall of the upper bars to the front at ride, seen from the side", 1.5);
-  private static final Field<Double> LOWER_DROP =
-      BarOptions.inches(
-          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
   private static final Field<Double> UPPER_RISE =
       Field.lengthMm(
               "upper_rise",
@@ -38,12 +35,17 @@ final class TriangulatedOptions {
       BarOptions.inches(
           "upper_spread", "upper joints on the axle, centre to centre across", 2, 24, 6);
   private static final Field<Double> HOUSING_HEIGHT =
-      BarOptions.inches(
-          "housing_height",
-          "top of the centre housing above the axle's centre, which the bridge must clear",
-          2,
-          12,
-          5);
+      Field.lengthMm(
+              "housing_height",
+              "top of the centre housing above the axle's centre, which the bridge must clear; left"
+                  + " out, its measured radius, or 5 in",
+              2 * 25.4,
+              12 * 25.4)
+          .optional();
+
+  /** Top of a housing that is not measured, 5 in: from memory (mm). */
+  private static final double USUAL_HOUSING_MM = 5 * 25.4;
+
   private static final Field<Double> RAIL_GAP = BarOptions.railGap();
 
   private final Site site;
@@ -59,7 +61,7 @@ final class TriangulatedOptions {
         UPPER_LENGTH,
         LOWER_ANGLE,
         UPPER_ANGLE,
-        LOWER_DROP,
+        BarOptions.LOWER_DROP,
         UPPER_RISE,
         UPPER_SPREAD,
         HOUSING_HEIGHT,
@@ -98,8 +100,9 @@ final class TriangulatedOptions {
     return site.options().get(UPPER_ANGLE);
   }
 
-  double lowerDropMm() {
-    return site.options().get(LOWER_DROP);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> lowerDropMm() {
+    return site.options().find(BarOptions.LOWER_DROP);
   }
 
   /** Height of the upper joints, if the job asks for one. */
@@ -112,7 +115,9 @@ final class TriangulatedOptions {
   }
 
   double housingHeightMm() {
-    return site.options().get(HOUSING_HEIGHT);
+    return site.options()
+        .find(HOUSING_HEIGHT)
+        .orElseGet(() -> site.chassis().axle().housingRadiusMm().orElse(USUAL_HOUSING_MM));
   }
 
   double railGapMm() {

@@ -7,8 +7,10 @@ import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.HousingRoom;
 import trammel.brackets.bar.RailFace;
+import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.bar.UpperSpread;
 import trammel.brackets.barend.FrameRoom;
+import trammel.brackets.barend.RailSideHeights;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
@@ -99,8 +101,12 @@ final class TriangulatedProposal {
             makeUp.halfAcrossMm(),
             options.lowerLengthMm(),
             print);
-    Point3 point =
-        new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() - options.lowerDropMm());
+    RailSideHeights heights = new RailSideHeights(new RailSideBars(chassis, plane, makeUp, print));
+    double dropMm =
+        options
+            .lowerDropMm()
+            .orElseGet(() -> heights.dropMm(options.lowerLengthMm(), options.lowerAngleRad()));
+    Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() - dropMm);
     return AxlePickUp.checked("lower bars", "lower_drop", point, makeUp.axleSeat(), chassis, print);
   }
 }

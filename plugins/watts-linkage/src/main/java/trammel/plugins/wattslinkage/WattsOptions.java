@@ -26,12 +26,6 @@ final class WattsOptions {
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   private static final Field<Double> UPPER_ANGLE =
       BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
-  private static final Field<Double> LOWER_DROP =
-      BarOptions.inches(
-          "lower_drop", "lower joint on the axle, below the axle's centre", 1.5, 8, 3);
-  private static final Field<Double> UPPER_RISE =
-      BarOptions.inches(
-          "upper_rise", "upper joint on the axle, above the axle's centre", 1.5, 14, 4.5);
   private static final Field<Double> RAIL_GAP = BarOptions.railGap();
   private static final Field<Double> ROCKER_ARM =
       BarOptions.inches(
@@ -73,8 +67,8 @@ final class WattsOptions {
         UPPER_LENGTH,
         LOWER_ANGLE,
         UPPER_ANGLE,
-        LOWER_DROP,
-        UPPER_RISE,
+        BarOptions.LOWER_DROP,
+        BarOptions.UPPER_RISE,
         RAIL_GAP,
         ROCKER_ARM,
         ROCKER_BEHIND,
@@ -125,12 +119,14 @@ final class WattsOptions {
     return site.options().get(UPPER_ANGLE);
   }
 
-  double lowerDropMm() {
-    return site.options().get(LOWER_DROP);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> lowerDropMm() {
+    return site.options().find(BarOptions.LOWER_DROP);
   }
 
-  double upperRiseMm() {
-    return site.options().get(UPPER_RISE);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> upperRiseMm() {
+    return site.options().find(BarOptions.UPPER_RISE);
   }
 
   double railGapMm() {

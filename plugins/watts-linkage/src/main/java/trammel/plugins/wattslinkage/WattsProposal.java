@@ -7,6 +7,7 @@ import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.RailSideBars;
 import trammel.brackets.barend.FrameRoom;
+import trammel.brackets.barend.RailSideHeights;
 import trammel.engine.clearance.Body;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -25,9 +26,6 @@ import trammel.reading.quantity.QuantityPrinter;
 /** Places the four bars, the rocker and its two links. */
 final class WattsProposal {
   private static final double INCH_MM = 25.4;
-
-  /** Radius of a centre housing that is not measured, 6 in: from memory. */
-  private static final double USUAL_HOUSING_MM = 6 * INCH_MM;
 
   /** Places are chosen in steps of 1/8 in. */
   private static final double STEP_MM = INCH_MM / 8;
@@ -83,21 +81,16 @@ final class WattsProposal {
 
   private List<Bar> along(BarPlane plane) {
     RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
-    List<Bar> along =
-        new ArrayList<>(
-            beside.pair(
-                "lower",
-                "lower_drop",
-                -options.lowerDropMm(),
-                options.lowerLengthMm(),
-                options.lowerAngleRad()));
-    along.addAll(
-        beside.pair(
-            "upper",
-            "upper_rise",
-            options.upperRiseMm(),
-            options.upperLengthMm(),
-            -options.upperAngleRad()));
+    RailSideHeights heights = new RailSideHeights(beside);
+    double lowerMm = options.lowerLengthMm();
+    double lowerRad = options.lowerAngleRad();
+    double dropMm = options.lowerDropMm().orElseGet(() -> heights.dropMm(lowerMm, lowerRad));
+    List<Bar> lower = beside.pair("lower", "lower_drop", -dropMm, lowerMm, lowerRad);
+    double upperMm = options.upperLengthMm();
+    double upperRad = options.upperAngleRad();
+    double riseMm = options.upperRiseMm().orElseGet(() -> heights.riseMm(lower, upperMm, upperRad));
+    List<Bar> along = new ArrayList<>(lower);
+    along.addAll(beside.pair("upper", "upper_rise", riseMm, upperMm, -upperRad));
     FrameRoom.require(along, makeUp, chassis.rails(), print);
     return along;
   }
@@ -142,8 +135,7 @@ final class WattsProposal {
     double housingMm = axle.housingRadiusMm().orElse(axle.tubeRadiusMm());
     double neededMm = housingMm + form.aheadMm();
     if (options.rockerBehindMm().isEmpty()) {
-      double usualMm = Math.max(housingMm, USUAL_HOUSING_MM);
-      double radiusMm = axle.housingRadiusMm().isPresent() ? housingMm : usualMm;
+      double radiusMm = axle.takenHousingRadiusMm();
       return STEP_MM * Math.ceil((radiusMm + form.aheadMm()) / STEP_MM - ROUNDING_MM);
     }
     double behindMm = options.rockerBehindMm().get();

@@ -229,15 +229,15 @@ class RockerWorkTest {
   }
 
   /**
-   * The widest joint, 2 5/8 in, in plates of 3/8 in: stack 3.375 in, .65125 in for the bolts' heads
-   * on either side, two plates: grip 5.4275 in; with washers, nut and threads over 6 in.
+   * The widest joint, 3 in, in plates of 3/8 in: stack 3.75 in, .65125 in for the bolts' heads on
+   * either side, two plates: grip 5.8025 in; with washers, nut and threads over 6 3/4 in.
    */
   @Test
   void refusesAPivotForWhichNoBoltIsLongEnough() {
     String message =
         refusal(
             Trial.mounted("outboard")
-                .withChoice("axle_end", "bushed-end-1.000-14")
+                .withChoice("axle_end", "bushing-3.00")
                 .withChoice("bracket_plate", "plate-0.375")
                 .with("rocker_arm", 4));
     assertTrue(message.contains("no stocked length"), message);

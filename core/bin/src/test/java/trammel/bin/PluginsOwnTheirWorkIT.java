@@ -41,6 +41,9 @@ class PluginsOwnTheirWorkIT {
               "trammel.brackets.barend.HousingBridge",
               "what holds any bar that ends over a housing"),
           entry(
+              "trammel.brackets.barend.CrossmemberTabs",
+              "what any bar hangs from that ends at a crossmember"),
+          entry(
               "trammel.brackets.bar.UpperSpread",
               "the room of any bars that meet the rails at an angle, upper or lower"),
           entry(

@@ -29,12 +29,17 @@ final class Workbench {
 
   /** Unpacks the zip into a folder, permissions included, and gives the folder that it holds. */
   static Path unpack(Path folder) throws IOException {
-    URI archive = URI.create("jar:" + zip().toUri());
+    unpack(zip(), folder);
+    return folder.resolve("trammel-" + version());
+  }
+
+  /** Unpacks any zip into a folder, permissions included. */
+  static void unpack(Path zip, Path folder) throws IOException {
+    URI archive = URI.create("jar:" + zip.toUri());
     try (FileSystem packed =
         FileSystems.newFileSystem(archive, Map.of("enablePosixFileAttributes", "true"))) {
       copy(packed.getPath("/"), folder);
     }
-    return folder.resolve("trammel-" + version());
   }
 
   /** Copies a folder with all that is in it. */

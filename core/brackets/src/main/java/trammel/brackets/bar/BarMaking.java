@@ -13,10 +13,13 @@ import trammel.assembly.Solid;
 import trammel.assembly.Turned;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.EndFitting;
+import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.Seam;
+import trammel.brackets.work.SidePair;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -92,6 +95,26 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
     return bar.bracket().isPresent()
         ? bar.bracket().get().thicknessMm()
         : makeUp.bracket().form().thicknessMm();
+  }
+
+  /**
+   * The bolt through its joint at one end and through the two plates about it.
+   *
+   * @param sides where the plates stand
+   * @param plates name of the plates
+   * @param basis bolts that can be bought, and the printer for the reason
+   */
+  public BoltNeed bolt(End end, SidePair sides, String plates, BracketBasis basis) {
+    JointSeat seat = end == End.FRAME ? frameSeat() : axleSeat();
+    return new BoltNeed(
+        basis.bolts().of(seat.joint().boltDiameterMm()).key(),
+        seat.stackMm(),
+        List.of(sides.bolt(bar.point(end), "", plates, jointId(bar, end))),
+        bar.name() + (end == End.FRAME ? " frame end" : " axle end"),
+        "joint of "
+            + basis.print().length(seat.joint().widthMm())
+            + " between two plates of "
+            + basis.print().length(plateMm()));
   }
 
   /** Id of the joint at one end of a bar. */

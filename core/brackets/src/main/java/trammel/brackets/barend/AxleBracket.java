@@ -4,7 +4,6 @@ import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.brackets.bar.BarMaking;
 import trammel.brackets.bar.JointSeat;
-import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.FootWelds;
@@ -28,24 +27,26 @@ import trammel.trade.plates.TubeBracket;
 
 /** A pair of plates with a saddle on the axle tube, between which a bar's axle joint is bolted. */
 public final class AxleBracket {
+  private final BarMaking making;
+  private final BracketBasis basis;
   private final Bar bar;
   private final JointSeat seat;
   private final BracketStock stock;
   private final Chassis chassis;
   private final QuantityPrinter print;
-  private final String boltKey;
 
   /**
    * @param making the bar
    * @param basis what it is planned on
    */
   public AxleBracket(BarMaking making, BracketBasis basis) {
+    this.making = making;
+    this.basis = basis;
     bar = making.bar();
     seat = making.axleSeat();
     stock = making.stock();
     chassis = basis.chassis();
     print = basis.print();
-    boltKey = basis.bolts().of(bar.axleJoint().boltDiameterMm()).key();
   }
 
   /** Its plates, weld, bolt and foot. */
@@ -85,16 +86,7 @@ public final class AxleBracket {
                 + " on the tube, two plates, both faces; tacked on the vehicle, welded with the"
                 + " axle out"));
     plan.add(foot(aheadMm, aboveMm));
-    plan.add(
-        new BoltNeed(
-            boltKey,
-            seat.stackMm(),
-            List.of(sides.bolt(bar.axle(), "", name, BarMaking.jointId(bar, End.AXLE))),
-            bar.name() + " axle end",
-            "joint of "
-                + print.length(seat.joint().widthMm())
-                + " between two plates of "
-                + print.length(stock.thicknessMm())));
+    plan.add(making.bolt(End.AXLE, sides, name, basis));
     return plan.build();
   }
 

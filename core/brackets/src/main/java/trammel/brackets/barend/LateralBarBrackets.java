@@ -10,10 +10,8 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMaking;
 import trammel.brackets.bar.JointSeat;
 import trammel.brackets.bar.RailFace;
-import trammel.brackets.material.BoltSizes;
 import trammel.brackets.rail.Footprint;
 import trammel.brackets.rail.RailBoxing;
-import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.FootWelds;
@@ -57,6 +55,8 @@ public final class LateralBarBrackets {
   /** Depth of the arms at the face plate, in axle tube diameters: common practice, no source. */
   private static final double ARM_DEPTH = 0.75;
 
+  private final BarMaking making;
+  private final BracketBasis basis;
   private final Bar bar;
   private final JointSeat frameSeat;
   private final JointSeat axleSeat;
@@ -64,13 +64,14 @@ public final class LateralBarBrackets {
   private final Chassis chassis;
   private final double faceThicknessMm;
   private final QuantityPrinter print;
-  private final BoltSizes bolts;
 
   /**
    * @param making the bar
    * @param basis what they are planned on
    */
   public LateralBarBrackets(BarMaking making, BracketBasis basis) {
+    this.making = making;
+    this.basis = basis;
     bar = making.bar();
     frameSeat = making.frameSeat();
     axleSeat = making.axleSeat();
@@ -78,7 +79,6 @@ public final class LateralBarBrackets {
     chassis = basis.chassis();
     faceThicknessMm = basis.innerFaceThicknessMm();
     print = basis.print();
-    bolts = basis.bolts();
   }
 
   /** The stretch of rail behind the frame bracket. */
@@ -147,7 +147,7 @@ public final class LateralBarBrackets {
                 + " under the rail and leg of "
                 + print.length(legMm)
                 + " up its inner face, two plates, both faces"));
-    plan.add(bolt(frameSeat, End.FRAME, sides, name));
+    plan.add(making.bolt(End.FRAME, sides, name, basis));
     plan.add(frameFoot(footMm, legMm));
     return plan.build();
   }
@@ -188,18 +188,6 @@ public final class LateralBarBrackets {
         "rear");
   }
 
-  private BoltNeed bolt(JointSeat seat, End end, SidePair sides, String plates) {
-    return new BoltNeed(
-        bolts.of(seat.joint().boltDiameterMm()).key(),
-        seat.stackMm(),
-        List.of(sides.bolt(bar.point(end), "", plates, BarMaking.jointId(bar, end))),
-        bar.name() + (end == End.FRAME ? " frame end" : " axle end"),
-        "joint of "
-            + print.length(seat.joint().widthMm())
-            + " between two plates of "
-            + print.length(stock.thicknessMm()));
-  }
-
   /** The bracket on the axle. */
   public WorkPlan axle() {
     double awayMm = Math.abs(bar.axle().xMm() - chassis.axleCentre().xMm());
@@ -213,7 +201,7 @@ public final class LateralBarBrackets {
     addFacePlates(plan, faces, baseMm, depthMm);
     addArms(plan, faces, reachMm, aboveMm - axleSeat.reachMm(), depthMm);
     addBridge(plan, faces, baseMm);
-    plan.add(bolt(axleSeat, End.AXLE, faces, facePlates()));
+    plan.add(making.bolt(End.AXLE, faces, facePlates(), basis));
     plan.add(axleFoot(baseMm));
     return plan.build();
   }

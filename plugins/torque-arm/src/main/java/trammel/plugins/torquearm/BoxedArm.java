@@ -9,7 +9,6 @@ import trammel.assembly.SeamRun;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMaking;
 import trammel.brackets.bar.JointSeat;
-import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.FootWelds;
@@ -95,16 +94,7 @@ final class BoxedArm {
     addStrip(plan, sides, 1, "top");
     addStrip(plan, sides, -1, "bottom");
     plan.add(foot());
-    plan.add(
-        new BoltNeed(
-            basis.bolts().of(link.axleJoint().boltDiameterMm()).key(),
-            seat.stackMm(),
-            List.of(sides.bolt(link.axle(), "", SIDE, BarMaking.jointId(link, End.AXLE))),
-            "front eye of the torque arm",
-            "joint of "
-                + basis.print().length(seat.joint().widthMm())
-                + " between two plates of "
-                + basis.print().length(stock.thicknessMm())));
+    plan.add(making.bolt(End.AXLE, sides, SIDE, basis));
     return plan.build();
   }
 

@@ -139,8 +139,7 @@ class TorqueArmTest {
   void bothBoltsOfTheDropLinkClampJointAndPlates() {
     List<BoltNeed> bolts =
         plan(FieldValues.none()).bolts().stream()
-            .filter(
-                bolt -> bolt.where().contains("torque arm") || bolt.where().contains("drop link"))
+            .filter(bolt -> bolt.where().startsWith("drop-link "))
             .toList();
     assertEquals(2, bolts.size());
     bolts.forEach(bolt -> assertEquals(2.5, bolt.gripMm() / INCH_MM, 1e-9));

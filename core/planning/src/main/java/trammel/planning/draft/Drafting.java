@@ -122,8 +122,7 @@ public final class Drafting {
     Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
     Site springSite = new Site(chassis, springOptions, catalog, shown);
     List<ChosenAddition> additions = additions(job, chassis, shown);
-    JobWork planning =
-        new JobWork(linkage, spring, linkageSite, springSite, additions, job.measured());
+    JobWork planning = new JobWork(linkage, spring, linkageSite, springSite, additions, job);
     List<LimitedCheck> own = ownChecks(linkage, spring, additions);
     List<Check> checks = checks(linkage, linkageSite, planning, own);
     Map<String, Limit> limits = limits(job, checks, own);

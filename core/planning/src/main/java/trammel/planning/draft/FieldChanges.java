@@ -2,7 +2,6 @@ package trammel.planning.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import trammel.brackets.material.EndFitting;
 import trammel.brackets.material.PlateMaterial;
 import trammel.engine.checks.Adjustment;
@@ -56,15 +55,12 @@ public final class FieldChanges {
       return List.of(pinion(chassis));
     }
     if (change.adjustment() instanceof Adjustment.TiltTransmission) {
-      double noseDownRad = noseDownRad();
-      String onStands =
-          printer.angle(chassis.driveline().transmissionAngleRad() + noseDownRad, ANGLE_PLACES);
-      return List.of(
-          new FieldChange("measured.transmission.angle", onStands + " from level"),
-          pinion(chassis));
+      String atRide = printer.angle(chassis.driveline().transmissionAngleRad(), ANGLE_PLACES);
+      return List.of(new FieldChange("chosen.transmission_angle", atRide), pinion(chassis));
     }
     if (change.adjustment() instanceof Adjustment.ChangeShaft) {
-      return shaft(chassis);
+      double longerMm = draft.job().chosen().shaftLongerMm() + change.amount();
+      return List.of(new FieldChange("chosen.shaft_longer", length(longerMm)));
     }
     if (change.adjustment() instanceof Adjustment.ChangeBump) {
       return List.of(new FieldChange("chosen.ride.bump", length(chassis.travel().bumpMm())));
@@ -101,20 +97,6 @@ public final class FieldChanges {
     }
   }
 
-  private List<FieldChange> shaft(Chassis chassis) {
-    List<FieldChange> changes = new ArrayList<>(2);
-    OptionalDouble room = chassis.driveline().slipRoomMm();
-    if (room.isPresent()) {
-      changes.add(new FieldChange("measured.driveshaft.slip_room", length(room.getAsDouble())));
-    }
-    OptionalDouble spline = chassis.driveline().slipEngagementMm();
-    if (spline.isPresent()) {
-      changes.add(
-          new FieldChange("measured.driveshaft.slip_engagement", length(spline.getAsDouble())));
-    }
-    return changes;
-  }
-
   /** The thinnest plate sold that is as thick as the brackets of a layout. */
   private String plateKey(Layout layout) {
     double neededMm = layout.bars().get(0).bracket().orElseThrow().thicknessMm();
@@ -127,11 +109,6 @@ public final class FieldChanges {
       }
     }
     return thinnest == null ? "a plate of " + length(neededMm) : thinnest.key();
-  }
-
-  private double noseDownRad() {
-    return draft.job().measured().rake().atRideRad()
-        - draft.job().measured().rake().onStands().meanRad();
   }
 
   private FieldChange pinion(Chassis chassis) {

@@ -8,7 +8,7 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
-import trammel.planning.job.Measured;
+import trammel.planning.job.Job;
 import trammel.planning.vehicle.VehicleWork;
 
 /**
@@ -23,7 +23,7 @@ public final class JobWork {
   private final Site linkageSite;
   private final Site springSite;
   private final List<ChosenAddition> additions;
-  private final Measured measured;
+  private final Job job;
   private Layout own;
   private WorkPlan work;
   private UnworkableLayoutException refused;
@@ -34,13 +34,13 @@ public final class JobWork {
       Site linkageSite,
       Site springSite,
       List<ChosenAddition> additions,
-      Measured measured) {
+      Job job) {
     this.linkage = linkage;
     this.spring = spring;
     this.linkageSite = linkageSite;
     this.springSite = springSite;
     this.additions = List.copyOf(additions);
-    this.measured = measured;
+    this.job = job;
   }
 
   /**
@@ -81,6 +81,6 @@ public final class JobWork {
     for (ChosenAddition one : additions) {
       mounts = mounts.plus(one.plan(layout));
     }
-    return VehicleWork.plan(layout, springSite, mounts, measured).plus(mounts);
+    return VehicleWork.plan(layout, springSite, mounts, job).plus(mounts);
   }
 }

@@ -52,8 +52,8 @@ final class MeasuredChassis {
 
   Chassis chassis() {
     return new Chassis(
-        measured.wheelbase().left().meanMm(),
-        measured.wheelbase().right().meanMm(),
+        chosen.wheelbaseMm().orElse(measured.wheelbase().left().meanMm()),
+        chosen.wheelbaseMm().orElse(measured.wheelbase().right().meanMm()),
         masses(),
         traction(),
         tyre(),
@@ -159,8 +159,12 @@ final class MeasuredChassis {
             shaft.isPresent()
                 ? OptionalDouble.of(shaft.get().slipRoomMm())
                 : OptionalDouble.empty());
-    double wantedRad = chosen.pinionAngleRad().orElse(transmissionRad);
-    return attitudeAsRead.withPinionTurned(axleCentre, wantedRad - readRad);
+    double shimmedRad = chosen.transmissionAngleRad().orElse(transmissionRad);
+    double wantedRad = chosen.pinionAngleRad().orElse(shimmedRad);
+    return attitudeAsRead
+        .withTransmissionTilted(shimmedRad - transmissionRad)
+        .withPinionTurned(axleCentre, wantedRad - readRad)
+        .withShaftLengthened(chosen.shaftLongerMm());
   }
 
   private double fromLevelOnStands(MeasuredAngle angle) {
@@ -170,7 +174,9 @@ final class MeasuredChassis {
   private List<Obstacle> obstacles() {
     List<Obstacle> obstacles = new ArrayList<>(measured.obstacles().size());
     for (trammel.planning.job.Obstacle obstacle : measured.obstacles()) {
-      obstacles.add(new Obstacle(obstacle.name(), kind(obstacle), shape(obstacle.shape())));
+      if (!chosen.movedAway().contains(obstacle.name())) {
+        obstacles.add(new Obstacle(obstacle.name(), kind(obstacle), shape(obstacle.shape())));
+      }
     }
     return obstacles;
   }

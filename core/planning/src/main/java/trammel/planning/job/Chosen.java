@@ -2,6 +2,7 @@ package trammel.planning.job;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.reading.tree.ObjectNode;
@@ -17,6 +18,12 @@ import trammel.reading.tree.ObjectNode;
  *     they stand in the file
  * @param ride where the body is to sit and how far the axle is to move
  * @param pinionAngleRad wanted pinion angle at ride from level, nose up positive, rad, if given
+ * @param transmissionAngleRad wanted angle of the transmission's output at ride from level, front
+ *     higher positive, rad, if its mount is to be shimmed
+ * @param shaftLongerMm how much longer the propeller shaft is to be made, negative for shorter, mm
+ * @param wheelbaseMm wheelbase to which the axle is set on both sides, mm, if it is not left as it
+ *     was measured
+ * @param movedAway names of the obstacles that are moved or relieved before the axle goes in
  * @param pickups overrides of proposed pick-up points by the name of the link, in the order of the
  *     file
  */
@@ -28,9 +35,14 @@ public record Chosen(
     Map<String, ObjectNode> additions,
     Ride ride,
     Optional<Double> pinionAngleRad,
+    Optional<Double> transmissionAngleRad,
+    double shaftLongerMm,
+    Optional<Double> wheelbaseMm,
+    List<String> movedAway,
     Map<String, PickupOverride> pickups) {
   /** Keeps its own copy of additions and overrides. */
   public Chosen {
+    movedAway = List.copyOf(movedAway);
     additions = Collections.unmodifiableMap(new LinkedHashMap<>(additions));
     pickups = Collections.unmodifiableMap(new LinkedHashMap<>(pickups));
   }

@@ -59,6 +59,36 @@ final class ChosenPart {
               degrees(20))
           .optional();
 
+  private static final Field<Double> TRANSMISSION_ANGLE =
+      Field.levelAngleRad(
+              "transmission_angle",
+              "angle to which the transmission's output is shimmed at ride, front higher positive;"
+                  + " left out, it stays as measured",
+              degrees(-10),
+              degrees(15))
+          .optional();
+  private static final Field<Double> SHAFT_LONGER =
+      Field.lengthMm(
+              "shaft_longer",
+              "how much longer the driveshaft is made than it is, negative for shorter",
+              inches(-12),
+              inches(12))
+          .optional();
+  private static final Field<Double> WHEELBASE =
+      Field.lengthMm(
+              "wheelbase",
+              "wheelbase to which the axle is set on both sides; left out, each side as measured",
+              inches(60),
+              inches(280))
+          .optional();
+  private static final Field<List<String>> MOVED_AWAY =
+      Field.names(
+              "moved_away",
+              "names of measured exhausts, tanks and floors that are moved or relieved before the axle"
+                  + " goes in, so that the clearances leave them out",
+              60)
+          .optional();
+
   private static final Field<PartialPosition> FRAME =
       Field.partialPoint("frame", "the end on the frame", LEAST_MM, GREATEST_MM).optional();
   private static final Field<PartialPosition> AXLE =
@@ -83,6 +113,10 @@ final class ChosenPart {
               ADDITIONS,
               RIDE,
               PINION_ANGLE,
+              TRANSMISSION_ANGLE,
+              SHAFT_LONGER,
+              WHEELBASE,
+              MOVED_AWAY,
               PICKUPS));
 
   private ChosenPart() {}
@@ -97,6 +131,10 @@ final class ChosenPart {
         values.find(ADDITIONS).orElse(Map.of()),
         new Ride(ride.get(RAIL_UNDERSIDE), ride.get(BUMP), ride.get(DROOP)),
         values.find(PINION_ANGLE),
+        values.find(TRANSMISSION_ANGLE),
+        values.find(SHAFT_LONGER).orElse(0.0),
+        values.find(WHEELBASE),
+        values.find(MOVED_AWAY).orElse(List.of()),
         pickups(values.find(PICKUPS).orElse(Map.of())));
   }
 
@@ -131,6 +169,22 @@ final class ChosenPart {
             "an override that changes nothing",
             "frame or axle, each with some of forward, left and up",
             "Write for example frame: {up: 12 1/4 in}, or take the name out.");
+      }
+    }
+  }
+
+  /** Reports what is chosen and does not go with what was measured. */
+  static void checkAgainst(FieldValues measured, FieldValues values, Problems problems) {
+    List<String> movable = MeasuredPart.movableObstacles(measured);
+    for (String name : values.find(MOVED_AWAY).orElse(List.of())) {
+      if (!movable.contains(name)) {
+        problems.error(
+            values.locationOf(MOVED_AWAY),
+            "'" + name + "'",
+            movable.isEmpty()
+                ? "no name: no exhaust, tank or floor is measured"
+                : "an exhaust, tank or floor that is measured: " + String.join(", ", movable),
+            "Write its name as it stands in measured.obstacles, or take it out.");
       }
     }
   }

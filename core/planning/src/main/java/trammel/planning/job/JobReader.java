@@ -90,6 +90,9 @@ public final class JobReader {
     if (chosen.isPresent()) {
       ChosenPart.check(chosen.get(), problems);
     }
+    if (measured.isPresent() && chosen.isPresent()) {
+      ChosenPart.checkAgainst(measured.get(), chosen.get(), problems);
+    }
     Optional<FieldValues> terms = values.find(TermsPart.FIELD);
     if (terms.isPresent()) {
       TermsPart.check(terms.get(), problems);

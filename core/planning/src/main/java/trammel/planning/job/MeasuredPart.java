@@ -88,6 +88,11 @@ final class MeasuredPart {
         .measuredFrom("from the axle mark to the front wheel's centre, both plumbed to the floor");
   }
 
+  /** Names of the obstacles that can be moved or relieved. */
+  static List<String> movableObstacles(FieldValues values) {
+    return ObstaclePart.movable(values.find(ObstaclePart.FIELD).orElse(List.of()));
+  }
+
   static Tolerances tolerances(FieldValues values) {
     return new Tolerances(values.get(TAPE), values.get(ANGLE_FINDER), values.get(SCALES));
   }

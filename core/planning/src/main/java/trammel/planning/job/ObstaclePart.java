@@ -67,6 +67,26 @@ final class ObstaclePart {
     return obstacles;
   }
 
+  /** Names of exhausts, tanks and floors; what cannot be read is reported elsewhere. */
+  static List<String> movable(List<FieldValues> all) {
+    List<String> names = new ArrayList<>();
+    for (FieldValues values : all) {
+      boolean movable =
+          values
+              .find(KIND)
+              .filter(
+                  word ->
+                      word.equals(ObstacleKind.EXHAUST.word())
+                          || word.equals(ObstacleKind.TANK.word())
+                          || word.equals(ObstacleKind.BED_FLOOR.word()))
+              .isPresent();
+      if (movable) {
+        values.find(NAME).ifPresent(names::add);
+      }
+    }
+    return names;
+  }
+
   private static ObstacleKind kind(String word) {
     for (ObstacleKind kind : ObstacleKind.values()) {
       if (kind.word().equals(word)) {

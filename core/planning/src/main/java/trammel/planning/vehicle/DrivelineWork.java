@@ -1,7 +1,7 @@
 package trammel.planning.vehicle;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
@@ -25,6 +25,9 @@ final class DrivelineWork {
   /** Spline engaged where the catalog has no limit, 1 in. */
   private static final double USUAL_ENGAGEMENT_MM = INCH_MM;
 
+  /** A tilt of less than this is rounding (rad). */
+  private static final double SAME_RAD = Math.toRadians(0.02);
+
   private final LayoutAnalysis analysis;
   private final Driveline driveline;
   private final Catalog catalog;
@@ -37,10 +40,28 @@ final class DrivelineWork {
     this.print = print;
   }
 
-  void addTo(WorkPlan.Builder plan, Optional<Driveline> asFound) {
+  void addTo(WorkPlan.Builder plan, ChosenWork chosen) {
+    if (Math.abs(chosen.shimRad()) > SAME_RAD) {
+      plan.add(
+          new OperationNeed(
+              "shim-transmission",
+              1,
+              "1 mount",
+              "its output is to stand at "
+                  + print.angle(driveline.transmissionAngleRad(), 2)
+                  + ", "
+                  + print.angle(Math.abs(chosen.shimRad()), 2)
+                  + (chosen.shimRad() > 0 ? " higher" : " lower")
+                  + " at its front than it was found"));
+    }
     StringBuilder why = new StringBuilder();
-    if (asFound.isPresent()) {
-      appendLength(why, asFound.get());
+    if (chosen.shaftLongerMm() != 0) {
+      why.append("the shaft is made ")
+          .append(print.length(Math.abs(chosen.shaftLongerMm())))
+          .append(chosen.shaftLongerMm() > 0 ? " longer" : " shorter")
+          .append(" for its slip yoke");
+    } else if (chosen.asFound().isPresent()) {
+      appendLength(why, chosen.asFound().get());
     }
     appendSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
     appendSlip(

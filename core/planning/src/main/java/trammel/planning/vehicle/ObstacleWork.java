@@ -3,6 +3,7 @@ package trammel.planning.vehicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.WorkPlan;
@@ -114,13 +115,19 @@ final class ObstacleWork {
     moving.add(new Body("propeller shaft", shape, Carrier.LINK));
   }
 
-  void addTo(WorkPlan.Builder plan) {
-    String exhaust = closest(ObstacleKind.EXHAUST, moving, MOVING_AIR_MM);
+  void addTo(WorkPlan.Builder plan, List<trammel.planning.job.Obstacle> movedAway) {
+    String exhaust =
+        join(
+            moved(movedAway, trammel.planning.job.ObstacleKind.EXHAUST),
+            closest(ObstacleKind.EXHAUST, moving, MOVING_AIR_MM));
     if (!exhaust.isEmpty()) {
       plan.add(PartNeed.withoutPlace("exhaust-rework", 1, exhaust));
       plan.add(new OperationNeed("move-exhaust", 1, "1 job", exhaust));
     }
-    String tank = join(closest(ObstacleKind.TANK, moving, MOVING_AIR_MM), tankNearWeld());
+    String tank =
+        join(
+            moved(movedAway, trammel.planning.job.ObstacleKind.TANK),
+            join(closest(ObstacleKind.TANK, moving, MOVING_AIR_MM), tankNearWeld()));
     if (!tank.isEmpty()) {
       plan.add(
           new OperationNeed(
@@ -129,10 +136,21 @@ final class ObstacleWork {
               "1 job",
               tank + "; drain it and take it out of the vehicle before any weld"));
     }
-    String floor = closest(ObstacleKind.BED_FLOOR, rising, FLOOR_AIR_MM);
+    String floor =
+        join(
+            moved(movedAway, trammel.planning.job.ObstacleKind.BED_FLOOR),
+            closest(ObstacleKind.BED_FLOOR, rising, FLOOR_AIR_MM));
     if (!floor.isEmpty()) {
       plan.add(new OperationNeed("relieve-bed-floor", 1, "1 job", floor));
     }
+  }
+
+  private static String moved(
+      List<trammel.planning.job.Obstacle> movedAway, trammel.planning.job.ObstacleKind kind) {
+    return movedAway.stream()
+        .filter(one -> one.kind() == kind)
+        .map(one -> one.name() + " is out of the way before the axle goes in")
+        .collect(Collectors.joining("; "));
   }
 
   /** Which obstacles of a kind come too close to what, in words; empty if none. */

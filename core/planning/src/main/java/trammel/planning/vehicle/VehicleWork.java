@@ -1,12 +1,16 @@
 package trammel.planning.vehicle;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Site;
+import trammel.planning.job.Job;
 import trammel.planning.job.Measured;
+import trammel.planning.job.Obstacle;
 import trammel.reading.quantity.Datum;
 import trammel.reading.quantity.MeasuredAngle;
 import trammel.reading.quantity.QuantityPrinter;
@@ -22,15 +26,40 @@ public final class VehicleWork {
    * @param site catalog and units; its chassis and options are not looked at
    * @param mounts the work of its linkage and springs, whose welds are to be dressed and whose
    *     reasons are not repeated here
-   * @param measured how the driveline was found
+   * @param job how the driveline was found, and what is moved out of the way
    */
-  public static WorkPlan plan(Layout layout, Site site, WorkPlan mounts, Measured measured) {
-    return plan(layout, site, mounts, Optional.of(asFound(layout, measured)));
+  public static WorkPlan plan(Layout layout, Site site, WorkPlan mounts, Job job) {
+    Measured measured = job.measured();
+    Set<String> names = Set.copyOf(job.chosen().movedAway());
+    List<Obstacle> movedAway =
+        measured.obstacles().stream().filter(one -> names.contains(one.name())).toList();
+    return plan(
+        layout,
+        site,
+        mounts,
+        new ChosenWork(
+            Optional.of(asFound(layout, measured)),
+            job.chosen().shaftLongerMm(),
+            shimRad(layout, job),
+            movedAway));
   }
 
   /** The work of a vehicle by itself, its driveline taken as found. */
   public static WorkPlan plan(Layout layout, Site site) {
     return plan(layout, site, new WorkPlan.Builder().build(), Optional.empty());
+  }
+
+  /** How far the transmission is tilted from where it was found, front up positive (rad). */
+  private static double shimRad(Layout layout, Job job) {
+    if (job.chosen().transmissionAngleRad().isEmpty()) {
+      return 0;
+    }
+    MeasuredAngle read = job.measured().transmission().angle();
+    double onStandsRad = job.measured().rake().onStands().meanRad();
+    double fromLevelRad =
+        read.from() == Datum.FRAME ? read.meanRad() - onStandsRad : read.meanRad();
+    double foundRad = fromLevelRad + onStandsRad - job.measured().rake().atRideRad();
+    return layout.chassis().driveline().transmissionAngleRad() - foundRad;
   }
 
   /**
@@ -43,12 +72,16 @@ public final class VehicleWork {
    */
   public static WorkPlan plan(
       Layout layout, Site site, WorkPlan mounts, Optional<Driveline> asFound) {
+    return plan(layout, site, mounts, new ChosenWork(asFound, 0, 0, List.of()));
+  }
+
+  private static WorkPlan plan(Layout layout, Site site, WorkPlan mounts, ChosenWork chosen) {
     QuantityPrinter print = new QuantityPrinter(site.units());
     LayoutAnalysis analysis = new LayoutAnalysis(layout, site.catalog().analysis());
     WorkPlan.Builder plan = new WorkPlan.Builder();
     new NotchWork(layout, site.catalog(), print).addTo(plan);
-    new DrivelineWork(analysis, site.catalog(), print).addTo(plan, asFound);
-    new ObstacleWork(analysis, print).addTo(plan);
+    new DrivelineWork(analysis, site.catalog(), print).addTo(plan, chosen);
+    new ObstacleWork(analysis, print).addTo(plan, chosen.movedAway());
     WorkPlan own = plan.build();
     return new WorkPlan.Builder()
         .add(new EveryJob(layout, print).work(mounts.plus(own).welds()))

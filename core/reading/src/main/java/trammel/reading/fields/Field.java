@@ -235,6 +235,11 @@ public final class Field<T> {
     return new Field<>(key, help, new ChoicesType(choices));
   }
 
+  /** A list of names of at most so many characters, each at most once. */
+  public static Field<List<String>> names(String key, String help, int maxLength) {
+    return new Field<>(key, help, new NamesType(maxLength));
+  }
+
   /** True or false. */
   public static Field<Boolean> flag(String key, String help) {
     return new Field<>(key, help, new FlagType());

@@ -32,6 +32,8 @@ public enum FieldKind {
   CHOICE,
   /** A list of words out of several. */
   CHOICES,
+  /** Several names that are not known beforehand, {@code List<String>}. */
+  NAMES,
   /** True or false. */
   FLAG,
   /** A text. */

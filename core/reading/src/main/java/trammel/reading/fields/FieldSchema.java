@@ -50,6 +50,7 @@ public final class FieldSchema {
       case FLAG -> text("type", "boolean");
       case CHOICE -> words(field.choices());
       case CHOICES -> wordsInList(field.choices());
+      case NAMES -> raw("type", "\"array\"");
       case COUNT -> ranged("integer", field);
       case NUMBER -> ranged("number", field);
       case DATE, CURRENCY -> text("type", "string");

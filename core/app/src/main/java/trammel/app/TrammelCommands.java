@@ -18,8 +18,14 @@ import trammel.app.commands.StartCommand;
 import trammel.app.commands.TackedCommand;
 import trammel.app.commands.TravelCommand;
 
-/** The commands of Trammel: one line in the list and one in the switch for each. */
+/**
+ * The commands of Trammel: one line in the list and one in the switch for each. The page has a jar
+ * of its own, which no other command opens; where that is missing there is no such command.
+ */
 final class TrammelCommands implements CommandTable {
+  private static final Entry PAGE =
+      new Entry("page", "The same work in a browser, on this machine, without a network.");
+
   private static final List<Entry> ENTRIES =
       List.of(
           new Entry("start", "Asks for the measurements of a job and writes its file."),
@@ -34,15 +40,20 @@ final class TrammelCommands implements CommandTable {
           new Entry("close", "Hours and material really used; teaches the shop's hours."),
           new Entry("ledger", "The shop's ledger: closed jobs and rack, backups, tables."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
+          PAGE,
           new Entry("motion", "The engine alone on a bare linkage file."),
           new Entry("cut", "A bare cut list from bars, sheets or a strip."),
           new Entry("figure", "The bench figures: any single formula of the tool."),
           new Entry("completion", "The script by which a shell completes commands."),
           new Entry("manual", "The manual page."));
 
+  private static final String PAGE_JAR = "trammel-page.jar";
+
   @Override
   public List<Entry> entries() {
-    return ENTRIES;
+    return BroughtCommand.isThere(PAGE_JAR)
+        ? ENTRIES
+        : ENTRIES.stream().filter(entry -> entry != PAGE).toList();
   }
 
   @Override
@@ -61,6 +72,7 @@ final class TrammelCommands implements CommandTable {
       case "tacked" -> new TackedCommand();
       case "close" -> new CloseCommand();
       case "ledger" -> new LedgerCommand();
+      case "page" -> BroughtCommand.of(PAGE_JAR);
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();
       case "figure" -> new FigureCommand();

@@ -1,16 +1,21 @@
 package trammel.app.drawings;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import trammel.app.drawings.Paper.Anchor;
 
 /**
  * Where each measurement of a job is taken, on a vehicle that stands for all: from the left and
- * from above, with the numbers of the measuring sheet.
+ * from above, with the numbers of the measuring sheet; or where a single one is taken.
  *
  * @param numbers number of each field by its path in a job file
+ * @param alone the one field that is shown; empty for all of them
  */
-public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
+public record MeasuringPicture(Map<String, String> numbers, String alone) implements Drawing {
   private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double HEIGHT_MM = 158;
   private static final double LETTERS_MM = 2.6;
@@ -20,10 +25,67 @@ public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
   private static final double FRONT = 26;
   private static final double MIDDLE = 119;
   private static final double ARROW_MM = 1.6;
+  private static final double SIDE_MM = 84;
+
+  /** Fields that are measured in the view from the left. */
+  private static final Set<String> FROM_THE_LEFT =
+      Set.of(
+          "measured.wheelbase.left",
+          "measured.wheelbase.right",
+          "measured.rails.front_mounts_forward",
+          "measured.rails.underside_at_axle",
+          "measured.rails.underside_at_front_mounts",
+          "measured.rails.depth",
+          "measured.tyre.loaded_radius",
+          "measured.rake.on_stands",
+          "measured.axle.tube_diameter",
+          "measured.axle.pinion",
+          "measured.axle.pinion_angle",
+          "measured.transmission.joint",
+          "measured.transmission.angle",
+          "measured.driveshaft.tube_diameter",
+          "measured.driveshaft.slip_engagement",
+          "measured.driveshaft.slip_room");
+
+  /** Fields that are measured in the view from above. */
+  private static final Set<String> FROM_ABOVE =
+      Set.of(
+          "measured.rails.outside_at_axle",
+          "measured.rails.between_at_axle",
+          "measured.rails.outside_at_front_mounts",
+          "measured.rails.between_at_front_mounts",
+          "measured.axle.flange_to_flange",
+          "measured.axle.inner_limit",
+          "measured.axle.outer_limit",
+          "measured.rails.flange",
+          "measured.rails.wall");
 
   /** Copies the map. */
   public MeasuringPicture {
     numbers = new LinkedHashMap<>(numbers);
+  }
+
+  /** All measurements, with their numbers. */
+  public static MeasuringPicture of(Map<String, String> numbers) {
+    return new MeasuringPicture(numbers, "");
+  }
+
+  /**
+   * Where one measurement is taken; empty if it is not one that a picture shows.
+   *
+   * @param path its path in a job file
+   */
+  public static Optional<MeasuringPicture> alone(String path) {
+    return paths().contains(path)
+        ? Optional.of(new MeasuringPicture(Map.of(), path))
+        : Optional.empty();
+  }
+
+  /** The paths of all measurements that a picture shows. */
+  public static Set<String> paths() {
+    Set<String> all = new TreeSet<>(FROM_THE_LEFT);
+    all.addAll(FROM_ABOVE);
+    return all;
   }
 
   @Override
@@ -33,15 +95,26 @@ public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
 
   @Override
   public double heightMm() {
-    return HEIGHT_MM;
+    if (alone.isEmpty()) {
+      return HEIGHT_MM;
+    }
+    return FROM_ABOVE.contains(alone) ? HEIGHT_MM - SIDE_MM : SIDE_MM;
   }
 
   @Override
   public void drawOn(Paper paper) {
+    if (FROM_THE_LEFT.contains(alone)) {
+      side(paper);
+      return;
+    }
+    if (FROM_ABOVE.contains(alone)) {
+      plan(paper, -SIDE_MM);
+      return;
+    }
     paper.text(0.5, 4, 3.2, Anchor.START, "From the left, front of the vehicle to the left");
     side(paper);
     paper.text(0.5, 87, 3.2, Anchor.START, "From above");
-    plan(paper);
+    plan(paper, 0);
   }
 
   private void side(Paper paper) {
@@ -76,20 +149,22 @@ public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
     leader(paper, 64, 47.6, 54, 62, "measured.driveshaft.slip_room");
   }
 
-  private void plan(Paper paper) {
-    paper.line(0.5, MIDDLE, WIDTH_MM - 1, MIDDLE, Pen.DATUM);
+  /** Drawn so much further down. */
+  private void plan(Paper paper, double down) {
+    double middle = MIDDLE + down;
+    paper.line(0.5, middle, WIDTH_MM - 1, middle, Pen.DATUM);
     for (int sign = -1; sign <= 1; sign += 2) {
       area(
           paper,
           6,
-          MIDDLE + sign * 13,
+          middle + sign * 13,
           178,
-          MIDDLE + sign * 17,
+          middle + sign * 17,
           178,
-          MIDDLE + sign * 13,
+          middle + sign * 13,
           6,
-          MIDDLE + sign * 9);
-      double wheel = MIDDLE + sign * 27;
+          middle + sign * 9);
+      double wheel = middle + sign * 27;
       area(
           paper, AXLE - 18, wheel - 3, AXLE + 18, wheel - 3, AXLE + 18, wheel + 3, AXLE - 18,
           wheel + 3);
@@ -107,25 +182,25 @@ public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
     area(
         paper,
         AXLE - 3,
-        MIDDLE - 22,
+        middle - 22,
         AXLE + 3,
-        MIDDLE - 22,
+        middle - 22,
         AXLE + 3,
-        MIDDLE + 22,
+        middle + 22,
         AXLE - 3,
-        MIDDLE + 22);
-    paper.disc(AXLE, MIDDLE, 7, "#e4e4e4", Pen.OUTLINE);
-    paper.line(AXLE, 90, AXLE, 152, Pen.DATUM);
-    paper.line(MOUNTS, 96, MOUNTS, 142, Pen.DATUM);
-    upright(paper, 160, MIDDLE - 16.5, MIDDLE + 16.5, "measured.rails.outside_at_axle");
-    upright(paper, 168, MIDDLE - 12.7, MIDDLE + 12.7, "measured.rails.between_at_axle");
-    upright(paper, 92, MIDDLE - 15, MIDDLE + 15, "measured.rails.outside_at_front_mounts");
-    upright(paper, 84, MIDDLE - 10.8, MIDDLE + 10.8, "measured.rails.between_at_front_mounts");
-    upright(paper, 130, MIDDLE - 22, MIDDLE + 22, "measured.axle.flange_to_flange");
-    upright(paper, 123, MIDDLE, MIDDLE + 7.5, "measured.axle.inner_limit");
-    upright(paper, 116, MIDDLE, MIDDLE + 19, "measured.axle.outer_limit");
-    leader(paper, 176, MIDDLE - 14.5, 178, MIDDLE - 24, "measured.rails.flange");
-    leader(paper, 172, MIDDLE + 16.8, 178, MIDDLE + 24, "measured.rails.wall");
+        middle + 22);
+    paper.disc(AXLE, middle, 7, "#e4e4e4", Pen.OUTLINE);
+    paper.line(AXLE, 90 + down, AXLE, 152 + down, Pen.DATUM);
+    paper.line(MOUNTS, 96 + down, MOUNTS, 142 + down, Pen.DATUM);
+    upright(paper, 160, middle - 16.5, middle + 16.5, "measured.rails.outside_at_axle");
+    upright(paper, 168, middle - 12.7, middle + 12.7, "measured.rails.between_at_axle");
+    upright(paper, 92, middle - 15, middle + 15, "measured.rails.outside_at_front_mounts");
+    upright(paper, 84, middle - 10.8, middle + 10.8, "measured.rails.between_at_front_mounts");
+    upright(paper, 130, middle - 22, middle + 22, "measured.axle.flange_to_flange");
+    upright(paper, 123, middle, middle + 7.5, "measured.axle.inner_limit");
+    upright(paper, 116, middle, middle + 19, "measured.axle.outer_limit");
+    leader(paper, 176, middle - 14.5, 178, middle - 24, "measured.rails.flange");
+    leader(paper, 172, middle + 16.8, 178, middle + 24, "measured.rails.wall");
   }
 
   private static void area(Paper paper, double... points) {
@@ -138,32 +213,55 @@ public record MeasuringPicture(Map<String, String> numbers) implements Drawing {
     paper.area(xs, ys, "#f1f1f1", Pen.LIGHT);
   }
 
+  private boolean isShown(String... paths) {
+    return alone.isEmpty() || List.of(paths).contains(alone);
+  }
+
+  private Pen pen() {
+    return alone.isEmpty() ? Pen.FINE : Pen.ACCENT;
+  }
+
   private void across(Paper paper, double from, double to, double y, String... paths) {
-    paper.line(from, y, to, y, Pen.FINE);
+    if (!isShown(paths)) {
+      return;
+    }
+    paper.line(from, y, to, y, pen());
     head(paper, from, y, from + ARROW_MM, y - 0.6, from + ARROW_MM, y + 0.6);
     head(paper, to, y, to - ARROW_MM, y - 0.6, to - ARROW_MM, y + 0.6);
     number(paper, (from + to) / 2, y, paths);
   }
 
   private void upright(Paper paper, double x, double from, double to, String path) {
-    paper.line(x, from, x, to, Pen.FINE);
+    if (!isShown(path)) {
+      return;
+    }
+    paper.line(x, from, x, to, pen());
     head(paper, x, from, x - 0.6, from + ARROW_MM, x + 0.6, from + ARROW_MM);
     head(paper, x, to, x - 0.6, to - ARROW_MM, x + 0.6, to - ARROW_MM);
     number(paper, x, from + 0.6 * (to - from), path);
   }
 
   private void leader(Paper paper, double x, double y, double atX, double atY, String path) {
-    paper.line(x, y, atX, atY, Pen.FINE);
+    if (!isShown(path)) {
+      return;
+    }
+    paper.line(x, y, atX, atY, pen());
+    if (!alone.isEmpty()) {
+      paper.disc(x, y, ARROW_MM, "none", pen());
+    }
     number(paper, atX, atY, path);
   }
 
-  private static void head(Paper paper, double... points) {
+  private void head(Paper paper, double... points) {
     double[] xs = {points[0], points[2], points[4]};
     double[] ys = {points[1], points[3], points[5]};
-    paper.area(xs, ys, "black", Pen.FINE);
+    paper.area(xs, ys, alone.isEmpty() ? "black" : pen().colour(), pen());
   }
 
   private void number(Paper paper, double x, double y, String... paths) {
+    if (!alone.isEmpty()) {
+      return;
+    }
     StringBuilder text = new StringBuilder();
     for (String path : paths) {
       if (numbers.containsKey(path)) {

@@ -52,7 +52,7 @@ public final class FileSet {
   }
 
   /** The files by their names, in the order in which they were added. */
-  Map<String, byte[]> contents() {
+  public Map<String, byte[]> contents() {
     return Collections.unmodifiableMap(files);
   }
 

@@ -7,14 +7,15 @@ import java.util.Map;
 import trammel.app.text.Stops;
 
 /** What checks say stop to, for machines: the same field under every answer. */
-final class StopsJson {
+public final class StopsJson {
   /** Name of the field. */
-  static final String FIELD = "stops";
+  /** The name that they have in every document. */
+  public static final String FIELD = "stops";
 
   private StopsJson() {}
 
   /** One entry a stop; none where nothing says stop. */
-  static List<Object> of(Stops stops) {
+  public static List<Object> of(Stops stops) {
     List<Object> rows = new ArrayList<>();
     for (Stops.Stop stop : stops.all()) {
       Map<String, Object> row = new LinkedHashMap<>();

@@ -10,15 +10,18 @@ import trammel.planning.draft.FieldChange;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Says a tried change in the words of the floor. */
-final class ChangeText {
+public final class ChangeText {
   private final QuantityPrinter printer;
 
-  ChangeText(QuantityPrinter printer) {
+  /**
+   * @param printer prints amounts in the reader's units
+   */
+  public ChangeText(QuantityPrinter printer) {
     this.printer = printer;
   }
 
   /** What to change, by how much. */
-  String words(Change change) {
+  public String words(Change change) {
     double amount = change.amount();
     Adjustment adjustment = change.adjustment();
     if (adjustment instanceof Adjustment.MoveEnds move) {

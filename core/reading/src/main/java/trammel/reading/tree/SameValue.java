@@ -3,10 +3,11 @@ package trammel.reading.tree;
 import java.util.List;
 
 /** Tells whether two values say the same, wherever they stand and however they are written. */
-final class SameValue {
+public final class SameValue {
   private SameValue() {}
 
-  static boolean of(DocumentNode one, DocumentNode other) {
+  /** True if both say the same; a number says the same as a text of the same signs. */
+  public static boolean of(DocumentNode one, DocumentNode other) {
     if (one instanceof ObjectNode group) {
       return other instanceof ObjectNode second && sameMembers(said(group), said(second));
     }

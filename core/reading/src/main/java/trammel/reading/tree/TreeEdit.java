@@ -30,8 +30,31 @@ public final class TreeEdit {
     return (ObjectNode) edited(root, 0, value);
   }
 
+  /** What stands at the path; empty if nothing does. */
+  public Optional<DocumentNode> find(ObjectNode root) {
+    DocumentNode at = root;
+    for (String step : steps) {
+      Optional<DocumentNode> next = next(at, step);
+      if (next.isEmpty()) {
+        return next;
+      }
+      at = next.get();
+    }
+    return at instanceof EmptyNode ? Optional.empty() : Optional.of(at);
+  }
+
+  private static Optional<DocumentNode> next(DocumentNode node, String step) {
+    if (!step.startsWith("[")) {
+      return node instanceof ObjectNode object ? object.find(step) : Optional.empty();
+    }
+    int at = position(step);
+    return node instanceof ListNode list && at < list.entries().size()
+        ? Optional.of(list.entries().get(at))
+        : Optional.empty();
+  }
+
   /** The tree without what stands at the path, and without groups that hold nothing then. */
-  ObjectNode without(ObjectNode root) {
+  public ObjectNode without(ObjectNode root) {
     return (ObjectNode) reduced(root, 0).orElse(ObjectNode.empty(root.location()));
   }
 
@@ -131,8 +154,12 @@ public final class TreeEdit {
     return to;
   }
 
-  /** The keys and positions of a path; a position keeps its brackets. */
-  static List<String> steps(Location where) {
+  /**
+   * The keys and positions of a path; a position keeps its brackets.
+   *
+   * @throws BadInputException if it is no such path
+   */
+  public static List<String> steps(Location where) {
     String[] found = where.path().replace("[", ".[").split("\\.", -1);
     for (String step : found) {
       if (step.isBlank() || step.startsWith("[") && !isPosition(step)) {

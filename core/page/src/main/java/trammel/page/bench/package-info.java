@@ -1,0 +1,2 @@
+/** Works jobs out as the commands do, and keeps what was worked out. */
+package trammel.page.bench;

@@ -1,0 +1,2 @@
+/** The folder of jobs: reading, changing field by field, taking back. */
+package trammel.page.folder;

@@ -1,0 +1,2 @@
+/** How the page is served: who may ask, what is answered, under what policy. */
+package trammel.page.http;

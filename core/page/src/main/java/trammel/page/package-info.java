@@ -1,0 +1,2 @@
+/** The page: the command, and who answers what. */
+package trammel.page;

@@ -1,0 +1,38 @@
+// @ts-check
+import { render } from 'preact';
+import { takeKey } from './api.js';
+import { html } from './html.js';
+import { Folder } from './folder.js';
+import { Job } from './job.js';
+import { Enter } from './enter.js';
+import { Conflict, Notice, Spoken } from './notices.js';
+import { busy, connected, entering, job, shop, start, step } from './state.js';
+
+function Page() {
+  const inJob = job.value !== null;
+  document.title = inJob ? (job.value.document?.job?.number ?? job.value.file) + ' · Trammel' : 'Trammel';
+  return html`
+    ${entering.value ? html`<${Enter} />` : inJob ? html`<${Job} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
+    <${Notice} />
+    <${Conflict} />
+    <${Spoken} />
+    ${!connected.value && html`<p class="offline" role="alert">Trammel cannot be reached. What is shown is as it was; nothing can be changed until it is there again.</p>`}
+    <div class=${'busy' + (busy.value > 0 ? ' on' : '')} aria-hidden="true"></div>
+  `;
+}
+
+window.addEventListener('keydown', (event) => {
+  const typing = event.target instanceof HTMLElement && ['INPUT', 'TEXTAREA', 'SELECT'].includes(event.target.tagName);
+  if (!job.value || typing || !(event.ctrlKey || event.metaKey)) return;
+  const key = event.key.toLowerCase();
+  if (key === 'z' || key === 'y') {
+    event.preventDefault();
+    step(key === 'y' || event.shiftKey ? 'redo' : 'undo');
+  }
+});
+
+takeKey();
+const root = /** @type {HTMLElement} */ (document.getElementById('page'));
+root.replaceChildren();
+render(html`<${Page} />`, root);
+start();

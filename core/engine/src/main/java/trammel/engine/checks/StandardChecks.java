@@ -59,6 +59,17 @@ public final class StandardChecks {
         new BoltStrength(
             "bolt-strength", "safety factor of bars' bolts, grade 8 fine thread assumed"),
         new JointRating("joint-rating", "force in a bar, share of its joint's static rating"),
-        new RailModulus("rail-modulus", "section modulus of the notched rail to the original"));
+        new NotchStrength(
+            "rail-modulus",
+            "section modulus of the notched rail to the original",
+            NotchedRail.Load.BENDING),
+        new NotchStrength(
+            "rail-shear",
+            "shear that the notched rail bears to the original",
+            NotchedRail.Load.SHEAR),
+        new NotchStrength(
+            "rail-torsion",
+            "twist that the notched rail bears to the original",
+            NotchedRail.Load.TWIST));
   }
 }

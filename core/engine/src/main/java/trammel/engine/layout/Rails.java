@@ -21,6 +21,7 @@ import trammel.engine.quantity.Given;
  *     deeper by it
  * @param notchSidePlateMm thickness of the plates on both sides of the rail round the notch (mm), 0
  *     for none
+ * @param notchRadiusMm radius that the notch is cut to (mm), 0 for a half circle
  */
 public record Rails(
     boolean boxed,
@@ -34,7 +35,8 @@ public record Rails(
     double wallMm,
     double notchDepthMm,
     double notchCapMm,
-    double notchSidePlateMm) {
+    double notchSidePlateMm,
+    double notchRadiusMm) {
   public Rails {
     Given.positive("rail outside width at the axle (mm)", outsideAtAxleMm);
     Given.positive("rail outside width at the front mounts (mm)", outsideAtFrontMm);
@@ -47,6 +49,7 @@ public record Rails(
     Given.notNegative("notch depth (mm)", notchDepthMm);
     Given.notNegative("cap plate of the notch (mm)", notchCapMm);
     Given.notNegative("side plate of the notch (mm)", notchSidePlateMm);
+    Given.notNegative("radius of the notch (mm)", notchRadiusMm);
     if (notchDepthMm >= depthMm) {
       throw new IllegalArgumentException(
           "notch depth is "
@@ -82,6 +85,7 @@ public record Rails(
         wallMm,
         notchDepthMm,
         0,
+        0,
         0);
   }
 
@@ -112,7 +116,7 @@ public record Rails(
 
   /** These rails with a notch of another depth (mm), lined and plated as before. */
   public Rails withNotchDepth(double newNotchDepthMm) {
-    return withNotch(newNotchDepthMm, notchCapMm, notchSidePlateMm);
+    return withNotch(newNotchDepthMm, notchCapMm, notchSidePlateMm, notchRadiusMm);
   }
 
   /**
@@ -121,8 +125,10 @@ public record Rails(
    * @param newDepthMm depth that the axle tube sees (mm), 0 for none
    * @param newCapMm thickness of the cap plate (mm), 0 for none
    * @param newSidePlateMm thickness of the side plates (mm), 0 for none
+   * @param newRadiusMm radius of the cut (mm), 0 for a half circle
    */
-  public Rails withNotch(double newDepthMm, double newCapMm, double newSidePlateMm) {
+  public Rails withNotch(
+      double newDepthMm, double newCapMm, double newSidePlateMm, double newRadiusMm) {
     return new Rails(
         boxed,
         outsideAtAxleMm,
@@ -135,7 +141,8 @@ public record Rails(
         wallMm,
         newDepthMm,
         newCapMm,
-        newSidePlateMm);
+        newSidePlateMm,
+        newRadiusMm);
   }
 
   private double along(double forwardMm, double atAxle, double atFront) {

@@ -187,6 +187,7 @@ public final class ChassisEffects {
         rails.wallMm(),
         rails.notchDepthMm(),
         rails.notchCapMm(),
-        rails.notchSidePlateMm());
+        rails.notchSidePlateMm(),
+        rails.notchRadiusMm());
   }
 }

@@ -192,6 +192,8 @@ public final class SampleLayout {
     limits.put("bolt-strength", Limit.atLeast(3, 2, source));
     limits.put("joint-rating", Limit.atMost(0.25, 0.5, source));
     limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
+    limits.put("rail-shear", Limit.atLeast(1, 0.9, source));
+    limits.put("rail-torsion", Limit.atLeast(1, Double.NEGATIVE_INFINITY, source));
     limits.put("bump-travel", Limit.atLeast(3 * INCH, 2 * INCH, source));
     limits.put("axle-to-rail", Limit.atLeast(INCH / 2, 0, source));
     limits.put("spring-lean", Limit.atMost(rad(20), rad(25), source));

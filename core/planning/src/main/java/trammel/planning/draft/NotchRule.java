@@ -11,6 +11,7 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.NotchedRail;
 import trammel.engine.checks.RailGap;
+import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
@@ -76,15 +77,16 @@ final class NotchRule {
               + " mm depth takes less than that. Raise the frame at ride or ask for less bump"
               + " travel.");
     }
-    return layout.withChassis(
-        layout.chassis().withRails(plated(layout.chassis().rails().withNotchDepth(depthMm))));
+    Chassis chassis = layout.chassis();
+    return layout.withChassis(chassis.withRails(plated(chassis, depthMm)));
   }
 
-  private Rails plated(Rails rails) {
-    Rails plated = rails;
+  private Rails plated(Chassis chassis, double depthMm) {
+    double tubeMm = chassis.axle().tubeRadiusMm() + axleToRail.goodMin();
+    Rails plated = chassis.rails();
     for (double plateMm : platesMm) {
-      plated = rails.withNotch(rails.notchDepthMm(), plateMm, plateMm);
-      if (NotchedRail.modulusRatio(plated) >= railModulus.goodMin()) {
+      plated = chassis.rails().withNotch(depthMm, plateMm, plateMm, tubeMm + plateMm);
+      if (NotchedRail.weakest(plated, NotchedRail.Load.BENDING).share() >= railModulus.goodMin()) {
         return plated;
       }
     }

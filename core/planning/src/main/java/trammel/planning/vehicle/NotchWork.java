@@ -16,14 +16,13 @@ import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.Limit;
+import trammel.engine.checks.NotchedRail;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
-import trammel.engine.strength.ChannelSection;
-import trammel.engine.strength.FrameRail;
-import trammel.engine.strength.RailNotch;
+import trammel.engine.strength.PlatedNotch;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.options.MountOptions;
 import trammel.reading.quantity.QuantityPrinter;
@@ -50,12 +49,6 @@ final class NotchWork {
   private static final double ROUNDING_MM = 0.1;
 
   private static final double LEAST_RING_MM = INCH_MM / 2;
-
-  /** Flats run 2 in past the cut: common practice, no source. */
-  private static final double FLAT_MM = 2 * INCH_MM;
-
-  private static final double ROOT_MM = INCH_MM;
-  private static final double PAST_ROOT_MM = INCH_MM / 2;
 
   /** Air between tube and rail at full bump where the catalog has no limit, 1/2 in. */
   private static final double USUAL_AIR_MM = INCH_MM / 2;
@@ -136,27 +129,23 @@ final class NotchWork {
               + print.length(LEAST_RING_MM)
               + " or more. Raise the frame at ride or ask for less bump.");
     }
-    double radiusMm = Math.max(chassis.axle().tubeRadiusMm() + airMm() + thicknessMm, cutMm);
-    // The side plates go up to the top of the rail: they carry what the cut took away.
-    double ringMm = leftMm;
+    PlatedNotch notch = NotchedRail.notch(plated(thicknessMm));
     return new NotchPlate(
         NAME,
         thicknessMm,
-        radiusMm,
-        cutMm,
-        ringMm,
-        flatMm(radiusMm, cutMm, ringMm),
-        ROOT_MM,
-        rails.flangeMm());
+        notch.radiusMm(),
+        notch.cutDepthMm(),
+        notch.ringMm(),
+        notch.flatMm(),
+        notch.rootMm(),
+        notch.stripWidthMm());
   }
 
-  /** Long enough for the root where the ring runs into the flat. */
-  private static double flatMm(double radiusMm, double cutMm, double ringMm) {
-    double halfMm = Math.sqrt(cutMm * (2 * radiusMm - cutMm));
-    double heightMm = ringMm + ROOT_MM - (cutMm - radiusMm);
-    double reachMm = radiusMm + ringMm + ROOT_MM;
-    double rootMm = Math.sqrt(Math.max(0, reachMm * reachMm - heightMm * heightMm));
-    return Math.max(FLAT_MM, rootMm - halfMm + PAST_ROOT_MM);
+  /** The rails with their notch as these plates line it. */
+  private Rails plated(double thicknessMm) {
+    Rails rails = chassis.rails();
+    double radiusMm = chassis.axle().tubeRadiusMm() + airMm() + thicknessMm;
+    return rails.withNotch(rails.notchDepthMm(), thicknessMm, thicknessMm, radiusMm);
   }
 
   private void add(WorkPlan.Builder plan, PlateMaterial plate, NotchPlate shape) {
@@ -347,31 +336,14 @@ final class NotchWork {
         + print.length(rails.depthMm())
         + ", with the plates "
         + print.percent(modulusRatio(shape))
-        + " of its section modulus";
+        + " of its section modulus where it is least";
   }
 
   /**
-   * Section modulus of the rail in the middle of the notch over that of the rail as it was. The
-   * plate on the inside of a channel closes it.
+   * Section modulus of the rail where it is least along the notch over that of the rail as it was.
    */
   double modulusRatio(NotchPlate shape) {
-    Rails rails = chassis.rails();
-    ChannelSection channel =
-        new ChannelSection(rails.depthMm(), rails.flangeMm(), rails.wallMm(), rails.wallMm());
-    FrameRail open = FrameRail.open(channel);
-    FrameRail original = rails.boxed() ? open.boxedWith(rails.wallMm()) : open;
-    FrameRail worked =
-        rails.boxed()
-            ? open.boxedWith(rails.wallMm() + shape.thicknessMm())
-            : open.boxedWith(shape.thicknessMm());
-    double ratio =
-        new RailNotch(
-                RailNotch.Shape.CIRCULAR,
-                shape.depthMm(),
-                shape.openingMm(),
-                shape.thicknessMm(),
-                shape.thicknessMm())
-            .modulusRatio(original, worked);
-    return Math.rint(100 * ratio) / 100;
+    Rails rails = plated(shape.thicknessMm());
+    return Math.rint(1000 * NotchedRail.weakest(rails, NotchedRail.Load.BENDING).share()) / 1000;
   }
 }

@@ -46,7 +46,7 @@ public final class CheckCommand extends JobCommand {
   private static JobResult result(
       Draft draft, Workbench bench, UncertaintyOptions uncertainty, Screen screen, boolean asJson) {
     List<CheckResult> results = draft.judge().judge(draft.layout());
-    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
+    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
     Map<String, Object> json = new LinkedHashMap<>();
     StringBuilder text = new StringBuilder();
     if (asJson) {

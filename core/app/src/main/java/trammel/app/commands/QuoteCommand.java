@@ -122,7 +122,7 @@ public final class QuoteCommand extends JobCommand {
   private static String text(
       Draft draft, Estimate estimate, List<CheckResult> results, Workbench bench) {
     Amounts amounts = new Amounts(bench.shown(draft.job()));
-    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), bench.catalog().analysis());
+    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
     return JobHeading.text(draft)
         + new LayoutText(analysis, amounts).text()
         + "\n"

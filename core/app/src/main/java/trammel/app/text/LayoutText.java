@@ -1,8 +1,11 @@
 package trammel.app.text;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.RideState;
+import trammel.engine.checks.ShaftAtSpeed;
+import trammel.engine.driveline.DriveShaftTube;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
@@ -99,11 +102,23 @@ public final class LayoutText {
     table.row("wheel rate", printer.rate(ride.rates().heaveNPerMm()), "each wheel");
     table.row("roll stiffness", rollStiffness(ride), "of the springs");
     table.row("ride frequency", Amounts.fixed(ride.rideFrequencyHz(), 2) + " Hz", "");
+    shaft(table, chassis);
     Rails rails = chassis.rails();
     if (rails.notchDepthMm() > 0) {
       table.row("frame notch", printer.length(rails.notchDepthMm()), "deep, over the axle");
     }
     return table.text("  ");
+  }
+
+  /** The speed at which the driveshaft would whirl, and the road speed that is. */
+  private void shaft(Table table, Chassis chassis) {
+    Optional<DriveShaftTube> tube = ShaftAtSpeed.tube(chassis.driveline());
+    OptionalDouble rpm = ShaftAtSpeed.rpm(analysis);
+    if (tube.isPresent() && rpm.isPresent()) {
+      double whirlsRpm = tube.get().criticalSpeedRpm();
+      double speed = analysis.settings().designSpeedMPerS() * whirlsRpm / rpm.getAsDouble();
+      table.row("shaft whirls at", printer.rotation(whirlsRpm), "that is " + printer.speed(speed));
+    }
   }
 
   private static String rollStiffness(RideState ride) {

@@ -291,9 +291,7 @@ public sealed interface Adjustment {
     }
 
     private Joint better(Joint fitted) {
-      return fitted.staticRatingN() < joint.staticRatingN()
-          ? joint.withRating(TRUSTED_SHARE * joint.staticRatingN())
-          : fitted;
+      return fitted.workingN() < joint.workingN() ? joint.rated(TRUSTED_SHARE) : fitted;
     }
 
     @Override

@@ -201,10 +201,10 @@ public final class BarForces {
   /** Where the engine is not known, torque enough to spin the tyres: their grip is the limit. */
   private static DriveTrain driveTrain(Chassis chassis) {
     Traction traction = chassis.traction();
-    if (traction.wheelTorqueNmm().isPresent()) {
+    if (traction.isDriveKnown()) {
       return new DriveTrain(
           traction.engineTorqueNmm().getAsDouble(),
-          traction.firstGear().getAsDouble(),
+          traction.torqueMultiplication().getAsDouble(),
           DRIVE_EFFICIENCY,
           traction.finalDrive().getAsDouble());
     }

@@ -27,6 +27,15 @@ public interface Check {
   }
 
   /**
+   * Further figures behind the value, asked for once, of the result that is shown.
+   *
+   * @param analysis the layout on which this check has a value
+   */
+  default List<Detail> details(LayoutAnalysis analysis) {
+    return List.of();
+  }
+
+  /**
    * What to do where no single change within reach makes it good, in a sentence or two; may be
    * empty.
    */

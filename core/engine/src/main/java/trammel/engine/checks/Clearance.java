@@ -37,12 +37,39 @@ record Clearance(String id, String title, ClearanceGroup group) implements Check
         && analysis.layout().chassis().axle().housingRadiusMm().isEmpty();
   }
 
+  /** Every pair that touches, where more than one does. */
+  @Override
+  public List<Detail> details(LayoutAnalysis analysis) {
+    List<LeastGap> touching = analysis.clearances().touching(group);
+    if (touching.size() < 2) {
+      return List.of();
+    }
+    return touching.stream()
+        .map(
+            one ->
+                new Detail(
+                    analysis.clearances().where(one) + ":", Measure.LENGTH, one.gap().gapMm()))
+        .toList();
+  }
+
+  @Override
+  public String advice() {
+    return switch (group) {
+      case FUEL ->
+          "Move the tank or line, with its straps and shield, clear of all that moves, and measure"
+              + " it again where it will be.";
+      case MOVED_AWAY ->
+          "The plan counts the work of moving it; measure it again where it will be.";
+      case FRAME, BETWEEN, HOUSING -> "";
+    };
+  }
+
   /** Moves of the ends at which the two parts come closest, with their twins. */
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     List<Adjustment> adjustments = new ArrayList<>();
     Optional<LeastGap> tightest = analysis.clearances().tightest(group);
-    if (group == ClearanceGroup.MOVED_AWAY || tightest.isEmpty()) {
+    if (group == ClearanceGroup.MOVED_AWAY || group == ClearanceGroup.FUEL || tightest.isEmpty()) {
       return adjustments;
     }
     LeastGap least = tightest.get();

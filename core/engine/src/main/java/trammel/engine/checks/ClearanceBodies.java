@@ -66,6 +66,7 @@ final class ClearanceBodies {
   private final List<Body> rightRail;
   private final List<Body> staying = new ArrayList<>();
   private final List<Body> movedAway = new ArrayList<>();
+  private final List<Body> fuel = new ArrayList<>();
   private final List<Joint> joints = new ArrayList<>();
 
   ClearanceBodies(Layout layout) {
@@ -100,7 +101,12 @@ final class ClearanceBodies {
     return fixed;
   }
 
-  /** Exhaust, tank, floor and running boards: where they are in the way, they are moved. */
+  /** Fuel tanks and lines: nothing may strike them. */
+  List<Body> fuel() {
+    return fuel;
+  }
+
+  /** Exhaust, floor and running boards: where they are in the way, they are moved. */
   List<Body> movedAway() {
     return movedAway;
   }
@@ -118,12 +124,19 @@ final class ClearanceBodies {
         name = name + ", another";
       }
       Body body = new Body(name, obstacle.shape(), Carrier.FRAME);
-      (obstacle.kind() == ObstacleKind.OTHER ? staying : movedAway).add(body);
+      groupOf(obstacle.kind()).add(body);
       if (obstacle.kind() == ObstacleKind.BED_FLOOR) {
         joints.add(Joint.whole(LEFT_TYRE, name));
         joints.add(Joint.whole(RIGHT_TYRE, name));
       }
     }
+  }
+
+  private List<Body> groupOf(ObstacleKind kind) {
+    if (kind.holdsFuel()) {
+      return fuel;
+    }
+    return kind == ObstacleKind.OTHER ? staying : movedAway;
   }
 
   private void addAxle() {

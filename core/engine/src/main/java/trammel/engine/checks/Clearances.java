@@ -1,6 +1,7 @@
 package trammel.engine.checks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -68,6 +69,26 @@ final class Clearances {
         : Optional.of(refined(found.get()));
   }
 
+  /** Every pair of a group that touches, each at its worst; empty where none does. */
+  List<LeastGap> touching(ClearanceGroup group) {
+    Optional<LeastGap> worst = tightest(group);
+    if (worst.isEmpty() || worst.get().gap().gapMm() > 0) {
+      return List.of();
+    }
+    List<ClearancePair> pairs = pairs(group);
+    double[] apartMm = apartMm(pairs);
+    List<LeastGap> touching = new ArrayList<>();
+    for (int i = 0; i < apartMm.length; i++) {
+      if (apartMm[i] <= 0) {
+        TightestPair alone = new TightestPair(analysis.envelope());
+        alone.add(pairs.get(i));
+        alone.found().filter(found -> found.gap().gapMm() <= 0).ifPresent(touching::add);
+      }
+    }
+    touching.sort(Comparator.comparingDouble(found -> found.gap().gapMm()));
+    return touching;
+  }
+
   /** How far apart the two bodies of each pair are kept by the room that each takes. */
   private double[] apartMm(List<ClearancePair> pairs) {
     double[] apartMm = new double[pairs.size()];
@@ -118,6 +139,7 @@ final class Clearances {
       case BETWEEN -> ClearancePair.among(bodies.moving(), between());
       case FRAME -> against(bodies.fixed());
       case HOUSING -> housing();
+      case FUEL -> against(bodies.fuel());
       case MOVED_AWAY -> against(bodies.movedAway());
     };
   }

@@ -8,6 +8,8 @@ import trammel.engine.layout.Driveline;
 
 /** Working angle of one universal joint at ride, as a true angle in space. */
 record JointAngle(String id, String title, boolean front) implements Check {
+  /** Beyond this the table's last angle holds (rev/min). */
+  private static final double MOST_RPM = 20_000;
 
   @Override
   public Measure measure() {
@@ -34,7 +36,7 @@ record JointAngle(String id, String title, boolean front) implements Check {
     if (speed.isEmpty()) {
       return general;
     }
-    double largest = JointAngleTable.largestAngleRad(speed.getAsDouble());
+    double largest = JointAngleTable.largestAngleRad(Math.min(MOST_RPM, speed.getAsDouble()));
     return new Limit(
         general.goodMin(),
         Math.min(general.goodMax(), largest),

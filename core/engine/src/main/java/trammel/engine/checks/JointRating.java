@@ -3,7 +3,10 @@ package trammel.engine.checks;
 import java.util.List;
 import trammel.engine.layout.Bar;
 
-/** Largest force in a bar over the load cases, as a share of what its weaker joint is rated for. */
+/**
+ * Largest force in a bar over the load cases, as a share of what its weaker joint may carry in
+ * service: a bushing's own rating, a quarter of a rod end's static one.
+ */
 record JointRating(String id, String title) implements Check {
 
   @Override
@@ -16,11 +19,11 @@ record JointRating(String id, String title) implements Check {
     List<Bar> bars = analysis.layout().bars();
     return analysis
         .barForces()
-        .greatest(bars, (bar, tensionN) -> Math.abs(tensionN) / ratingN(bars.get(bar)));
+        .greatest(bars, (bar, tensionN) -> Math.abs(tensionN) / workingN(bars.get(bar)));
   }
 
-  private static double ratingN(Bar bar) {
-    return Math.min(bar.frameJoint().staticRatingN(), bar.axleJoint().staticRatingN());
+  private static double workingN(Bar bar) {
+    return Math.min(bar.frameJoint().workingN(), bar.axleJoint().workingN());
   }
 
   @Override

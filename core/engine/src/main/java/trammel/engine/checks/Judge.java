@@ -91,11 +91,21 @@ public final class Judge {
         finding.check().measure(),
         finding.value(),
         finding.where(),
-        finding.details(),
+        details(finding, analysis),
         finding.limit(),
         finding.verdict(),
         change,
         finding.check().advice());
+  }
+
+  private static List<Detail> details(Finding finding, LayoutAnalysis analysis) {
+    List<Detail> further = finding.check().details(analysis);
+    if (further.isEmpty()) {
+      return finding.details();
+    }
+    List<Detail> details = new ArrayList<>(finding.details());
+    details.addAll(further);
+    return details;
   }
 
   private Finding finding(Check check, Reading.Value value, LayoutAnalysis analysis) {

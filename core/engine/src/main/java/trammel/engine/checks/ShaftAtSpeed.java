@@ -1,15 +1,18 @@
 package trammel.engine.checks;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.engine.driveline.DriveShaftTube;
 import trammel.engine.driveline.ShaftSpeed;
 import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Driveline;
 
 /** How fast the propeller shaft turns at the road speed that a layout is judged for. */
-final class ShaftAtSpeed {
+public final class ShaftAtSpeed {
   private ShaftAtSpeed() {}
 
   /** The shaft's speed (rev/min); empty where the final drive is not known. */
-  static OptionalDouble rpm(LayoutAnalysis analysis) {
+  public static OptionalDouble rpm(LayoutAnalysis analysis) {
     Chassis chassis = analysis.layout().chassis();
     OptionalDouble finalDrive = chassis.traction().finalDrive();
     if (finalDrive.isEmpty()) {
@@ -20,6 +23,19 @@ final class ShaftAtSpeed {
             analysis.settings().designSpeedMPerS(),
             chassis.tyre().loadedRadiusMm(),
             finalDrive.getAsDouble()));
+  }
+
+  /** The tube of the shaft; empty where it is not measured. */
+  public static Optional<DriveShaftTube> tube(Driveline driveline) {
+    if (driveline.shaftDiameterMm().isEmpty() || driveline.shaftWallMm().isEmpty()) {
+      return Optional.empty();
+    }
+    double diameterMm = driveline.shaftDiameterMm().getAsDouble();
+    return Optional.of(
+        new DriveShaftTube(
+            diameterMm,
+            diameterMm - 2 * driveline.shaftWallMm().getAsDouble(),
+            driveline.pinionJoint().distanceMm(driveline.transmissionJoint())));
   }
 
   /** The speed in words. */

@@ -1,5 +1,6 @@
 package trammel.engine.checks;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import trammel.engine.driveline.DriveShaftTube;
 import trammel.engine.layout.Driveline;
@@ -24,17 +25,24 @@ record ShaftCriticalSpeed(String id, String title) implements Check {
     if (rpm.isEmpty()) {
       return new Reading.Unknown("the shaft's speed is not known; give measured.drive.final_drive");
     }
-    double diameterMm = driveline.shaftDiameterMm().getAsDouble();
-    DriveShaftTube tube =
-        new DriveShaftTube(
-            diameterMm,
-            diameterMm - 2 * driveline.shaftWallMm().getAsDouble(),
-            driveline.pinionJoint().distanceMm(driveline.transmissionJoint()));
+    DriveShaftTube tube = ShaftAtSpeed.tube(driveline).orElseThrow();
+    double perRpm = analysis.settings().designSpeedMPerS() / rpm.getAsDouble();
+    double whirlsRpm = tube.criticalSpeedRpm();
     return new Reading.Value(
         tube.usableSpeedRpm() / rpm.getAsDouble(),
-        "usable to "
-            + Math.round(tube.usableSpeedRpm())
-            + " rpm, turning "
-            + ShaftAtSpeed.at(rpm.getAsDouble()));
+        "",
+        List.of(
+            new Detail("turning", Measure.ROTATION, rpm.getAsDouble()),
+            new Detail("at", Measure.SPEED, analysis.settings().designSpeedMPerS()),
+            new Detail("usable to", Measure.ROTATION, tube.usableSpeedRpm()),
+            new Detail("that is", Measure.SPEED, perRpm * tube.usableSpeedRpm()),
+            new Detail("it would whirl at", Measure.ROTATION, whirlsRpm),
+            new Detail("that is", Measure.SPEED, perRpm * whirlsRpm)));
+  }
+
+  @Override
+  public String advice() {
+    return "Fit a shaft of larger diameter or of two pieces with a centre bearing, or name the speed"
+        + " that the vehicle will be driven at (chosen.top_speed).";
   }
 }

@@ -34,8 +34,10 @@ public final class StandardChecks {
             "the axle's centre housing to bars, springs and frame, all travel",
             ClearanceGroup.HOUSING),
         new Clearance(
+            "clearance-fuel", "what moves to a fuel tank or fuel line", ClearanceGroup.FUEL),
+        new Clearance(
             "clearance-obstacles",
-            "what moves to exhaust, tank, floor or running boards",
+            "what moves to exhaust, floor or running boards",
             ClearanceGroup.MOVED_AWAY),
         new ShockTravel("shock-travel-bump", "shock travel left at full bump", true),
         new ShockTravel("shock-travel-droop", "shock travel left at full droop", false),
@@ -58,7 +60,8 @@ public final class StandardChecks {
         new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"),
         new BoltStrength(
             "bolt-strength", "safety factor of bars' bolts, grade 8 fine thread assumed"),
-        new JointRating("joint-rating", "force in a bar, share of its joint's static rating"),
+        new JointRating(
+            "joint-rating", "force in a bar, share of what its joint may carry in service"),
         new NotchStrength(
             "rail-modulus",
             "section modulus of the notched rail to the original",

@@ -13,14 +13,14 @@ final class StrongerJoints {
     Joint weakest = weakest(analysis.layout().bars());
     List<Joint> stronger = new ArrayList<>();
     for (Joint joint : analysis.settings().joints()) {
-      if (weakest != null && joint.staticRatingN() > weakest.staticRatingN()) {
+      if (weakest != null && joint.workingN() > weakest.workingN()) {
         stronger.add(joint);
       }
     }
     stronger.sort(
         (one, other) -> {
           int kind = Double.compare(unlike(one, weakest), unlike(other, weakest));
-          return kind != 0 ? kind : Double.compare(one.staticRatingN(), other.staticRatingN());
+          return kind != 0 ? kind : Double.compare(one.workingN(), other.workingN());
         });
     List<Adjustment> adjustments = new ArrayList<>(stronger.size());
     for (Joint joint : stronger) {
@@ -39,7 +39,7 @@ final class StrongerJoints {
     Joint weakest = null;
     for (Bar bar : bars) {
       for (Joint joint : List.of(bar.frameJoint(), bar.axleJoint())) {
-        if (weakest == null || joint.staticRatingN() < weakest.staticRatingN()) {
+        if (weakest == null || joint.workingN() < weakest.workingN()) {
           weakest = joint;
         }
       }

@@ -14,7 +14,7 @@ public final class ShaftTorque {
    * Torque the engine sends to the drive shaft.
    *
    * @param engineTorqueNmm engine torque, Nmm, 0 or more
-   * @param gearRatio engine turns for one turn of the drive shaft in the gear used, 0.2 to 200,
+   * @param gearRatio engine turns for one turn of the drive shaft in the gear used, 0.2 to 2000,
    *     with transfer case and torque converter multiplication
    * @param efficiency share of the torque that arrives, over 0 to 1
    * @return shaft torque, Nmm
@@ -22,7 +22,7 @@ public final class ShaftTorque {
    */
   public static double fromEngineNmm(double engineTorqueNmm, double gearRatio, double efficiency) {
     Given.notNegative("engine torque", engineTorqueNmm, "Nmm", "State the highest torque.");
-    Given.within("gear ratio", gearRatio, 0.2, 200, "", "Multiply all ratios before the shaft.");
+    Given.within("gear ratio", gearRatio, 0.2, 2000, "", "Multiply all ratios before the shaft.");
     Given.within("efficiency", efficiency, 0.01, 1, "", "About 0.95 is usual for one gearbox.");
     return engineTorqueNmm * gearRatio * efficiency;
   }

@@ -8,7 +8,7 @@ import trammel.engine.quantity.Given;
  *
  * @param engineTorqueNmm highest engine torque, Nmm, 0 and up
  * @param gearRatio engine turns for one turn of the drive shaft in the lowest gear, with transfer
- *     case and torque converter, 0.2 to 200
+ *     case and torque converter, 0.2 to 2000
  * @param efficiency share of the torque that arrives at the axle, 0.01 to 1
  * @param axleRatio drive shaft turns for one wheel turn, 0.5 to 20
  */

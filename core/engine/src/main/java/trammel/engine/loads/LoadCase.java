@@ -1,5 +1,6 @@
 package trammel.engine.loads;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.quantity.Given;
 
@@ -55,6 +56,48 @@ public record LoadCase(
     }
   }
 
+  /** Whether it loads one side otherwise than the other. */
+  public boolean isHanded() {
+    return corneringG != 0 || leftBumpFactor != rightBumpFactor;
+  }
+
+  /** The same case to the other hand, its name with left and right exchanged. */
+  public LoadCase mirrored() {
+    String swapped = name.replace("left", "\0").replace("right", "left").replace("\0", "right");
+    return new LoadCase(
+        swapped.equals(name) ? name + ", to the other hand" : swapped,
+        driveMultiplier,
+        brakingG,
+        0 - corneringG,
+        rightBumpFactor,
+        leftBumpFactor,
+        friction);
+  }
+
+  private boolean loadsAs(LoadCase other) {
+    return driveMultiplier == other.driveMultiplier
+        && brakingG == other.brakingG
+        && corneringG == other.corneringG
+        && leftBumpFactor == other.leftBumpFactor
+        && rightBumpFactor == other.rightBumpFactor
+        && friction == other.friction;
+  }
+
+  /**
+   * The cases with the other hand of each that has one, where it is not among them: the
+   * driveshaft's torque turns one way only, so the two are not alike.
+   */
+  public static List<LoadCase> inBothHands(List<LoadCase> cases) {
+    List<LoadCase> both = new ArrayList<>(cases);
+    for (LoadCase loadCase : cases) {
+      LoadCase mirrored = loadCase.mirrored();
+      if (loadCase.isHanded() && both.stream().noneMatch(mirrored::loadsAs)) {
+        both.add(mirrored);
+      }
+    }
+    return List.copyOf(both);
+  }
+
   /**
    * The cases a job starts from, to be edited as the use of the vehicle asks: launch, braking,
    * cornering, a bump under one wheel, and two combinations. The factors are common practice, no
@@ -72,6 +115,7 @@ public record LoadCase(
         new LoadCase("bump under the left wheel", 0, 0, 0, 3, 1, mu),
         new LoadCase("bump under the right wheel", 0, 0, 0, 1, 3, mu),
         new LoadCase("braking into a bump", 0, 0.7, 0, 2, 2, mu),
-        new LoadCase("launch out of a bend", 1.0, 0, 0.5, 1, 1, mu));
+        new LoadCase("launch out of a left-hand bend", 1.0, 0, 0.5, 1, 1, mu),
+        new LoadCase("launch out of a right-hand bend", 1.0, 0, -0.5, 1, 1, mu));
   }
 }

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.clearance.Body;
@@ -85,6 +86,50 @@ class ClearanceTest {
       }
     }
     throw new AssertionError("clearance-obstacles was not judged");
+  }
+
+  /** What strikes a tank or a fuel line may set the vehicle on fire. */
+  @ParameterizedTest
+  @EnumSource(
+      value = ObstacleKind.class,
+      names = {"TANK", "FUEL_LINE"})
+  void aStruckTankOrFuelLineStops(ObstacleKind kind) {
+    Layout layout = withObstacles(block(kind, 19));
+    Judge judge = new Judge(StandardChecks.all(), SampleLayout.limits(), SampleLayout.settings());
+
+    Judged judged = judged(judge.verdicts(layout), "clearance-fuel");
+    assertEquals(-0.5, judged.value() / INCH, 2e-3);
+    assertEquals(Verdict.STOP, judged.verdict());
+    assertTrue(judged.advice().startsWith("Move the tank or line"), judged.advice());
+  }
+
+  private static Judged judged(List<CheckResult> results, String id) {
+    return (Judged)
+        results.stream().filter(result -> result.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** Blocks half an inch and an inch into the tube's way: both are told, the worse first. */
+  @Test
+  void everyPairThatTouchesIsTold() {
+    Layout layout =
+        withObstacles(
+            block(ObstacleKind.EXHAUST, 19),
+            block(ObstacleKind.EXHAUST, 18.5),
+            block(ObstacleKind.EXHAUST, 22));
+    Judge judge = new Judge(StandardChecks.all(), SampleLayout.limits(), SampleLayout.settings());
+
+    List<Detail> touching = judged(judge.verdicts(layout), "clearance-obstacles").details();
+    assertTrue(touching.size() >= 2, touching.toString());
+    for (int i = 0; i < touching.size(); i++) {
+      assertTrue(touching.get(i).value() <= 0, touching.toString());
+      assertTrue(i == 0 || touching.get(i).value() >= touching.get(i - 1).value());
+    }
+    List<String> tube =
+        touching.stream()
+            .map(Detail::words)
+            .filter(words -> words.startsWith("axle tube runs into the block"))
+            .toList();
+    assertEquals(2, tube.size(), touching.toString());
   }
 
   @Test

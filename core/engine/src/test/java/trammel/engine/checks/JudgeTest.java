@@ -43,7 +43,7 @@ class JudgeTest {
   void everyCheckOfAGoodLayoutIsJudgedButThoseOfNotchObstaclesAndAirSprings() {
     List<CheckResult> results = judge.judge(SampleLayout.good());
 
-    assertEquals(StandardChecks.all().size() - 6, results.size());
+    assertEquals(StandardChecks.all().size() - 7, results.size());
     for (CheckResult result : results) {
       Judged judged = (Judged) result;
       assertTrue(judged.verdict() != Verdict.STOP, judged.id() + " " + judged.value());

@@ -186,11 +186,12 @@ public final class SampleLayout {
     for (String group : List.of("moving", "between", "housing")) {
       limits.put("clearance-" + group, Limit.atLeast(INCH / 2, 0, source));
     }
+    limits.put("clearance-fuel", Limit.atLeast(INCH, 0, source));
     limits.put("clearance-obstacles", Limit.atLeast(INCH / 2, Double.NEGATIVE_INFINITY, source));
     limits.put("torsional-acceleration", Limit.atMost(300, 500, source));
     limits.put("shaft-critical-speed", Limit.atLeast(1, 0.9, source));
     limits.put("bolt-strength", Limit.atLeast(3, 2, source));
-    limits.put("joint-rating", Limit.atMost(0.25, 0.5, source));
+    limits.put("joint-rating", Limit.atMost(1, 2, source));
     limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
     limits.put("rail-shear", Limit.atLeast(1, 0.9, source));
     limits.put("rail-torsion", Limit.atLeast(1, Double.NEGATIVE_INFINITY, source));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -186,6 +187,44 @@ class AxleLoadsTest {
     assertEquals(one.totalForceYN(), -other.totalForceYN(), 1e-6);
     assertEquals(one.momentXAboutNmm(0, 0), -other.momentXAboutNmm(0, 0), 1e-3);
     assertEquals(one.momentZAboutNmm(0, 0), -other.momentZAboutNmm(0, 0), 1);
+  }
+
+  /**
+   * 380 lb-ft, converter 2.1 at stall, first 2.84, axle 3.73, 0.9 of it arrives: 2,266.3 lb-ft in
+   * the shaft. Tyres of 14 in radius with friction 0.9 under 2,200 lb hold 2,310 lb-ft at the axle
+   * (CALC; here with the load that the drive force itself moves to the rear).
+   */
+  @Test
+  void theConverterMultipliesTorqueAndGripCapsIt() {
+    double poundFoot = 1355.8179483314;
+    DriveTrain train = new DriveTrain(380 * poundFoot, 2.84 * 2.1, 0.9, 3.73);
+    assertEquals(2039.7, train.shaftTorqueNmm() / poundFoot, 0.1);
+    assertEquals(7608, train.shaftTorqueNmm() * 3.73 / poundFoot, 0.5);
+    LoadedVehicle vehicle =
+        new LoadedVehicle(
+            new WeightAndSize(1000, 2200 * 0.45359237, 170, 1e-9 + 50, 1e4, 1500),
+            train,
+            14 * 25.4,
+            0.35,
+            0.5);
+    AxleLoads axle = new AxleLoads(vehicle);
+    LoadCase launch = launch(0.9);
+    assertEquals(AxleLoads.DriveLimit.GRIP, axle.driveLimit(launch));
+    double atAxle = axle.driveForceN(launch) * 14 * 25.4 / poundFoot;
+    assertEquals(2310, atAxle, 0.006 * 2310);
+  }
+
+  @Test
+  void bendsAndBumpsComeInBothHands() {
+    LoadCase bump = new LoadCase("bump under the left wheel", 0, 0, 0, 3, 1, 1);
+    LoadCase straight = new LoadCase("launch", 1, 0, 0, 1, 1, 1);
+    List<LoadCase> both = LoadCase.inBothHands(List.of(bump, straight));
+
+    assertEquals(3, both.size());
+    assertEquals("bump under the right wheel", both.get(2).name());
+    assertEquals(3, both.get(2).rightBumpFactor());
+    assertEquals(both, LoadCase.inBothHands(both), "nothing is added twice");
+    assertEquals(LoadCase.usual(), LoadCase.inBothHands(LoadCase.usual()), "all are there");
   }
 
   @Test

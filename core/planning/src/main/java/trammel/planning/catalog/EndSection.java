@@ -31,6 +31,13 @@ final class EndSection extends CatalogSection {
       Field.lengthMm("barrel", "outside diameter of its barrel or head", inches(0.5), inches(6));
   private static final Field<Double> RATING =
       Field.forceN("rating", "radial load that it stands", poundsForce(100), poundsForce(200_000));
+  private static final Field<Double> WORKING =
+      Field.forceN(
+              "working_load",
+              "load that it may carry in service; left out, a quarter of the rating, as for rod ends",
+              poundsForce(25),
+              poundsForce(200_000))
+          .optional();
   private static final Field<Double> SHANK =
       Field.lengthMm("shank", "centre to end of thread, if threaded", inches(0.75), inches(12))
           .optional();
@@ -56,6 +63,7 @@ final class EndSection extends CatalogSection {
             WIDTH,
             BARREL,
             RATING,
+            WORKING,
             SHANK,
             THREAD,
             TUBE_END,
@@ -86,7 +94,8 @@ final class EndSection extends CatalogSection {
             values.get(BOLT),
             values.get(WIDTH),
             barrelRadiusMm,
-            values.get(RATING));
+            values.get(RATING),
+            values.find(WORKING).orElse(Joint.ROD_END_SHARE * values.get(RATING)));
     assembly.ends.put(
         entry.key(),
         new EndFitting(

@@ -128,7 +128,7 @@ public final class Drafting {
     Map<String, Limit> limits = limits(job, checks, own);
     Layout layout = layout(job, linkage, spring, linkageSite, springSite);
     Layout notched = new NotchRule(limits, catalog).notched(layout);
-    Judge judge = new Judge(checks, limits, settings());
+    Judge judge = new Judge(checks, limits, settings(job));
     return new Draft(
         job, linkage, spring, linkageSite, springSite, additions, notched, judge, planning);
   }
@@ -160,12 +160,13 @@ public final class Drafting {
     }
   }
 
-  private AnalysisSettings settings() {
+  private AnalysisSettings settings(Job job) {
     List<Joint> joints = new ArrayList<>(catalog.ends().size());
     for (EndFitting end : catalog.ends().values()) {
       joints.add(end.joint());
     }
-    return catalog.analysis().withJoints(joints);
+    AnalysisSettings settings = catalog.analysis().withJoints(joints);
+    return job.chosen().topSpeedMPerS().map(settings::atSpeed).orElse(settings);
   }
 
   private static Layout layout(

@@ -77,7 +77,7 @@ final class LinkageWays {
   }
 
   private static double rating(EndFitting end) {
-    return end.joint().staticRatingN();
+    return end.joint().workingN();
   }
 
   /** Whether two joints give alike: both bushed, or both swivels. */

@@ -87,6 +87,8 @@ final class MeasuredChassis {
     return new Traction(
         OptionalDouble.of(engine.torqueNmm()),
         OptionalDouble.of(engine.firstGear()),
+        engine.stallRatio(),
+        engine.lowRange(),
         OptionalDouble.of(engine.finalDrive()),
         grip,
         measured.frontBrakeShare());
@@ -184,6 +186,7 @@ final class MeasuredChassis {
   private static ObstacleKind kind(trammel.planning.job.Obstacle obstacle) {
     return switch (obstacle.kind()) {
       case TANK -> ObstacleKind.TANK;
+      case FUEL_LINE -> ObstacleKind.FUEL_LINE;
       case EXHAUST -> ObstacleKind.EXHAUST;
       case RUNNING_BOARD_SUPPORT -> ObstacleKind.RUNNING_BOARD_SUPPORT;
       case BED_FLOOR -> ObstacleKind.BED_FLOOR;

@@ -2,6 +2,7 @@ package trammel.planning.job;
 
 import static trammel.planning.job.ShopUnits.degrees;
 import static trammel.planning.job.ShopUnits.inches;
+import static trammel.planning.job.ShopUnits.milesPerHour;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -89,6 +90,15 @@ final class ChosenPart {
               60)
           .optional();
 
+  private static final Field<Double> TOP_SPEED =
+      Field.speedMPerS(
+              "top_speed",
+              "road speed up to which driveshaft and joints are judged; left out, that of the shop's"
+                  + " catalog",
+              milesPerHour(25),
+              milesPerHour(220))
+          .optional();
+
   private static final Field<PartialPosition> FRAME =
       Field.partialPoint("frame", "the end on the frame", LEAST_MM, GREATEST_MM).optional();
   private static final Field<PartialPosition> AXLE =
@@ -117,6 +127,7 @@ final class ChosenPart {
               SHAFT_LONGER,
               WHEELBASE,
               MOVED_AWAY,
+              TOP_SPEED,
               PICKUPS));
 
   private ChosenPart() {}
@@ -135,6 +146,7 @@ final class ChosenPart {
         values.find(SHAFT_LONGER).orElse(0.0),
         values.find(WHEELBASE),
         values.find(MOVED_AWAY).orElse(List.of()),
+        values.find(TOP_SPEED),
         pickups(values.find(PICKUPS).orElse(Map.of())));
   }
 

@@ -17,6 +17,9 @@ import trammel.reading.tree.Problems;
  * The groups {@code measured.transmission}, {@code measured.driveshaft}, {@code measured.drive}.
  */
 final class DrivelinePart {
+  /** A converter of a road vehicle at stall: common practice, no source. */
+  private static final double USUAL_STALL_RATIO = 2.0;
+
   private static final Field<MeasuredPosition> JOINT =
       Field.measuredPoint("joint", "centre of the front universal joint", inches(-40), inches(240))
           .measuredFrom(
@@ -55,6 +58,16 @@ final class DrivelinePart {
       Field.torqueNmm("engine_torque", "greatest engine torque", poundFeet(20), poundFeet(3000));
   private static final Field<Double> FIRST_GEAR =
       Field.number("first_gear", "ratio of the lowest gear used to launch", 0.5, 25);
+  private static final Field<Double> STALL_RATIO =
+      Field.number(
+              "stall_ratio",
+              "what the torque converter multiplies torque by at stall; 1 for a clutch",
+              1,
+              4)
+          .withDefault(USUAL_STALL_RATIO);
+  private static final Field<Double> LOW_RANGE =
+      Field.number("low_range", "ratio of the transfer case in low range; 1 without one", 1, 6)
+          .withDefault(1.0);
   private static final Field<Double> FINAL_DRIVE =
       Field.number("final_drive", "ratio of the axle", 1.5, 10);
 
@@ -62,7 +75,7 @@ final class DrivelinePart {
       Field.section(
               "drive",
               "what the engine can put on the axle; give drive or tyre_grip or both",
-              List.of(ENGINE_TORQUE, FIRST_GEAR, FINAL_DRIVE))
+              List.of(ENGINE_TORQUE, FIRST_GEAR, STALL_RATIO, LOW_RANGE, FINAL_DRIVE))
           .optional();
 
   private DrivelinePart() {}
@@ -81,7 +94,11 @@ final class DrivelinePart {
 
   static EngineDrive engine(FieldValues values) {
     return new EngineDrive(
-        values.get(ENGINE_TORQUE), values.get(FIRST_GEAR), values.get(FINAL_DRIVE));
+        values.get(ENGINE_TORQUE),
+        values.get(FIRST_GEAR),
+        values.get(STALL_RATIO),
+        values.get(LOW_RANGE),
+        values.get(FINAL_DRIVE));
   }
 
   static void checkShaft(FieldValues values, Problems problems, QuantityPrinter printer) {

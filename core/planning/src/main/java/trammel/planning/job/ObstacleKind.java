@@ -4,6 +4,8 @@ package trammel.planning.job;
 public enum ObstacleKind {
   /** Fuel tank: no welding near it. */
   TANK("tank"),
+  /** Fuel line, filler or vent: no welding near it. */
+  FUEL_LINE("fuel-line"),
   /** Exhaust. */
   EXHAUST("exhaust"),
   /** Support of a running board. */

@@ -20,6 +20,10 @@ final class ShopUnits {
     return poundFeet * NMM_IN_POUND_FOOT;
   }
 
+  static double milesPerHour(double milesPerHour) {
+    return milesPerHour * 0.44704;
+  }
+
   static double degrees(double degrees) {
     return Math.toRadians(degrees);
   }

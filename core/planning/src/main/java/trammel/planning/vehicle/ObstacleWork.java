@@ -126,8 +126,14 @@ final class ObstacleWork {
     }
     String tank =
         join(
-            moved(movedAway, trammel.planning.job.ObstacleKind.TANK),
-            join(closest(ObstacleKind.TANK, moving, MOVING_AIR_MM), tankNearWeld()));
+            join(
+                moved(movedAway, trammel.planning.job.ObstacleKind.TANK),
+                moved(movedAway, trammel.planning.job.ObstacleKind.FUEL_LINE)),
+            join(
+                join(
+                    closest(ObstacleKind.TANK, moving, MOVING_AIR_MM),
+                    closest(ObstacleKind.FUEL_LINE, moving, MOVING_AIR_MM)),
+                fuelNearWeld()));
     if (!tank.isEmpty()) {
       plan.add(
           new OperationNeed(
@@ -205,10 +211,10 @@ final class ObstacleWork {
     return pose.isPresent() ? ", " + analysis.describe(pose.get()) : "";
   }
 
-  private String tankNearWeld() {
+  private String fuelNearWeld() {
     String reasons = "";
     for (Obstacle obstacle : layout.chassis().obstacles()) {
-      if (obstacle.kind() == ObstacleKind.TANK) {
+      if (obstacle.kind().holdsFuel()) {
         reasons = join(reasons, nearWeld(obstacle));
       }
     }
@@ -249,7 +255,7 @@ final class ObstacleWork {
         + nearest
         + "; no weld is made within "
         + print.length(WELD_AIR_MM)
-        + " of a tank";
+        + " of a tank or fuel line";
   }
 
   private static double weldGapMm(Obstacle tank, Point3 weld) {

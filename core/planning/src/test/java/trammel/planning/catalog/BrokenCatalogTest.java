@@ -54,7 +54,7 @@ class BrokenCatalogTest {
         "limits.json | \"at most 2 deg\" | \"2 deg\" | limits.lower-bar-angle.good | which way it limits",
         "limits.json | \"at most 2 deg\" | \"at most 7 deg\" | limits.lower-bar-angle | inside the stop range",
         "limits.json | \"measure\": \"angle\" | \"measure\": \"length\" | limits.lower-bar-angle.measure | Write measure: angle",
-        "limits.json | \"75 mph\" | \"75 in\" | analysis.design_speed | a speed",
+        "limits.json | \"100 mph\" | \"100 in\" | analysis.design_speed | a speed",
         "shop.json | \"4 %\" | \"400 %\" | shop.supplies | a percentage",
         "shop.json | \"labour_rate\": 95.00, | | shop.labour_rate | Add labour_rate",
       })

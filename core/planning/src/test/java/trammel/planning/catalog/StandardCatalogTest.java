@@ -61,7 +61,7 @@ class StandardCatalogTest {
     "lower-bar-match, -Infinity, 1.5875, -Infinity, 3.175",
     "upper-bar-match, -Infinity, 1.5875, -Infinity, 3.175",
     "lateral-bar-angle, -Infinity, 0.0174533, -Infinity, 0.0872665",
-    "lateral-shift, -Infinity, 3.175, -Infinity, 9.525",
+    "lateral-shift, -Infinity, 6.35, -Infinity, 12.7",
     "can-be-made, -Infinity, 0, -Infinity, 0",
     "linkage-reach, 1, Infinity, 1, Infinity",
     "bump-travel, 76.2, Infinity, 50.8, Infinity",
@@ -92,7 +92,7 @@ class StandardCatalogTest {
   @Test
   void shaftIsJudgedAtSeventyFiveMilesAnHour() {
     // 1 mph = 0.44704 m/s (NIST SP 811)
-    assertEquals(75 * 0.44704, CATALOG.analysis().designSpeedMPerS(), 1e-9);
+    assertEquals(100 * 0.44704, CATALOG.analysis().designSpeedMPerS(), 1e-9);
   }
 
   // What plans ask for

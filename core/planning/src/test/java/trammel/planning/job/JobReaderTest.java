@@ -139,6 +139,8 @@ class JobReaderTest {
   void everyDefaultThatWasTakenIsStated() {
     assertEquals(
         List.of(
+            "measured.drive.stall_ratio: 2",
+            "measured.drive.low_range: 1",
             "measured.brakes.front_share: 65 %",
             "measured.tolerance.tape: 1/16 in",
             "measured.tolerance.angle_finder: 0.20 deg",

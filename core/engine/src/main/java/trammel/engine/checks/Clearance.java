@@ -56,10 +56,11 @@ record Clearance(String id, String title, ClearanceGroup group) implements Check
   public String advice() {
     return switch (group) {
       case FUEL ->
-          "Move the tank or line, with its straps and shield, clear of all that moves, and measure"
-              + " it again where it will be.";
+          "Move the tank or line, with its straps and shield, clear of all that moves and name"
+              + " it in chosen.moved_away; or measure it again where it will be.";
       case MOVED_AWAY ->
-          "The plan counts the work of moving it; measure it again where it will be.";
+          "Move it and name it in chosen.moved_away, so that the plan counts the work; or measure it"
+              + " again where it will be.";
       case FRAME, BETWEEN, HOUSING -> "";
     };
   }

@@ -191,7 +191,7 @@ public final class SampleLayout {
     limits.put("torsional-acceleration", Limit.atMost(300, 500, source));
     limits.put("shaft-critical-speed", Limit.atLeast(1, 0.9, source));
     limits.put("bolt-strength", Limit.atLeast(3, 2, source));
-    limits.put("joint-rating", Limit.atMost(1, 2, source));
+    limits.put("joint-rating", Limit.atMost(1, 1.5, source));
     limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
     limits.put("rail-shear", Limit.atLeast(1, 0.9, source));
     limits.put("rail-torsion", Limit.atLeast(1, Double.NEGATIVE_INFINITY, source));

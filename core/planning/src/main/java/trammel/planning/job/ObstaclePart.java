@@ -77,6 +77,7 @@ final class ObstaclePart {
               .filter(
                   word ->
                       word.equals(ObstacleKind.EXHAUST.word())
+                          || word.equals(ObstacleKind.FUEL_LINE.word())
                           || word.equals(ObstacleKind.TANK.word())
                           || word.equals(ObstacleKind.BED_FLOOR.word()))
               .isPresent();

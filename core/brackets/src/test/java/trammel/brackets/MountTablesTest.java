@@ -1,0 +1,234 @@
+package trammel.brackets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static trammel.brackets.SampleBars.HOLE_MM;
+import static trammel.brackets.SampleBars.NOSE_MM;
+
+import org.junit.jupiter.api.Test;
+import trammel.brackets.material.Shock;
+import trammel.brackets.mount.Crossmember;
+import trammel.brackets.mount.ShockMounting;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Rails;
+import trammel.engine.layout.ShockUnit;
+
+/**
+ * Every plate, tube, seam and bolt of a crossmember and of a pair of shock mounts, worked by hand
+ * on the rails and the axle of the bar brackets: inner faces 390 mm from the middle, underside 450,
+ * top 600 mm up. Crossmembers are square tube 50 x 3 mm: outside corners of 6 mm, so 152 + 12 pi mm
+ * round and 38 mm flat. Fillets are the smallest that AWS D1.1 allows on the thinner part: 1/8 in
+ * up to 1/4 in, but no more than the part is thick.
+ */
+class MountTablesTest {
+  private static final double ROUND_MM = 152 + 12 * Math.PI;
+  private static final double EIGHTH_MM = 3.175;
+
+  private static WorkPlan crossmember(Rails rails, double upMm) {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    new Crossmember("tube", rails, SampleBars.mountStock(), 800, upMm, SampleBasis.PRINT)
+        .addTo(plan, "carries something");
+    return plan.build();
+  }
+
+  private static double quantity(WorkPlan plan, String key) {
+    return plan.operations().stream()
+        .filter(need -> need.operationKey().equals(key))
+        .mapToDouble(OperationNeed::quantity)
+        .sum();
+  }
+
+  @Test
+  void crossmemberBetweenClosedRails() {
+    WorkPlan plan = crossmember(SampleBasis.rails(true), 500);
+    new PinnedPlan(plan)
+        .tube("tube", 1, 780)
+        .seam("tube to rail", 2, ROUND_MM, 3, 775, 825, -390, 390, 475, 525)
+        .nothingElse();
+    assertEquals(1, quantity(plan, "saw-tube"));
+    assertEquals(1, quantity(plan, "fit-shock-crossmember"));
+    assertEquals(0, quantity(plan, "fit-local-boxing"));
+  }
+
+  /** Each plate reaches 2 in past the tube; 1/16 in of gap to each flange, 142 mm apart inside. */
+  @Test
+  void crossmemberBetweenChannelsClosesThem() {
+    WorkPlan plan = crossmember(SampleBasis.rails(false), 500);
+    double runMm = 50 + 2 * 50.8;
+    double highMm = 142 - 2 * 1.5875;
+    Sketch boxing =
+        new Sketch()
+            .corner(0, -1.5875)
+            .corner(runMm, -1.5875)
+            .corner(runMm, -1.5875 - highMm)
+            .corner(0, -1.5875 - highMm);
+    new PinnedPlan(plan)
+        .tube("tube", 1, 780)
+        .plate("tube boxing plate", 2, 5, boxing)
+        .seam(
+            "tube boxing plate to flange",
+            4,
+            runMm,
+            EIGHTH_MM,
+            800 - runMm / 2,
+            800 + runMm / 2,
+            -390,
+            390,
+            454 + 1.5875,
+            596 - 1.5875)
+        .seam("tube to rail", 2, ROUND_MM, 3, 775, 825, -390, 390, 475, 525)
+        .nothingElse();
+    assertEquals(2, quantity(plan, "fit-local-boxing"));
+    assertEquals(2, quantity(plan, "dress-plate"));
+  }
+
+  /** Middle 100 mm over the rails: the tube's underside 75 mm over them, legs lap them by 3 in. */
+  @Test
+  void crossmemberOverTheRailsStandsOnLegs() {
+    WorkPlan plan = crossmember(SampleBasis.rails(true), 700);
+    new PinnedPlan(plan)
+        .tube("tube", 1, 780)
+        .tube("tube leg", 2, 76.2 + 75)
+        .seam("tube leg to rail", 2, 2 * 76.2 + 50, 3, 775, 825, -390, 390, 600 - 76.2, 600)
+        .seam("tube to leg", 2, ROUND_MM, 3, 775, 825, -390, 390, 675, 675)
+        .nothingElse();
+    assertEquals(3, quantity(plan, "saw-tube"));
+  }
+
+  @Test
+  void crossmemberUnderTheRailsHangsOnLegs() {
+    new PinnedPlan(crossmember(SampleBasis.rails(true), 400))
+        .tube("tube", 1, 780)
+        .tube("tube leg", 2, 76.2 + 25)
+        .seam("tube leg to rail", 2, 2 * 76.2 + 50, 3, 775, 825, -390, 390, 450, 450 + 76.2)
+        .seam("tube to leg", 2, ROUND_MM, 3, 775, 825, -390, 390, 425, 425)
+        .nothingElse();
+  }
+
+  /** Legs lap a rail of 70 mm over its whole depth. */
+  @Test
+  void legsLapAShallowRailWhole() {
+    Rails shallow = new Rails(true, 900, 900, 450, 450, 700, 70, 60, 4, 0);
+    new PinnedPlan(crossmember(shallow, 600))
+        .tube("tube leg", 2, 70 + 55)
+        .seam("tube leg to rail", 2, 2 * 70 + 50, 3, 775, 825, -390, 390, 450, 520);
+  }
+
+  /** Middle 10 mm under the rails' top: 35 mm of each side and the underside meet them. */
+  @Test
+  void crossmemberAcrossTheTopIsWeldedWhereItMeetsTheRails() {
+    new PinnedPlan(crossmember(SampleBasis.rails(true), 590))
+        .seam("tube to rail", 2, 2 * 35 + 50, 3, 775, 825, -390, 390, 565, 600);
+  }
+
+  @Test
+  void crossmemberAcrossTheUndersideIsWeldedWhereItMeetsTheRails() {
+    new PinnedPlan(crossmember(SampleBasis.rails(true), 460))
+        .seam("tube to rail", 2, 2 * 35 + 50, 3, 775, 825, -390, 390, 450, 485);
+  }
+
+  /** Rails 20 mm a side wider apart over 700 mm: cut to the wider edge, ends off square. */
+  @Test
+  void crossmemberIsCutToTheWiderEdge() {
+    Rails tapered = new Rails(true, 900, 940, 450, 450, 700, 150, 60, 4, 0);
+    Crossmember crossmember =
+        new Crossmember("tube", tapered, SampleBars.mountStock(), 350, 500, SampleBasis.PRINT);
+    // 390 mm at the axle, 400 at 350 ahead, 1 in 35 more; the wider edge is 25 mm ahead.
+    assertEquals(2 * (400 + 25 / 35.0), crossmember.cutLengthMm(), 1e-9);
+    assertEquals(Math.atan(1 / 35.0), crossmember.endAngleRad(), 1e-9);
+  }
+
+  /**
+   * Upright shocks 120 mm behind the axle, lower eyes 60 mm under its centre, 342 mm eye to eye, 60
+   * mm thick, eyes 40 mm wide. The crossmember's face is 30 mm and 1/2 in of air behind the eyes.
+   */
+  @Test
+  void uprightShocks() {
+    Shock shock = new Shock("shock", "shock", 300, 450, 30, false, SampleBars.BOLT_MM, 40);
+    ShockUnit left =
+        new ShockUnit(
+            "shock-left", new Point3(-120, 330, 650), new Point3(-120, 330, 308), 30, 300, 450);
+    ShockUnit right =
+        new ShockUnit("shock-right", left.frame().mirrored(), left.axle().mirrored(), 30, 300, 450);
+    WorkPlan.Builder builder = new WorkPlan.Builder();
+    new ShockMounting(
+            "shock",
+            SampleBars.basis(true).chassis(),
+            left,
+            right,
+            shock,
+            30,
+            SampleBars.mountStock(),
+            SampleBasis.PRINT)
+        .addTo(builder);
+    WorkPlan plan = builder.build();
+    double towards = 180 + Math.toDegrees(Math.atan2(60, 120));
+    Sketch lower =
+        new Sketch()
+            .cornerAt(38, towards - 60)
+            .cornerAt(43, towards - 60)
+            .cornerAt(38, towards + 60)
+            .cornerAt(43, towards + 60)
+            .lessSegment(38, 120)
+            .nose(-120, -60, NOSE_MM, HOLE_MM);
+    Sketch tab =
+        new Sketch()
+            .corner(-19, 0)
+            .corner(19, 0)
+            .corner(-19, 5)
+            .corner(19, 5)
+            .nose(0, 42.7, NOSE_MM, HOLE_MM);
+    Sketch strut = new Sketch().nose(0, 0, NOSE_MM, HOLE_MM).nose(342, 0, NOSE_MM, HOLE_MM);
+    double startRad = Math.toRadians(towards - 60);
+    double endRad = Math.toRadians(towards + 60);
+    double tubeMm = -120 - 42.7 - 25;
+
+    new PinnedPlan(plan)
+        .plate("shock lower bracket outer", 2, 5, lower)
+        .plate("shock lower bracket inner", 2, 5, lower)
+        .plate("shock upper tab", 4, 5, tab)
+        .plate("shock mock-up strut", 2, 5, strut)
+        .tube("shock crossmember", 1, 780)
+        .tube("shock crossmember leg", 2, 76.2 + 25)
+        .seam(
+            "shock lower bracket to axle tube",
+            8,
+            38 * 2 * Math.PI / 3,
+            EIGHTH_MM,
+            -38,
+            38 * Math.cos(endRad),
+            -355,
+            355,
+            368 + 38 * Math.sin(endRad),
+            368 + 38 * Math.sin(startRad))
+        .seam("shock upper tab to crossmember", 8, 38, 3, -162.7, -162.7, -355, 355, 631, 669)
+        .seam(
+            "shock crossmember leg to rail",
+            2,
+            2 * 76.2 + 50,
+            3,
+            tubeMm - 25,
+            tubeMm + 25,
+            -390,
+            390,
+            600 - 76.2,
+            600)
+        .seam(
+            "shock crossmember to leg",
+            2,
+            ROUND_MM,
+            3,
+            tubeMm - 25,
+            tubeMm + 25,
+            -390,
+            390,
+            625,
+            625)
+        .bolts(4, 50)
+        .nothingElse();
+    assertEquals(4, quantity(plan, "fit-shock-mount"));
+    assertEquals(8, quantity(plan, "drill-plate"));
+    assertEquals(8, quantity(plan, "dress-plate"));
+  }
+}

@@ -60,7 +60,7 @@ public final class TackedText {
       }
     }
     return "move the "
-        + move.mount().words()
+        + move.what()
         + " "
         + ways
         + "; it is "

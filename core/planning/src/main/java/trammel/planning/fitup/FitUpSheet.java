@@ -111,7 +111,7 @@ public record FitUpSheet(List<Target> targets, List<FinderAngle> angles, List<St
       targets.add(
           new Target(
               mount.key() + "." + axis.word(),
-              mount.words(),
+              mount.words(layout),
               what[axis.ordinal()],
               QuantityKind.LENGTH,
               place[axis.ordinal()],

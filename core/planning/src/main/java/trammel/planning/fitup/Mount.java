@@ -2,12 +2,14 @@ package trammel.planning.fitup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.motion.BodyPose;
 
 /**
  * A bracket on the floor: one end of a bar, spring or shock. A coil that sits on its shock shares
@@ -53,9 +55,17 @@ public record Mount(String part, End end) {
     return part + (end == End.FRAME ? ".frame" : ".axle");
   }
 
-  /** In words. */
-  public String words() {
-    return (end == End.FRAME ? "frame" : "axle") + " bracket of " + part;
+  /** In words: a bracket, or the joint on a further body of the linkage, such as a rocker. */
+  String words(Layout layout) {
+    Optional<String> body =
+        layout.bar(part).map(bar -> bar.at(end).body()).filter(Mount::isFurther);
+    return body.isPresent()
+        ? "joint of " + part + " on the " + body.get()
+        : (end == End.FRAME ? "frame" : "axle") + " bracket of " + part;
+  }
+
+  private static boolean isFurther(String body) {
+    return !body.equals(BodyPose.FRAME) && !body.equals(BodyPose.AXLE);
   }
 
   /** Where it is in a layout (mm). */

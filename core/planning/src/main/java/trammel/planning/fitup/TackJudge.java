@@ -124,7 +124,7 @@ public final class TackJudge {
                   + String.join(", ", stops));
       case RE_SET -> {
         for (TackReport.Move move : moved) {
-          reasons.add(move.mount().words() + " is out of place by more than its tolerance");
+          reasons.add(move.what() + " is out of place by more than its tolerance");
         }
         reasons.add(
             corrected.isEmpty()
@@ -229,7 +229,8 @@ public final class TackJudge {
       for (int i = 0; i < AXES; i++) {
         deviations[i] = fit.deviationMm(mount, i);
       }
-      TackReport.Move move = new TackReport.Move(mount, fit.displacement(mount), deviations);
+      TackReport.Move move =
+          new TackReport.Move(mount, mount.words(plan), fit.displacement(mount), deviations);
       if (move.distanceMm() > FitUpSheet.PLACE_MM && fit.significance(mount) > luck) {
         moves.add(move);
       }

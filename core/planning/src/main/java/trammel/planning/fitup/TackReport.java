@@ -38,10 +38,11 @@ public record TackReport(
    * A bracket that is out of place.
    *
    * @param mount which
+   * @param what which, in words
    * @param offMm how far it is off: forward, left, up (mm)
    * @param deviationMm standard deviation of each (mm)
    */
-  public record Move(Mount mount, double[] offMm, double[] deviationMm) {
+  public record Move(Mount mount, String what, double[] offMm, double[] deviationMm) {
     public Move {
       offMm = offMm.clone();
       deviationMm = deviationMm.clone();

@@ -3,6 +3,7 @@ package trammel.planning.fitup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
@@ -52,6 +54,19 @@ class FitUpSheetTest {
           1e-9,
           mount.key());
     }
+  }
+
+  /** A link to a rocker ends in a bracket on the frame and in a joint on the rocker. */
+  @Test
+  void aJointOnARockerIsNamedByTheBodyThatItIsOn() {
+    List<Bar> bars = new ArrayList<>(SampleVehicle.bars(CHASSIS));
+    bars.replaceAll(bar -> bar.isAcross() ? bar.withBody(End.AXLE, "rocker") : bar);
+    Layout layout = new Layout(CHASSIS, bars, SampleVehicle.springs(CHASSIS), List.of());
+    assertEquals(
+        "joint of lateral-bar on the rocker", new Mount("lateral-bar", End.AXLE).words(layout));
+    assertEquals("frame bracket of lateral-bar", new Mount("lateral-bar", End.FRAME).words(layout));
+    assertEquals("axle bracket of lower-left", new Mount("lower-left", End.AXLE).words(layout));
+    assertEquals("axle bracket of spring-left", new Mount("spring-left", End.AXLE).words(layout));
   }
 
   /** However the frame sits on its stands, places along and square to the rail stay the same. */

@@ -8,6 +8,35 @@ import trammel.engine.checks.Measure;
  * standard checks.
  */
 public enum PlanCheck {
+  /** Rake as read against that of the two heights of the rail. */
+  RAKE("rake-agrees", "rake against the two rail heights", Measure.ANGLE),
+  /** Scales of one axle, left against right. */
+  WEIGHTS(
+      "weights-agree", "difference of the scales left to right, share of the axle", Measure.SHARE),
+  /** Bare axle against what the rear scales read. */
+  UNSPRUNG(
+      "unsprung-agrees", "axle with wheels and brakes, share of the rear's weight", Measure.SHARE),
+  /** Loaded radius against the tyre's own. */
+  TYRE("tyre-agrees", "loaded radius, share of half the tyre's diameter", Measure.SHARE),
+  /** Track and tyre against the rails. */
+  TYRE_AND_RAIL("tyre-and-rail-agree", "tyre's inner face to the rail across", Measure.LENGTH),
+  /** Tube against the width over the flanges. */
+  TUBE("tube-agrees", "axle tube, share of the width over the wheel flanges", Measure.SHARE),
+  /** Outer limit against the width over the flanges. */
+  OUTER_LIMIT(
+      "outer-limit-agrees", "wheel flange beyond the outer limit of brackets", Measure.LENGTH),
+  /** Pinion ahead of the axle. */
+  PINION("pinion-agrees", "pinion's joint ahead of the axle", Measure.LENGTH),
+  /** Driveshaft within the wheelbase. */
+  SHAFT("shaft-agrees", "driveshaft joint to joint, share of the wheelbase", Measure.SHARE),
+  /** Height of the centre of gravity against the wheels. */
+  GRAVITY("gravity-agrees", "centre of gravity's height to the loaded radius", Measure.FACTOR),
+  /** Steel that must not be cut or welded. */
+  RAIL_STEEL("rail-steel", "heat-treated rails that are to be cut or welded", Measure.COUNT),
+  /** Rust in the rail's wall. */
+  RAIL_RUST("rail-rust", "wall of the rail left where rust is deepest", Measure.SHARE),
+  /** Holes in the rail's flange. */
+  RAIL_HOLES("rail-holes", "largest hole in a flange of the rail, share of it", Measure.SHARE),
   /** The plates of a bracket about its bolt. */
   TABS(
       "bracket-tabs",

@@ -28,6 +28,7 @@ import trammel.planning.extension.SpringSet;
 import trammel.planning.job.Job;
 import trammel.reading.fields.FieldReader;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.BadInputException;
 import trammel.reading.tree.ObjectNode;
@@ -124,7 +125,7 @@ public final class Drafting {
     List<ChosenAddition> additions = additions(job, chassis, shown);
     JobWork planning = new JobWork(linkage, spring, linkageSite, springSite, additions, job);
     List<LimitedCheck> own = ownChecks(linkage, spring, additions);
-    List<Check> checks = checks(linkage, linkageSite, planning, own);
+    List<Check> checks = checks(job, linkage, linkageSite, planning, own);
     Map<String, Limit> limits = limits(job, checks, own);
     Layout layout = layout(job, linkage, spring, linkageSite, springSite);
     Layout notched = new NotchRule(limits, catalog).notched(layout);
@@ -192,9 +193,12 @@ public final class Drafting {
     return own;
   }
 
+  /** First whether the measurements agree, then what was made of them. */
   private static List<Check> checks(
-      AxleLinkage linkage, Site linkageSite, JobWork planning, List<LimitedCheck> own) {
-    List<Check> checks = new ArrayList<>(StandardChecks.all());
+      Job job, AxleLinkage linkage, Site linkageSite, JobWork planning, List<LimitedCheck> own) {
+    QuantityPrinter print = new QuantityPrinter(linkageSite.units());
+    List<Check> checks = new ArrayList<>(new MeasurementChecks(job.measured(), print).all());
+    checks.addAll(StandardChecks.all());
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
     checks.add(new CanBeMade(planning));

@@ -1,5 +1,6 @@
 package trammel.planning.job;
 
+import java.util.Optional;
 import trammel.reading.quantity.Measurement;
 
 /**
@@ -16,6 +17,9 @@ import trammel.reading.quantity.Measurement;
  * @param undersideAtAxle underside of the rail above the level floor at the axle mark
  * @param undersideAtFrontMounts underside of the rail above the level floor at the front mounts
  * @param frontMountsForward front-mount station ahead of the axle mark
+ * @param steel what the rails are made of, if it is known
+ * @param rustDepthMm how deep rust has eaten into the wall, mm, if it was looked at
+ * @param flangeHoleMm largest hole in a flange near the work, mm, if it was looked at
  */
 public record Rails(
     RailShape shape,
@@ -28,4 +32,7 @@ public record Rails(
     double wallMm,
     Measurement undersideAtAxle,
     Measurement undersideAtFrontMounts,
-    Measurement frontMountsForward) {}
+    Measurement frontMountsForward,
+    Optional<RailSteel> steel,
+    Optional<Double> rustDepthMm,
+    Optional<Double> flangeHoleMm) {}

@@ -54,6 +54,21 @@ final class RailsPart {
               inches(72))
           .measuredFrom("forward from the axle mark on the rail plumbed to the floor");
 
+  private static final Field<String> STEEL =
+      Field.choice(
+              "steel",
+              "what the rails are made of, by the maker's data, the frame's label or a hardness test",
+              RailSteel.words())
+          .optional();
+  private static final Field<Double> RUST_DEPTH =
+      Field.lengthMm("rust_depth", "how deep rust has eaten into the rail's wall", 0, inches(0.75))
+          .measuredFrom("the deepest pit near the work, after cleaning; 0 for none")
+          .optional();
+  private static final Field<Double> FLANGE_HOLE =
+      Field.lengthMm("flange_hole", "largest hole in a flange of the rail", 0, inches(8))
+          .measuredFrom("across the flange, near the work; 0 for none")
+          .optional();
+
   static final Field<FieldValues> FIELD =
       Field.section(
           "rails",
@@ -67,6 +82,9 @@ final class RailsPart {
               DEPTH,
               FLANGE,
               WALL,
+              STEEL,
+              RUST_DEPTH,
+              FLANGE_HOLE,
               UNDERSIDE_AT_AXLE,
               UNDERSIDE_AT_FRONT_MOUNTS,
               FRONT_MOUNTS_FORWARD));
@@ -85,7 +103,10 @@ final class RailsPart {
         values.get(WALL),
         values.get(UNDERSIDE_AT_AXLE),
         values.get(UNDERSIDE_AT_FRONT_MOUNTS),
-        values.get(FRONT_MOUNTS_FORWARD));
+        values.get(FRONT_MOUNTS_FORWARD),
+        values.find(STEEL).flatMap(RailSteel::ofWord),
+        values.find(RUST_DEPTH),
+        values.find(FLANGE_HOLE));
   }
 
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {

@@ -125,7 +125,7 @@ public record CopedTube(RoundTube tube, double lengthMm, Optional<Cope> start, O
   }
 
   private static Point3 corner(double radiusMm, double roundRad, double alongMm) {
-    double outMm = Turned.EQUAL_AREA * radiusMm;
+    double outMm = Turned.equalArea(SEGMENTS) * radiusMm;
     return new Point3(outMm * Math.cos(roundRad), outMm * Math.sin(roundRad), alongMm);
   }
 }

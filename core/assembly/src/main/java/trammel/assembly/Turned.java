@@ -13,14 +13,11 @@ import trammel.trade.plates.Point2;
  * @param profile closed path with x the radius, 0 or more, and y along the axis (mm)
  */
 public record Turned(Loop profile) implements Solid {
-  private static final int SEGMENTS = 24;
+  private static final int LEAST_SEGMENTS = 24;
+  private static final int MOST_SEGMENTS = 96;
 
-  /**
-   * Corners of a ring of the mesh stand out beyond the circle by this factor, so that the ring
-   * encloses the circle's area and the mesh the exact volume.
-   */
-  static final double EQUAL_AREA =
-      Math.sqrt(2 * Math.PI / SEGMENTS / Math.sin(2 * Math.PI / SEGMENTS));
+  /** So far at most from a chord of a ring to its arc, where there are enough segments (mm). */
+  private static final double SAGITTA_MM = 0.4;
 
   private static final double CHORD_MM = 0.5;
 
@@ -69,17 +66,34 @@ public record Turned(Loop profile) implements Solid {
     return new Point3(0, 0, area.xy() / area.x());
   }
 
+  /** As many round the axis as the largest radius asks for. */
+  private int segments() {
+    double radiusMm = Math.max(profile.bounds().maxXMm(), 1);
+    double enough = Math.PI / Math.acos(1 - Math.min(1, SAGITTA_MM / radiusMm));
+    int fours = 4 * (int) Math.ceil(enough / 4);
+    return Math.max(LEAST_SEGMENTS, Math.min(MOST_SEGMENTS, fours));
+  }
+
+  /**
+   * Corners of a ring of the mesh stand out beyond the circle by this factor, so that the ring
+   * encloses the circle's area and the mesh the exact volume.
+   */
+  static double equalArea(int segments) {
+    return Math.sqrt(2 * Math.PI / segments / Math.sin(2 * Math.PI / segments));
+  }
+
   @Override
   public Mesh mesh() {
+    int segments = segments();
     List<Point2> ring = profile.polygon(CHORD_MM);
     List<Point3> corners = new ArrayList<>();
     int[] first = new int[ring.size()];
     for (int i = 0; i < ring.size(); i++) {
       first[i] = corners.size();
-      double radiusMm = EQUAL_AREA * ring.get(i).xMm();
-      int count = onAxis(ring.get(i)) ? 1 : SEGMENTS;
+      double radiusMm = equalArea(segments) * ring.get(i).xMm();
+      int count = onAxis(ring.get(i)) ? 1 : segments;
       for (int k = 0; k < count; k++) {
-        double angleRad = 2 * Math.PI * k / SEGMENTS;
+        double angleRad = 2 * Math.PI * k / segments;
         corners.add(
             new Point3(
                 radiusMm * Math.cos(angleRad), radiusMm * Math.sin(angleRad), ring.get(i).yMm()));
@@ -88,8 +102,8 @@ public record Turned(Loop profile) implements Solid {
     List<Mesh.Face> faces = new ArrayList<>();
     for (int i = 0; i < ring.size(); i++) {
       int next = (i + 1) % ring.size();
-      for (int k = 0; k < SEGMENTS; k++) {
-        int j = (k + 1) % SEGMENTS;
+      for (int k = 0; k < segments; k++) {
+        int j = (k + 1) % segments;
         boolean hereOnAxis = onAxis(ring.get(i));
         boolean nextOnAxis = onAxis(ring.get(next));
         int here = first[i] + (hereOnAxis ? 0 : k);

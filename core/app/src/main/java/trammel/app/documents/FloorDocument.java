@@ -69,7 +69,12 @@ public final class FloorDocument {
     for (Viewpoint viewpoint : Viewpoint.values()) {
       views.add(
           new LayoutView(
-              paper.draft().layout(), viewpoint, paper.printer(), marks, paper.stops().line()));
+              paper.draft().layout(),
+              paper.scene(),
+              viewpoint,
+              paper.printer(),
+              marks,
+              paper.stops().line()));
     }
     return views;
   }

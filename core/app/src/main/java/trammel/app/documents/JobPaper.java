@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.PartNumbers;
+import trammel.app.drawings.VehicleScene;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.Stops;
@@ -20,8 +21,14 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param results its checks, worst first
  * @param shop name of the shop
  * @param amounts prints values in the reader's units
+ * @param scene the finished vehicle
  */
-public record JobPaper(Estimate estimate, List<CheckResult> results, String shop, Amounts amounts) {
+public record JobPaper(
+    Estimate estimate,
+    List<CheckResult> results,
+    String shop,
+    Amounts amounts,
+    VehicleScene scene) {
   private static final int LONGEST_FOOT = 60;
 
   /** Copies the list. */

@@ -57,6 +57,7 @@ public final class QuoteDocument {
         "view",
         new LayoutView(
             paper.draft().layout(),
+            paper.scene(),
             Viewpoint.SIDE,
             paper.printer(),
             Map.of(),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.Paper.Anchor;
+import trammel.assembly.PlacedPart;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
@@ -17,10 +18,12 @@ import trammel.engine.motion.AxlePose;
 import trammel.reading.quantity.QuantityPrinter;
 
 /**
- * A layout at ride seen from one side, with full bump and full droop drawn lightly, numbered parts
- * and dimensions from the floor's datums.
+ * A finished job at ride seen from one side, with full bump and full droop drawn lightly, numbered
+ * parts and dimensions from the floor's datums. What the job adds is drawn strong, what was there
+ * fine, and what stands behind something dashed or left out.
  *
- * @param layout what is drawn
+ * @param layout what is dimensioned
+ * @param scene what is drawn
  * @param viewpoint from where
  * @param printer prints values in the reader's units
  * @param tight what comes close, by the letter that marks it in the view and the part it is at
@@ -28,6 +31,7 @@ import trammel.reading.quantity.QuantityPrinter;
  */
 public record LayoutView(
     Layout layout,
+    VehicleScene scene,
     Viewpoint viewpoint,
     QuantityPrinter printer,
     Map<String, String> tight,
@@ -45,6 +49,7 @@ public record LayoutView(
   private static final double TITLE_MM = 3.8;
   private static final double NOTE_MM = 2.5;
   private static final double BALLOON_MM = 2.5;
+  private static final double CROSS_MM = 1.6;
 
   /** A view is no higher than this on the paper, so that two stand on one page. */
   private static final double MOST_HEIGHT_MM = 112;
@@ -64,8 +69,8 @@ public record LayoutView(
 
   @Override
   public double heightMm() {
-    Frame frame = frame();
-    return topMm() + (frame.top - frame.bottom) * frame.scale + BELOW_MM;
+    ViewWindow frame = frame();
+    return topMm() + frame.heightMm() + BELOW_MM;
   }
 
   @Override
@@ -78,9 +83,7 @@ public record LayoutView(
   }
 
   /** What of the vehicle is shown, and how large. */
-  private record Frame(double left, double right, double bottom, double top, double scale) {}
-
-  private Frame frame() {
+  private ViewWindow frame() {
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     double bottom = Double.POSITIVE_INFINITY;
@@ -99,7 +102,8 @@ public record LayoutView(
     double scale =
         Math.min(roomMm / (right - left), (MOST_HEIGHT_MM - topMm() - BELOW_MM) / (top - bottom));
     double spareMm = (roomMm / scale - (right - left)) / 2;
-    return new Frame(left - spareMm, right + spareMm, bottom, top, scale);
+    return new ViewWindow(
+        viewpoint, left - spareMm, right + spareMm, bottom, top, scale, LEFT_MM, topMm());
   }
 
   private List<Point3> shown() {
@@ -116,6 +120,11 @@ public record LayoutView(
     }
     shown.add(layout.chassis().driveline().pinionJoint());
     shown.add(new Point3(0, 0, layout.chassis().rails().topMm(0)));
+    for (PlacedPart part : scene.assembly().parts()) {
+      if (part.kind().added()) {
+        shown.add(part.centre());
+      }
+    }
     return shown;
   }
 
@@ -139,7 +148,7 @@ public record LayoutView(
   /** One drawing of the view on one paper. */
   private final class View {
     private final Paper paper;
-    private final Frame frame;
+    private final ViewWindow frame;
     private final double leftX = LEFT_MM;
     private final double rightX = WIDTH_MM - RIGHT_MM;
     private final double topY = topMm();
@@ -147,10 +156,10 @@ public record LayoutView(
     private final PartNumbers numbers = new PartNumbers(layout);
     private final Map<String, Balloon> balloons = new LinkedHashMap<>();
 
-    View(Paper paper, Frame frame) {
+    View(Paper paper, ViewWindow frame) {
       this.paper = paper;
       this.frame = frame;
-      bottomY = topMm() + (frame.top - frame.bottom) * frame.scale;
+      bottomY = topMm() + frame.heightMm();
     }
 
     private record Balloon(double x, double y, String text) {}
@@ -163,13 +172,10 @@ public record LayoutView(
         double sizeMm = Paper.fitting(stop, TITLE_MM, WIDTH_MM - 1 - leftX);
         paper.text(leftX, 9.5, sizeMm, Anchor.START, stop);
       }
-      tyres();
-      rails();
-      shaft();
       ghosts();
-      axle(AxlePose.atRide(layout.chassis().tyre().loadedRadiusMm()), Pen.OUTLINE);
-      springs();
-      bars();
+      new SceneEdges(scene, frame).drawOn(paper);
+      notch(layout.chassis().rails());
+      pickUpMarks();
       datums();
       ordinates();
       balloons.values().forEach(this::balloon);
@@ -177,15 +183,15 @@ public record LayoutView(
     }
 
     private String scaleText() {
-      return "about 1 : " + Math.round(1 / frame.scale);
+      return "about 1 : " + Math.round(1 / frame.scale());
     }
 
     private double x(Point3 point) {
-      return leftX + (viewpoint.x(point) - frame.left) * frame.scale;
+      return frame.x(point);
     }
 
     private double y(Point3 point) {
-      return topY + (frame.top - viewpoint.y(point)) * frame.scale;
+      return frame.y(point);
     }
 
     private void line(Point3 from, Point3 to, Pen pen) {
@@ -198,90 +204,18 @@ public record LayoutView(
       paper.area(xs, ys, fill, pen);
     }
 
-    /** In plan the tyres would make all else small; there they are left out. */
-    private void tyres() {
-      if (viewpoint == Viewpoint.PLAN) {
-        return;
-      }
-      double radiusMm = layout.chassis().tyre().loadedRadiusMm();
-      double halfWidthMm = layout.chassis().tyre().widthMm() / 2;
-      double wheelMm = layout.chassis().axle().trackMm() / 2;
-      if (viewpoint == Viewpoint.SIDE) {
-        Point3 centre = layout.chassis().axleCentre();
-        paper.disc(x(centre), y(centre), radiusMm * frame.scale, "none", Pen.LIGHT);
-        return;
-      }
-      for (int sign = -1; sign <= 1; sign += 2) {
-        Point3 one = new Point3(0, sign * wheelMm - halfWidthMm, 0);
-        Point3 other = new Point3(0, sign * wheelMm + halfWidthMm, 2 * radiusMm);
-        box(one, other, "none", Pen.LIGHT);
-      }
-    }
-
-    private void rails() {
-      Rails rails = layout.chassis().rails();
-      double frontMm = -frame.left;
-      double backMm = -frame.right;
-      if (viewpoint == Viewpoint.SIDE) {
-        double[] xs = new double[4];
-        double[] ys = new double[4];
-        corner(xs, ys, 0, new Point3(frontMm, 0, rails.undersideMm(frontMm)));
-        corner(xs, ys, 1, new Point3(backMm, 0, rails.undersideMm(backMm)));
-        corner(xs, ys, 2, new Point3(backMm, 0, rails.topMm(backMm)));
-        corner(xs, ys, 3, new Point3(frontMm, 0, rails.topMm(frontMm)));
-        paper.area(xs, ys, "#f1f1f1", Pen.LIGHT);
-        notch(rails);
-        return;
-      }
-      for (int sign = -1; sign <= 1; sign += 2) {
-        if (viewpoint == Viewpoint.REAR) {
-          box(
-              new Point3(0, sign * rails.outerFaceMm(0), rails.undersideMm(0)),
-              new Point3(0, sign * rails.innerFaceMm(0), rails.topMm(0)),
-              "#f1f1f1",
-              Pen.LIGHT);
-        } else {
-          double[] xs = new double[4];
-          double[] ys = new double[4];
-          corner(xs, ys, 0, new Point3(frontMm, sign * rails.outerFaceMm(frontMm), 0));
-          corner(xs, ys, 1, new Point3(backMm, sign * rails.outerFaceMm(backMm), 0));
-          corner(xs, ys, 2, new Point3(backMm, sign * rails.innerFaceMm(backMm), 0));
-          corner(xs, ys, 3, new Point3(frontMm, sign * rails.innerFaceMm(frontMm), 0));
-          paper.area(xs, ys, "#f1f1f1", Pen.LIGHT);
-        }
-      }
-    }
-
-    private void corner(double[] xs, double[] ys, int index, Point3 point) {
-      xs[index] = x(point);
-      ys[index] = y(point);
-    }
-
+    /** How deep the notch is in the clear, said beside the side view and led to it. */
     private void notch(Rails rails) {
-      if (rails.notchDepthMm() <= 0) {
+      if (viewpoint != Viewpoint.SIDE || rails.notchDepthMm() <= 0) {
         return;
       }
-      double upMm = rails.undersideMm(0) + rails.notchDepthMm();
-      double halfMm = layout.chassis().axle().tubeRadiusMm();
-      line(new Point3(halfMm, 0, upMm), new Point3(-halfMm, 0, upMm), Pen.ACCENT);
-      Point3 label = new Point3(-halfMm - 10, 0, upMm);
-      paper.text(
-          x(label),
-          y(label) + 0.9,
-          NOTE_MM,
-          Anchor.START,
-          "notch " + printer.length(rails.notchDepthMm()) + " deep in the clear");
-    }
-
-    private void shaft() {
-      Point3 rear = layout.chassis().driveline().pinionJoint();
-      Point3 front = layout.chassis().driveline().transmissionJoint();
-      double share = Math.min(1, (-frame.left - rear.xMm()) / (front.xMm() - rear.xMm()));
-      Point3 end =
-          viewpoint == Viewpoint.REAR ? rear : rear.plus(rear.to(front).scaled(Math.max(0, share)));
-      line(rear, end, Pen.LIGHT);
-      line(layout.chassis().axleCentre(), rear, Pen.LIGHT);
-      paper.disc(x(rear), y(rear), 1, "white", Pen.LIGHT);
+      Point3 crown = new Point3(0, 0, rails.undersideMm(0) + rails.notchDepthMm());
+      String text = "notch " + printer.length(rails.notchDepthMm()) + " deep in the clear";
+      double fromX = rightX - Paper.widthMm(text, NOTE_MM);
+      double y = topY + NOTE_MM;
+      paper.text(fromX, y, NOTE_MM, Anchor.START, text);
+      paper.line(fromX - 1, y - 0.9, x(crown), y(crown), Pen.FINE);
+      paper.disc(x(crown), y(crown), 0.5, "black", Pen.FINE);
     }
 
     private void ghosts() {
@@ -308,11 +242,11 @@ public record LayoutView(
     private void axle(AxlePose pose, Pen pen) {
       double radiusMm = layout.chassis().axle().tubeRadiusMm();
       double flangesMm = layout.chassis().axle().flangeToFlangeMm() / 2;
-      double halfMm = viewpoint == Viewpoint.PLAN ? Math.min(flangesMm, frame.top) : flangesMm;
+      double halfMm = viewpoint == Viewpoint.PLAN ? Math.min(flangesMm, frame.top()) : flangesMm;
       Point3 centre = layout.chassis().axleCentre();
       if (viewpoint == Viewpoint.SIDE) {
         Point3 at = pose.move(centre);
-        paper.disc(x(at), y(at), radiusMm * frame.scale, "none", pen);
+        paper.disc(x(at), y(at), radiusMm * frame.scale(), "none", pen);
         return;
       }
       double downMm = viewpoint == Viewpoint.REAR ? radiusMm : 0;
@@ -322,47 +256,28 @@ public record LayoutView(
       box(pose.move(one), pose.move(other), "none", pen);
     }
 
-    private void springs() {
+    private void pickUpMarks() {
+      for (Bar bar : layout.bars()) {
+        cross(bar.point(End.FRAME));
+        cross(bar.point(End.AXLE));
+        mark(bar.name(), bar.frame(), bar.axle(), 0.5);
+      }
       for (SpringUnit spring : layout.springs()) {
-        tube(spring.frame(), spring.axle(), spring.radiusMm());
+        cross(spring.frame());
+        cross(spring.axle());
         mark(spring.name(), spring.frame(), spring.axle(), 0.5);
       }
       for (ShockUnit shock : layout.shocks()) {
-        tube(shock.frame(), shock.axle(), shock.bodyRadiusMm());
+        cross(shock.frame());
+        cross(shock.axle());
         mark(shock.name(), shock.frame(), shock.axle(), 0.3);
       }
     }
 
-    /** A round body seen from the side; seen along its axis it is a circle. */
-    private void tube(Point3 from, Point3 to, double radiusMm) {
-      double dx = x(to) - x(from);
-      double dy = y(to) - y(from);
-      double length = Math.hypot(dx, dy);
-      double radius = radiusMm * frame.scale;
-      if (length < 1) {
-        paper.disc(x(from), y(from), radius, "none", Pen.OUTLINE);
-        return;
-      }
-      double nx = -dy / length * radius;
-      double ny = dx / length * radius;
-      double[] xs = {x(from) + nx, x(to) + nx, x(to) - nx, x(from) - nx};
-      double[] ys = {y(from) + ny, y(to) + ny, y(to) - ny, y(from) - ny};
-      paper.area(xs, ys, "none", Pen.OUTLINE);
-      joint(from);
-      joint(to);
-    }
-
-    private void bars() {
-      for (Bar bar : layout.bars()) {
-        line(bar.frame(), bar.axle(), new Pen("black", 1.1, ""));
-        joint(bar.point(End.FRAME));
-        joint(bar.point(End.AXLE));
-        mark(bar.name(), bar.frame(), bar.axle(), 0.5);
-      }
-    }
-
-    private void joint(Point3 point) {
-      paper.disc(x(point), y(point), 1.1, "white", Pen.OUTLINE);
+    /** The middle of a joint, from which its dimensions run. */
+    private void cross(Point3 point) {
+      paper.line(x(point) - CROSS_MM, y(point), x(point) + CROSS_MM, y(point), Pen.FINE);
+      paper.line(x(point), y(point) - CROSS_MM, x(point), y(point) + CROSS_MM, Pen.FINE);
     }
 
     /** Parts that lie behind each other share a balloon. */

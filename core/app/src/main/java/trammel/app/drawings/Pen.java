@@ -18,7 +18,16 @@ public record Pen(String colour, double widthMm, String dashes) {
   public static final Pen DOTTED = new Pen("black", 0.45, "0.5 1");
 
   /** Edges of what is drawn. */
-  public static final Pen OUTLINE = new Pen("black", 0.35, "");
+  public static final Pen OUTLINE = new Pen("black", 0.3, "");
+
+  /** Edges of what is there before the work begins (ISO 128-2, narrow continuous line). */
+  public static final Pen EXISTING = new Pen("black", 0.18, "");
+
+  /** Edges that stand behind something (ISO 128-2, 02.1). */
+  public static final Pen HIDDEN = new Pen("black", 0.18, "1.4 0.7");
+
+  /** What is shown only for where it is (ISO 128-2, 05.1: adjacent parts). */
+  public static final Pen ADJACENT = new Pen("#8a8a8a", 0.18, "5 0.7 0.5 0.7 0.5 0.7");
 
   /** What is drawn lightly. */
   public static final Pen LIGHT = new Pen("#9a9a9a", 0.2, "");

@@ -8,6 +8,7 @@ import trammel.app.desk.Alternatives;
 import trammel.app.desk.Workbench;
 import trammel.app.documents.JobPaper;
 import trammel.app.documents.QuoteOption;
+import trammel.app.drawings.VehicleScene;
 import trammel.app.files.FileSet;
 import trammel.app.text.Amounts;
 import trammel.cutting.background.Background;
@@ -20,6 +21,7 @@ import trammel.planning.extension.SpringMount;
 import trammel.planning.job.JobDocument;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
+import trammel.planning.vehicle.FinishedVehicle;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldKind;
 import trammel.reading.tree.BadInputException;
@@ -56,7 +58,11 @@ public final class QuoteFiles {
     List<QuoteOption> options = options(draft, estimate.price().total());
     progress.accept("Drawing and setting the documents ...");
     Amounts amounts = new Amounts(bench.shown(draft.job()));
-    JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop().name(), amounts);
+    VehicleScene scene =
+        new VehicleScene(
+            FinishedVehicle.of(
+                draft.layout(), bench.catalog(), estimate.plan(), amounts.printer()));
+    JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop().name(), amounts, scene);
     return new QuoteHandout(
             paper,
             options,

@@ -1,0 +1,86 @@
+package trammel.app.drawings;
+
+import java.util.Optional;
+import trammel.assembly.PartKind;
+import trammel.assembly.PlacedPart;
+import trammel.assembly.view.SeenLine;
+
+/**
+ * The edges of the finished vehicle in one window: what the job adds drawn strong, what was there
+ * fine, and what stands behind something dashed where that tells more than it clutters.
+ */
+final class SceneEdges {
+  /** What is no further beyond the centre plane than this counts as on it. */
+  private static final double NEAR_MM = 10;
+
+  private final VehicleScene scene;
+  private final ViewWindow window;
+
+  SceneEdges(VehicleScene scene, ViewWindow window) {
+    this.scene = scene;
+    this.window = window;
+  }
+
+  void drawOn(Paper paper) {
+    Strokes strokes = new Strokes(paper);
+    for (SeenLine line : scene.lines(window.viewpoint())) {
+      Optional<Pen> pen = penOf(line);
+      Optional<SeenLine> piece = pen.isPresent() ? within(line) : Optional.empty();
+      piece.ifPresent(
+          inside ->
+              strokes.add(
+                  window.acrossPaper(inside.fromX()),
+                  window.downPaper(inside.fromY()),
+                  window.acrossPaper(inside.toX()),
+                  window.downPaper(inside.toY()),
+                  pen.get()));
+    }
+    strokes.draw();
+  }
+
+  private Optional<Pen> penOf(SeenLine line) {
+    if (scene.isSeenThrough(line.id())) {
+      return Optional.of(Pen.ADJACENT);
+    }
+    PlacedPart part = scene.part(line.id());
+    if (line.hidden()) {
+      return showsHidden(part) ? Optional.of(Pen.HIDDEN) : Optional.empty();
+    }
+    return Optional.of(part.kind() == PartKind.VEHICLE ? Pen.EXISTING : Pen.OUTLINE);
+  }
+
+  /** Of what repeats on the far side, the near side is enough; from behind all lies in one heap. */
+  private boolean showsHidden(PlacedPart part) {
+    boolean far = window.viewpoint() == Viewpoint.SIDE && part.centre().yMm() < -NEAR_MM;
+    return part.kind().added()
+        && part.kind() != PartKind.BOLT
+        && !far
+        && window.viewpoint() != Viewpoint.REAR;
+  }
+
+  /** The piece of a line within the window (Liang and Barsky, A new concept for clipping, 1984). */
+  private Optional<SeenLine> within(SeenLine line) {
+    double[] span = {0, 1};
+    double dx = line.toX() - line.fromX();
+    double dy = line.toY() - line.fromY();
+    boolean some =
+        clips(-dx, line.fromX() - window.left(), span)
+            && clips(dx, window.right() - line.fromX(), span)
+            && clips(-dy, line.fromY() - window.bottom(), span)
+            && clips(dy, window.top() - line.fromY(), span);
+    return some ? Optional.of(line.piece(span[0], span[1], line.hidden())) : Optional.empty();
+  }
+
+  private static boolean clips(double outwards, double room, double[] span) {
+    if (outwards == 0) {
+      return room >= 0;
+    }
+    double at = room / outwards;
+    if (outwards < 0) {
+      span[0] = Math.max(span[0], at);
+    } else {
+      span[1] = Math.min(span[1], at);
+    }
+    return span[0] < span[1];
+  }
+}

@@ -1,0 +1,163 @@
+package trammel.assembly.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import trammel.engine.geometry.Point3;
+
+/**
+ * Which edges of bodies an eye sees. Each edge is cut where a facet begins or ends to stand in
+ * front of it; where it lies within a facet's outline and behind its plane it is hidden
+ * (quantitative invisibility, Appel, The notion of quantitative invisibility and the machine
+ * rendering of solids, 1967, taken facet by facet).
+ */
+public final class HiddenLines {
+  /** What is this little behind a facet lies on it (mm). */
+  private static final double ON_IT_MM = 0.05;
+
+  /** Pieces shorter than this in the picture are not drawn (mm of the vehicle). */
+  private static final double LEAST_MM = 0.3;
+
+  private static final double PARALLEL = 1e-12;
+
+  private final FacetGrid grid;
+  private final List<SeenLine> lines = new ArrayList<>();
+
+  /** Part of an edge, as shares of its length. */
+  private record Span(double from, double to) {}
+
+  private HiddenLines(FacetGrid grid) {
+    this.grid = grid;
+  }
+
+  /**
+   * The edges of bodies as lines in a picture. A body through which one can see hides nothing and
+   * is hidden by nothing; only its edges that face the eye are there.
+   */
+  public static List<SeenLine> of(List<Body> bodies, Eye eye) {
+    List<Edges> edges = bodies.stream().map(body -> new Edges(body.mesh(), eye)).toList();
+    List<Edges.Facet> hiding = new ArrayList<>();
+    for (int i = 0; i < bodies.size(); i++) {
+      if (bodies.get(i).hides()) {
+        edges.get(i).facets().stream().filter(Edges.Facet::facesTheEye).forEach(hiding::add);
+      }
+    }
+    HiddenLines picture = new HiddenLines(new FacetGrid(hiding));
+    for (int i = 0; i < bodies.size(); i++) {
+      for (Edges.Edge edge : edges.get(i).drawn()) {
+        picture.add(bodies.get(i), edge);
+      }
+    }
+    return Overdrawn.without(picture.lines);
+  }
+
+  private void add(Body body, Edges.Edge edge) {
+    SeenLine whole =
+        new SeenLine(
+            body.id(),
+            edge.from().xMm(),
+            edge.from().yMm(),
+            edge.to().xMm(),
+            edge.to().yMm(),
+            edge.behind());
+    double lengthMm = whole.lengthMm();
+    if (lengthMm < LEAST_MM / 10) {
+      return;
+    }
+    if (edge.behind() || !body.hides()) {
+      if (body.hides() || !edge.behind()) {
+        lines.add(whole);
+      }
+      return;
+    }
+    double seenTo = 0;
+    for (Span span : merged(hiddenSpans(edge))) {
+      addPiece(whole, seenTo, span.from, false, lengthMm);
+      addPiece(whole, span.from, span.to, true, lengthMm);
+      seenTo = span.to;
+    }
+    addPiece(whole, seenTo, 1, false, lengthMm);
+  }
+
+  /** A whole short edge, as of a rounding's facet, is drawn; a short rest of a long one is not. */
+  private void addPiece(SeenLine whole, double from, double to, boolean hidden, double lengthMm) {
+    if (to - from > Math.min(0.5, LEAST_MM / lengthMm)) {
+      lines.add(whole.piece(from, to, hidden));
+    }
+  }
+
+  private List<Span> hiddenSpans(Edges.Edge edge) {
+    List<Span> spans = new ArrayList<>();
+    grid.along(
+        edge.from(),
+        edge.to(),
+        facet -> {
+          Span span = behind(edge, facet);
+          if (span.to > span.from) {
+            spans.add(span);
+          }
+        });
+    return spans;
+  }
+
+  private static List<Span> merged(List<Span> spans) {
+    spans.sort(Comparator.comparingDouble(Span::from));
+    List<Span> merged = new ArrayList<>();
+    for (Span span : spans) {
+      int last = merged.size() - 1;
+      if (last >= 0 && span.from <= merged.get(last).to) {
+        merged.set(last, new Span(merged.get(last).from, Math.max(span.to, merged.get(last).to)));
+      } else {
+        merged.add(span);
+      }
+    }
+    return merged;
+  }
+
+  /**
+   * Where an edge lies within a facet's outline and behind its plane; empty if from is not before
+   * to.
+   */
+  private static Span behind(Edges.Edge edge, Edges.Facet facet) {
+    Span span = new Span(0, 1);
+    span = within(edge, facet.a(), facet.b(), span);
+    span = within(edge, facet.b(), facet.c(), span);
+    span = within(edge, facet.c(), facet.a(), span);
+    if (!(span.to > span.from)) {
+      return span;
+    }
+    return kept(span, depthMm(edge.from(), facet) - ON_IT_MM, depthMm(edge.to(), facet) - ON_IT_MM);
+  }
+
+  /** How far a point is behind a facet's plane, along the line of sight (mm). */
+  private static double depthMm(Point3 point, Edges.Facet facet) {
+    Point3 a = facet.a();
+    double rise =
+        facet.normal().x() * (point.xMm() - a.xMm()) + facet.normal().y() * (point.yMm() - a.yMm());
+    return a.zMm() - rise / facet.normal().z() - point.zMm();
+  }
+
+  /** What of a span lies to the left of a facet's side. */
+  private static Span within(Edges.Edge edge, Point3 from, Point3 to, Span span) {
+    return kept(span, leftOf(edge.from(), from, to), leftOf(edge.to(), from, to));
+  }
+
+  private static double leftOf(Point3 point, Point3 from, Point3 to) {
+    return (to.xMm() - from.xMm()) * (point.yMm() - from.yMm())
+        - (to.yMm() - from.yMm()) * (point.xMm() - from.xMm());
+  }
+
+  /**
+   * What of a span has a value above 0 that runs straight from one end of the edge to the other.
+   */
+  private static Span kept(Span span, double atStart, double atEnd) {
+    double rise = atEnd - atStart;
+    if (Math.abs(rise) < PARALLEL) {
+      return atStart > 0 ? span : new Span(1, 0);
+    }
+    double zero = -atStart / rise;
+    return rise > 0
+        ? new Span(Math.max(span.from, zero), span.to)
+        : new Span(span.from, Math.min(span.to, zero));
+  }
+}

@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
@@ -222,5 +225,47 @@ class HandoutIT {
     assertEquals(BAD_INPUT, ended.exitCode());
     assertTrue(ended.err().contains("floor/fitup.csv"), ended.err());
     assertEquals("filled in", Files.readString(folder.resolve("floor/fitup.csv")));
+  }
+
+  /** ISO 3098-1: letters of drawings are 2.5 mm high or next to it; none here under 2.2. */
+  @ParameterizedTest
+  @CsvSource({"pickup, us, 279.4, 215.9", "sedan, metric, 297, 210"})
+  void theArrangementIsOneSheetWithEveryNumberOnceAndInItsTable(
+      String job, String units, double widthMm, double heightMm) throws Exception {
+    Path folder = shop.resolve("arrangement-" + job);
+    copy.run(
+        "quote",
+        copy.demoJob(job).toString(),
+        "--quiet",
+        "--units",
+        units,
+        "--out",
+        folder.toString());
+    String svg = Files.readString(folder.resolve("drawings/arrangement.svg"));
+    Matcher texts =
+        Pattern.compile(
+                "<text x=\"([-.0-9]+)\" y=\"([-.0-9]+)\"[^>]*font-size=\"([.0-9]+)\""
+                    + " text-anchor=\"(\\w+)\">([^<]*)<")
+            .matcher(svg);
+    Map<String, Integer> numbers = new TreeMap<>();
+    while (texts.find()) {
+      String text = texts.group(5);
+      double x = Double.parseDouble(texts.group(1));
+      double y = Double.parseDouble(texts.group(2));
+      assertTrue(x > 8 && x < widthMm - 8 && y > 8 && y < heightMm - 8, text + " is off the frame");
+      assertTrue(Double.parseDouble(texts.group(3)) >= 2.2, text + " is too small to read");
+      if (text.matches("\\d{1,2}") && !texts.group(4).equals("start")) {
+        numbers.merge(texts.group(4) + " " + text, 1, Integer::sum);
+      }
+    }
+    assertTrue(numbers.size() > 20, numbers.toString());
+    for (Map.Entry<String, Integer> number : numbers.entrySet()) {
+      assertEquals(1, number.getValue(), number.getKey());
+      String inTable = number.getKey().replace("middle", "end");
+      assertTrue(numbers.containsKey(inTable), number.getKey() + " is not in the table");
+    }
+    String projection = units.equals("us") ? "1 : 16" : "1 : 15";
+    assertTrue(svg.contains(projection), "scale");
+    assertEquals(List.of(), PdfPages.troubles(folder.resolve("drawings/arrangement.pdf")));
   }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.app.drawings.ArrangementSheet;
 import trammel.app.drawings.LayoutView;
+import trammel.app.drawings.TitleBlock;
 import trammel.app.drawings.Viewpoint;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
@@ -12,9 +14,11 @@ import trammel.engine.checks.Measure;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
+import trammel.planning.job.JobHeader;
 import trammel.planning.vehicle.NotchCut;
 import trammel.reading.quantity.QuantityKind;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.welding.SeamEstimate;
 import trammel.trade.welding.WeldSeam;
 
@@ -77,6 +81,21 @@ public final class FloorDocument {
               paper.stops().line()));
     }
     return views;
+  }
+
+  /** All three views on one sheet. */
+  public static ArrangementSheet arrangement(JobPaper paper) {
+    JobHeader header = paper.header();
+    TitleBlock block =
+        new TitleBlock(
+            paper.shop(),
+            header.number(),
+            header.vehicle(),
+            "arrangement of",
+            header.date().toString(),
+            paper.printer().system() == UnitSystem.US ? "inches" : "millimetres");
+    return new ArrangementSheet(
+        paper.draft().layout(), paper.scene(), paper.printer(), block, paper.stops().line());
   }
 
   /** The part of the layout that a check names first; empty if it names none. */

@@ -66,6 +66,15 @@ public interface Paper {
     return Math.min(mostMm, mostMm * roomMm / Math.max(1, widthMm(text, mostMm)));
   }
 
+  /** A text, cut short with an ellipsis where it takes more than some room (mm). */
+  static String cut(String text, double sizeMm, double roomMm) {
+    String cut = text;
+    while (widthMm(cut, sizeMm) > roomMm && cut.length() > 1) {
+      cut = cut.substring(0, cut.length() - (cut.endsWith("…") ? 2 : 1)) + "…";
+    }
+    return cut;
+  }
+
   private static double wideness(char letter) {
     if (letter == 'W' || letter == 'M' || letter == '@' || letter == '%' || letter > 0x24ff) {
       return 1;

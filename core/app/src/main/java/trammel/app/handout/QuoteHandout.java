@@ -15,6 +15,7 @@ import trammel.app.documents.QuoteDocument;
 import trammel.app.documents.QuoteOption;
 import trammel.app.documents.RecordDocument;
 import trammel.app.documents.TrueScale;
+import trammel.app.drawings.ArrangementSheet;
 import trammel.app.drawings.ChartSheet;
 import trammel.app.drawings.LayoutView;
 import trammel.app.files.FileSet;
@@ -105,6 +106,9 @@ public final class QuoteHandout {
     files.add(
         "drawings/views.pdf",
         PdfSheets.onPaper(views, TrueScale.paperWidthMm(units), TrueScale.paperHeightMm(units)));
+    ArrangementSheet arrangement = FloorDocument.arrangement(paper);
+    files.add("drawings/arrangement.svg", arrangement.svg());
+    files.add("drawings/arrangement.pdf", PdfSheets.of(List.of(arrangement)));
     Estimate estimate = paper.estimate();
     TravelStudy study = TravelStudy.of(estimate.draft().layout(), units);
     ChartSheet curves =

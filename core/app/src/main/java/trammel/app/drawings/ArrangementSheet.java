@@ -1,0 +1,374 @@
+package trammel.app.drawings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import trammel.app.drawings.Paper.Anchor;
+import trammel.assembly.view.SeenLine;
+import trammel.brackets.work.VehicleParts;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+
+/**
+ * The finished job on one sheet: side view, plan and rear view at one scale and lined up, in third
+ * angle on Letter and in first angle on A4 (ISO 5456-2, ASME Y14.3), numbered parts with their
+ * table, and the places of the joints from the datums.
+ *
+ * @param layout what is dimensioned
+ * @param scene what is drawn
+ * @param printer prints lengths in the reader's units
+ * @param block what the sheet says of itself
+ * @param stop what the checks say stop to, in one line; empty for nothing
+ */
+public record ArrangementSheet(
+    Layout layout, VehicleScene scene, QuantityPrinter printer, TitleBlock block, String stop)
+    implements Drawing {
+  private static final double EDGE_MM = 8;
+  private static final double GAP_MM = 4;
+  private static final double BALLOONS_MM = 9;
+  private static final double ORDINATES_MM = 20;
+  private static final double VALUES_MM = 24;
+  private static final double AIR_MM = 40;
+  private static final double LETTERS_MM = 2.3;
+  private static final double TABLE_ROW_MM = 3.4;
+  private static final double STOP_MM = 3;
+  private static final double LONG_SHARE = 0.4;
+
+  /** Scales that a shop's ruler reads (feet and inches; ISO 5455 and between). */
+  private static final List<Integer> US_SCALES = List.of(4, 6, 8, 12, 16, 24, 32, 48);
+
+  private static final List<Integer> METRIC_SCALES = List.of(5, 10, 15, 20, 25, 50);
+
+  private boolean thirdAngle() {
+    return printer.system() == UnitSystem.US;
+  }
+
+  @Override
+  public double widthMm() {
+    return thirdAngle() ? 279.4 : 297;
+  }
+
+  @Override
+  public double heightMm() {
+    return thirdAngle() ? 215.9 : 210;
+  }
+
+  @Override
+  public void drawOn(Paper paper) {
+    new Sheet(paper).draw();
+  }
+
+  /** From the least to the greatest value of what is shown along an axis (mm of the vehicle). */
+  private record Reach(double from, double to) {
+    double length() {
+      return to - from;
+    }
+
+    Reach grown(double byMm) {
+      return new Reach(from - byMm, to + byMm);
+    }
+  }
+
+  private boolean isAdded(String id) {
+    return scene.part(id).kind().added();
+  }
+
+  private boolean isAddedOrTyre(String id) {
+    return isAdded(id) || id.equals(VehicleParts.tyre(true)) || id.equals(VehicleParts.tyre(false));
+  }
+
+  private Reach across(Viewpoint viewpoint, Predicate<String> parts) {
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (SeenLine line : scene.lines(viewpoint)) {
+      if (parts.test(line.id())) {
+        from = Math.min(from, Math.min(line.fromX(), line.toX()));
+        to = Math.max(to, Math.max(line.fromX(), line.toX()));
+      }
+    }
+    return new Reach(from, to);
+  }
+
+  private Reach up(Viewpoint viewpoint, Predicate<String> parts) {
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (SeenLine line : scene.lines(viewpoint)) {
+      if (parts.test(line.id())) {
+        from = Math.min(from, Math.min(line.fromY(), line.toY()));
+        to = Math.max(to, Math.max(line.fromY(), line.toY()));
+      }
+    }
+    return new Reach(from, to);
+  }
+
+  /** One drawing of the sheet on one paper. */
+  private final class Sheet {
+    private final Paper paper;
+    private final Map<Viewpoint, ViewWindow> windows = new EnumMap<>(Viewpoint.class);
+    private final PartsKey key = new PartsKey(layout, scene);
+    private int oneTo;
+
+    Sheet(Paper paper) {
+      this.paper = paper;
+      layOut();
+    }
+
+    private void layOut() {
+      Reach length = across(Viewpoint.SIDE, ArrangementSheet.this::isAddedOrTyre).grown(AIR_MM);
+      Reach width = across(Viewpoint.REAR, ArrangementSheet.this::isAddedOrTyre).grown(AIR_MM / 2);
+      Reach breadth = up(Viewpoint.PLAN, ArrangementSheet.this::isAdded).grown(AIR_MM);
+      Reach height = up(Viewpoint.SIDE, ArrangementSheet.this::isAddedOrTyre);
+      height = new Reach(Math.min(0, height.from) - AIR_MM / 2, height.to + AIR_MM / 2);
+      double roomX = widthMm() - 2 * EDGE_MM - VALUES_MM - 3 * GAP_MM;
+      double roomY =
+          heightMm() - 2 * EDGE_MM - 2 * BALLOONS_MM - ORDINATES_MM - TitleBlock.HEIGHT_MM - GAP_MM;
+      double least =
+          Math.max(
+              (length.length() + width.length()) / roomX,
+              (breadth.length() + height.length()) / roomY);
+      List<Integer> scales = thirdAngle() ? US_SCALES : METRIC_SCALES;
+      oneTo =
+          scales.stream()
+              .filter(scale -> scale >= least)
+              .findFirst()
+              .orElse((int) Math.ceil(least));
+      double scale = 1.0 / oneTo;
+      double leftX = EDGE_MM + GAP_MM;
+      double topY = EDGE_MM + BALLOONS_MM;
+      double spareMm = roomY - (breadth.length() + height.length()) * scale;
+      double sideX = thirdAngle() ? leftX : leftX + width.length() * scale + VALUES_MM + GAP_MM;
+      double rearX = thirdAngle() ? leftX + length.length() * scale + VALUES_MM + GAP_MM : leftX;
+      double sideY =
+          thirdAngle() ? topY + breadth.length() * scale + BALLOONS_MM + spareMm / 2 : topY;
+      double planY =
+          thirdAngle()
+              ? topY
+              : topY + height.length() * scale + ORDINATES_MM + BALLOONS_MM + spareMm / 2;
+      put(Viewpoint.SIDE, length, height, sideX, sideY);
+      put(Viewpoint.PLAN, length, breadth, sideX, planY);
+      put(Viewpoint.REAR, width, height, rearX, sideY);
+    }
+
+    private void put(Viewpoint viewpoint, Reach across, Reach up, double x, double y) {
+      windows.put(
+          viewpoint,
+          new ViewWindow(viewpoint, across.from, across.to, up.from, up.to, 1.0 / oneTo, x, y));
+    }
+
+    void draw() {
+      paper.frame(EDGE_MM, EDGE_MM, widthMm() - 2 * EDGE_MM, heightMm() - 2 * EDGE_MM, Pen.OUTLINE);
+      block.drawOn(
+          paper,
+          widthMm() - EDGE_MM - TitleBlock.WIDTH_MM,
+          heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM,
+          "1 : " + oneTo,
+          thirdAngle());
+      datums();
+      windows.values().forEach(window -> new SceneEdges(scene, window).drawOn(paper));
+      ordinates();
+      balloons();
+      table();
+      notes();
+    }
+
+    private void datums() {
+      Point3 origin = new Point3(0, 0, 0);
+      windows.forEach(
+          (viewpoint, window) -> {
+            double right = window.paperX() + window.widthMm();
+            double bottom = window.paperY() + window.heightMm();
+            paper.line(window.x(origin), window.paperY(), window.x(origin), bottom, Pen.DATUM);
+            paper.line(window.paperX(), window.y(origin), right, window.y(origin), Pen.DATUM);
+          });
+      label(Viewpoint.SIDE, "ground");
+      label(Viewpoint.PLAN, "centre line");
+      front(windows.get(Viewpoint.SIDE));
+      front(windows.get(Viewpoint.PLAN));
+    }
+
+    private void label(Viewpoint viewpoint, String name) {
+      ViewWindow window = windows.get(viewpoint);
+      double y = window.y(new Point3(0, 0, 0)) - 0.8;
+      paper.text(window.paperX() + 1, y, LETTERS_MM, Anchor.START, name);
+    }
+
+    private void front(ViewWindow window) {
+      double x = window.paperX() + 1;
+      double y = window.paperY() + window.heightMm() - 6;
+      paper.area(
+          new double[] {x, x + 3.5, x + 3.5},
+          new double[] {y, y - 1.2, y + 1.2},
+          "black",
+          Pen.FINE);
+      paper.line(x + 3.5, y, x + 7, y, Pen.EXISTING);
+      paper.text(x + 8, y + LETTERS_MM / 3, LETTERS_MM, Anchor.START, "FRONT");
+    }
+
+    /** Joints along the vehicle and above ground at the side view, and across at the rear view. */
+    private void ordinates() {
+      Ordinates along = new Ordinates();
+      Ordinates heights = new Ordinates();
+      Ordinates widths = new Ordinates();
+      ViewWindow side = windows.get(Viewpoint.SIDE);
+      ViewWindow rear = windows.get(Viewpoint.REAR);
+      double bottomY = side.paperY() + side.heightMm();
+      double rightX = side.paperX() + side.widthMm();
+      along.add(side.x(new Point3(0, 0, 0)), bottomY, "axle line");
+      widths.add(rear.x(new Point3(0, 0, 0)), bottomY, "centre line");
+      for (Point3 joint : joints()) {
+        if (Math.abs(joint.xMm()) > 0.5) {
+          along.add(side.x(joint), side.y(joint), printer.length(joint.xMm()));
+        }
+        heights.add(side.y(joint), side.x(joint), printer.length(joint.zMm()));
+        if (Math.abs(joint.yMm()) > 0.5) {
+          widths.add(rear.x(joint), rear.y(joint), printer.length(joint.yMm()));
+        }
+      }
+      along.below(paper, bottomY, side.paperX(), rightX);
+      heights.beside(paper, rightX, side.paperY(), bottomY);
+      widths.below(paper, bottomY, rear.paperX(), rear.paperX() + rear.widthMm());
+    }
+
+    private List<Point3> joints() {
+      List<Point3> joints = new ArrayList<>();
+      for (Bar bar : layout.bars()) {
+        joints.add(bar.frame());
+        joints.add(bar.axle());
+      }
+      for (SpringUnit spring : layout.springs()) {
+        joints.add(spring.frame());
+        joints.add(spring.axle());
+      }
+      for (ShockUnit shock : layout.shocks()) {
+        joints.add(shock.frame());
+        joints.add(shock.axle());
+      }
+      return joints;
+    }
+
+    /** Each number once, in the view that shows most of its parts and has room. */
+    private void balloons() {
+      Map<Viewpoint, BalloonRow> rows = new EnumMap<>(Viewpoint.class);
+      for (Viewpoint viewpoint : Viewpoint.values()) {
+        rows.put(viewpoint, new BalloonRow());
+      }
+      for (PartsKey.Item item : key.items()) {
+        Viewpoint best = null;
+        double most = 0;
+        for (Viewpoint viewpoint : Viewpoint.values()) {
+          double shown = shownMm(item, viewpoint);
+          boolean room =
+              rows.get(viewpoint).size() < BalloonRow.room(windows.get(viewpoint).widthMm());
+          if (shown > most && room) {
+            best = viewpoint;
+            most = shown;
+          }
+        }
+        if (best != null) {
+          place(item, best, rows.get(best));
+        }
+      }
+      rows.forEach(
+          (viewpoint, row) -> {
+            ViewWindow window = windows.get(viewpoint);
+            row.drawOn(
+                paper,
+                window.paperY() - BALLOONS_MM / 2,
+                window.paperX(),
+                window.paperX() + window.widthMm());
+          });
+    }
+
+    private List<SeenLine> shown(PartsKey.Item item, Viewpoint viewpoint) {
+      return scene.lines(viewpoint).stream()
+          .filter(line -> !line.hidden() && item.parts().contains(line.id()))
+          .toList();
+    }
+
+    private double shownMm(PartsKey.Item item, Viewpoint viewpoint) {
+      return shown(item, viewpoint).stream().mapToDouble(SeenLine::lengthMm).sum();
+    }
+
+    private void place(PartsKey.Item item, Viewpoint viewpoint, BalloonRow row) {
+      List<SeenLine> shown = shown(item, viewpoint);
+      double longMm = shown.stream().mapToDouble(SeenLine::lengthMm).max().orElseThrow();
+      // Of the long lines the uppermost, so that the leader crosses as little as it can.
+      SeenLine marked =
+          shown.stream()
+              .filter(line -> line.lengthMm() >= LONG_SHARE * longMm)
+              .max(Comparator.comparingDouble(line -> line.fromY() + line.toY()))
+              .orElseThrow();
+      ViewWindow window = windows.get(viewpoint);
+      row.add(
+          item.number(),
+          window.acrossPaper((marked.fromX() + marked.toX()) / 2),
+          window.downPaper((marked.fromY() + marked.toY()) / 2));
+    }
+
+    /** Over the rear view in third angle, under it in first. */
+    private void table() {
+      ViewWindow rear = windows.get(Viewpoint.REAR);
+      double x = rear.paperX();
+      double y =
+          thirdAngle()
+              ? EDGE_MM + GAP_MM + TABLE_ROW_MM
+              : rear.paperY() + rear.heightMm() + ORDINATES_MM + GAP_MM + TABLE_ROW_MM;
+      double roomMm =
+          thirdAngle()
+              ? rear.paperY() - BALLOONS_MM - y
+              : heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM - GAP_MM - y;
+      int rows = Math.max(1, (int) Math.floor(roomMm / TABLE_ROW_MM));
+      int columns = (key.items().size() + rows - 1) / rows;
+      double tableMm = thirdAngle() ? widthMm() - EDGE_MM - GAP_MM - x : rear.widthMm();
+      double widthMm = tableMm / columns;
+      for (int i = 0; i < key.items().size(); i++) {
+        PartsKey.Item item = key.items().get(i);
+        double left = x + (i / rows) * widthMm;
+        double line = y + (i % rows + 1) * TABLE_ROW_MM;
+        String text = item.name() + ", " + pieces(item);
+        paper.text(left + 4, line, LETTERS_MM, Anchor.END, item.number());
+        String fitting = Paper.cut(text, LETTERS_MM, widthMm - 6);
+        paper.text(left + 5.5, line, LETTERS_MM, Anchor.START, fitting);
+      }
+      paper.text(x, y - 0.5, LETTERS_MM, Anchor.START, "no. and part, both sides");
+    }
+
+    /** A coil on a shock is drawn and counted with it. */
+    private String pieces(PartsKey.Item item) {
+      return switch (item.parts().size()) {
+        case 0 -> "on its shock";
+        case 1 -> "1 piece";
+        default -> item.parts().size() + " pieces";
+      };
+    }
+
+    private void notes() {
+      double x = EDGE_MM + 2;
+      double y = heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM + 3;
+      double roomMm = widthMm() - 2 * EDGE_MM - TitleBlock.WIDTH_MM - 4;
+      List<String> notes = new ArrayList<>();
+      notes.add(
+          "At ride. Strong: added by this job. Fine: there before. Dashed: behind something.");
+      notes.add("Light with dots: wheels, tyres and what stands in the way. Do not scale.");
+      notes.add("Lengths from the axle line, ground and centre line; ahead, up and left are plus.");
+      notes.add("Support on stands under the frame. Work by a qualified welder to the procedure.");
+      for (String note : notes) {
+        paper.text(x, y, LETTERS_MM, Anchor.START, Paper.cut(note, LETTERS_MM, roomMm));
+        y += TABLE_ROW_MM;
+      }
+      if (!stop.isEmpty()) {
+        double above = heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM - GAP_MM / 2;
+        double wholeMm = widthMm() - 2 * EDGE_MM - 4;
+        paper.text(x, above, STOP_MM, Anchor.START, Paper.cut(stop, STOP_MM, wholeMm));
+      }
+    }
+  }
+}

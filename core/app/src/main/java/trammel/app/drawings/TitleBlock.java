@@ -1,0 +1,70 @@
+package trammel.app.drawings;
+
+import java.util.List;
+import trammel.app.drawings.Paper.Anchor;
+
+/**
+ * The block in the lower right corner that says what a sheet is of (ISO 7200, ASME Y14.1).
+ *
+ * @param shop whose drawing it is
+ * @param job number of the job
+ * @param vehicle what it is built on
+ * @param title what the sheet shows
+ * @param date day of the job
+ * @param units what lengths are in
+ */
+public record TitleBlock(
+    String shop, String job, String vehicle, String title, String date, String units) {
+  static final double WIDTH_MM = 144;
+  static final double HEIGHT_MM = 19;
+  private static final double LABEL_MM = 2.2;
+  private static final double TEXT_MM = 2.8;
+  private static final double PAD_MM = 1.2;
+
+  /** One box of the block: how wide and high, its label and what stands in it. */
+  private record Cell(double x, double y, double width, double height, String label, String text) {}
+
+  /** Draws it with its upper left corner at a point. */
+  void drawOn(Paper paper, double x, double y, String scale, boolean thirdAngle) {
+    double row = HEIGHT_MM / 2;
+    List<Cell> cells =
+        List.of(
+            new Cell(0, 0, 68, row, "shop", shop),
+            new Cell(68, 0, 24, row, "job", job),
+            new Cell(92, 0, 26, row, "date", date),
+            new Cell(118, 0, 26, row, "revision", ""),
+            new Cell(0, row, 68, row, title, vehicle),
+            new Cell(68, row, 24, row, "scale", scale),
+            new Cell(92, row, 26, row, "lengths in", units),
+            new Cell(118, row, 26, row, "sheet 1 of 1", ""));
+    for (Cell cell : cells) {
+      paper.frame(x + cell.x, y + cell.y, cell.width, cell.height, Pen.FRAME);
+      double left = x + cell.x + PAD_MM;
+      double roomMm = cell.width - 2 * PAD_MM;
+      paper.text(left, y + cell.y + 3, LABEL_MM, Anchor.START, cell.label);
+      double sizeMm = Math.max(LABEL_MM, Paper.fitting(cell.text, TEXT_MM, roomMm));
+      String text = Paper.cut(cell.text, sizeMm, roomMm);
+      paper.text(left, y + cell.y + 7.6, sizeMm, Anchor.START, text);
+    }
+    symbol(paper, x + 137, y + row + row / 2 + 1.4, thirdAngle);
+  }
+
+  /**
+   * The symbol of the projection (ISO 5456-2, ASME Y14.3): a cone cut off, seen from its side and
+   * from an end. In third angle the end that is seen stands on its own side.
+   */
+  private static void symbol(Paper paper, double x, double y, boolean thirdAngle) {
+    double large = 2.6;
+    double small = 1.3;
+    double circlesX = thirdAngle ? x - 9 : x + 2.5;
+    double coneX = thirdAngle ? x : x - 9;
+    paper.disc(circlesX, y, large, "none", Pen.EXISTING);
+    paper.disc(circlesX, y, small, "none", Pen.EXISTING);
+    double leftHalf = small;
+    double rightHalf = large;
+    double[] xs = {coneX - 2.6, coneX + 2.6, coneX + 2.6, coneX - 2.6};
+    double[] ys = {y - leftHalf, y - rightHalf, y + rightHalf, y + leftHalf};
+    paper.area(xs, ys, "none", Pen.EXISTING);
+    paper.line(Math.min(circlesX, coneX) - 4, y, Math.max(circlesX, coneX) + 4, y, Pen.FINE);
+  }
+}

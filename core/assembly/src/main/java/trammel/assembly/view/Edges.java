@@ -1,41 +1,30 @@
 package trammel.assembly.view;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import trammel.assembly.Mesh;
 import trammel.engine.geometry.Point3;
-import trammel.engine.geometry.Vector3;
 
 /**
  * The edges of one body that a picture shows: where its surface turns sharply, and where it turns
- * away from the eye. Corners of its mesh that are one point are taken as one.
+ * away from the eye.
  */
 final class Edges {
   /** Facets of one rounding meet at less than this; real edges of plates and tubes at more. */
   private static final double SHARP_COSINE = Math.cos(Math.toRadians(35));
 
-  /** Corners this near to each other are one (mm). */
-  private static final double ONE_POINT_MM = 1e-3;
+  /** Bits of a number of a corner or a facet within a meeting. */
+  private static final int BITS = 21;
 
-  private static final double NO_AREA_MM2 = 1e-9;
+  private static final long MASK = (1L << BITS) - 1;
 
-  private final List<Point3> corners = new ArrayList<>();
-  private final List<Facet> facets = new ArrayList<>();
-  private final Map<Long, List<Facet>> meetings = new LinkedHashMap<>();
+  private final List<Point3> corners;
+  private final List<Optional<Facet>> facets;
 
-  /**
-   * A triangle as the eye sees it.
-   *
-   * @param twiceAreaMm2 twice its area in the picture, above 0 where it faces the eye
-   */
-  record Facet(Point3 a, Point3 b, Point3 c, Vector3 normal, double twiceAreaMm2) {
-    boolean facesTheEye() {
-      return twiceAreaMm2 > NO_AREA_MM2;
-    }
-  }
+  /** Each side of each facet: its lower corner, its higher one, the facet; in that order. */
+  private final long[] sides;
 
   /**
    * An edge to be drawn.
@@ -44,66 +33,65 @@ final class Edges {
    */
   record Edge(Point3 from, Point3 to, boolean behind) {}
 
+  /**
+   * @throws IllegalArgumentException if the mesh has two million corners or facets
+   */
   Edges(Mesh mesh, Eye eye) {
-    int[] number = new int[mesh.corners().size()];
-    Map<List<Long>, Integer> known = new HashMap<>();
-    for (int i = 0; i < number.length; i++) {
-      Point3 seen = eye.see(mesh.corners().get(i));
-      List<Long> cell = List.of(cell(seen.xMm()), cell(seen.yMm()), cell(seen.zMm()));
-      number[i] = known.computeIfAbsent(cell, unknown -> corners.size());
-      if (number[i] == corners.size()) {
-        corners.add(seen);
-      }
+    if (Math.max(mesh.corners().size(), mesh.faces().size()) > MASK) {
+      throw new IllegalArgumentException(
+          "A mesh of " + mesh.faces().size() + " facets is too large to draw: make it coarser.");
     }
+    corners = mesh.corners().stream().map(eye::see).toList();
+    facets = new ArrayList<>(mesh.faces().size());
+    sides = new long[3 * mesh.faces().size()];
     for (Mesh.Face face : mesh.faces()) {
-      add(number[face.a()], number[face.b()], number[face.c()]);
+      int number = facets.size();
+      facets.add(Facet.of(corners.get(face.a()), corners.get(face.b()), corners.get(face.c())));
+      sides[3 * number] = side(face.a(), face.b(), number);
+      sides[3 * number + 1] = side(face.b(), face.c(), number);
+      sides[3 * number + 2] = side(face.c(), face.a(), number);
     }
+    Arrays.sort(sides);
   }
 
-  private static long cell(double mm) {
-    return Math.round(mm / ONE_POINT_MM);
+  private static long side(int one, int other, int facet) {
+    return ((long) Math.min(one, other) << 2 * BITS)
+        | ((long) Math.max(one, other) << BITS)
+        | facet;
   }
 
-  private void add(int a, int b, int c) {
-    Point3 pa = corners.get(a);
-    Point3 pb = corners.get(b);
-    Point3 pc = corners.get(c);
-    Vector3 normal = pa.to(pb).cross(pa.to(pc));
-    if (normal.norm() < NO_AREA_MM2) {
-      return;
-    }
-    Facet facet = new Facet(pa, pb, pc, normal.normalized(), normal.z());
-    facets.add(facet);
-    meet(a, b, facet);
-    meet(b, c, facet);
-    meet(c, a, facet);
-  }
-
-  private void meet(int one, int other, Facet facet) {
-    long key = ((long) Math.min(one, other) << 32) | Math.max(one, other);
-    meetings.computeIfAbsent(key, unknown -> new ArrayList<>(2)).add(facet);
-  }
-
-  List<Facet> facets() {
-    return facets;
+  /** The facets that face the eye. */
+  List<Facet> facing() {
+    return facets.stream().flatMap(Optional::stream).filter(Facet::facesTheEye).toList();
   }
 
   List<Edge> drawn() {
     List<Edge> drawn = new ArrayList<>();
-    meetings.forEach(
-        (key, meeting) -> {
-          if (isDrawn(meeting)) {
-            boolean behind = meeting.stream().noneMatch(Facet::facesTheEye);
-            drawn.add(
-                new Edge(corners.get((int) (key >> 32)), corners.get(key.intValue()), behind));
-          }
-        });
+    int first = 0;
+    while (first < sides.length) {
+      int next = first + 1;
+      while (next < sides.length && sides[next] >> BITS == sides[first] >> BITS) {
+        next++;
+      }
+      List<Facet> meeting = new ArrayList<>(2);
+      for (int i = first; i < next; i++) {
+        facets.get((int) (sides[i] & MASK)).ifPresent(meeting::add);
+      }
+      if (isDrawn(meeting)) {
+        drawn.add(
+            new Edge(
+                corners.get((int) (sides[first] >> 2 * BITS)),
+                corners.get((int) (sides[first] >> BITS & MASK)),
+                meeting.stream().noneMatch(Facet::facesTheEye)));
+      }
+      first = next;
+    }
     return drawn;
   }
 
   private static boolean isDrawn(List<Facet> meeting) {
     if (meeting.size() != 2) {
-      return true;
+      return !meeting.isEmpty();
     }
     Facet one = meeting.get(0);
     Facet other = meeting.get(1);

@@ -10,7 +10,7 @@ final class FacetGrid {
   private static final int MOST_SQUARES = 96;
   private static final double ROUNDING_MM = 1e-6;
 
-  private final List<Edges.Facet> facets;
+  private final List<Facet> facets;
   private final List<List<Integer>> squares = new ArrayList<>();
   private final int[] askedFor;
   private double left = Double.POSITIVE_INFINITY;
@@ -20,16 +20,16 @@ final class FacetGrid {
   private int rows;
   private int asking;
 
-  FacetGrid(List<Edges.Facet> facets) {
+  FacetGrid(List<Facet> facets) {
     this.facets = facets;
     askedFor = new int[facets.size()];
     double right = Double.NEGATIVE_INFINITY;
     double top = Double.NEGATIVE_INFINITY;
-    for (Edges.Facet facet : facets) {
-      left = Math.min(left, least(facet.a().xMm(), facet.b().xMm(), facet.c().xMm()));
-      right = Math.max(right, -least(-facet.a().xMm(), -facet.b().xMm(), -facet.c().xMm()));
-      bottom = Math.min(bottom, least(facet.a().yMm(), facet.b().yMm(), facet.c().yMm()));
-      top = Math.max(top, -least(-facet.a().yMm(), -facet.b().yMm(), -facet.c().yMm()));
+    for (Facet facet : facets) {
+      left = Math.min(left, facet.leftMm());
+      right = Math.max(right, facet.rightMm());
+      bottom = Math.min(bottom, facet.bottomMm());
+      top = Math.max(top, facet.topMm());
     }
     if (facets.isEmpty()) {
       return;
@@ -45,10 +45,6 @@ final class FacetGrid {
     }
   }
 
-  private static double least(double a, double b, double c) {
-    return Math.min(a, Math.min(b, c));
-  }
-
   private int column(double x) {
     return (int) Math.floor((x - left) / sideMm);
   }
@@ -58,11 +54,11 @@ final class FacetGrid {
   }
 
   private void put(int number) {
-    Edges.Facet facet = facets.get(number);
-    int firstColumn = column(least(facet.a().xMm(), facet.b().xMm(), facet.c().xMm()));
-    int lastColumn = column(-least(-facet.a().xMm(), -facet.b().xMm(), -facet.c().xMm()));
-    int firstRow = row(least(facet.a().yMm(), facet.b().yMm(), facet.c().yMm()));
-    int lastRow = row(-least(-facet.a().yMm(), -facet.b().yMm(), -facet.c().yMm()));
+    Facet facet = facets.get(number);
+    int firstColumn = column(facet.leftMm());
+    int lastColumn = column(facet.rightMm());
+    int firstRow = row(facet.bottomMm());
+    int lastRow = row(facet.topMm());
     for (int row = firstRow; row <= lastRow; row++) {
       for (int column = firstColumn; column <= lastColumn; column++) {
         squares.get(row * columns + column).add(number);
@@ -70,8 +66,8 @@ final class FacetGrid {
     }
   }
 
-  /** Every facet, each once, that shares a square with an edge; some that do not come too. */
-  void along(Point3 from, Point3 to, Consumer<Edges.Facet> asked) {
+  /** Every facet, each once, that may hide something of an edge. */
+  void along(Point3 from, Point3 to, Consumer<Facet> asked) {
     if (facets.isEmpty()) {
       return;
     }
@@ -87,7 +83,7 @@ final class FacetGrid {
       int first = Math.max(0, row(Math.min(one, other) - ROUNDING_MM));
       int last = Math.min(rows - 1, row(Math.max(one, other) + ROUNDING_MM));
       for (int row = first; row <= last; row++) {
-        ask(squares.get(row * columns + column), asked);
+        ask(squares.get(row * columns + column), from, to, asked);
       }
     }
   }
@@ -102,11 +98,14 @@ final class FacetGrid {
     return from.yMm() + share * (to.yMm() - from.yMm());
   }
 
-  private void ask(List<Integer> square, Consumer<Edges.Facet> asked) {
+  private void ask(List<Integer> square, Point3 from, Point3 to, Consumer<Facet> asked) {
     for (int number : square) {
       if (askedFor[number] != asking) {
         askedFor[number] = asking;
-        asked.accept(facets.get(number));
+        Facet facet = facets.get(number);
+        if (facet.mayHide(from, to)) {
+          asked.accept(facet);
+        }
       }
     }
   }

@@ -3,7 +3,6 @@ package trammel.assembly.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import trammel.engine.geometry.Point3;
 
 /**
  * Which edges of bodies an eye sees. Each edge is cut where a facet begins or ends to stand in
@@ -12,13 +11,8 @@ import trammel.engine.geometry.Point3;
  * rendering of solids, 1967, taken facet by facet).
  */
 public final class HiddenLines {
-  /** What is this little behind a facet lies on it (mm). */
-  private static final double ON_IT_MM = 0.05;
-
   /** Pieces shorter than this in the picture are not drawn (mm of the vehicle). */
   private static final double LEAST_MM = 0.3;
-
-  private static final double PARALLEL = 1e-12;
 
   private final FacetGrid grid;
   private final List<SeenLine> lines = new ArrayList<>();
@@ -36,10 +30,10 @@ public final class HiddenLines {
    */
   public static List<SeenLine> of(List<Body> bodies, Eye eye) {
     List<Edges> edges = bodies.stream().map(body -> new Edges(body.mesh(), eye)).toList();
-    List<Edges.Facet> hiding = new ArrayList<>();
+    List<Facet> hiding = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       if (bodies.get(i).hides()) {
-        edges.get(i).facets().stream().filter(Edges.Facet::facesTheEye).forEach(hiding::add);
+        hiding.addAll(edges.get(i).facing());
       }
     }
     HiddenLines picture = new HiddenLines(new FacetGrid(hiding));
@@ -92,9 +86,10 @@ public final class HiddenLines {
         edge.from(),
         edge.to(),
         facet -> {
-          Span span = behind(edge, facet);
-          if (span.to > span.from) {
-            spans.add(span);
+          double[] span = {0, 1};
+          facet.keepHidden(edge.from(), edge.to(), span);
+          if (span[1] > span[0]) {
+            spans.add(new Span(span[0], span[1]));
           }
         });
     return spans;
@@ -112,52 +107,5 @@ public final class HiddenLines {
       }
     }
     return merged;
-  }
-
-  /**
-   * Where an edge lies within a facet's outline and behind its plane; empty if from is not before
-   * to.
-   */
-  private static Span behind(Edges.Edge edge, Edges.Facet facet) {
-    Span span = new Span(0, 1);
-    span = within(edge, facet.a(), facet.b(), span);
-    span = within(edge, facet.b(), facet.c(), span);
-    span = within(edge, facet.c(), facet.a(), span);
-    if (!(span.to > span.from)) {
-      return span;
-    }
-    return kept(span, depthMm(edge.from(), facet) - ON_IT_MM, depthMm(edge.to(), facet) - ON_IT_MM);
-  }
-
-  /** How far a point is behind a facet's plane, along the line of sight (mm). */
-  private static double depthMm(Point3 point, Edges.Facet facet) {
-    Point3 a = facet.a();
-    double rise =
-        facet.normal().x() * (point.xMm() - a.xMm()) + facet.normal().y() * (point.yMm() - a.yMm());
-    return a.zMm() - rise / facet.normal().z() - point.zMm();
-  }
-
-  /** What of a span lies to the left of a facet's side. */
-  private static Span within(Edges.Edge edge, Point3 from, Point3 to, Span span) {
-    return kept(span, leftOf(edge.from(), from, to), leftOf(edge.to(), from, to));
-  }
-
-  private static double leftOf(Point3 point, Point3 from, Point3 to) {
-    return (to.xMm() - from.xMm()) * (point.yMm() - from.yMm())
-        - (to.yMm() - from.yMm()) * (point.xMm() - from.xMm());
-  }
-
-  /**
-   * What of a span has a value above 0 that runs straight from one end of the edge to the other.
-   */
-  private static Span kept(Span span, double atStart, double atEnd) {
-    double rise = atEnd - atStart;
-    if (Math.abs(rise) < PARALLEL) {
-      return atStart > 0 ? span : new Span(1, 0);
-    }
-    double zero = -atStart / rise;
-    return rise > 0
-        ? new Span(Math.max(span.from, zero), span.to)
-        : new Span(span.from, Math.min(span.to, zero));
   }
 }

@@ -19,7 +19,11 @@ final class Overdrawn {
   private record Course(long direction, long distance) {}
 
   /** Where along its course a line begins and ends (mm). */
-  private record Reach(double from, double to) {}
+  private record Reach(double from, double to) {
+    boolean meets(Reach other) {
+      return to > other.from && from < other.to;
+    }
+  }
 
   private Overdrawn() {}
 
@@ -51,9 +55,12 @@ final class Overdrawn {
 
   private static List<SeenLine> rest(
       SeenLine line, double startMm, double endMm, List<Reach> before) {
-    List<Reach> open = List.of(new Reach(Math.min(startMm, endMm), Math.max(startMm, endMm)));
+    Reach whole = new Reach(Math.min(startMm, endMm), Math.max(startMm, endMm));
+    List<Reach> open = List.of(whole);
     for (Reach drawn : before) {
-      open = open.stream().flatMap(reach -> less(reach, drawn).stream()).toList();
+      if (drawn.meets(whole)) {
+        open = open.stream().flatMap(reach -> less(reach, drawn).stream()).toList();
+      }
     }
     double runMm = endMm - startMm;
     double leastMm = Math.min(LEAST_MM, Math.abs(runMm) / 2);
@@ -69,7 +76,7 @@ final class Overdrawn {
   }
 
   private static List<Reach> less(Reach reach, Reach drawn) {
-    if (drawn.to <= reach.from || drawn.from >= reach.to) {
+    if (!drawn.meets(reach)) {
       return List.of(reach);
     }
     List<Reach> left = new ArrayList<>(2);

@@ -2,7 +2,6 @@ package example.threelink;
 
 import trammel.brackets.work.BoughtPiece;
 import trammel.brackets.work.Bolting;
-import trammel.trade.tubes.RoundTube;
 import trammel.assembly.Turned;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Place;
@@ -26,6 +25,7 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.reading.fields.Field;
+import trammel.trade.steel.RoundTube;
 import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldPosition;
@@ -142,7 +142,7 @@ public final class ThreeLink implements AxleLinkage {
         Point3 start = centre.plus(in.scaled(end.shankMm()));
         welds.add(
             new SeamRun(
-                bar.name(), joint, FlatPath.circle(Place.along(start, in), tube.boreMm() / 2)));
+                bar.name(), joint, FlatPath.circle(Place.along(start, in), tube.insideMm() / 2)));
       }
       plan.add(PartNeed.placed(end.key(), joints, "both ends of " + bar.name()));
       plan.add(

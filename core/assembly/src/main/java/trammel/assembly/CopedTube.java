@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.trade.given.Dimension;
+import trammel.trade.steel.RoundTube;
 import trammel.trade.tubes.Cope;
-import trammel.trade.tubes.RoundTube;
 
 /**
  * A round tube from z = 0 to its sawn length, over the tips of its copes. A cope's barrel lies
@@ -68,7 +68,7 @@ public record CopedTube(RoundTube tube, double lengthMm, Optional<Cope> start, O
   private double[] sums() {
     Optional<Cut> startCut = Cut.of(start);
     Optional<Cut> endCut = Cut.of(end);
-    double insideMm = tube.boreMm() / 2;
+    double insideMm = tube.insideMm() / 2;
     double[] sums = new double[4];
     for (int i = 0; i < POINTS.length; i++) {
       double radiusMm = insideMm + tube.wallMm() * (1 + POINTS[i]) / 2;
@@ -88,7 +88,7 @@ public record CopedTube(RoundTube tube, double lengthMm, Optional<Cope> start, O
 
   @Override
   public double volumeMm3() {
-    return start.isEmpty() && end.isEmpty() ? tube.areaMm2() * lengthMm : sums()[0];
+    return start.isEmpty() && end.isEmpty() ? tube.sectionAreaMm2() * lengthMm : sums()[0];
   }
 
   @Override
@@ -103,8 +103,8 @@ public record CopedTube(RoundTube tube, double lengthMm, Optional<Cope> start, O
     List<Mesh.Face> faces = new ArrayList<>(8 * SEGMENTS);
     Optional<Cut> startCut = Cut.of(start);
     Optional<Cut> endCut = Cut.of(end);
-    double outsideMm = tube.outsideDiameterMm() / 2;
-    double insideMm = tube.boreMm() / 2;
+    double outsideMm = tube.outsideMm() / 2;
+    double insideMm = tube.insideMm() / 2;
     for (int k = 0; k < SEGMENTS; k++) {
       double roundRad = 2 * Math.PI * k / SEGMENTS;
       corners.add(corner(outsideMm, roundRad, behindMm(startCut, outsideMm, roundRad)));

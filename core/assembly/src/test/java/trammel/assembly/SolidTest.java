@@ -30,8 +30,8 @@ import trammel.trade.plates.Point2;
 import trammel.trade.plates.RoundHole;
 import trammel.trade.plates.Straight;
 import trammel.trade.plates.TubeBracket;
+import trammel.trade.steel.RoundTube;
 import trammel.trade.tubes.Cope;
-import trammel.trade.tubes.RoundTube;
 
 /** Volumes and centres against formulas of solid geometry, meshes against the exact volumes. */
 class SolidTest {
@@ -108,7 +108,7 @@ class SolidTest {
     double expected = 2 * Math.PI * radiusMm * wallMm * (200 - meanCutMm);
     assertEquals(expected, tube.volumeMm3(), 2e-3 * expected);
     CopedTube square = CopedTube.square(TUBE, 500);
-    assertEquals(TUBE.areaMm2() * 500, square.volumeMm3(), 1e-9);
+    assertEquals(TUBE.sectionAreaMm2() * 500, square.volumeMm3(), 1e-9);
     assertEquals(250, square.centre().zMm(), 1e-9);
   }
 

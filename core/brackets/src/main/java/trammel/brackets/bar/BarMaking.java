@@ -27,9 +27,9 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.steel.RoundTube;
 import trammel.trade.tubes.BushedEnd;
 import trammel.trade.tubes.Cope;
-import trammel.trade.tubes.RoundTube;
 import trammel.trade.tubes.ThreadedEnd;
 import trammel.trade.tubes.TubeCut;
 import trammel.trade.tubes.TubeEnd;
@@ -264,7 +264,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
             at));
     double faceMm = end.range().middleMm();
     double outMm = bar.tube().outsideDiameterMm() / 2;
-    double boreMm = tube().boreMm() / 2;
+    double boreMm = tube().insideMm() / 2;
     double proudMm = end.proudMm();
     double endMm = proudMm + end.insideMm();
     Solid weldIn =

@@ -4,8 +4,8 @@ import trammel.brackets.material.EndFitting;
 import trammel.trade.hardware.ScrewThread;
 import trammel.trade.hardware.ThreadForm;
 import trammel.trade.tubes.BushedEnd;
-import trammel.trade.tubes.RodEnd;
 import trammel.trade.tubes.ThreadedEnd;
+import trammel.trade.tubes.ThreadedShank;
 import trammel.trade.tubes.TubeEnd;
 
 /**
@@ -40,8 +40,8 @@ final class ShankEnd {
     }
     double threadMm = end.threadMm();
     double usableMm = end.shankMm() - end.joint().barrelRadiusMm() - NECK * threadMm;
-    RodEnd shank =
-        new RodEnd(
+    ThreadedShank shank =
+        new ThreadedShank(
             end.title(),
             new ScrewThread(end.title(), ThreadForm.UNIFIED, threadMm, PITCH * threadMm),
             end.shankMm(),

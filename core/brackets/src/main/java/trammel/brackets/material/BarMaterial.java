@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import trammel.engine.layout.BarTube;
 import trammel.trade.given.Given;
-import trammel.trade.steel.BarStock;
 import trammel.trade.steel.RoundTube;
+import trammel.trade.steel.SteelSection;
 
 /**
  * A section sold by the stick.
@@ -21,7 +21,7 @@ import trammel.trade.steel.RoundTube;
 public record BarMaterial(
     String key,
     String title,
-    BarStock form,
+    SteelSection form,
     double yieldMPa,
     List<Stick> sticks,
     String supplier,

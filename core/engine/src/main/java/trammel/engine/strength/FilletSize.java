@@ -55,7 +55,7 @@ public final class FilletSize {
    * @throws IllegalArgumentException if the leg is outside its range
    */
   public static double leastLengthMm(double legMm) {
-    FilletWeld.checkLeg(legMm);
+    FilletSeam.checkLeg(legMm);
     return 4.0 * legMm;
   }
 
@@ -83,10 +83,10 @@ public final class FilletSize {
    */
   public static double matchingThicknessMm(
       double legMm, Electrode electrode, double baseTensileMPa) {
-    FilletWeld.checkLeg(legMm);
+    FilletSeam.checkLeg(legMm);
     Given.within(
         "tensile strength of the base metal", baseTensileMPa, 50, 3500, "MPa", "Check its unit.");
-    return FilletWeld.THROAT_SHARE * electrode.tensileMPa() * legMm / baseTensileMPa;
+    return FilletSeam.THROAT_SHARE * electrode.tensileMPa() * legMm / baseTensileMPa;
   }
 
   /**

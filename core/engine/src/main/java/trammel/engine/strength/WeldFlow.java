@@ -106,8 +106,8 @@ public final class WeldFlow {
    * @throws IllegalArgumentException if the leg is outside its range, or as {@link #largestNPerMm}
    */
   public double throatStressMPa(WeldLoad load, double legMm) {
-    FilletWeld.checkLeg(legMm);
-    return largestNPerMm(load) / (FilletWeld.THROAT_SHARE * legMm);
+    FilletSeam.checkLeg(legMm);
+    return largestNPerMm(load) / (FilletSeam.THROAT_SHARE * legMm);
   }
 
   /** The flow under one load. */

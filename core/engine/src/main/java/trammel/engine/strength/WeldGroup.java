@@ -185,6 +185,6 @@ public record WeldGroup(List<WeldLine> lines) {
    * @throws IllegalArgumentException as {@link #largestFlowNPerMm}
    */
   public double neededLegMm(WeldLoad load, Electrode electrode) {
-    return largestFlowNPerMm(load) / (FilletWeld.THROAT_SHARE * electrode.allowableThroatMPa());
+    return largestFlowNPerMm(load) / (FilletSeam.THROAT_SHARE * electrode.allowableThroatMPa());
   }
 }

@@ -28,20 +28,20 @@ class WeldTest {
   @ParameterizedTest(name = "{0} in leg")
   @CsvSource({"0.125, 1.856", "0.1875, 2.784", "0.25, 3.712", "0.3125, 4.640"})
   void strengthOfAnInchOfE70(double legIn, double kipPerInch) {
-    double tenInches = kip(new FilletWeld(mm(legIn), mm(10), Electrode.E70).allowableN());
+    double tenInches = kip(new FilletSeam(mm(legIn), mm(10), Electrode.E70).allowableN());
     assertEquals(kipPerInch, tenInches / 10, 0.001, "AISC 360 Table J2.5, allowable stress");
   }
 
   @ParameterizedTest(name = "{0}")
   @CsvSource({"E60, 0.7955", "E70, 0.92808", "E80, 1.0607"})
   void strengthOfASixteenthByElectrode(Electrode electrode, double kipPerInch) {
-    FilletWeld weld = new FilletWeld(mm(1.0 / 16), mm(10), electrode);
+    FilletSeam weld = new FilletSeam(mm(1.0 / 16), mm(10), electrode);
     assertEquals(kipPerInch, kip(weld.allowableN()) / 10, 0.00006, "AISC 360 Table J2.5");
   }
 
   @Test
   void designStrengthOfASixteenthOfE70() {
-    FilletWeld weld = new FilletWeld(mm(1.0 / 16), mm(10), Electrode.E70);
+    FilletSeam weld = new FilletSeam(mm(1.0 / 16), mm(10), Electrode.E70);
     assertEquals(1.392, kip(weld.designN()) / 10, 0.0005, "AISC 360, load and resistance factors");
   }
 
@@ -52,20 +52,20 @@ class WeldTest {
     "0.125, 5.4977871, 10.20, 'AISC 360 J2.4, all round a 1.75 in tube'"
   })
   void strengthOfAWeld(double legIn, double lengthIn, double kips, String source) {
-    FilletWeld weld = new FilletWeld(mm(legIn), mm(lengthIn), Electrode.E70);
+    FilletSeam weld = new FilletSeam(mm(legIn), mm(lengthIn), Electrode.E70);
     assertEquals(kips, kip(weld.allowableN()), 0.006, source);
   }
 
   @Test
   void aShortWeldCountsAsAQuarterOfItsLength() {
-    FilletWeld weld = new FilletWeld(mm(0.1875), mm(0.5), Electrode.E70);
+    FilletSeam weld = new FilletSeam(mm(0.1875), mm(0.5), Electrode.E70);
     assertEquals(0.125, inches(weld.effectiveLegMm()), 1e-12, "AISC 360 J2.2b");
   }
 
   @ParameterizedTest
   @CsvSource({"0, 1.0", "45, 1.2973", "90, 1.5"})
   void directionFactor(double degrees, double factor) {
-    assertEquals(factor, FilletWeld.directionFactor(rad(degrees)), 0.00005, "AISC 360 J2.4");
+    assertEquals(factor, FilletSeam.directionFactor(rad(degrees)), 0.00005, "AISC 360 J2.4");
   }
 
   @ParameterizedTest(name = "{0} in thick")
@@ -115,7 +115,7 @@ class WeldTest {
 
   @Test
   void throatStressOfJindalExample121() {
-    double stress = new FilletWeld(8, 240, Electrode.E70).throatStressMPa(100_000);
+    double stress = new FilletSeam(8, 240, Electrode.E70).throatStressMPa(100_000);
     assertEquals(73.7, stress, 0.05, "Jindal, Machine Design, ex. 12-1");
   }
 
@@ -261,17 +261,17 @@ class WeldTest {
   void aLongerOrLargerWeldBearsMore(Draw draw) {
     double leg = draw.between(1, 20);
     double length = draw.between(5, 1000);
-    double one = new FilletWeld(leg, length, Electrode.E70).allowableN();
-    assertTrue(new FilletWeld(leg, 1.1 * length, Electrode.E70).allowableN() > one);
-    assertTrue(new FilletWeld(1.1 * leg, length, Electrode.E70).allowableN() >= one);
-    assertTrue(new FilletWeld(leg, length, Electrode.E70).designN() > one);
+    double one = new FilletSeam(leg, length, Electrode.E70).allowableN();
+    assertTrue(new FilletSeam(leg, 1.1 * length, Electrode.E70).allowableN() > one);
+    assertTrue(new FilletSeam(1.1 * leg, length, Electrode.E70).allowableN() >= one);
+    assertTrue(new FilletSeam(leg, length, Electrode.E70).designN() > one);
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {0, -3, 60, Double.NaN})
   void anImpossibleLegIsRefused(double leg) {
     IllegalArgumentException refusal =
-        assertThrows(IllegalArgumentException.class, () -> new FilletWeld(leg, 100, Electrode.E70));
+        assertThrows(IllegalArgumentException.class, () -> new FilletSeam(leg, 100, Electrode.E70));
     assertTrue(refusal.getMessage().contains("fillet gauge"), refusal.getMessage());
     assertThrows(IllegalArgumentException.class, () -> FilletSize.leastLengthMm(leg));
   }

@@ -8,9 +8,9 @@ import java.util.Optional;
 import trammel.brackets.material.BarMaterial;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
-import trammel.trade.steel.BarStock;
 import trammel.trade.steel.RectangularTube;
 import trammel.trade.steel.RoundTube;
+import trammel.trade.steel.SteelSection;
 
 /** The section {@code bars}: tube sold by the stick. */
 final class BarSection extends CatalogSection {
@@ -86,7 +86,7 @@ final class BarSection extends CatalogSection {
             Purchase.leadDays(entry, values)));
   }
 
-  private static BarStock form(FieldValues values) {
+  private static SteelSection form(FieldValues values) {
     boolean round = values.get(SHAPE).equals(ROUND);
     boolean asRound = values.isWritten(OUTSIDE);
     boolean asRectangular = values.isWritten(HEIGHT) && values.isWritten(WIDTH);

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.material.BoltSize;
 import trammel.brackets.work.BoltNeed;
+import trammel.engine.strength.BoltGrade;
 import trammel.planning.catalog.Catalog;
 import trammel.trade.hardware.BoltChoice;
-import trammel.trade.hardware.BoltGrade;
 import trammel.trade.hardware.Tightening;
 
 /** Finds the stocked bolt for every grip: rounded up to the next length, one line a length. */

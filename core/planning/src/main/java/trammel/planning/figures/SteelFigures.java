@@ -9,12 +9,12 @@ import trammel.engine.strength.RoundTubeSection;
 import trammel.engine.strength.Section;
 import trammel.engine.strength.SteelGrade;
 import trammel.reading.fields.Field;
-import trammel.trade.steel.BarStock;
 import trammel.trade.steel.FlatBar;
 import trammel.trade.steel.PlateStock;
 import trammel.trade.steel.RectangularTube;
 import trammel.trade.steel.RoundTube;
 import trammel.trade.steel.SheetGauge;
+import trammel.trade.steel.SteelSection;
 
 /** Weights and sections of steel. */
 final class SteelFigures implements FigureGroup {
@@ -190,7 +190,7 @@ final class SteelFigures implements FigureGroup {
     }
   }
 
-  private static void bar(BarStock bar, FigureInputs given, FigureAnswers answers) {
+  private static void bar(SteelSection bar, FigureInputs given, FigureAnswers answers) {
     answers.put("weight_per_length", bar.kgPerMetre()).put("weight", bar.massKg(given.get(LENGTH)));
   }
 

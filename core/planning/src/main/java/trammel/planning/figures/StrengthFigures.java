@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import trammel.engine.strength.Column;
 import trammel.engine.strength.Electrode;
+import trammel.engine.strength.FilletSeam;
 import trammel.engine.strength.FilletSize;
-import trammel.engine.strength.FilletWeld;
 import trammel.engine.strength.RodEnd;
 import trammel.engine.strength.RoundTubeSection;
 import trammel.reading.fields.Field;
@@ -179,7 +179,7 @@ final class StrengthFigures implements FigureGroup {
               .put("least_step", FilletSize.leastIntermittentLengthMm(given.get(ASKED_LEG)));
       case "weld-stress" -> {
         Electrode filler = filler(given);
-        FilletWeld weld = new FilletWeld(given.get(LEG), given.get(WELD_LENGTH), filler);
+        FilletSeam weld = new FilletSeam(given.get(LEG), given.get(WELD_LENGTH), filler);
         answers
             .put("stress", weld.throatStressMPa(given.get(LOAD)))
             .put("allowed", filler.allowableThroatMPa());
@@ -239,14 +239,14 @@ final class StrengthFigures implements FigureGroup {
   }
 
   private static void filletWeld(FigureInputs given, FigureAnswers answers) {
-    FilletWeld weld = new FilletWeld(given.get(LEG), given.get(WELD_LENGTH), filler(given));
+    FilletSeam weld = new FilletSeam(given.get(LEG), given.get(WELD_LENGTH), filler(given));
     answers
         .put("throat", weld.throatMm())
         .put("counted_leg", weld.effectiveLegMm())
         .put("per_length", weld.allowableN() / given.get(WELD_LENGTH))
         .put("allowed", weld.allowableN())
         .put("design", weld.designN())
-        .put("direction_factor", FilletWeld.directionFactor(given.get(LOAD_ANGLE)));
+        .put("direction_factor", FilletSeam.directionFactor(given.get(LOAD_ANGLE)));
   }
 
   private static Electrode filler(FigureInputs given) {

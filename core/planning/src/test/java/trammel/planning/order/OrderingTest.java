@@ -32,7 +32,7 @@ import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.BadInputException;
-import trammel.trade.tubes.RoundTube;
+import trammel.trade.steel.RoundTube;
 
 /**
  * Orders over the standard catalog with a shop's terms over it. What is expected is worked by hand

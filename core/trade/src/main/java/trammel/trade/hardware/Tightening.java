@@ -1,5 +1,6 @@
 package trammel.trade.hardware;
 
+import trammel.engine.strength.BoltGrade;
 import trammel.trade.given.Dimension;
 
 /**
@@ -27,10 +28,12 @@ public record Tightening(double nutFactor, double proofShare) {
     }
   }
 
+  /** Pull of the tightened bolt (N). */
   public double preloadN(ScrewThread thread, BoltGrade grade) {
-    return proofShare * grade.proofLoadN(thread);
+    return proofShare * grade.proofMPa(thread.diameterMm()) * thread.stressAreaMm2();
   }
 
+  /** Torque on the wrench (Nmm). */
   public double torqueNmm(ScrewThread thread, BoltGrade grade) {
     return nutFactor * thread.diameterMm() * preloadN(thread, grade);
   }

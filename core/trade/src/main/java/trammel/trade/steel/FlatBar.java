@@ -8,7 +8,7 @@ import trammel.trade.given.Given;
  * @param widthMm width, mm, up to 500
  * @param thicknessMm thickness, mm, not more than the width
  */
-public record FlatBar(double widthMm, double thicknessMm) implements BarStock {
+public record FlatBar(double widthMm, double thicknessMm) implements SteelSection {
 
   public FlatBar {
     Given.positive(widthMm, 500, "Width of a flat bar in mm", "Wider steel is bought as plate.");

@@ -10,7 +10,8 @@ import trammel.trade.given.Given;
  * @param widthMm other outside side, mm, more than four walls
  * @param wallMm wall, mm
  */
-public record RectangularTube(double heightMm, double widthMm, double wallMm) implements BarStock {
+public record RectangularTube(double heightMm, double widthMm, double wallMm)
+    implements SteelSection {
 
   public RectangularTube {
     Given.positive(heightMm, 500, "Height of a tube in mm", "Measure the tube across its outside.");

@@ -7,7 +7,7 @@ import trammel.trade.given.Given;
  *
  * @param diameterMm diameter, mm, up to 500
  */
-public record RoundBar(double diameterMm) implements BarStock {
+public record RoundBar(double diameterMm) implements SteelSection {
 
   public RoundBar {
     Given.positive(

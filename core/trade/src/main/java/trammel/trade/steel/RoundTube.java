@@ -8,7 +8,7 @@ import trammel.trade.given.Given;
  * @param outsideMm outside diameter, mm, up to 500
  * @param wallMm wall, mm, less than half the outside diameter
  */
-public record RoundTube(double outsideMm, double wallMm) implements BarStock {
+public record RoundTube(double outsideMm, double wallMm) implements SteelSection {
 
   public RoundTube {
     Given.positive(

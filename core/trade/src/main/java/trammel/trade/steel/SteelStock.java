@@ -1,7 +1,7 @@
 package trammel.trade.steel;
 
 /** A form in which steel is bought: a bar or tube by length, a plate or sheet by area. */
-public sealed interface SteelStock permits BarStock, PlateStock {
+public sealed interface SteelStock permits SteelSection, PlateStock {
 
   /** Name as it stands on a shop list in US units: {@code 1-3/4 x .120 wall round tube}. */
   String usName();

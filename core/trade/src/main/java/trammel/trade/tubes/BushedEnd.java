@@ -1,6 +1,7 @@
 package trammel.trade.tubes;
 
 import trammel.trade.given.Dimension;
+import trammel.trade.steel.RoundTube;
 
 /**
  * A tube coped onto the barrel of a bushing.
@@ -29,7 +30,7 @@ public record BushedEnd(double barrelDiameterMm, double angleRad, double weldGap
 
   /** The cope that fits the tube to the barrel. */
   public Cope cope(RoundTube tube) {
-    return new Cope(tube.outsideDiameterMm() / 2.0, barrelDiameterMm / 2.0, angleRad, 0.0);
+    return new Cope(tube.outsideMm() / 2.0, barrelDiameterMm / 2.0, angleRad, 0.0);
   }
 
   /** To the tips of the cope, where the sawn tube ends. */

@@ -1,6 +1,7 @@
 package trammel.trade.tubes;
 
 import trammel.trade.given.Dimension;
+import trammel.trade.steel.RoundTube;
 
 /** A square-sawn end that stops a given distance short of the point it is measured from. */
 public record PlainEnd(double setbackMm) implements TubeEnd {

@@ -1,6 +1,7 @@
 package trammel.trade.tubes;
 
 import trammel.trade.given.Dimension;
+import trammel.trade.steel.RoundTube;
 
 /**
  * A joint screwed straight into a thick tube, drilled and tapped, set at the middle of its
@@ -11,7 +12,8 @@ import trammel.trade.given.Dimension;
  * @param engagementMm least engagement of the joint
  * @param threadPercent height of thread to tap, in percent of the full one
  */
-public record TappedEnd(RodEnd joint, double depthMm, double engagementMm, double threadPercent)
+public record TappedEnd(
+    ThreadedShank joint, double depthMm, double engagementMm, double threadPercent)
     implements TubeEnd {
   /** The lead of a plug tap, in pitches: common practice, no source. */
   private static final double TAP_LEAD_PITCHES = 4.0;
@@ -25,7 +27,7 @@ public record TappedEnd(RodEnd joint, double depthMm, double engagementMm, doubl
   }
 
   /** A tapped end with one thread diameter of least engagement and 75 % thread. */
-  public static TappedEnd of(RodEnd joint, double depthMm) {
+  public static TappedEnd of(ThreadedShank joint, double depthMm) {
     double engagementMm = ThreadRange.STEEL_ENGAGEMENT * joint.thread().diameterMm();
     return new TappedEnd(joint, depthMm, engagementMm, 75.0);
   }
@@ -67,13 +69,13 @@ public record TappedEnd(RodEnd joint, double depthMm, double engagementMm, doubl
   public void requireFits(RoundTube tube) {
     Dimension.atMostMm(
         "bore of the tube to be tapped " + joint.thread().name(),
-        tube.boreMm(),
+        tube.insideMm(),
         tapDrillMm(),
         "Use a thicker wall, a larger thread, or a weld-in threaded end.");
     double diameterMm = joint.thread().diameterMm();
     Dimension.atLeastMm(
         "wall left outside thread " + joint.thread().name(),
-        (tube.outsideDiameterMm() - diameterMm) / 2.0,
+        (tube.outsideMm() - diameterMm) / 2.0,
         LEAST_WALL_FACTOR * diameterMm,
         "Use a larger tube or a smaller thread.");
   }

@@ -20,7 +20,7 @@ public record ThreadRange(double shortestMm, double longestMm) {
    * @param boreDepthMm full thread in the bore
    * @param engagementMm least engagement
    */
-  public static ThreadRange of(RodEnd joint, double boreDepthMm, double engagementMm) {
+  public static ThreadRange of(ThreadedShank joint, double boreDepthMm, double engagementMm) {
     double diameterMm = joint.thread().diameterMm();
     Dimension.positiveMm("thread depth for " + joint.name(), boreDepthMm);
     Dimension.atLeastMm(

@@ -1,6 +1,7 @@
 package trammel.trade.tubes;
 
 import trammel.trade.given.Dimension;
+import trammel.trade.steel.RoundTube;
 
 /**
  * A joint screwed into a weld-in threaded tube end, set at the middle of its adjustment.
@@ -13,7 +14,7 @@ import trammel.trade.given.Dimension;
  * @param spigotMm outside diameter of the part in the tube; 0 when not checked
  */
 public record ThreadedEnd(
-    RodEnd joint,
+    ThreadedShank joint,
     double proudMm,
     double insideMm,
     double boreDepthMm,
@@ -28,7 +29,8 @@ public record ThreadedEnd(
   }
 
   /** A weld-in end with one thread diameter of least engagement. */
-  public static ThreadedEnd of(RodEnd joint, double proudMm, double insideMm, double boreDepthMm) {
+  public static ThreadedEnd of(
+      ThreadedShank joint, double proudMm, double insideMm, double boreDepthMm) {
     double engagementMm = ThreadRange.STEEL_ENGAGEMENT * joint.thread().diameterMm();
     return new ThreadedEnd(joint, proudMm, insideMm, boreDepthMm, engagementMm, 0.0);
   }
@@ -58,7 +60,7 @@ public record ThreadedEnd(
       Dimension.atMostMm(
           "spigot of the weld-in end for " + joint.name(),
           spigotMm,
-          tube.boreMm(),
+          tube.insideMm(),
           "Use the weld-in end made for this wall, or a thinner wall.");
     }
   }

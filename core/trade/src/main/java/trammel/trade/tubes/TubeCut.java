@@ -1,6 +1,7 @@
 package trammel.trade.tubes;
 
 import trammel.trade.given.Dimension;
+import trammel.trade.steel.RoundTube;
 
 /**
  * One bar's tube: what to saw off so that the bar's joints come out at their centres with all
@@ -70,6 +71,6 @@ public record TubeCut(String name, RoundTube tube, BentBar bar, TubeEnd start, T
 
   /** Weight of the sawn tube, before coping. */
   public double weightKg() {
-    return tube.weightKg(lengthMm());
+    return tube.massKg(lengthMm());
   }
 }

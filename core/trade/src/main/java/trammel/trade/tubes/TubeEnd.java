@@ -1,5 +1,7 @@
 package trammel.trade.tubes;
 
+import trammel.trade.steel.RoundTube;
+
 /** How one end of a bar's tube meets its joint. */
 public sealed interface TubeEnd permits ThreadedEnd, TappedEnd, BushedEnd, PlainEnd {
   /** From the joint's centre to the end of the tube as sawn, along the tube. */

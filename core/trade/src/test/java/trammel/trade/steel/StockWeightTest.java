@@ -15,7 +15,7 @@ class StockWeightTest {
   private static final double INCH = 25.4;
   private static final double KG_PER_M_IN_LB_PER_FT = 0.45359237 / 0.3048;
 
-  private static double poundsPerFoot(BarStock stock) {
+  private static double poundsPerFoot(SteelSection stock) {
     return stock.kgPerMetre() / KG_PER_M_IN_LB_PER_FT;
   }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 import trammel.trade.hardware.ScrewThread;
+import trammel.trade.steel.RoundTube;
 
 class TubeCutTest {
   private static final double INCH = 25.4;
@@ -18,8 +19,8 @@ class TubeCutTest {
   private static final RoundTube TUBE = new RoundTube(1.75 * INCH, 0.120 * INCH);
 
   /** Invented joint: shank 60 with 45 of thread, 3/4-16, jam nut 10. */
-  private static final RodEnd JOINT =
-      new RodEnd("joint 3/4", ScrewThread.of("3/4-16"), 60.0, 45.0, 10.0);
+  private static final ThreadedShank JOINT =
+      new ThreadedShank("joint 3/4", ScrewThread.of("3/4-16"), 60.0, 45.0, 10.0);
 
   @ParameterizedTest
   @CsvSource({
@@ -31,14 +32,14 @@ class TubeCutTest {
   })
   void tubeHasThePublishedWeight(double outside, double wall, double poundsPerFoot) {
     RoundTube tube = new RoundTube(outside * INCH, wall * INCH);
-    assertEquals(poundsPerFoot, tube.weightKg(12.0 * INCH) * LB_PER_KG, 0.0005 * poundsPerFoot);
+    assertEquals(poundsPerFoot, tube.massKg(12.0 * INCH) * LB_PER_KG, 0.0005 * poundsPerFoot);
   }
 
   @ParameterizedTest
   @CsvSource({"1.75, 0.120, 0.6145", "2.00, 0.250, 1.3744", "1.25, 0.250, 0.7854"})
   void tubeHasThePublishedArea(double outside, double wall, double areaIn2) {
     RoundTube tube = new RoundTube(outside * INCH, wall * INCH);
-    assertEquals(areaIn2, tube.areaMm2() / (INCH * INCH), 5e-5);
+    assertEquals(areaIn2, tube.sectionAreaMm2() / (INCH * INCH), 5e-5);
   }
 
   @Test
@@ -73,7 +74,7 @@ class TubeCutTest {
     BentBar bar = BentBar.arched(600.0, 40.0, 120.0);
     TubeCut cut = new TubeCut("upper bar", TUBE, bar, new PlainEnd(30.0), new PlainEnd(20.0));
     assertEquals(bar.developedLengthMm() - 50.0, cut.lengthMm(), 1e-9);
-    assertEquals(TUBE.weightKg(cut.lengthMm()), cut.weightKg(), 1e-12);
+    assertEquals(TUBE.massKg(cut.lengthMm()), cut.weightKg(), 1e-12);
   }
 
   @Seeds(300)
@@ -82,8 +83,8 @@ class TubeCutTest {
     double threadShare = draw.between(0.4, 1.0);
     double boreMm = draw.between(20.0, 60.0);
     double setting = draw.between(0.0, 1.0);
-    RodEnd joint =
-        new RodEnd("joint", ScrewThread.of("5/8-18"), shankMm, threadShare * shankMm, 9.0);
+    ThreadedShank joint =
+        new ThreadedShank("joint", ScrewThread.of("5/8-18"), shankMm, threadShare * shankMm, 9.0);
     ThreadRange range;
     try {
       range = ThreadRange.of(joint, boreMm, 15.875);
@@ -114,7 +115,7 @@ class TubeCutTest {
 
   @Test
   void jointWithoutAdjustmentIsRefused() {
-    RodEnd stub = new RodEnd("stub", ScrewThread.of("3/4-16"), 40.0, 25.0, 10.0);
+    ThreadedShank stub = new ThreadedShank("stub", ScrewThread.of("3/4-16"), 40.0, 25.0, 10.0);
     String message =
         assertThrows(IllegalArgumentException.class, () -> ThreadedEnd.of(stub, 8.0, 30.0, 38.0))
             .getMessage();
@@ -139,7 +140,8 @@ class TubeCutTest {
 
   @Test
   void thickTubeMayBeTappedAndThinMayNot() {
-    RodEnd joint = new RodEnd("joint 7/8", ScrewThread.of("7/8-14"), 70.0, 50.0, 12.0);
+    ThreadedShank joint =
+        new ThreadedShank("joint 7/8", ScrewThread.of("7/8-14"), 70.0, 50.0, 12.0);
     TappedEnd tapped = TappedEnd.of(joint, 45.0);
     RoundTube thick = new RoundTube(1.25 * INCH, 0.250 * INCH);
     TubeCut cut = TubeCut.straight("bar", thick, 600.0, tapped, tapped);

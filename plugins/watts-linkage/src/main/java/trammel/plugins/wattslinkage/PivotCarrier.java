@@ -31,9 +31,9 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.trade.plates.Point2;
+import trammel.trade.steel.RoundTube;
 import trammel.trade.tubes.BushedEnd;
 import trammel.trade.tubes.Cope;
-import trammel.trade.tubes.RoundTube;
 
 /**
  * What carries the rocker's pivot on the axle: two tubes coped onto the axle tube beside the

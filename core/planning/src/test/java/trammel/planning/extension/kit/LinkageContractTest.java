@@ -27,7 +27,7 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.reading.fields.Field;
-import trammel.trade.tubes.RoundTube;
+import trammel.trade.steel.RoundTube;
 
 /**
  * The kit passes a linkage that keeps the contract and names what is broken in one that does not.

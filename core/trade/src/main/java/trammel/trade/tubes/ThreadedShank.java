@@ -12,9 +12,9 @@ import trammel.trade.hardware.ScrewThread;
  * @param threadLengthMm usable thread, from the tip
  * @param jamNutMm height of the jam nut
  */
-public record RodEnd(
+public record ThreadedShank(
     String name, ScrewThread thread, double shankMm, double threadLengthMm, double jamNutMm) {
-  public RodEnd {
+  public ThreadedShank {
     Dimension.text("joint name", name);
     Dimension.positiveMm("shank of " + name, shankMm);
     Dimension.positiveMm("thread length of " + name, threadLengthMm);

@@ -3,7 +3,7 @@ package trammel.trade.steel;
 import trammel.trade.given.Given;
 
 /** Steel bought by length: tube, flat or round bar. */
-public sealed interface BarStock extends SteelStock
+public sealed interface SteelSection extends SteelStock
     permits RoundTube, RectangularTube, FlatBar, RoundBar {
 
   /** Area of steel in the cross-section, mm². */

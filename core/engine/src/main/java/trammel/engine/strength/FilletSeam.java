@@ -3,13 +3,13 @@ package trammel.engine.strength;
 import trammel.engine.quantity.Given;
 
 /**
- * A fillet weld with equal legs. Source: AISC 360 J2.2b and Table J2.5.
+ * A run of fillet weld with equal legs and what it bears. Source: AISC 360 J2.2b and Table J2.5.
  *
  * @param legMm leg, mm, 0.5 to 50
  * @param lengthMm length, mm, 1 to 100000
  * @param electrode filler metal
  */
-public record FilletWeld(double legMm, double lengthMm, Electrode electrode) {
+public record FilletSeam(double legMm, double lengthMm, Electrode electrode) {
   /** Throat over leg. */
   public static final double THROAT_SHARE = Math.sqrt(0.5);
 
@@ -18,7 +18,7 @@ public record FilletWeld(double legMm, double lengthMm, Electrode electrode) {
    *
    * @throws IllegalArgumentException if a dimension is outside its range
    */
-  public FilletWeld {
+  public FilletSeam {
     checkLeg(legMm);
     Given.within("weld length", lengthMm, 1, 100_000, "mm", "Measure without the crater.");
   }

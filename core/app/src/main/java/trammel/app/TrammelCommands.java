@@ -2,6 +2,7 @@ package trammel.app;
 
 import java.util.List;
 import trammel.app.commandline.Command;
+import trammel.app.commands.ArrangeCommand;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CloseCommand;
 import trammel.app.commands.CompareCommand;
@@ -31,6 +32,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("start", "Asks for the measurements of a job and writes its file."),
           new Entry("layouts", "The linkages and springs that are installed, with their options."),
           new Entry("check", "The layout of a job and every check, worst first."),
+          new Entry("arrange", "Searches for layouts that pass every check, cheapest first."),
           new Entry("travel", "The curves of a job through heave and roll."),
           new Entry("plan", "Parts, tubes, plates, welds and hours of a job."),
           new Entry("quote", "A job from its measurements to its price."),
@@ -63,6 +65,7 @@ final class TrammelCommands implements CommandTable {
       case "start" -> new StartCommand();
       case "layouts" -> new LayoutsCommand();
       case "check" -> new CheckCommand();
+      case "arrange" -> new ArrangeCommand();
       case "travel" -> new TravelCommand();
       case "plan" -> new PlanCommand();
       case "quote" -> new QuoteCommand();

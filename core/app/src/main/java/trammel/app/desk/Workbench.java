@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.Screen;
 import trammel.app.ledger.LearnedMemory;
@@ -191,6 +192,16 @@ public final class Workbench {
   public Optional<LearnedHours> learnedAnew() {
     learned = null;
     return learned();
+  }
+
+  /**
+   * What the quote of a job is made of, for any of its layouts: terms and learned hours are read
+   * once, so that several threads may ask.
+   */
+  public Function<Draft, Estimate> quoting(Job job) {
+    Estimating estimating =
+        new Estimating(catalog(), terms(job), catalog().shop().hoursCorrelation(), learned());
+    return draft -> estimating.estimate(draft, draft.work());
   }
 
   private Optional<LearnedHours> learned() {

@@ -68,7 +68,7 @@ public final class Drafting {
     for (ObjectNode options : ways.mountings()) {
       try {
         Draft drawn = draft(job, shown, options);
-        return strongEnough(drawn, ways.strongerJoints(options, drawn.linkageSite().options()));
+        return strongEnough(drawn, ways.strongerJoints(options, drawn.linkageSite()));
       } catch (UnworkableLayoutException noRoom) {
         refusals.put(LinkageWays.mounting(options), noRoom.getMessage());
       }

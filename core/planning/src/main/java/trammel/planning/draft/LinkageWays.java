@@ -1,17 +1,14 @@
 package trammel.planning.draft;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.material.EndFitting;
-import trammel.engine.layout.Joint;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
-import trammel.planning.options.BarOptions;
+import trammel.planning.extension.Site;
+import trammel.planning.options.JointPair;
 import trammel.reading.fields.Field;
-import trammel.reading.fields.FieldValues;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
@@ -51,47 +48,14 @@ final class LinkageWays {
    * Options with each stronger pair of joints that the job leaves open: bushed ones first, the
    * weaker before the stronger.
    */
-  List<ObjectNode> strongerJoints(ObjectNode chosen, FieldValues usual) {
+  List<ObjectNode> strongerJoints(ObjectNode chosen, Site usual) {
     if (open(FRAME_END).isEmpty() || open(AXLE_END).isEmpty()) {
       return List.of();
     }
-    EndFitting frame = catalog.end(usual.get(BarOptions.frameEnd(catalog)));
-    EndFitting axle = catalog.end(usual.get(BarOptions.axleEnd(catalog)));
-    double ratingN = Math.min(rating(frame), rating(axle));
-    List<ObjectNode> ways = new ArrayList<>();
-    for (EndFitting barrel : sorted(false)) {
-      Optional<EndFitting> shank =
-          sorted(true).stream()
-              .filter(end -> rating(end) >= rating(barrel) && isAlike(end, barrel))
-              .findFirst();
-      if (rating(barrel) > ratingN && shank.isPresent()) {
-        ways.add(ends(chosen, shank.get(), barrel));
-      }
-    }
-    for (EndFitting swivel : sorted(true)) {
-      if (rating(swivel) > ratingN && !isAlike(swivel, axle)) {
-        ways.add(ends(chosen, swivel, swivel));
-      }
-    }
-    return ways;
-  }
-
-  private static double rating(EndFitting end) {
-    return end.joint().workingN();
-  }
-
-  /** Whether two joints give alike: both bushed, or both swivels. */
-  private static boolean isAlike(EndFitting one, EndFitting other) {
-    Joint first = one.joint();
-    Joint second = other.joint();
-    return first.radialStiffnessNPerMm() < 2 * second.radialStiffnessNPerMm()
-        && second.radialStiffnessNPerMm() < 2 * first.radialStiffnessNPerMm();
-  }
-
-  private List<EndFitting> sorted(boolean threaded) {
-    return catalog.ends().values().stream()
-        .filter(end -> end.threaded() == threaded)
-        .sorted(Comparator.comparingDouble(LinkageWays::rating))
+    double workingN = JointPair.of(usual).map(JointPair::workingN).orElse(0.0);
+    return JointPair.all(catalog).stream()
+        .filter(pair -> pair.workingN() > workingN)
+        .map(pair -> ends(chosen, pair.frame(), pair.axle()))
         .toList();
   }
 

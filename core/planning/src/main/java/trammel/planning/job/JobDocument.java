@@ -90,6 +90,24 @@ public record JobDocument(String file, ObjectNode root) {
   }
 
   /**
+   * What stands at a path; empty where nothing does.
+   *
+   * @param path keys joined by dots, such as {@code chosen.linkage}
+   */
+  public Optional<DocumentNode> node(String path) {
+    DocumentNode node = root;
+    for (String key : path.split("\\.")) {
+      Optional<DocumentNode> inner =
+          node instanceof ObjectNode group ? group.find(key) : Optional.empty();
+      if (inner.isEmpty()) {
+        return inner;
+      }
+      node = inner.get();
+    }
+    return Optional.of(node);
+  }
+
+  /**
    * Where a field stands; where the nearest section around it stands when it is not written.
    *
    * @param path keys joined by dots, such as {@code chosen.linkage}

@@ -1,0 +1,164 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.Verdict;
+import trammel.planning.arrange.ArrangeListener;
+import trammel.planning.arrange.ArrangedLayout;
+import trammel.planning.arrange.Arrangement;
+import trammel.planning.arrange.Arranging;
+import trammel.planning.arrange.LayoutChange;
+import trammel.planning.arrange.Wishes;
+import trammel.planning.arrange.WrittenLayout;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.draft.Draft;
+import trammel.planning.draft.Drafting;
+import trammel.planning.draft.Extensions;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.Estimating;
+import trammel.planning.job.Job;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.coilspring.CoilSpringMount;
+import trammel.plugins.fourlinklateral.FourLinkLateral;
+import trammel.plugins.triangulated.Triangulated;
+import trammel.plugins.wattslinkage.WattsLinkage;
+import trammel.reading.quantity.UnitSystem;
+
+/** The demonstration jobs arranged: what is printed is what a written file comes to. */
+class ArrangeIT {
+  private static final Path CATALOGS = Path.of("..", "..", "catalogs");
+  private static final int EFFORT = 45;
+
+  private static Catalog catalog;
+  private static Extensions extensions;
+
+  @BeforeAll
+  static void readCatalog() {
+    catalog = CatalogReader.read(List.of(CATALOGS.resolve("standard")));
+    extensions =
+        new Extensions(
+            List.of(new FourLinkLateral(), new Triangulated(), new WattsLinkage()),
+            List.of(new CoilSpringMount(), new AirSpringMount()));
+  }
+
+  private static Path demo(String job) {
+    return CATALOGS.resolve("demo").resolve(job + ".yaml");
+  }
+
+  private static Function<Draft, Estimate> quoting() {
+    return draft ->
+        new Estimating(
+                catalog,
+                catalog.shop().termsFor(draft.job().terms()),
+                catalog.shop().hoursCorrelation())
+            .estimate(draft, draft.work());
+  }
+
+  private static Arrangement arranged(String job, Wishes wishes) {
+    return new Arranging(extensions, catalog, quoting())
+        .arrange(JobDocument.load(demo(job)), wishes, ArrangeListener.NONE);
+  }
+
+  private static Wishes wishes() {
+    return Wishes.usual().trying(EFFORT).giving(2);
+  }
+
+  /** The pickup on air springs, which it keeps, and the sedan on whatever does. */
+  @ParameterizedTest
+  @ValueSource(strings = {"pickup", "sedan"})
+  void bothDemoJobsReachALayoutThatPassesAndCostsWhatItsFileCosts(String job) throws IOException {
+    Wishes wanted = job.equals("pickup") ? wishes().keeping(List.of("chosen.spring")) : wishes();
+    Arrangement found = arranged(job, wanted);
+    assertTrue(found.passes(), () -> found.layouts().toString());
+    for (ArrangedLayout layout : found.layouts()) {
+      String text =
+          WrittenLayout.text(job + ".yaml", Files.readString(demo(job)), layout.changes());
+      Job written = JobReader.read(job + ".yaml", text);
+      Draft draft = new Drafting(extensions, catalog).draft(written, UnitSystem.US);
+      for (CheckResult result : draft.judge().verdicts(draft.layout())) {
+        assertFalse(
+            result instanceof CheckResult.Judged judged && judged.verdict() != Verdict.GOOD,
+            () -> layout.kind() + ": " + result);
+      }
+      assertEquals(
+          layout.estimate().price().total(), quoting().apply(draft).price().total(), layout.kind());
+      assertTrue(layout.noStopShare() >= 0.9, layout.kind());
+      if (job.equals("pickup")) {
+        assertEquals("air-spring", written.chosen().spring());
+      }
+    }
+    // Comments are the fabricator's; a search keeps every one of them.
+    String first =
+        WrittenLayout.text(
+            job + ".yaml", Files.readString(demo(job)), found.layouts().get(0).changes());
+    assertEquals(comments(Files.readString(demo(job))), comments(first));
+  }
+
+  private static List<String> comments(String text) {
+    return text.lines().filter(line -> line.strip().startsWith("#")).toList();
+  }
+
+  /** The same seed gives the same layouts, on one thread and on two. */
+  @Test
+  void theAnswerIsTheSameOnOneThreadAndOnTwo() {
+    Wishes kept = wishes().keeping(List.of("chosen.linkage")).trying(30);
+    assertEquals(said(arranged("sedan", kept.on(1))), said(arranged("sedan", kept.on(2))));
+  }
+
+  private static List<String> said(Arrangement found) {
+    return found.layouts().stream()
+        .map(layout -> layout.changes() + " " + layout.estimate().price().total())
+        .toList();
+  }
+
+  /** A search that is stopped at once still tells the proposals that it has. */
+  @Test
+  void aSearchThatIsStoppedSaysSoAndGivesTheBestSoFar() {
+    ArrangeListener atOnce =
+        new ArrangeListener() {
+          @Override
+          public void progress(Progress progress) {}
+
+          @Override
+          public boolean isStopped() {
+            return true;
+          }
+        };
+    Arrangement found =
+        new Arranging(extensions, catalog, quoting())
+            .arrange(
+                JobDocument.load(demo("sedan")),
+                wishes().keeping(List.of("chosen.linkage", "chosen.spring")),
+                atOnce);
+    assertTrue(found.cutShort());
+    assertFalse(found.layouts().isEmpty());
+  }
+
+  /** What is kept is not changed, with all that stands under it. */
+  @Test
+  void whatIsKeptStaysAsItIs() {
+    Arrangement found =
+        arranged("sedan", wishes().keeping(List.of("chosen.linkage", "chosen.ride")).trying(30));
+    for (ArrangedLayout layout : found.layouts()) {
+      for (LayoutChange change : layout.changes()) {
+        assertFalse(change.path().startsWith("chosen.ride"), change.toString());
+        assertFalse(change.path().equals("chosen.linkage"), change.toString());
+      }
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package trammel.planning.arrange;
+
+import java.util.List;
+import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.Verdict;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.job.JobDocument;
+
+/**
+ * A layout that was found.
+ *
+ * @param kind what it is, in a few words: linkage, spring, side of the rails, notch
+ * @param changes what makes it out of the job file, in the order in which it is written
+ * @param document the job file with the changes made
+ * @param estimate its plan and its price, as {@code quote} gives them
+ * @param checks every check, worst first
+ * @param noStopShare share of vehicles, off within the measurements' tolerances, on which it has no
+ *     STOP, 0 to 1
+ */
+public record ArrangedLayout(
+    String kind,
+    List<LayoutChange> changes,
+    JobDocument document,
+    Estimate estimate,
+    List<CheckResult> checks,
+    double noStopShare) {
+  public ArrangedLayout {
+    changes = List.copyOf(changes);
+    checks = List.copyOf(checks);
+  }
+
+  /** Whether every check that could be made is good. */
+  public boolean passes() {
+    return count(Verdict.STOP) == 0 && count(Verdict.LOOK_AGAIN) == 0;
+  }
+
+  /** How many checks have a verdict. */
+  public int count(Verdict verdict) {
+    return (int)
+        checks.stream()
+            .filter(
+                result ->
+                    result instanceof CheckResult.Judged judged && judged.verdict() == verdict)
+            .count();
+  }
+}

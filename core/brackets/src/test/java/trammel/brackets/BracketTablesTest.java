@@ -10,6 +10,7 @@ import static trammel.brackets.SampleBars.REACH_MM;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import trammel.assembly.SeamRun;
 import trammel.brackets.bar.BarMaking;
 import trammel.brackets.bar.HoleRow;
 import trammel.brackets.barend.AxleBracket;
@@ -23,6 +24,7 @@ import trammel.brackets.mount.Crossmember;
 import trammel.brackets.rail.Footprint;
 import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
+import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
@@ -81,12 +83,16 @@ class BracketTablesTest {
     BarMaking bar = SampleBars.along("bar", new Point3(610, 300, 288), new Point3(0, 300, 288));
     WorkPlan plan = new AxleBracket(bar, SampleBars.basis(true)).plan();
     double halfMm = 38 * Math.sqrt(3) / 2;
+    double halfFootMm = 43 * Math.sqrt(3) / 2;
 
     new PinnedPlan(plan)
         .plate("bar axle bracket side", 2, 5, saddle(-90).nose(0, -80, NOSE_MM, HOLE_MM))
         .seam("bar axle bracket to tube", 4, SADDLE_MM, 5, -halfMm, halfMm, 270, 330, 330, 349)
+        .stands("bar axle bracket side, outer", -halfFootMm, halfFootMm, 325, 330, 268.95, 349)
+        .stands("bar axle bracket side, inner", -halfFootMm, halfFootMm, 270, 275, 268.95, 349)
         .bolts(1, 60)
         .feet(1, 4 * SADDLE_MM)
+        .foot("bar axle bracket to tube", -halfMm, halfMm, 300, 300, 330, 349)
         .nothingElse();
   }
 
@@ -167,8 +173,16 @@ class BracketTablesTest {
             460.35,
             515.525)
         .seam("bar frame bracket to rail", 1, edgesMm, 4, rear, front, 390, 390, 460.35, 515.525)
+        .stands("bar frame bracket side, outer", rear, front, 372.3, 377.3, 330.95, 515.525)
+        .stands("bar frame bracket side, inner", rear, front, 317.3, 322.3, 330.95, 515.525)
+        .stands("bar frame bracket web", 607.5, 612.5, 322.3, 372.3, 381.35, 460.35)
+        .stands("bar frame bracket bridge", rear, front, 322.3, 372.3, 460.35, 465.35)
+        .stands("bar stand-off upright, rear", rear, rear + 5, 377.3, 390, 460.35, 510.525)
+        .stands("bar stand-off upright, front", front - 5, front, 377.3, 390, 460.35, 510.525)
+        .stands("bar stand-off cap", rear, front, 377.3, 390, 510.525, 515.525)
         .bolts(1, 60)
         .feet(1, edgesMm)
+        .foot("bar frame bracket to rail", rear, front, 390, 390, 460.35, 515.525)
         .nothingElse();
   }
 
@@ -318,9 +332,16 @@ class BracketTablesTest {
         .seam("bar outrigger shelf to rail", 2, baseMm, 4, rear, front, 450, 450, 460.35, 465.35)
         .seam("bar outrigger gusset to rail", 4, 77.3, 4, rear, front, 450, 450, 478.05, 555.35)
         .seam("bar outrigger gusset to shelf", 4, 77.3, 5, rear, front, 462.7, 540, 465.35, 465.35)
+        .stands("bar outrigger shelf", rear, front, 450, 540, 460.35, 465.35)
+        .stands("bar outrigger gusset, front", front - 5, front, 450, 540, 465.35, 555.35)
+        .stands("bar outrigger gusset, rear", rear, rear + 5, 450, 540, 465.35, 555.35)
         .bolts(1, 60)
         .feet(2, 4 * baseMm + 2 * baseMm + 4 * 77.3)
+        .foot("bar bracket sides to outrigger shelf", rear, front, 482.5, 537.5, 460.35, 460.35)
+        .foot("bar outrigger to rail", rear, front, 450, 450, 460.35, 550.35)
         .nothingElse();
+    assertEquals(new Footprint(true, rear, front, "bar outrigger"), outrigger.footprint());
+    assertTrue(outrigger.isOutside());
   }
 
   /** On the right, 35 mm outside: reach 65 mm. Corner and gussets stay in proportion. */
@@ -399,8 +420,11 @@ class BracketTablesTest {
     new PinnedPlan(new LateralBarBrackets(bar, basis).frame(none(basis)))
         .plate("bar frame bracket side", 2, 5, side)
         .seam("bar frame bracket to rail", 4, eachMm, 4, -180, -120, 390, 443.65, 450, 525)
+        .stands("bar frame bracket side, front", -125, -120, 333.95, 443.65, 398.95, 525)
+        .stands("bar frame bracket side, rear", -180, -175, 333.95, 443.65, 398.95, 525)
         .bolts(1, 60)
         .feet(1, 4 * eachMm)
+        .foot("bar frame bracket to rail", -150, -150, 390, 443.65, 450, 525)
         .nothingElse();
     assertEquals(
         new Footprint(true, -180, -120, "bar frame bracket"),
@@ -467,8 +491,34 @@ class BracketTablesTest {
             418 - REACH_MM - 5,
             418 - REACH_MM)
         .bolts(1, 60)
+        .stands(
+            "bar axle bracket face, front",
+            -125,
+            -120,
+            right,
+            left,
+            418 - REACH_MM - 57,
+            418 + NOSE_MM)
+        .stands(
+            "bar axle bracket face, rear",
+            -180,
+            -175,
+            right,
+            left,
+            418 - REACH_MM - 57,
+            418 + NOSE_MM)
+        .stands(
+            "bar axle bracket bridge", -175, -125, right, left, 418 - REACH_MM - 5, 418 - REACH_MM)
         // Of the saddles their height counts, seen along the vehicle.
         .feet(1, 4 * 2 * 38 * Math.sqrt(3) / 2)
+        .foot(
+            "bar axle bracket arms to axle tube",
+            -19,
+            -19,
+            right + 2.5,
+            left - 2.5,
+            368 - 38 * Math.sqrt(3) / 2,
+            368 + 38 * Math.sqrt(3) / 2)
         .nothingElse();
   }
 
@@ -584,8 +634,38 @@ class BracketTablesTest {
             225,
             undersideMm,
             undersideMm)
+        .stands("housing bridge deck", -halfMm, halfMm, -225, 225, undersideMm, deckUpMm)
+        .stands(
+            "housing bridge web, front",
+            halfMm - 5,
+            halfMm,
+            -165,
+            165,
+            undersideMm - webMm,
+            undersideMm)
+        .stands(
+            "housing bridge web, rear",
+            -halfMm,
+            5 - halfMm,
+            -165,
+            165,
+            undersideMm - webMm,
+            undersideMm)
+        .stands("housing bridge leg, left inner", -halfMm, halfMm, 165, 170, 387, undersideMm)
+        .stands("housing bridge leg, left outer", -halfMm, halfMm, 220, 225, 387, undersideMm)
+        .stands("housing bridge leg, right inner", -halfMm, halfMm, -170, -165, 387, undersideMm)
+        .stands("housing bridge leg, right outer", -halfMm, halfMm, -225, -220, 387, undersideMm)
         .bolts(2, 60)
         .feet(3, 2 * 4 * baseMm + 8 * 2 * 38 * cos)
+        .foot("housing bridge legs to axle tube", -38 * cos, 38 * cos, -220, 220, 387, 387)
+        .foot(
+            "left axle bracket to deck",
+            -baseMm / 2 * cos - 27.5 / 2,
+            baseMm / 2 * cos + 27.5 / 2,
+            60 - baseMm / 4 - 27.5 * cos,
+            60 + baseMm / 4 + 27.5 * cos,
+            deckUpMm,
+            deckUpMm)
         .nothingElse();
   }
 
@@ -634,7 +714,116 @@ class BracketTablesTest {
           .seam("bar frame tab to crossmember", 4, 38, 3, faceMm, faceMm, 70, 130, 481, 519)
           .bolts(1, 60)
           .feet(1, 4 * 38)
+          .foot("bar frame tab to crossmember", faceMm, faceMm, 72.5, 127.5, 481, 519)
           .nothingElse();
     }
+  }
+
+  /** On the right everything is the left in a mirror. */
+  @Test
+  void theRightSideMirrorsTheLeft() {
+    for (boolean boxed : new boolean[] {true, false}) {
+      BracketBasis basis = SampleBars.basis(boxed);
+      new PlanRoom(inboard(new Point3(610, 347.3, 350), basis))
+          .assertMirrored(inboard(new Point3(610, -347.3, 350), basis), 1, 0);
+      new PlanRoom(outrigger(510, 420, basis)).assertMirrored(outrigger(-510, 420, basis), 1, 0);
+      BarMaking left =
+          SampleBars.across("bar", new Point3(-150, 353, 418), new Point3(-150, -300, 418));
+      BarMaking right =
+          SampleBars.across("bar", new Point3(-150, -353, 418), new Point3(-150, 300, 418));
+      new PlanRoom(new LateralBarBrackets(left, basis).frame(none(basis)))
+          .assertMirrored(new LateralBarBrackets(right, basis).frame(none(basis)), 1, 0);
+      new PlanRoom(new LateralBarBrackets(left, basis).axle())
+          .assertMirrored(new LateralBarBrackets(right, basis).axle(), 1, 0);
+    }
+  }
+
+  private static WorkPlan outrigger(double leftMm, double upMm, BracketBasis basis) {
+    BarMaking bar =
+        SampleBars.along("bar", new Point3(610, leftMm, upMm), new Point3(0, leftMm, 288));
+    return Outrigger.outside(bar, seat(bar, basis), basis).plan(none(basis));
+  }
+
+  /** The rail's flat is as far from its top as from its underside, so a bracket on it stands. */
+  @Test
+  void aBracketThatStandsIsOneThatHangsUpsideDown() {
+    BracketBasis basis = SampleBars.basis(true);
+    new PlanRoom(inboard(new Point3(610, 347.3, 350), basis))
+        .assertMirrored(inboard(new Point3(610, 347.3, 700), basis), 2, 525);
+    new PlanRoom(outrigger(510, 420, basis)).assertMirrored(outrigger(510, 630, basis), 2, 525);
+  }
+
+  /** Ahead of the axle the bracket of a lateral bar is the one behind it in a mirror. */
+  @Test
+  void aLateralBarAheadOfTheAxleMirrorsOneBehindIt() {
+    BracketBasis basis = SampleBars.basis(true);
+    BarMaking behind =
+        SampleBars.across("bar", new Point3(-150, 353, 418), new Point3(-150, -300, 418));
+    BarMaking ahead =
+        SampleBars.across("bar", new Point3(150, 353, 418), new Point3(150, -300, 418));
+    WorkPlan plan = new LateralBarBrackets(ahead, basis).axle();
+    new PlanRoom(new LateralBarBrackets(behind, basis).axle()).assertMirrored(plan, 0, 0);
+    new PlanRoom(plan).assertSeamsRunOnTheirPlates();
+  }
+
+  /** What is welded to a channel is welded to the plate behind it and to the rail. */
+  @Test
+  void bracketsNameWhatTheyAreWeldedTo() {
+    BracketBasis basis = SampleBars.basis(false);
+    BarMaking across =
+        SampleBars.across("bar", new Point3(-150, 353, 418), new Point3(-150, -300, 418));
+    LateralBarBrackets lateral = new LateralBarBrackets(across, basis);
+    RailBoxing boxing = RailBoxing.local(List.of(lateral.footprint()), basis);
+    String plate = "left rail local boxing at bar frame bracket";
+    assertEquals(
+        List.of("left rail", plate), onto(lateral.frame(boxing), "bar frame bracket to rail"));
+    assertEquals(
+        List.of("left rail"), onto(lateral.frame(none(basis)), "bar frame bracket to rail"));
+    assertEquals(
+        List.of("left rail"), onto(outrigger(510, 420, basis), "bar outrigger gusset to rail"));
+    assertEquals(
+        List.of("right rail"), onto(outrigger(-510, 420, basis), "bar outrigger shelf to rail"));
+  }
+
+  private static List<String> onto(WorkPlan plan, String seam) {
+    return plan.welds().stream()
+        .filter(one -> one.name().equals(seam))
+        .map(one -> ((SeamRun) one.runs().get(0)).onto())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Reasons say where the joint is, how far it hangs, and why the base is as long as it is. */
+  @Test
+  void reasonsSayWhatWasMeasured() {
+    BracketBasis basis = SampleBars.basis(true);
+    WorkPlan hanging = inboard(new Point3(610, 347.3, 350), basis);
+    String side = why(hanging, "bar frame bracket side");
+    assertTrue(side.contains("frame joint of bar"), side);
+    assertTrue(side.contains(basis.print().length(610) + " ahead of the axle"), side);
+    assertTrue(side.contains(basis.print().length(110.35) + " below the bracket's base"), side);
+    assertTrue(side.contains("from a load spread of 30 deg"), side);
+    String web = why(hanging, "bar frame bracket web");
+    assertTrue(web.contains(basis.print().length(110.35) + " from base to joint"), web);
+    assertTrue(web.contains(basis.print().length(31.35) + " short of the joint"), web);
+    String standing = why(inboard(new Point3(610, 347.3, 700), basis), "bar frame bracket side");
+    assertTrue(standing.contains("above the bracket's base"), standing);
+    String outside = why(outrigger(510, 420, basis), "bar outrigger shelf");
+    assertTrue(outside.contains(basis.print().length(90) + " from the rail's outer face"), outside);
+    assertTrue(hanging.bolts().get(0).where().contains("bar frame end"));
+    assertEquals(
+        List.of(
+            "bar frame bracket side, outer",
+            "bar frame end joint",
+            "bar frame bracket side, inner"),
+        hanging.bolts().get(0).places().get(0).through());
+  }
+
+  private static String why(WorkPlan plan, String plate) {
+    return plan.plates().stream()
+        .filter(need -> need.plate().name().equals(plate))
+        .map(PlateNeed::why)
+        .findFirst()
+        .orElseThrow();
   }
 }

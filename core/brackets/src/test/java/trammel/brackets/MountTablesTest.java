@@ -225,8 +225,26 @@ class MountTablesTest {
             390,
             625,
             625)
+        .stands("shock upper tab, left, outer", -162.7, -120 + NOSE_MM, 350, 355, 630.95, 669.05)
+        .stands("shock upper tab, left, inner", -162.7, -120 + NOSE_MM, 305, 310, 630.95, 669.05)
+        .stands("shock upper tab, right, outer", -162.7, -120 + NOSE_MM, -355, -350, 630.95, 669.05)
+        .stands(
+            "shock mock-up strut, left",
+            -120 - NOSE_MM,
+            -120 + NOSE_MM,
+            327.5,
+            332.5,
+            308 - NOSE_MM,
+            650 + NOSE_MM)
         .bolts(4, 50)
         .nothingElse();
+    for (String side : new String[] {"left", "right"}) {
+      int sign = side.equals("left") ? 1 : -1;
+      double[] outer = new PlanRoom(plan).plate("shock lower bracket outer, " + side);
+      double[] inner = new PlanRoom(plan).plate("shock lower bracket inner, " + side);
+      assertEquals(352.5, sign * (outer[2] + outer[3]) / 2, 1e-6);
+      assertEquals(307.5, sign * (inner[2] + inner[3]) / 2, 1e-6);
+    }
     assertEquals(4, quantity(plan, "fit-shock-mount"));
     assertEquals(8, quantity(plan, "drill-plate"));
     assertEquals(8, quantity(plan, "dress-plate"));

@@ -6,11 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import trammel.assembly.SeamRun;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
+import trammel.brackets.work.WeldedFoot;
 import trammel.brackets.work.WorkPlan;
-import trammel.engine.geometry.Point3;
 import trammel.trade.plates.Bounds;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.RoundHole;
@@ -22,7 +21,6 @@ import trammel.trade.welding.WeldSeam;
 final class PinnedPlan {
   private static final double SAME_MM = 1e-6;
   private static final double SAME_MM2 = 0.01;
-  private static final double CHORD_MM = 0.001;
 
   private final WorkPlan plan;
   private final Set<String> seen = new HashSet<>();
@@ -91,10 +89,7 @@ final class PinnedPlan {
       assertEquals(eachMm, run.lengthMm(), SAME_MM, name);
     }
     assertEquals(FilletWeld.ofLeg(legMm), seam.joint(), name);
-    double[] found = box(seam);
-    for (int side = 0; side < 6; side++) {
-      assertEquals(box[side], found[side], 2 * CHORD_MM, name + ", side " + side + " of its room");
-    }
+    PlanRoom.assertBox(box, PlanRoom.box(seam), name);
     return this;
   }
 
@@ -102,18 +97,20 @@ final class PinnedPlan {
     return plan.welds().stream().map(WeldSeam::name).toList();
   }
 
-  private static double[] box(WeldSeam seam) {
-    double[] box = {1e9, -1e9, 1e9, -1e9, 1e9, -1e9};
-    for (WeldRun run : seam.runs()) {
-      for (Point3 point : ((SeamRun) run).path().points(CHORD_MM)) {
-        double[] at = {point.xMm(), point.yMm(), point.zMm()};
-        for (int axis = 0; axis < 3; axis++) {
-          box[2 * axis] = Math.min(box[2 * axis], at[axis]);
-          box[2 * axis + 1] = Math.max(box[2 * axis + 1], at[axis]);
-        }
-      }
-    }
-    return box;
+  /**
+   * The room in vehicle axes that a plate takes, by its id: rear, front, right, left, low, high.
+   */
+  PinnedPlan stands(String id, double... box) {
+    PlanRoom.assertBox(box, new PlanRoom(plan).plate(id), id);
+    return this;
+  }
+
+  /** The room in vehicle axes of the welds of a foot, as its check sees them. */
+  PinnedPlan foot(String name, double... box) {
+    WeldedFoot foot =
+        plan.feet().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    PlanRoom.assertBox(box, PlanRoom.box(foot), name);
+    return this;
   }
 
   /** One bolt a joint, of this grip. */
@@ -138,8 +135,9 @@ final class PinnedPlan {
     return this;
   }
 
-  /** All plates, tubes and seams of the plan were in the table. */
+  /** All plates, tubes and seams of the plan were in the table, and each seam is on its plates. */
   void nothingElse() {
+    new PlanRoom(plan).assertSeamsRunOnTheirPlates();
     Set<String> all = new HashSet<>(plates());
     all.addAll(seams());
     plan.tubes().forEach(tube -> all.add(tube.name()));

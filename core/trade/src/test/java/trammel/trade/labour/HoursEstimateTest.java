@@ -120,15 +120,6 @@ class HoursEstimateTest {
     assertEquals(sampled.quantileHours(0.9), job.p90Hours(), 0.15 * unit);
   }
 
-  @Test
-  void sameSeedGivesTheSameHours() {
-    HoursSampling first = new HoursSampling(FIVE, 0.3, 2000, 11);
-    HoursSampling second = new HoursSampling(FIVE, 0.3, 2000, 11);
-    assertEquals(first.quantileHours(0.8), second.quantileHours(0.8));
-    assertTrue(
-        first.quantileHours(0.8) != new HoursSampling(FIVE, 0.3, 2000, 12).quantileHours(0.8));
-  }
-
   /** More correlation never narrows the job, and the quantiles keep their order and range. */
   @Seeds(100)
   void correlationOnlyWidens(Draw draw) {

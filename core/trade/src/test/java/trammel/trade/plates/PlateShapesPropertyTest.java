@@ -176,17 +176,6 @@ class PlateShapesPropertyTest {
                       s.row(new Point2(s.mm(-20.0, 60.0), -s.mm(40.0, 150.0)), -Math.PI / 2.0),
                       HoleRules.SHOP)),
           new Kind(
-              "lateral axle bracket",
-              s ->
-                  new LateralBarAxleBracket(
-                      "bracket",
-                      s.thickness(),
-                      s.mm(60.0, 90.0),
-                      s.mm(70.0, 200.0),
-                      s.mm(30.0, 60.0),
-                      s.row(new Point2(s.mm(-20.0, 20.0), s.mm(70.0, 120.0)), Math.PI / 2.0),
-                      HoleRules.SHOP)),
-          new Kind(
               "gusset",
               s ->
                   new OutriggerGusset(

@@ -138,23 +138,6 @@ class PlateShapesTest {
   }
 
   @Test
-  void lateralBarAxleBracketLandsOnTheTube() {
-    PickUpRow row = PickUpRow.single(new Point2(0.0, 90.0), 16.0).row(3, 25.4, Math.PI / 2.0, 0);
-    LateralBarAxleBracket bracket =
-        new LateralBarAxleBracket("bar bracket", 6.35, 76.2, 120.0, 45.0, row, HoleRules.SHOP);
-    // Plates 45 apart meet a tube of radius 38.1 at sqrt(38.1^2 - 22.5^2).
-    assertEquals(30.7467, bracket.landingHeightMm(), 1e-4);
-    assertEquals(30.7467, bracket.outline().bounds().minYMm(), 1e-4);
-    SaddleRib rib = bracket.rib(70.0, 1.0);
-    // Width x height less the circular segment and what lies below its chord.
-    double radius = 39.1;
-    double half = 22.5;
-    double spring = Math.sqrt(radius * radius - half * half);
-    double cap = radius * radius * Math.asin(half / radius) - half * spring;
-    assertEquals(45.0 * (70.0 - spring) - cap, rib.outline().areaMm2(), 1e-9);
-  }
-
-  @Test
   void mockUpStrutIsAnObroundWithTwoHoles() {
     MockUpStrut strut = new MockUpStrut("strut", 4.8, 330.0, 13.0, 20.0, HoleRules.SHOP);
     double expected = 330.0 * 40.0 + 400.0 * Math.PI - 2.0 * 42.25 * Math.PI;

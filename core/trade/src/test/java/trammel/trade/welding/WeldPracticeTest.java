@@ -19,6 +19,19 @@ class WeldPracticeTest {
   private static final double POUND = 0.45359237;
   private static final double CUBIC_FOOT_L = 28.316846592;
 
+  /**
+   * Wire of .035 in at 220 in/min, 3648 in of it in a pound (ESAB); 30 cubic feet of gas an hour.
+   */
+  private static final WeldProcess MIG =
+      new WeldProcess(
+          "mig",
+          "MIG, solid wire",
+          new WireFeed(0.035 * INCH, 220 * INCH, 3648 * INCH / POUND),
+          0.94,
+          0.35,
+          0.20,
+          30 * CUBIC_FOOT_L / 60);
+
   /** ESAB, MIG Handbook, p. 7-10: inches of mild steel wire in a pound; geometry is 1 % higher. */
   @ParameterizedTest
   @CsvSource({".030, 4956, 4999", ".035, 3648, 3673", ".045, 2196, 2222", ".0625, 1152, 1152"})
@@ -135,44 +148,10 @@ class WeldPracticeTest {
     assertTrue(StartingCurrent.feedMmPerMin(1.6, 100).isEmpty());
   }
 
-  /**
-   * Ranges of deposition efficiency as published (ESAB Filler Metal Data Handbook, section 8;
-   * weldinganswers.com; ESAB lesson IX; weldingpro.com) and of operating factor (TWI, typical duty
-   * cycles; ESAB); manual TIG has no published operating factor here.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "GMAW_SOLID_MIX, .90, .99, .15, .60",
-    "GMAW_SOLID_CO2, .90, .99, .15, .60",
-    "FCAW_GAS, .80, .88, .15, .55",
-    "FCAW_SELF, .75, .86, .15, .55",
-    "SMAW, .55, .66, .15, .40",
-    "GTAW, .94, .97, .10, .40"
-  })
-  void everydaySettingsAreWithinThePublishedRanges(
-      CommonWeldProcess common, double lowest, double highest, double slowest, double fastest) {
-    WeldProcess process = common.process();
-    assertTrue(process.depositionEfficiency() >= lowest);
-    assertTrue(process.depositionEfficiency() <= highest);
-    assertTrue(process.operatingFactor(WeldPlace.VEHICLE) >= slowest);
-    assertTrue(process.operatingFactor(WeldPlace.BENCH) <= fastest);
-  }
-
-  /** TWI Job Knowledge 97, deposition in kg/h: MMA 0.4 to 5.5, MAG 0.6 to 12, FCAW 1 to 15. */
-  @ParameterizedTest
-  @CsvSource({"SMAW, .4, 5.5", "GMAW_SOLID_MIX, .6, 12", "FCAW_GAS, 1, 15", "FCAW_SELF, 1, 15"})
-  void everydayDepositIsWithinThePublishedRange(
-      CommonWeldProcess common, double lowest, double highest) {
-    double deposit = common.process().depositKgPerHour();
-    assertTrue(deposit >= lowest && deposit <= highest, common + " " + deposit);
-  }
-
   @ParameterizedTest
   @EnumSource(WeldPosition.class)
   void positionCostsTimeAndGasButNoMetal(WeldPosition position) {
-    WeldPractice practice =
-        new WeldPractice(
-            CommonWeldProcess.GMAW_SOLID_MIX.process(), 0.1, PositionFactors.COMMON, 0.5);
+    WeldPractice practice = new WeldPractice(MIG, 0.1, PositionFactors.COMMON, 0.5);
     SeamEstimate flat = practice.estimate(fillet(300, WeldPosition.FLAT, WeldPlace.BENCH));
     SeamEstimate placed = practice.estimate(fillet(300, position, WeldPlace.BENCH));
     double factor = PositionFactors.COMMON.of(position);
@@ -184,9 +163,7 @@ class WeldPracticeTest {
   /** Given by the operating factors: .35 at the bench against .20 under the vehicle. */
   @Test
   void underTheVehicleTakesLonger() {
-    WeldPractice practice =
-        new WeldPractice(
-            CommonWeldProcess.GMAW_SOLID_MIX.process(), 0.1, PositionFactors.NONE, 0.5);
+    WeldPractice practice = new WeldPractice(MIG, 0.1, PositionFactors.NONE, 0.5);
     SeamEstimate bench = practice.estimate(fillet(300, WeldPosition.FLAT, WeldPlace.BENCH));
     SeamEstimate vehicle = practice.estimate(fillet(300, WeldPosition.FLAT, WeldPlace.VEHICLE));
     assertEquals(0.35 / 0.20, vehicle.clockHours() / bench.clockHours(), 1e-9);
@@ -194,9 +171,7 @@ class WeldPracticeTest {
 
   @Test
   void onlyRestartsCostTime() {
-    WeldPractice practice =
-        new WeldPractice(
-            CommonWeldProcess.GMAW_SOLID_MIX.process(), 0.1, PositionFactors.NONE, 0.5);
+    WeldPractice practice = new WeldPractice(MIG, 0.1, PositionFactors.NONE, 0.5);
     WeldSeam through = fillet(600, WeldPosition.FLAT, WeldPlace.BENCH);
     WeldSeam skipped = through.inSteps(new SkipSequence(600, 75));
     assertEquals(8, skipped.starts());

@@ -6,11 +6,11 @@ import java.util.SplittableRandom;
 import trammel.trade.given.Given;
 
 /**
- * Hours of a job by sampling, for those who want to see the whole distribution or doubt the formula
- * of {@link HoursEstimate}. Each line is a beta-PERT variable; one factor common to the job moves
- * them together (Gaussian copula). The same seed gives the same hours on every machine.
+ * Hours of a job by sampling, against which the formula of {@link HoursEstimate} is held. Each line
+ * is a beta-PERT variable; one factor common to the job moves them together (Gaussian copula). The
+ * same seed gives the same hours on every machine.
  */
-public final class HoursSampling {
+final class HoursSampling {
 
   /** Each line's quantiles are tabulated over ±5 standard normal units. */
   private static final int TABLE_STEPS = 200;

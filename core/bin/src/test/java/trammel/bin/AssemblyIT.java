@@ -31,12 +31,14 @@ import trammel.brackets.work.Bolting;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.catalog.PluginCatalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
+import trammel.planning.fitup.RailFoot;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
@@ -75,7 +77,7 @@ class AssemblyIT {
   private static final Map<String, Finished> FINISHED = new HashMap<>();
 
   /** A job's plan and what stands there when it is done. */
-  private record Finished(WorkPlan plan, Assembly assembly) {}
+  private record Finished(WorkPlan plan, Assembly assembly, Rails rails) {}
 
   private static Catalog catalog() {
     CatalogReader reader = CatalogReader.begin(CATALOGS.resolve("standard"));
@@ -126,7 +128,10 @@ class AssemblyIT {
         new Drafting(extensions, CATALOG).draft(JobReader.read(document(job)), UnitSystem.US);
     WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(UnitSystem.US);
-    return new Finished(plan, FinishedVehicle.of(draft.layout(), CATALOG, plan, print));
+    return new Finished(
+        plan,
+        FinishedVehicle.of(draft.layout(), CATALOG, plan, print),
+        draft.layout().chassis().rails());
   }
 
   @ParameterizedTest
@@ -238,6 +243,38 @@ class AssemblyIT {
     Map<String, Surface> surfaces = new HashMap<>();
     assembly.parts().forEach(part -> surfaces.put(part.id(), new Surface(part)));
     return surfaces;
+  }
+
+  /** Edges by which a part is set are those between which its own welds on the rail run. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void edgesOnTheRailSheetAreThoseOfTheWelds(String job) {
+    Finished finished = finished(job);
+    Assembly assembly = finished.assembly();
+    Rails rails = finished.rails();
+    int looked = 0;
+    for (boolean left : new boolean[] {true, false}) {
+      for (RailFoot foot : RailFoot.of(assembly, rails, left)) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (PlacedSeam seam : assembly.seams()) {
+          boolean onlyThis = seam.run().parts().equals(List.of(foot.part()));
+          if (onlyThis && seam.run().onto().contains(foot.on())) {
+            for (Point3 point : seam.run().path().points(0.1)) {
+              least = Math.min(least, point.xMm());
+              most = Math.max(most, point.xMm());
+            }
+          }
+        }
+        if (least <= most && !closesTheRail(foot.part())) {
+          looked++;
+          // The rail's slope turns height into length, by a sixteenth of an inch at most here.
+          assertEquals(least, foot.rearMm(), ROLLED_CORNER_MM / 2, foot.part());
+          assertEquals(most, foot.frontMm(), ROLLED_CORNER_MM / 2, foot.part());
+        }
+      }
+    }
+    assertTrue(looked > 1, "parts looked at: " + looked);
   }
 
   /** Each plate that a bolt goes through has a round hole about its axis, within the clearance. */

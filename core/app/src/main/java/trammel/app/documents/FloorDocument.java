@@ -12,7 +12,9 @@ import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.Measure;
 import trammel.planning.estimate.BoltLine;
+import trammel.planning.fitup.AxleFoot;
 import trammel.planning.fitup.FitUpSheet;
+import trammel.planning.fitup.RailFoot;
 import trammel.planning.fitup.Target;
 import trammel.planning.job.JobHeader;
 import trammel.planning.vehicle.NotchCut;
@@ -53,6 +55,9 @@ public final class FloorDocument {
     model.put("key", key());
     model.put("tight", tightTable());
     model.put("notch", notch());
+    model.put("leftRail", rail(true));
+    model.put("rightRail", rail(false));
+    model.put("axleTube", axleTube());
     model.put("order", DocumentModel.texts(order()));
     model.put("struts", struts());
     model.put("angles", angles());
@@ -207,6 +212,58 @@ public final class FloorDocument {
     grid.row("left of the rail above the cut", printer.length(cut.keptMm()));
     grid.row("thickness of the strip that lines it", printer.length(cut.stripMm()));
     grid.row("deep in the clear, strip in place", printer.length(cut.clearDepthMm()));
+  }
+
+  /** What is set on one rail, by the axle mark and the underside. */
+  private Grid rail(boolean left) {
+    Grid grid =
+        new Grid(
+            "llrrrr",
+            new int[] {34, 14, 13, 13, 13, 13},
+            left ? "left rail" : "right rail",
+            "on its",
+            "rear edge",
+            "front edge",
+            "lower edge",
+            "upper edge");
+    QuantityPrinter printer = paper.printer();
+    for (RailFoot foot :
+        RailFoot.of(paper.scene().assembly(), paper.draft().layout().chassis().rails(), left)) {
+      grid.row(
+          foot.part(),
+          foot.face().words(),
+          printer.length(foot.rearMm()),
+          printer.length(foot.frontMm()),
+          printer.length(foot.lowerMm()),
+          printer.length(foot.upperMm()));
+    }
+    return grid;
+  }
+
+  /** What is set on the axle tube, by its middle and its turn. */
+  private Grid axleTube() {
+    Grid grid =
+        new Grid(
+            "lrrrrl",
+            new int[] {34, 14, 14, 13, 13, 12},
+            "axle tube",
+            "right edge",
+            "left edge",
+            "turned",
+            "out",
+            "to its");
+    QuantityPrinter printer = paper.printer();
+    for (AxleFoot foot :
+        AxleFoot.of(paper.scene().assembly(), paper.draft().layout().chassis().axleCentre())) {
+      grid.row(
+          foot.part(),
+          printer.length(foot.rightMm()),
+          printer.length(foot.leftMm()),
+          printer.angle(foot.turnRad(), ANGLE_PLACES),
+          printer.length(foot.outMm()),
+          foot.hole() ? "hole" : "middle");
+    }
+    return grid;
   }
 
   private Grid struts() {

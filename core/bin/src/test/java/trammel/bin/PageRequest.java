@@ -50,10 +50,19 @@ record PageRequest(int port, String method, String path, Map<String, String> hea
     return new PageRequest(port, method, path, changed, body);
   }
 
+  /** The same body in one piece of a coding that does not say beforehand how long it is. */
+  PageRequest chunked() {
+    String coded =
+        Integer.toHexString(body.length) + "\r\n" + new String(body, StandardCharsets.UTF_8);
+    return new PageRequest(
+            port, method, path, headers, (coded + "\r\n0\r\n\r\n").getBytes(StandardCharsets.UTF_8))
+        .with("Transfer-Encoding", "chunked");
+  }
+
   Answered send() throws IOException {
     StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\n");
     headers.forEach((name, value) -> head.append(name).append(": ").append(value).append("\r\n"));
-    if (!headers.containsKey("Content-Length")) {
+    if (!headers.containsKey("Content-Length") && !headers.containsKey("Transfer-Encoding")) {
       head.append("Content-Length: ").append(body.length).append("\r\n");
     }
     head.append("Connection: close\r\n\r\n");

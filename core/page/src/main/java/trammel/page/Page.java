@@ -45,6 +45,9 @@ public final class Page implements Closeable {
     news = new News(jobs);
     Routes routes = new Routes();
     new JobRoutes(jobs, bench, news).addTo(routes);
+    new TrayRoutes(jobs, bench).addTo(routes);
+    new PaperRoutes(jobs, bench).addTo(routes);
+    new FloorRoutes(jobs, bench).addTo(routes);
     new ShopRoutes(jobs, bench, keys, news, settings.lan()).addTo(routes);
     server =
         new Server(

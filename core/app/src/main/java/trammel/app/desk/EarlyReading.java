@@ -49,7 +49,7 @@ public final class EarlyReading {
   }
 
   /** The copy that it is read from. */
-  Installation installation() {
+  public Installation installation() {
     return installation;
   }
 

@@ -29,6 +29,7 @@ public final class Bench {
   private static final int MOST_STUDIES = 12;
 
   private final Path folder;
+  private final Installation installation;
   private final StringWriter remarks = new StringWriter();
   private final Map<String, Study> studies =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -47,6 +48,7 @@ public final class Bench {
    */
   public Bench(Path folder, EarlyReading reading) {
     this.folder = folder;
+    installation = reading.installation();
     workbench = workbench(reading);
   }
 
@@ -60,8 +62,10 @@ public final class Bench {
 
   /** Reads the shop's catalog again, after something of it was changed. */
   public synchronized void readAnew() {
-    workbench = workbench(EarlyReading.start(Installation.running()));
-    studies.clear();
+    workbench = workbench(EarlyReading.start(installation));
+    synchronized (studies) {
+      studies.clear();
+    }
   }
 
   /** What the shop can buy and do, and its limits. */

@@ -2,6 +2,7 @@ package trammel.page.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import trammel.app.desk.Workbench;
 import trammel.app.text.Amounts;
 import trammel.app.text.Stops;
@@ -121,8 +122,11 @@ public final class Study {
     return Stops.of(job().header().number(), verdicts(), amounts());
   }
 
-  /** Asks the workbench. */
-  public <T> T with(java.util.function.Function<Workbench, T> asked) {
+  /**
+   * Asks the workbench. What is asked must not ask a study in turn: a study waits for the
+   * workbench, never the other way round.
+   */
+  public <T> T with(Function<Workbench, T> asked) {
     return bench.with(asked);
   }
 }

@@ -8,6 +8,9 @@ import { Choose } from './measure.js';
 import { at, catalog, job, scene, set, units } from './state.js';
 import { length } from './units.js';
 
+/** Fields with a place of their own. */
+const APART = new Set(['linkage', 'spring', 'linkage_options', 'spring_options', 'additions', 'pickups']);
+
 export function Change() {
   const found = catalog.value;
   const chosen = job.value.document?.chosen ?? {};
@@ -20,7 +23,7 @@ export function Change() {
     <${Points} />
     <${Choose} of="linkages" path="chosen.linkage" title="What carries the axle" />
     <${Choose} of="springs" path="chosen.spring" title="What it rides on" />
-    ${fields.filter((one) => one.key === 'ride' || one.key === 'pinion_angle').map((field) => html`<${Field} key=${field.key} field=${field} path=${'chosen.' + field.key} />`)}
+    ${fields.filter((one) => !APART.has(one.key)).map((field) => html`<${Field} key=${field.key} field=${field} path=${'chosen.' + field.key} />`)}
     ${linkage && html`<${Options} title=${linkage.title} options=${linkage.options} path="chosen.linkage_options" />`}
     ${spring && html`<${Options} title=${spring.title} options=${spring.options} path="chosen.spring_options" />`}
     ${found.additions.length > 0 && html`<fieldset class="group"><legend>Added to both</legend>${found.additions.map((one) => html`<${Addition} key=${one.id} one=${one} />`)}</fieldset>`}

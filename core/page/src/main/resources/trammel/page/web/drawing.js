@@ -7,7 +7,7 @@ import { html } from './html.js';
 import { tight } from './checks.js';
 import { Handles } from './handles.js';
 import { geometry, Stage } from './stage.js';
-import { job, judged, pose, scene, selected, shapes, tell, units } from './state.js';
+import { job, judged, missing, pose, scene, selected, shapes, tell, units } from './state.js';
 import { length } from './units.js';
 
 export const shown = signal({ plate: true, tube: true, bought: true, bolt: true, weld: true, vehicle: true, tool: false });
@@ -85,7 +85,7 @@ export function Drawing() {
     <div class="canvas" ref=${box}>
       <canvas ref=${canvas} tabindex="0" role="img" aria-label=${label()} onPointerDown=${pressed} onPointerUp=${(event) => released(event, stage)} onKeyDown=${(event) => keyed(event, stage)}></canvas>
       ${stage && view.value !== '3-d' && now && !still() && html`<${Handles} stage=${stage} />`}
-      ${!now && html`<p class="over">${judged.value?.refused || judged.value?.no_price ? 'No drawing: see what the checks say.' : failed || 'Drawing …'}</p>`}
+      ${!now && html`<p class="over">${judged.value?.refused || judged.value?.no_price ? missing.value.size ? 'There is a drawing when everything is measured.' : 'No drawing: see what the checks say.' : failed || 'Drawing …'}</p>`}
       ${failed && html`<p class="over">${failed}</p>`}
       <${TitleBlock} stage=${stage} />
     </div>

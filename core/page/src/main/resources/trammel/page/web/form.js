@@ -2,7 +2,7 @@
 /** Fields made from their declarations: what may be typed, what it is, and what is wrong with it. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
-import { at, change, look, lookAway, problems, set } from './state.js';
+import { at, change, look, lookAway, missing, problems, set } from './state.js';
 
 const REPEATS = new Set(['measured_length', 'measured_angle', 'measured_level_angle', 'measured_mass']);
 const GROUPS = new Set(['section', 'point', 'measured_point', 'partial_point']);
@@ -75,7 +75,7 @@ function Single({ field, path, picture }) {
   }, [now]);
   const id = 'f-' + path.replaceAll(/[^a-z0-9]+/gi, '-');
   const wrong = own(path);
-  const missing = wrong.some((one) => one.given === 'nothing');
+  const open = missing.value.has(path) || wrong.some((one) => one.given === 'nothing');
   const told = wrong.filter((one) => one.given !== 'nothing');
   const label = sentence(field.help);
 
@@ -114,9 +114,9 @@ function Single({ field, path, picture }) {
     control = html`<input id=${id} value=${typed} autocomplete="off" spellcheck=${false} placeholder=${field.default ?? ''} aria-describedby=${id + '-more'} aria-invalid=${told.some((one) => one.severity === 'error')}
       onFocus=${() => (focused.current = true)} onInput=${input} onBlur=${blur} onKeyDown=${(event) => event.key === 'Enter' && event.target.blur()} />`;
   }
-  return html`<div class=${'field' + (missing ? ' missing' : '') + (told.length ? ' wrong' : '')} data-field=${path}>
+  return html`<div class=${'field' + (open ? ' missing' : '') + (told.length ? ' wrong' : '')} data-field=${path}>
     ${picture?.(path)}
-    <label for=${id}>${label}${missing && html` <span class="needed">needed</span>`}</label>
+    <label for=${id}>${label}${open && html` <span class="needed">needed</span>`}</label>
     ${field.datum && html`<p class="datum">${field.datum}</p>`}
     ${control}
     <p class="help" id=${id + '-more'}>${field.choices ? '' : field.allowed}${REPEATS.has(field.kind) ? '; repeats with semicolons' : ''}${field.example && !field.choices && field.kind !== 'text' ? ', such as ' + field.example : ''}</p>

@@ -3,11 +3,15 @@
 import { html } from './html.js';
 import { Change } from './change.js';
 import { Checks } from './checks.js';
+import { Close } from './close.js';
 import { Drawing } from './drawing.js';
+import { FitUp } from './floor.js';
+import { HandOut } from './handout.js';
 import { Measure } from './measure.js';
 import { Price } from './price.js';
 import { See } from './see.js';
-import { counts, go, job, judged, looked, problems, step, tab } from './state.js';
+import { Tray } from './tray.js';
+import { counts, go, job, judged, looked, missing, problems, step, tab } from './state.js';
 import { hours, money } from './units.js';
 
 /** @type {[string, string, any][]} */
@@ -17,6 +21,10 @@ export const TABS = [
   ['change', 'Change', Change],
   ['checks', 'Checks', Checks],
   ['price', 'Price', Price],
+  ['tray', 'Tray', Tray],
+  ['handout', 'Hand out', HandOut],
+  ['fitup', 'Fit up', FitUp],
+  ['close', 'Close', Close],
 ];
 
 export function Job() {
@@ -35,12 +43,18 @@ export function Job() {
     </header>
     <${Verdict} />
     <nav class="tabs" aria-label="What to do with the job">
-      ${TABS.map(([one, title]) => html`<button key=${one} aria-current=${one === key ? 'page' : undefined} onClick=${() => go(file, one)}>${title}</button>`)}
+      ${TABS.map(([one, title]) => html`<button key=${one} aria-current=${one === key ? 'page' : undefined} ref=${(button) => one === key && button?.parentElement && inSight(button)} onClick=${() => go(file, one)}>${title}</button>`)}
     </nav>
     <main class=${'work at-' + key}>
       <section class="sheet" aria-label="Drawing"><${Drawing} /></section>
       <section class="panel" aria-label=${TABS.find(([one]) => one === key)?.[1]}><${Panel} /></section>
     </main>`;
+}
+
+/** On a narrow screen the tabs are a strip. */
+function inSight(button) {
+  const strip = button.parentElement;
+  strip.scrollLeft = button.offsetLeft - (strip.clientWidth - button.offsetWidth) / 2;
 }
 
 /** The figures that are always in sight. */
@@ -50,7 +64,8 @@ function Verdict() {
   const open = [...problems.value.values()].flat().filter((one) => one.severity === 'error').length;
   const live = looked.value?.checks ? ' live' : '';
   if (open > 0 && !judged.value?.checks?.length) {
-    return html`<div class="verdict"><p class="figure"><strong>${open}</strong> to measure or to mend</p></div>`;
+    const count = Math.max(open, missing.value.size);
+    return html`<div class="verdict"><p class="figure"><strong>${count}</strong> to measure or to mend</p></div>`;
   }
   if (judged.value?.refused && !judged.value.checks.length) {
     return html`<div class="verdict stop"><p class="refusal">${judged.value.refused}</p></div>`;

@@ -3,20 +3,20 @@
 import { html } from './html.js';
 import { Field } from './form.js';
 import { Picture } from './picture.js';
-import { catalog, go, job, problems, set } from './state.js';
+import { catalog, go, job, missing, problems, set } from './state.js';
 
 const MEASURED = ['job', 'measured'];
 
 export function Measure() {
   const fields = catalog.value?.fields ?? [];
-  const open = [...problems.value.values()].flat().filter((one) => one.severity === 'error');
-  const missing = open.filter((one) => one.given === 'nothing').length;
-  const wrong = open.length - missing;
+  const errors = [...problems.value.values()].flat().filter((one) => one.severity === 'error');
+  const open = missing.value.size;
+  const wrong = errors.filter((one) => one.given !== 'nothing').length;
   return html`
     <h2>Measure</h2>
     <p class="help">As the frame sits on the stands, on a level floor. Write as on a tape: <code>29 1/2</code>, <code>29-1/2"</code>, <code>5' 3"</code>, <code>750 mm</code>. Everything is kept at once: leave it and go on when you like, here or on another device.</p>
-    ${open.length > 0
-      ? html`<p class="progress"><strong>${missing}</strong> still needed${wrong > 0 ? html`, <strong>${wrong}</strong> to mend` : ''}. <button onClick=${next}>Go to the next</button></p>`
+    ${open + wrong > 0 || errors.length > 0
+      ? html`<p class="progress"><strong>${open}</strong> still needed${wrong > 0 ? html`, <strong>${wrong}</strong> to mend` : ''}. <button onClick=${next}>Go to the next</button></p>`
       : html`<p class="progress done">Everything that is needed is there. <button class="main" onClick=${() => go(job.value.file, 'checks')}>See what the checks say</button></p>`}
     ${fields.filter((one) => MEASURED.includes(one.key)).map((field) => html`<${Field} key=${field.key} field=${field} path=${field.key} picture=${(path) => html`<${Picture} path=${path} />`} />`)}
     <${Choice} />`;
@@ -46,10 +46,10 @@ function Choice() {
 /** @param {any} props */
 export function Choose({ of, path, title }) {
   const now = job.value.document?.chosen?.[path.split('.')[1]];
-  const missing = problems.value.has(path);
+  const open = missing.value.has(path);
   const options = path + '_options';
   const choose = (one) => set(title + ': ' + one.title, { [path]: one.id, ...(job.value.document?.chosen?.[options.split('.')[1]] ? { [options]: null } : {}) });
-  return html`<div class=${'choose' + (missing ? ' missing' : '')} role="group" aria-label=${title}><p class="label">${title}${missing && html` <span class="needed">needed</span>`}</p>
-    <div class="ways">${(catalog.value?.[of] ?? []).map((one) => html`<button key=${one.id} aria-pressed=${one.id === now} onClick=${() => one.id !== now && choose(one)}><strong>${one.title}</strong><span>${one.summary}</span></button>`)}</div>
+  return html`<div class=${'choose' + (open ? ' missing' : '')} role="group" aria-label=${title}><p class="label">${title}${open && html` <span class="needed">needed</span>`}</p>
+    <div class="ways">${(catalog.value?.[of] ?? []).map((one) => html`<button key=${one.id} data-way=${one.id} aria-pressed=${one.id === now} onClick=${() => one.id !== now && choose(one)}><strong>${one.title}</strong><span>${one.summary}</span></button>`)}</div>
   </div>`;
 }

@@ -121,7 +121,7 @@ export class Stage {
     const key = kind + fill;
     let found = this.materials.get(key);
     if (!found) {
-      const seeThrough = kind === 'vehicle' && fill === FILL.vehicle;
+      const seeThrough = kind === 'vehicle' && fill !== ACCENT;
       found = new THREE.MeshLambertMaterial({
         color: fill, flatShading: true, side: THREE.DoubleSide,
         transparent: seeThrough, opacity: seeThrough ? 0.18 : 1, depthWrite: !seeThrough,

@@ -50,6 +50,22 @@ export const problems = computed(() => {
   return byField;
 });
 
+/** Paths of fields that a job needs and this one has not. */
+export const missing = computed(() => {
+  const paths = new Set();
+  const walk = (fields, prefix, written) => {
+    for (const field of fields) {
+      const path = prefix ? prefix + '.' + field.key : field.key;
+      const now = written?.[field.key] ?? undefined;
+      if (field.fields && field.kind !== 'section_list' && field.kind !== 'section_map') {
+        if (field.required || now !== undefined) walk(field.fields, path, now);
+      } else if (field.required && now === undefined) paths.add(path);
+    }
+  };
+  if (job.value && catalog.value) walk(catalog.value.fields, '', job.value.document);
+  return paths;
+});
+
 /**
  * What stands at a field of the job.
  * @param {string} path
@@ -188,18 +204,26 @@ async function refresh() {
   }
 }
 
+/** What this page has written itself, of which it hears as well. */
+const own = new Set();
+const PLAIN_NOTICE_MS = 8000;
+
 /** @param {{file: string, revision: string}} news */
 function heard(news) {
   const now = job.value;
+  const mine = own.delete(news.revision);
   if (now && news.file === now.file && news.revision !== now.revision && !sending) {
     if (news.revision === '') {
       notice.value = { words: 'The job file ' + news.file + ' was taken away.', kind: 'stop' };
       return;
     }
     refresh().then(() => {
-      if (job.value?.revision === news.revision) {
-        notice.value = { words: 'The job was changed on another screen or in an editor; this is how it stands now.', kind: 'plain' };
-      }
+      if (mine || job.value?.revision !== news.revision) return;
+      const told = { words: 'The job was changed on another screen or in an editor; this is how it stands now.', kind: 'plain' };
+      notice.value = told;
+      setTimeout(() => {
+        if (notice.value === told) notice.value = null;
+      }, PLAIN_NOTICE_MS);
     });
   } else if (!now && shop.value) {
     route();
@@ -283,7 +307,9 @@ export function change(label, edits, group = '') {
   return new Promise((done) =>
     inTurn(async () => {
       try {
-        took(await post(jobPath(file) + '/edit', { label, group, edits }));
+        const now = await post(jobPath(file) + '/edit', { label, group, edits });
+        own.add(now.revision);
+        took(now);
         notice.value = null;
         done(true);
       } catch (error) {
@@ -315,7 +341,9 @@ export function step(which) {
   if (!what) return;
   inTurn(async () => {
     try {
-      took(await post(jobPath(file) + '/' + which, {}));
+      const now = await post(jobPath(file) + '/' + which, {});
+      own.add(now.revision);
+      took(now);
       say((which === 'undo' ? 'Taken back: ' : 'Done again: ') + what);
     } catch (error) {
       tell(error);

@@ -17,7 +17,8 @@ public final class ValueText {
   private static final Set<String> TAKEN =
       Set.of("true", "false", "yes", "no", "on", "off", "y", "n", "null", "nan");
 
-  private static final int LONGEST_LINE = 90;
+  /** A line longer than this is hard to read beside others. */
+  static final int LONGEST_LINE = 90;
 
   private final DocumentFormat format;
 
@@ -118,10 +119,6 @@ public final class ValueText {
   }
 
   private static boolean holdsGroups(List<ObjectNode.Member> members) {
-    return members.stream()
-        .anyMatch(
-            member ->
-                member.value() instanceof ObjectNode inner
-                    && inner.members().stream().anyMatch(one -> one.value() instanceof ObjectNode));
+    return members.stream().anyMatch(member -> member.value() instanceof ObjectNode);
   }
 }

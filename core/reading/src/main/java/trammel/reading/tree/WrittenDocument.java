@@ -114,7 +114,10 @@ public final class WrittenDocument {
     }
     Optional<Stretch.Member> found = member(at, name);
     if (found.isEmpty()) {
-      return inserted(at, name, nested(steps, step + 1, value));
+      DocumentNode fresh = nested(steps, step + 1, value);
+      return at.form() == Stretch.Form.BRACKETED
+          ? insertedInBrackets(at, steps.subList(0, step), name, fresh)
+          : insertedInBlock(at, name, fresh);
     }
     Stretch inner = found.get().value();
     boolean absent = inner.form() == Stretch.Form.NOTHING || isNull(inner);
@@ -169,15 +172,7 @@ public final class WrittenDocument {
     return without.substring(0, afterKey) + " " + fresh + without.substring(afterKey);
   }
 
-  private String inserted(Stretch group, String key, DocumentNode value) {
-    if (group.form() == Stretch.Form.BRACKETED) {
-      String fresh = values.key(key) + ": " + values.inline(value);
-      if (group.members().isEmpty()) {
-        return spliced(group.start() + 1, group.start() + 1, fresh);
-      }
-      Stretch.Member last = group.members().get(group.members().size() - 1);
-      return spliced(last.value().end(), last.value().end(), "," + gap(last.keyStart()) + fresh);
-    }
+  private String insertedInBlock(Stretch group, String key, DocumentNode value) {
     int indent = group.start() - lineStart(group.start());
     if (indent == 0) {
       // A new part of the file goes behind whatever stands at its end.
@@ -185,6 +180,41 @@ public final class WrittenDocument {
       return whole + newLine() + values.block(key, value, 0, newLine()) + newLine();
     }
     return afterLine(group.end(), values.block(key, value, indent, newLine()));
+  }
+
+  private String insertedInBrackets(
+      Stretch group, List<String> way, String key, DocumentNode value) {
+    String fresh = values.key(key) + ": " + values.inline(value);
+    boolean empty = group.members().isEmpty();
+    int place = empty ? group.start() + 1 : last(group).value().end();
+    String made = spliced(place, place, empty ? fresh : "," + gap(last(group).keyStart()) + fresh);
+    int start = lineStart(group.start());
+    int end = lineEnd(group.end(), false);
+    boolean fits = end - start + fresh.length() + 2 <= ValueText.LONGEST_LINE;
+    boolean alone = end == group.end() && text.substring(start, group.start()).endsWith(": ");
+    boolean oneLine = text.indexOf('\n', start) < 0 || text.indexOf('\n', start) >= group.end();
+    return fits || !alone || !oneLine || format == DocumentFormat.JSON || way.isEmpty()
+        ? made
+        : unfolded(group, way, key, value);
+  }
+
+  /** A group that has grown too long for its line gets a line for each of its keys. */
+  private String unfolded(Stretch group, List<String> way, String key, DocumentNode value) {
+    String path = String.join(".", way).replace(".[", "[");
+    Location where = new Location(fileName, 0, 0, path);
+    ObjectNode now = (ObjectNode) new TreeEdit(where).find(root).orElseThrow();
+    String line = text.substring(lineStart(group.start()), group.start());
+    int indent = line.length() - line.stripLeading().length() + 2;
+    StringBuilder lines = new StringBuilder();
+    for (ObjectNode.Member member : now.with(key, value).members()) {
+      lines.append(newLine()).append(values.block(member.key(), member.value(), indent, newLine()));
+    }
+    // The space behind the colon goes as well.
+    return spliced(group.start() - 1, group.end(), lines.toString());
+  }
+
+  private static Stretch.Member last(Stretch group) {
+    return group.members().get(group.members().size() - 1);
   }
 
   private String appended(Stretch list, DocumentNode value) {

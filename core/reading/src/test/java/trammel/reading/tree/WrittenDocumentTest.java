@@ -105,13 +105,27 @@ class WrittenDocumentTest {
     assertEquals(
         JOB.replace(
             "    bump: 3 in\n",
-            "    bump: 3 in\n  pickups:\n    upper-left: {frame: {up: 18 1/2 in}}\n"),
+            "    bump: 3 in\n  pickups:\n    upper-left:\n      frame: {up: 18 1/2 in}\n"),
         with("chosen.pickups.upper-left.frame.up", "18 1/2 in"));
     assertEquals(JOB + "terms: {note: x}\n", with("terms.note", "x"));
     assertEquals(
         JOB.replace(
             "- {name: tank, kind: tank}\n", "- {name: tank, kind: tank}\n    - {name: hose}\n"),
         with("measured.obstacles[2].name", "hose"));
+  }
+
+  @Test
+  void a_group_that_grows_too_long_for_its_line_gets_lines_of_its_own() {
+    WrittenDocument job = WrittenDocument.of("job.yaml", "format: x\n");
+    for (int i = 1; i <= 9; i++) {
+      job = job.with("measured.rails.width_" + i, text(i + " 1/2 in"));
+    }
+    assertEquals(
+        "format: x\nmeasured:\n  rails:\n    width_1: 1 1/2 in\n    width_2: 2 1/2 in\n"
+            + "    width_3: 3 1/2 in\n    width_4: 4 1/2 in\n    width_5: 5 1/2 in\n"
+            + "    width_6: 6 1/2 in\n    width_7: 7 1/2 in\n    width_8: 8 1/2 in\n"
+            + "    width_9: 9 1/2 in\n",
+        job.text());
   }
 
   @Test

@@ -1,0 +1,398 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.net.InetAddress;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.NumberFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import trammel.app.desk.EarlyReading;
+import trammel.app.desk.Installation;
+import trammel.page.Page;
+
+/**
+ * A working day at the page in a real browser. With {@code -Dtrammel.docs.write=true} it also makes
+ * the pictures of the documentation.
+ */
+class PageBrowserIT {
+  private static final List<String> TABS =
+      List.of("measure", "see", "change", "checks", "price", "tray", "handout", "fitup", "close");
+
+  @TempDir static Path shop;
+  private static InstalledCopy copy;
+  private static Path jobs;
+  private static Page page;
+  private static Chromium browser;
+
+  @BeforeAll
+  static void open() throws IOException {
+    browser = Chromium.open();
+    copy = InstalledCopy.unpackedInto(shop);
+    jobs = Files.createDirectory(shop.resolve("jobs"));
+    Path own = Files.createDirectory(jobs.resolve("catalog")).resolve("shop.json");
+    Files.copy(copy.home().resolve("catalogs/demo/catalog/shop.json"), own);
+    page = serve(jobs, 0);
+  }
+
+  private static Page serve(Path folder, int port) throws IOException {
+    return new Page(
+        folder,
+        EarlyReading.start(new Installation(copy.home())),
+        new Page.Settings(InetAddress.getLoopbackAddress(), port, List.of(), false));
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+    if (page != null) {
+      page.close();
+    }
+  }
+
+  @BeforeEach
+  void writeJob() throws IOException {
+    Files.writeString(jobs.resolve("pickup.yaml"), Files.readString(copy.demoJob("pickup")));
+  }
+
+  private static String address(Page page, String at) {
+    return "http://127.0.0.1:" + page.port() + "/#key=" + page.key() + at;
+  }
+
+  private static Chromium opened(String tab) {
+    return browser.go(address(page, "&job=pickup.yaml&at=" + tab));
+  }
+
+  private static Chromium drawn(String tab) {
+    return opened(tab).is("document.querySelector('.kinds, .points tbody tr, .total')");
+  }
+
+  /** As the page writes money, worked out from what quote says. */
+  private static String total(Path job, int exitCode) throws Exception {
+    BigDecimal total = copy.json(exitCode, "quote", job).amount("price.total");
+    return NumberFormat.getCurrencyInstance(Locale.US).format(total);
+  }
+
+  private static void sound() {
+    assertEquals(List.of(), browser.troubles());
+  }
+
+  private static void keepPicture(String name) throws IOException {
+    if (Boolean.getBoolean("trammel.docs.write")) {
+      Path pictures = Path.of(System.getProperty("launcher")).resolve("../../../docs/pictures");
+      Files.createDirectories(pictures.normalize());
+      Files.write(pictures.normalize().resolve(name + ".png"), browser.picture());
+    }
+  }
+
+  // Seeing, judging, pricing
+
+  @Test
+  void aJobIsSeenJudgedAndPricedAsQuoteSays() throws Exception {
+    browser.go(address(page, "")).says(".jobs", "D-101").click(".card .open");
+    browser.says(".verdict .price", total(jobs.resolve("pickup.yaml"), 1));
+    browser.says(".verdict .stops", "1");
+    browser.is("document.querySelector('.kinds')");
+    keepPicture("page-see");
+    browser.click(".panel details summary").click(".parts li:nth-child(20) button");
+    browser.is("document.querySelector('dl.part')");
+    browser.press("Checks").says(".checks", "slip yoke");
+    browser.press("Price").click(".total summary").says(".total ol", "sales tax");
+    keepPicture("page-price");
+    sound();
+  }
+
+  @Test
+  void theChangeThatWasTriedIsAppliedByOnePressAndTakenBackByAnother() throws Exception {
+    String before = Files.readString(jobs.resolve("pickup.yaml"));
+    opened("checks").says(".verdict .stops", "1").press("Change it so");
+    browser.says(".verdict .stops", "0");
+    assertNotEquals(before, Files.readString(jobs.resolve("pickup.yaml")));
+    browser.says(".verdict .price", total(jobs.resolve("pickup.yaml"), 0));
+    browser.press("Take back").says(".verdict .stops", "1");
+    assertEquals(before, Files.readString(jobs.resolve("pickup.yaml")));
+    sound();
+  }
+
+  // Changing by hand
+
+  @Test
+  void aPointIsDraggedTheVerdictsFollowAndTheFileHasItWhenItIsLetGo() throws Exception {
+    String before = Files.readString(jobs.resolve("pickup.yaml"));
+    drawn("change").press("Side");
+    browser.drag("[data-point='upper-left.frame'] .dot", 0, -60, 6);
+    browser.is("document.querySelector('.verdict.live')").says(".reading", "upper-left");
+    browser.is("Number(document.querySelector('.verdict .stops strong').innerText) > 1");
+    keepPicture("page-drag");
+    assertEquals(before, Files.readString(jobs.resolve("pickup.yaml")), "not before it is let go");
+    browser.letGo().is("!document.querySelector('.verdict.live')");
+    Tree job = Tree.ofYaml(Files.readString(jobs.resolve("pickup.yaml")));
+    String left = job.text("chosen.pickups.upper-left.frame.up");
+    assertEquals(left, job.text("chosen.pickups.upper-right.frame.up"), "the other side too");
+    assertTrue(left.matches("\\d+( \\d+/(2|4|8|16))? in"), left);
+    browser.press("Take back").is("!document.querySelector('.points .own')");
+    assertFalse(Files.readString(jobs.resolve("pickup.yaml")).contains("pickups"));
+    sound();
+  }
+
+  @Test
+  void arrowKeysMoveAPointBySixteenthsAndOneUndoTakesTheRunBack() throws Exception {
+    drawn("change").press("Side");
+    String point = "[data-point='lateral-bar.frame']";
+    browser.keys(point, Keys.ARROW_UP).keys(point, Keys.ARROW_UP).keys(point, Keys.ARROW_UP);
+    browser.is("document.querySelector('.points .own')");
+    Tree job = Tree.ofYaml(Files.readString(jobs.resolve("pickup.yaml")));
+    assertEquals("16 11/16 in", job.text("chosen.pickups.lateral-bar.frame.up"), "16 1/2 and 3/16");
+    browser.press("Take back").is("!document.querySelector('.points .own')");
+    sound();
+  }
+
+  // Measuring
+
+  @Test
+  void aJobIsMeasuredFromNothingAndPricedToTheCentAsQuoteSays() throws Exception {
+    browser.go(address(page, "")).press("New job").keys("#file", "tape");
+    browser.press("Begin").says(".progress", "still needed");
+    keepPicture("page-measure");
+    for (Map.Entry<String, String> answer : answers().entrySet()) {
+      fill(answer.getKey(), answer.getValue());
+    }
+    browser.click("[data-way='four-link-lateral']").click("[data-way='coil-spring']");
+    browser.says(".progress", "Everything that is needed is there");
+    Path file = jobs.resolve("tape.yaml");
+    int exitCode = copy.run("check", file.toString()).exitCode();
+    browser.says(".verdict .price", total(file, exitCode));
+    assertTrue(Files.readString(file).contains("flange: 2 1/2\n"), "as it was typed");
+    browser.press("Hand out").press("Make the papers").click("[aria-label='See Quote']");
+    String quote = (String) browser.script("return document.querySelector('iframe').src");
+    PageRequest.Answered paper =
+        PageRequest.own(page.port(), "", "GET", quote.replaceAll("^http://[^/]+", ""), "").send();
+    assertTrue(paper.body().contains(total(file, exitCode)), "the quote has the same price");
+    assertTrue(paper.body().contains("O&#39;Neil &amp; &quot;Sons&quot; &lt;b&gt;: #1"));
+    keepPicture("page-hand-out");
+    sound();
+    Files.delete(file);
+  }
+
+  // On the floor
+
+  @Test
+  void readingsTypedOnAPhoneAreJudgedAtOnceAsTackedSays() throws Exception {
+    browser.wide(390, 844);
+    opened("fitup").find(".target input");
+    fillTarget("lower-left-frame-forward", "24 1/4");
+    fillTarget("lower-left-frame-left", "13 9/16; 13 9/16");
+    browser.says(".tacked .answer", "MEASURE");
+    keepPicture("page-floor");
+    Path form = jobs.resolve("pickup.fitup.csv");
+    Tree tacked =
+        Tree.ofJson(
+            copy.run("tacked", "--json", jobs.resolve("pickup.yaml").toString(), form.toString())
+                .out());
+    assertEquals(tacked.text("answer").toUpperCase(Locale.ROOT), browser.text(".tacked .answer"));
+    fillTarget("lower-left-frame-up", "thirty");
+    browser.says(".target.wrong .problem", "thirty");
+    assertFalse(Files.readString(form).contains("thirty"), "it is not kept");
+    browser.wide(1440, 900);
+    sound();
+    Files.delete(form);
+  }
+
+  private static void fillTarget(String target, String reading) {
+    browser.type("#t-" + target, reading);
+  }
+
+  @Test
+  void aVariantIsPutOnTheTrayHeldAgainstTheJobAndTaken() throws Exception {
+    opened("tray").keys("#variant", "air").press("Put on the tray").says(".variants", "air");
+    String air = browser.text(".verdict .price strong");
+    browser.press("Change").click("[data-way='coil-spring']");
+    browser.is("document.querySelector('.verdict .price strong')?.innerText !== '" + air + "'");
+    browser.press("Tray").says(".variants", air);
+    keepPicture("page-tray");
+    browser.press("Take it").says(".verdict .price", air);
+    assertEquals(
+        "air-spring",
+        Tree.ofYaml(Files.readString(jobs.resolve("pickup.yaml"))).text("chosen.spring"));
+    browser.press("Off the tray").is("!document.querySelector('.variants')");
+    sound();
+  }
+
+  private static void fill(String field, String value) {
+    String at = "[data-field='" + field + "'] ";
+    boolean choice =
+        Boolean.TRUE.equals(
+            browser.script("return !!document.querySelector(arguments[0])", at + "select"));
+    if (choice) {
+      browser.keys(at + "select", value);
+    } else {
+      browser.type(at + "input", value);
+    }
+  }
+
+  /** A sedan with boxed rails, written as one reads it off the tape; all figures are invented. */
+  private static Map<String, String> answers() {
+    Map<String, String> answers = new LinkedHashMap<>();
+    answers.put("job.number", "T-1");
+    answers.put("job.date", "2026-11-25");
+    answers.put("job.customer", "O'Neil & \"Sons\" <b>: #1");
+    answers.put("job.vehicle", "Two-door sedan (invented)");
+    answers.put("measured.wheelbase.left", "112; 112 1/32");
+    answers.put("measured.wheelbase.right", "112");
+    answers.put("measured.rake.on_stands", "0 deg from level");
+    answers.put("measured.rake.at_ride", "0.4 deg from level");
+    answers.put("measured.rails.shape", "box");
+    answers.put("measured.rails.outside_at_axle", "43");
+    answers.put("measured.rails.between_at_axle", "38");
+    answers.put("measured.rails.outside_at_front_mounts", "45");
+    answers.put("measured.rails.between_at_front_mounts", "40");
+    answers.put("measured.rails.depth", "4");
+    answers.put("measured.rails.flange", "2 1/2");
+    answers.put("measured.rails.wall", "0.12");
+    answers.put("measured.rails.underside_at_axle", "22");
+    answers.put("measured.rails.underside_at_front_mounts", "22");
+    answers.put("measured.rails.front_mounts_forward", "27");
+    answers.put("measured.axle.tube_diameter", "3");
+    answers.put("measured.axle.tube_wall", "1/4");
+    answers.put("measured.axle.flange_to_flange", "60");
+    answers.put("measured.axle.inner_limit", "6");
+    answers.put("measured.axle.outer_limit", "25");
+    answers.put("measured.axle.pinion.forward", "10 1/2");
+    answers.put("measured.axle.pinion.left", "0");
+    answers.put("measured.axle.pinion.up", "-1 1/4");
+    answers.put("measured.axle.pinion_angle", "2.5 deg from level");
+    answers.put("measured.tyre.size", "225/70R15");
+    answers.put("measured.tyre.wheel_offset", "0");
+    answers.put("measured.tyre.loaded_radius", "13 1/4");
+    answers.put("measured.transmission.joint.forward", "56");
+    answers.put("measured.transmission.joint.left", "0");
+    answers.put("measured.transmission.joint.up", "19 1/4");
+    answers.put("measured.transmission.angle", "2.9 deg from level");
+    answers.put("measured.weights.front_left", "1000");
+    answers.put("measured.weights.front_right", "1010");
+    answers.put("measured.weights.rear_left", "850");
+    answers.put("measured.weights.rear_right", "840");
+    answers.put("measured.weights.unsprung_rear", "360");
+    answers.put("measured.weights.centre_of_gravity_height", "22");
+    answers.put("measured.weights.centre_of_gravity_from", "estimated");
+    answers.put("measured.tyre_grip", "0.95");
+    answers.put("chosen.ride.rail_underside_at_axle", "18 1/2");
+    answers.put("chosen.ride.bump", "3");
+    answers.put("chosen.ride.droop", "3");
+    return answers;
+  }
+
+  // Two at one job, and an end in the middle
+
+  @Test
+  void twoBrowsersAtOneJobSeeEachOthersChangesAndNoneIsLost() throws Exception {
+    opened("measure").find("[data-field='measured.tyre_grip']");
+    try (Chromium tablet = Chromium.open()) {
+      tablet.wide(390, 800).go(address(page, "&job=pickup.yaml&at=measure"));
+      tablet.type("[data-field='measured.tyre_grip'] input", "0.8");
+      browser.is(
+          "document.querySelector(\"[data-field='measured.tyre_grip'] input\").value === '0.8'");
+      browser.type("[data-field='measured.rails.wall'] input", "0.16 in");
+      tablet.is(
+          "document.querySelector(\"[data-field='measured.rails.wall'] input\").value === '0.16 in'");
+      assertEquals(List.of(), tablet.barriers());
+      assertEquals(List.of(), tablet.troubles());
+    }
+    Tree job = Tree.ofYaml(Files.readString(jobs.resolve("pickup.yaml")));
+    assertEquals(0.8, job.number("measured.tyre_grip"));
+    assertEquals("0.16 in", job.text("measured.rails.wall"));
+    sound();
+  }
+
+  @Test
+  void afterTheServerWasEndedAndStartedAgainNothingIsLost() throws Exception {
+    Path folder = Files.createDirectories(shop.resolve("other jobs"));
+    Files.copy(copy.demoJob("pickup"), folder.resolve("pickup.yaml"));
+    Page first = serve(folder, 0);
+    int port = first.port();
+    browser.go(address(first, "&job=pickup.yaml&at=measure"));
+    browser.type("[data-field='measured.tyre_grip'] input", "0.7").says(".steps", "Take back");
+    browser.is("!document.querySelector('.steps button:first-child').disabled");
+    first.close();
+    browser.says(".offline", "cannot be reached");
+    try (Page second = serve(folder, port)) {
+      browser.says(".enter", "trammel page");
+      browser.go(address(second, "&job=pickup.yaml&at=measure"));
+      browser.is(
+          "document.querySelector(\"[data-field='measured.tyre_grip'] input\").value === '0.7'");
+      browser.press("Take back");
+      browser.is(
+          "document.querySelector(\"[data-field='measured.tyre_grip'] input\").value === '0.9'");
+    }
+  }
+
+  @Test
+  void aFieldThatAnotherProgramChangedIsAskedAboutAndNotOverwritten() throws Exception {
+    opened("measure").find("[data-field='measured.rails.wall'] input");
+    browser.script(
+        "window.fetchBefore = window.fetch; window.fetch = (path, how) =>"
+            + " String(path).endsWith('/edit') ? new Promise((go) => setTimeout(() => go(fetchBefore(path, how)), 900)) : fetchBefore(path, how);");
+    browser.type("[data-field='measured.rails.wall'] input", "0.18 in");
+    Path file = jobs.resolve("pickup.yaml");
+    Files.writeString(file, Files.readString(file).replace("wall: 0.15 in", "wall: 0.14 in"));
+    browser.says(".question", "0.14 in").says(".question", "0.18 in");
+    assertEquals(List.of(), browser.barriers());
+    browser.press("Put mine in its place").is("!document.querySelector('.question')");
+    browser.is(
+        "document.querySelector(\"[data-field='measured.rails.wall'] input\").value === '0.18 in'");
+    assertTrue(Files.readString(file).contains("wall: 0.18 in"));
+  }
+
+  // States, barriers, sizes
+
+  @Test
+  void everyStateCanBeReadAndReachedByAll() throws Exception {
+    Path folder = Files.createDirectories(shop.resolve("states"));
+    try (Page states = serve(folder, 0)) {
+      browser.go(address(states, "")).says(".empty", "No job is in this folder yet");
+      assertEquals(List.of(), browser.barriers(), "an empty folder");
+      String pickup = Files.readString(copy.demoJob("pickup"));
+      Files.writeString(folder.resolve("broken.yaml"), "job: [1, 2\n");
+      String name = "Very long name ".repeat(7).strip();
+      Files.writeString(
+          folder.resolve("long.yaml"), pickup.replace("Example Customer (invented)", name));
+      Files.writeString(
+          folder.resolve("no fit.yaml"), pickup.replace("bump: 3 1/2 in", "bump: 11 in"));
+      browser.says(".card.broken", "well-formed").says(".jobs", "Very long name");
+      assertEquals(List.of(), browser.barriers(), "a folder");
+      browser.go(address(states, "&job=long.yaml&at=measure")).says(".verdict", "STOP");
+      for (String tab : TABS) {
+        browser.script("location.hash = 'job=long.yaml&at=" + tab + "'");
+        browser.is("document.querySelector('.at-" + tab + " .panel').innerText.length > 60");
+        browser.is("!document.querySelector('.panel > .help')?.innerText.includes('Working out')");
+        assertEquals(List.of(), browser.barriers(), tab);
+        for (int width : List.of(390, 360)) {
+          browser.wide(width, 800);
+          Object over = browser.script("return document.documentElement.scrollWidth - innerWidth");
+          assertTrue(((Number) over).intValue() <= 0, tab + ": " + over + " px over " + width);
+        }
+        browser.wide(1440, 900);
+      }
+      browser.go(address(states, "&job=no%20fit.yaml&at=checks"));
+      browser.is("document.querySelector('.refusal, .check.stop')");
+      assertEquals(List.of(), browser.barriers(), "a layout that does not fit");
+      sound();
+    }
+  }
+}

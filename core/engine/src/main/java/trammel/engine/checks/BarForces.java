@@ -9,7 +9,6 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Masses;
-import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Traction;
 import trammel.engine.loads.AppliedLoads;
 import trammel.engine.loads.AxleLoads;
@@ -20,7 +19,7 @@ import trammel.engine.loads.PointForce;
 import trammel.engine.loads.WeightAndSize;
 import trammel.engine.mechanism.MechanismForces;
 import trammel.engine.motion.Load;
-import trammel.engine.motion.SpringPoint;
+import trammel.engine.quantity.Gravity;
 
 /** The force in every bar at ride, under every load case. */
 public final class BarForces {
@@ -33,71 +32,33 @@ public final class BarForces {
   /** Share of the engine's torque that reaches the shaft; from memory. */
   private static final double DRIVE_EFFICIENCY = 0.9;
 
-  /** Rounds of stiffening; each leaves a small part of the excess of the one before. */
-  private static final int STOP_ROUNDS = 8;
-
-  private static final double STOP_TOLERANCE = 0.01;
-
   private final List<LoadCase> cases;
   private final double[][] tensionN;
-  private final List<List<Vector3>> slidersN;
+  private final List<AxleSupports.Balance> balances;
 
-  private BarForces(List<LoadCase> cases, double[][] tensionN, List<List<Vector3>> slidersN) {
+  private BarForces(
+      List<LoadCase> cases, double[][] tensionN, List<AxleSupports.Balance> balances) {
     this.cases = List.copyOf(cases);
     this.tensionN = tensionN;
-    this.slidersN = slidersN;
+    this.balances = List.copyOf(balances);
   }
 
   static BarForces of(Layout layout, AxleMotion motion, List<LoadCase> cases) {
     AxleLoads loads = new AxleLoads(vehicle(layout.chassis()));
     List<List<Load>> onAxle = new ArrayList<>(cases.size());
     for (LoadCase loadCase : cases) {
-      onAxle.add(loads(loads.applied(onThisTyre(loadCase, layout.chassis().traction()))));
+      AppliedLoads applied = loads.applied(onThisTyre(loadCase, layout.chassis().traction()));
+      onAxle.add(loads(applied, unevenNmm(layout.chassis())));
     }
-    List<MechanismForces> onSprings = motion.forcesAtRide(springs(layout, 1), onAxle);
+    List<AxleSupports.Balance> balances = new AxleSupports(layout, motion).under(onAxle);
     double[][] tensionN = new double[cases.size()][layout.bars().size()];
-    List<List<Vector3>> slidersN = new ArrayList<>(cases.size());
     for (int i = 0; i < cases.size(); i++) {
-      MechanismForces forces = betweenStops(layout, motion, onAxle.get(i), onSprings.get(i));
+      MechanismForces forces = balances.get(i).forces();
       for (int k = 0; k < tensionN[i].length; k++) {
         tensionN[i][k] = forces.members().links().get(k).tensionN();
       }
-      slidersN.add(forces.slidersN());
     }
-    return new BarForces(cases, tensionN, slidersN);
-  }
-
-  /**
-   * Forces with the axle no further over in roll than its stops let it go. Springs alone would let
-   * a wheel on a high bump turn the axle far past them, and bars that bind would seem to hold it;
-   * there the springs are taken as stiff as it takes, which is what the bump stop does.
-   */
-  private static MechanismForces betweenStops(
-      Layout layout, AxleMotion motion, List<Load> loads, MechanismForces onSprings) {
-    Chassis chassis = layout.chassis();
-    double mostRad =
-        (chassis.travel().bumpMm() + chassis.travel().droopMm()) / chassis.axle().trackMm();
-    double stiffer = 1;
-    MechanismForces forces = onSprings;
-    for (int i = 0; i < STOP_ROUNDS; i++) {
-      double over = Math.abs(forces.members().axleTurnRad().x()) / mostRad;
-      if (over <= 1 + STOP_TOLERANCE) {
-        return forces;
-      }
-      stiffer *= over;
-      forces = motion.forcesAtRide(springs(layout, stiffer), List.of(loads)).get(0);
-    }
-    return forces;
-  }
-
-  private static List<SpringPoint> springs(Layout layout, double stiffer) {
-    List<SpringPoint> springs = new ArrayList<>(2);
-    for (SpringUnit spring : layout.springs()) {
-      springs.add(
-          new SpringPoint(
-              spring.name(), spring.frame(), spring.axle(), stiffer * spring.rateNPerMm()));
-    }
-    return springs;
+    return new BarForces(cases, tensionN, balances);
   }
 
   /** The load cases, in the order in which they are counted. */
@@ -124,7 +85,24 @@ public final class BarForces {
    * @return force (N), square to the line
    */
   public Vector3 sliderN(int loadCase, int slider) {
-    return slidersN.get(loadCase).get(slider);
+    return balances.get(loadCase).forces().slidersN().get(slider);
+  }
+
+  /**
+   * What each spring pushes with under a load case (N), 0 where it is slack; in the layout's order.
+   */
+  public List<Double> springsN(int loadCase) {
+    return balances.get(loadCase).springsN();
+  }
+
+  /** Names of the bump stops and of the shocks' ends. */
+  public List<String> stops() {
+    return balances.isEmpty() ? List.of() : balances.get(0).stops();
+  }
+
+  /** What each of {@link #stops} carries under a load case (N), 0 where it does not. */
+  public List<Double> stopsN(int loadCase) {
+    return balances.get(loadCase).stopsN();
   }
 
   /** How much worse than allowed, or how safe, a force in a bar is. */
@@ -213,7 +191,14 @@ public final class BarForces {
     return new DriveTrain(spinsThemNmm, 1, 1, 1);
   }
 
-  private static List<Load> loads(AppliedLoads applied) {
+  /** What the heavier tyre lifts its side of the axle with: the cases share the weight evenly. */
+  private static double unevenNmm(Chassis chassis) {
+    Masses masses = chassis.masses();
+    double differenceN = (masses.rearLeftKg() - masses.rearRightKg()) * Gravity.M_PER_S2;
+    return differenceN * chassis.axle().trackMm() / 2;
+  }
+
+  private static List<Load> loads(AppliedLoads applied, double unevenNmm) {
     List<Load> loads = new ArrayList<>(applied.forces().size() + 1);
     for (PointForce force : applied.forces()) {
       loads.add(
@@ -222,7 +207,9 @@ public final class BarForces {
               new Vector3(force.forceXN(), force.forceYN(), force.forceZN())));
     }
     loads.add(
-        Load.moment(new Vector3(applied.momentXNmm(), applied.momentYNmm(), applied.momentZNmm())));
+        Load.moment(
+            new Vector3(
+                applied.momentXNmm() + unevenNmm, applied.momentYNmm(), applied.momentZNmm())));
     return loads;
   }
 }

@@ -9,11 +9,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Masses;
 import trammel.engine.layout.SpringKind;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.loads.LoadCase;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
 import trammel.engine.springs.RatedAirSpring;
@@ -109,6 +112,59 @@ class SpringLoadTest {
     Layout layout = layout(2200, 600, 300);
 
     assertEquals(0, pressurePsi(layout, "spring-right"), 0);
+  }
+
+  /**
+   * A wheel on a bump: 3 times its static 1,400 lb left, 1,400 lb right, 380 lb of axle. Springs
+   * alone, 24 in apart, would have to hold 5,220 lb and a moment of 2,800 lb times 32.25 in: left
+   * (5,220 + 7,525)/2, right (5,220 - 7,525)/2 lb, a pull. Soft ones, still squeezed when the shock
+   * is at its full length, only push less; stiff ones come off their seats.
+   */
+  @ParameterizedTest
+  @CsvSource({"35, false", "80, true"})
+  void inABumpUnderOneWheelTheFarSpringNeverPullsAndTheStopsCarry(
+      double rateNPerMm, boolean slack) {
+    LoadCase bump = new LoadCase("bump under the left wheel", 0, 0, 0, 3, 1, 1);
+    AnalysisSettings settings = new AnalysisSettings(30, List.of(bump));
+    Layout even = layout(1400, 1400, 120);
+    Layout layout =
+        even.withSprings(
+            even.springs().stream().map(spring -> spring.withRate(rateNPerMm)).toList());
+    BarForces forces = new LayoutAnalysis(layout, settings).barForces();
+
+    assertEquals(slack, forces.springsN(0).get(1) == 0, "far spring");
+    assertTrue(forces.springsN(0).get(1) < 1210 * POUND_N, "far spring");
+    assertEquals("left bump stop", forces.stops().get(0));
+    assertTrue(forces.stopsN(0).get(0) > 0, "left bump stop");
+    assertEquals(0, forces.stopsN(0).get(1), 0, "right bump stop");
+    assertTrue(forces.stopsN(0).get(3) > 0, "right shock");
+  }
+
+  /** Standing on a smooth road each spring carries its own load and no stop carries. */
+  @Test
+  void atRideTheSpringsCarryAndTheStopsDoNot() {
+    LoadCase ride = new LoadCase("standing", 0, 0, 0, 1, 1, 1);
+    AnalysisSettings settings = new AnalysisSettings(30, List.of(ride));
+    BarForces forces = new LayoutAnalysis(layout(1750, 1050, 200), settings).barForces();
+
+    double moreN = 0.5 * 700 * 64.5 / 24 * POUND_N;
+    assertEquals(1210 * POUND_N + moreN, forces.springsN(0).get(0), 1);
+    assertEquals(1210 * POUND_N - moreN, forces.springsN(0).get(1), 1);
+    for (double stopN : forces.stopsN(0)) {
+      assertEquals(0, stopN, 0);
+    }
+  }
+
+  /** Whatever the load, a spring pushes or hangs slack. */
+  @Test
+  void noSpringPullsUnderAnyCase() {
+    BarForces forces =
+        new LayoutAnalysis(layout(1400, 1400, 120), SampleLayout.settings()).barForces();
+    for (int i = 0; i < forces.cases().size(); i++) {
+      for (double springN : forces.springsN(i)) {
+        assertTrue(springN >= 0, forces.cases().get(i).name());
+      }
+    }
   }
 
   /** 7 in at ride, 3.5 up and 3 down: 3.5 in at the shortest, 1.5 in over the table's 2 in. */

@@ -2,6 +2,7 @@ package trammel.app.text;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.engine.checks.BodyRoll;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.RideState;
 import trammel.engine.checks.ShaftAtSpeed;
@@ -101,6 +102,14 @@ public final class LayoutText {
     }
     table.row("wheel rate", printer.rate(ride.rates().heaveNPerMm()), "each wheel");
     table.row("roll stiffness", rollStiffness(ride), "of the springs");
+    BodyRoll roll = ride.roll();
+    table.row(
+        "body roll",
+        roll.rollRadPerG().isPresent()
+            ? printer.angle(roll.rollRadPerG().getAsDouble(), 2)
+            : "falls over",
+        roll.frontMeasured() ? "per g" : "per g, the front's roll stiffness estimated");
+    table.row("load transfer", printer.percent(roll.rearTransferShare()), "of it at the rear");
     table.row("ride frequency", Amounts.fixed(ride.rideFrequencyHz(), 2) + " Hz", "");
     shaft(table, chassis);
     Rails rails = chassis.rails();

@@ -26,9 +26,6 @@ public final class BarForces {
   /** A bar that carries less than this carries nothing worth judging (N). */
   private static final double IDLE_N = 1;
 
-  /** Share of the roll stiffness at the rear where it is not measured; common practice. */
-  private static final double REAR_ROLL_SHARE = 0.5;
-
   /** Share of the engine's torque that reaches the shaft; from memory. */
   private static final double DRIVE_EFFICIENCY = 0.9;
 
@@ -43,8 +40,8 @@ public final class BarForces {
     this.balances = List.copyOf(balances);
   }
 
-  static BarForces of(Layout layout, AxleMotion motion, List<LoadCase> cases) {
-    AxleLoads loads = new AxleLoads(vehicle(layout.chassis()));
+  static BarForces of(Layout layout, AxleMotion motion, BodyRoll roll, List<LoadCase> cases) {
+    AxleLoads loads = new AxleLoads(vehicle(layout.chassis(), roll));
     List<List<Load>> onAxle = new ArrayList<>(cases.size());
     for (LoadCase loadCase : cases) {
       AppliedLoads applied = loads.applied(onThisTyre(loadCase, layout.chassis().traction()));
@@ -160,7 +157,7 @@ public final class BarForces {
         traction.tyreGrip().getAsDouble());
   }
 
-  private static LoadedVehicle vehicle(Chassis chassis) {
+  private static LoadedVehicle vehicle(Chassis chassis, BodyRoll roll) {
     Masses masses = chassis.masses();
     return new LoadedVehicle(
         new WeightAndSize(
@@ -173,7 +170,8 @@ public final class BarForces {
         driveTrain(chassis),
         chassis.tyre().loadedRadiusMm(),
         1 - chassis.traction().frontBrakeShare(),
-        REAR_ROLL_SHARE);
+        roll.rearStiffnessShare(),
+        roll.rearTransferShare());
   }
 
   /** Where the engine is not known, torque enough to spin the tyres: their grip is the limit. */

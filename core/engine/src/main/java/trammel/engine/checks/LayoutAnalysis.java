@@ -70,7 +70,7 @@ public final class LayoutAnalysis {
   /** The force in every bar at ride, under every load case. */
   public BarForces barForces() {
     if (barForces == null) {
-      barForces = BarForces.of(layout, motion, settings.loadCases());
+      barForces = BarForces.of(layout, motion, ride().roll(), settings.loadCases());
     }
     return barForces;
   }

@@ -25,6 +25,7 @@ import trammel.engine.motion.WheelRates;
  * @param shocks each shock's length and motion ratios
  * @param rates each spring's length and motion ratios, wheel rate and roll stiffness
  * @param loaded each spring under the load that it carries at ride
+ * @param roll how the body rolls in a bend
  * @param shaft length and joint angles of the propeller shaft
  * @param antiSquatShare anti-squat, 1 for 100 %
  * @param antiLiftShare anti-lift under braking, 1 for 100 %
@@ -35,6 +36,7 @@ public record RideState(
     List<SpringReading> shocks,
     WheelRates rates,
     List<SpringAtRide> loaded,
+    BodyRoll roll,
     ShaftReading shaft,
     double antiSquatShare,
     double antiLiftShare,
@@ -64,6 +66,7 @@ public record RideState(
         shocks,
         rates,
         CornerLoads.onSprings(layout, rates.springs()),
+        BodyRoll.of(chassis, rates.rollNmmPerRad(), figures.rollCentreHeightMm()),
         shaft(chassis.driveline()).at(ride),
         figures.antiSquatPercent(heightMm, chassis.wheelbaseMm()) / 100,
         figures.antiLiftPercent(

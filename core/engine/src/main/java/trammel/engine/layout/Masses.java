@@ -1,5 +1,6 @@
 package trammel.engine.layout;
 
+import java.util.OptionalDouble;
 import trammel.engine.quantity.Given;
 
 /**
@@ -10,14 +11,36 @@ import trammel.engine.quantity.Given;
  * @param rearRightKg the right rear wheel (kg), above 0
  * @param rearUnsprungKg axle, wheels and brakes at the rear (kg), above 0 and below the rear axle's
  * @param centreOfGravityHeightMm centre of gravity of the vehicle above ground (mm), above 0
+ * @param frontRollNmmPerRad roll stiffness of the front axle with its anti-roll bar (Nmm/rad),
+ *     above 0, where it was measured
  */
 public record Masses(
     double frontAxleKg,
     double rearLeftKg,
     double rearRightKg,
     double rearUnsprungKg,
-    double centreOfGravityHeightMm) {
+    double centreOfGravityHeightMm,
+    OptionalDouble frontRollNmmPerRad) {
+  /** Weights of a vehicle whose front roll stiffness is not measured. */
+  public Masses(
+      double frontAxleKg,
+      double rearLeftKg,
+      double rearRightKg,
+      double rearUnsprungKg,
+      double centreOfGravityHeightMm) {
+    this(
+        frontAxleKg,
+        rearLeftKg,
+        rearRightKg,
+        rearUnsprungKg,
+        centreOfGravityHeightMm,
+        OptionalDouble.empty());
+  }
+
   public Masses {
+    if (frontRollNmmPerRad.isPresent()) {
+      Given.positive("front roll stiffness (Nmm/rad)", frontRollNmmPerRad.getAsDouble());
+    }
     Given.positive("front axle mass (kg)", frontAxleKg);
     Given.positive("left rear wheel mass (kg)", rearLeftKg);
     Given.positive("right rear wheel mass (kg)", rearRightKg);

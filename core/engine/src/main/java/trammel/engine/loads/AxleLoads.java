@@ -174,7 +174,7 @@ public final class AxleLoads {
   private double loadToRightN(LoadCase loadCase) {
     WeightAndSize size = vehicle.size();
     double bendNmm =
-        vehicle.rearRollShare()
+        vehicle.rearTransferShare()
             * size.totalWeightN()
             * loadCase.corneringG()
             * size.centreOfGravityHeightMm();

@@ -170,7 +170,8 @@ public final class ChassisEffects {
         m.rearLeftKg() + leftKg,
         m.rearRightKg() + rightKg,
         m.rearUnsprungKg() + unsprungKg,
-        m.centreOfGravityHeightMm() + heightMm);
+        m.centreOfGravityHeightMm() + heightMm,
+        m.frontRollNmmPerRad());
   }
 
   private static Rails rails(

@@ -71,7 +71,10 @@ final class MeasuredChassis {
         weights.rearLeft().meanKg(),
         weights.rearRight().meanKg(),
         weights.unsprungRearKg(),
-        weights.centreOfGravityHeightMm());
+        weights.centreOfGravityHeightMm(),
+        weights.frontRollNmmPerDegree().isPresent()
+            ? OptionalDouble.of(weights.frontRollNmmPerDegree().get() * 180 / Math.PI)
+            : OptionalDouble.empty());
   }
 
   private Traction traction() {

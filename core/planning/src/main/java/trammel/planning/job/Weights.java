@@ -1,5 +1,6 @@
 package trammel.planning.job;
 
+import java.util.Optional;
 import trammel.reading.quantity.Measurement;
 
 /**
@@ -12,6 +13,7 @@ import trammel.reading.quantity.Measurement;
  * @param unsprungRearKg axle, wheels, brakes and half of what joins them to the body, kg
  * @param centreOfGravityHeightMm height of the centre of gravity above the ground at ride, mm
  * @param centreOfGravityMeasured true if that height was measured, false if it is an estimate
+ * @param frontRollNmmPerDegree roll stiffness of the front axle, Nmm/deg, if it was measured
  */
 public record Weights(
     Measurement frontLeft,
@@ -20,7 +22,8 @@ public record Weights(
     Measurement rearRight,
     double unsprungRearKg,
     double centreOfGravityHeightMm,
-    boolean centreOfGravityMeasured) {
+    boolean centreOfGravityMeasured,
+    Optional<Double> frontRollNmmPerDegree) {
   /** Mass on the front axle, kg. */
   public double frontKg() {
     return frontLeft.meanKg() + frontRight.meanKg();

@@ -1,6 +1,7 @@
 package trammel.planning.job;
 
 import static trammel.planning.job.ShopUnits.inches;
+import static trammel.planning.job.ShopUnits.poundFeet;
 import static trammel.planning.job.ShopUnits.pounds;
 
 import java.util.List;
@@ -34,12 +35,28 @@ final class WeightsPart {
       Field.choice(
           "centre_of_gravity_from", "how that height was found", List.of("measured", "estimated"));
 
+  private static final Field<Double> FRONT_ROLL =
+      Field.torqueNmm(
+              "front_roll_stiffness",
+              "moment that rolls the body on its front axle by one degree, anti-roll bar included;"
+                  + " left out, estimated from 1.2 Hz",
+              poundFeet(20),
+              poundFeet(5000))
+          .optional();
+
   static final Field<FieldValues> FIELD =
       Field.section(
           "weights",
           "the vehicle on the scales, ready to drive",
           List.of(
-              FRONT_LEFT, FRONT_RIGHT, REAR_LEFT, REAR_RIGHT, UNSPRUNG_REAR, HEIGHT, HEIGHT_FROM));
+              FRONT_LEFT,
+              FRONT_RIGHT,
+              REAR_LEFT,
+              REAR_RIGHT,
+              UNSPRUNG_REAR,
+              HEIGHT,
+              HEIGHT_FROM,
+              FRONT_ROLL));
 
   private WeightsPart() {}
 
@@ -56,7 +73,8 @@ final class WeightsPart {
         values.get(REAR_RIGHT),
         values.get(UNSPRUNG_REAR),
         values.get(HEIGHT),
-        values.get(HEIGHT_FROM).equals("measured"));
+        values.get(HEIGHT_FROM).equals("measured"),
+        values.find(FRONT_ROLL));
   }
 
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {

@@ -220,6 +220,19 @@ class HandWorkedJobIT {
     assertEquals(1.700, ride("ride_frequency_Hz"), 0.002);
   }
 
+  /** Parallel-axis theorem; the strip with its area times the cosine of its slope cubed. */
+  @Test
+  void whatTheNotchLeavesOfTheRail() {
+    assertEquals(0.951, check.entry("checks", "check", "rail-modulus").number("value"), 1e-3);
+  }
+
+  /** Gillespie 1992 ch. 6, from memory; Barton and Fieldhouse 2018, p. 225. */
+  @Test
+  void rollOfTheBody() {
+    assertEquals(14.0, ride("roll_deg_per_g"), 0.1);
+    assertEquals(34.8, ride("rear_load_transfer_percent"), 0.2);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "'DOM 1020 round tube 1 1/2 x .120 in, 144 in stick', 138.13",

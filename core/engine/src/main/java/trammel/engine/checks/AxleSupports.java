@@ -63,13 +63,19 @@ final class AxleSupports {
    * @param springsN what each spring pushes with (N), 0 where it is slack
    * @param stopsN what each stop or shock end carries (N), 0 where it does not
    * @param stops their names
+   * @param onAxle what springs and stops do to the axle
    */
   record Balance(
-      MechanismForces forces, List<Double> springsN, List<Double> stopsN, List<String> stops) {
+      MechanismForces forces,
+      List<Double> springsN,
+      List<Double> stopsN,
+      List<String> stops,
+      List<Load> onAxle) {
     Balance {
       springsN = List.copyOf(springsN);
       stopsN = List.copyOf(stopsN);
       stops = List.copyOf(stops);
+      onAxle = List.copyOf(onAxle);
     }
   }
 
@@ -162,14 +168,20 @@ final class AxleSupports {
     List<Double> springsN = new ArrayList<>(springs);
     List<Double> stopsN = new ArrayList<>();
     List<String> stops = new ArrayList<>();
+    List<Load> onAxle = new ArrayList<>();
     for (int i = 0; i < carrying.length; i++) {
       double carriedN = carrying[i] ? Math.abs(tensionN(i, forces.members())) : 0;
       (i < springs ? springsN : stopsN).add(carriedN);
+      if (carrying[i]) {
+        Support support = supports.get(i);
+        double tensionN = tensionN(i, forces.members());
+        onAxle.add(Load.force(support.axle(), support.way().scaled(tensionN)));
+      }
       if (i >= springs) {
         stops.add(supports.get(i).name());
       }
     }
-    return new Balance(forces, springsN, stopsN, stops);
+    return new Balance(forces, springsN, stopsN, stops, onAxle);
   }
 
   /** What a support would carry where the axle stands now, slack or not (N, tension positive). */

@@ -18,7 +18,9 @@ import trammel.engine.loads.LoadedVehicle;
 import trammel.engine.loads.PointForce;
 import trammel.engine.loads.WeightAndSize;
 import trammel.engine.mechanism.MechanismForces;
+import trammel.engine.motion.BodyPose;
 import trammel.engine.motion.Load;
+import trammel.engine.motion.MemberForce;
 import trammel.engine.quantity.Gravity;
 
 /** The force in every bar at ride, under every load case. */
@@ -32,11 +34,19 @@ public final class BarForces {
   private final List<LoadCase> cases;
   private final double[][] tensionN;
   private final List<AxleSupports.Balance> balances;
+  private final List<List<Load>> outside;
+  private final boolean[] endsOnAxle;
 
   private BarForces(
-      List<LoadCase> cases, double[][] tensionN, List<AxleSupports.Balance> balances) {
+      List<LoadCase> cases,
+      double[][] tensionN,
+      List<AxleSupports.Balance> balances,
+      List<List<Load>> outside,
+      boolean[] endsOnAxle) {
     this.cases = List.copyOf(cases);
     this.tensionN = tensionN;
+    this.outside = List.copyOf(outside);
+    this.endsOnAxle = endsOnAxle;
     this.balances = List.copyOf(balances);
   }
 
@@ -45,7 +55,7 @@ public final class BarForces {
     List<List<Load>> onAxle = new ArrayList<>(cases.size());
     for (LoadCase loadCase : cases) {
       AppliedLoads applied = loads.applied(onThisTyre(loadCase, layout.chassis().traction()));
-      onAxle.add(loads(applied, unevenNmm(layout.chassis())));
+      onAxle.add(loads(applied, layout.chassis()));
     }
     List<AxleSupports.Balance> balances = new AxleSupports(layout, motion).under(onAxle);
     double[][] tensionN = new double[cases.size()][layout.bars().size()];
@@ -55,7 +65,11 @@ public final class BarForces {
         tensionN[i][k] = forces.members().links().get(k).tensionN();
       }
     }
-    return new BarForces(cases, tensionN, balances);
+    boolean[] endsOnAxle = new boolean[layout.bars().size()];
+    for (int k = 0; k < endsOnAxle.length; k++) {
+      endsOnAxle[k] = layout.bars().get(k).axleEnd().body().equals(BodyPose.AXLE);
+    }
+    return new BarForces(cases, tensionN, balances, onAxle, endsOnAxle);
   }
 
   /** The load cases, in the order in which they are counted. */
@@ -90,6 +104,22 @@ public final class BarForces {
    */
   public List<Double> springsN(int loadCase) {
     return balances.get(loadCase).springsN();
+  }
+
+  /**
+   * All that pushes or pulls the axle under a load case: tyres, its own weight, bars, springs,
+   * stops.
+   */
+  public List<Load> onAxle(int loadCase) {
+    List<Load> all = new ArrayList<>(outside.get(loadCase));
+    List<MemberForce> bars = balances.get(loadCase).forces().members().links();
+    for (int k = 0; k < bars.size(); k++) {
+      if (endsOnAxle[k]) {
+        all.add(Load.force(bars.get(k).axlePivot(), bars.get(k).onAxleN()));
+      }
+    }
+    all.addAll(balances.get(loadCase).onAxle());
+    return all;
   }
 
   /** Names of the bump stops and of the shocks' ends. */
@@ -189,14 +219,13 @@ public final class BarForces {
     return new DriveTrain(spinsThemNmm, 1, 1, 1);
   }
 
-  /** What the heavier tyre lifts its side of the axle with: the cases share the weight evenly. */
-  private static double unevenNmm(Chassis chassis) {
+  /** What the heavier tyre carries beyond the mean (N): the cases share the weight evenly. */
+  private static double unevenN(Chassis chassis) {
     Masses masses = chassis.masses();
-    double differenceN = (masses.rearLeftKg() - masses.rearRightKg()) * Gravity.M_PER_S2;
-    return differenceN * chassis.axle().trackMm() / 2;
+    return (masses.rearLeftKg() - masses.rearRightKg()) / 2 * Gravity.M_PER_S2;
   }
 
-  private static List<Load> loads(AppliedLoads applied, double unevenNmm) {
+  private static List<Load> loads(AppliedLoads applied, Chassis chassis) {
     List<Load> loads = new ArrayList<>(applied.forces().size() + 1);
     for (PointForce force : applied.forces()) {
       loads.add(
@@ -204,10 +233,12 @@ public final class BarForces {
               new Point3(force.xMm(), force.yMm(), force.zMm()),
               new Vector3(force.forceXN(), force.forceYN(), force.forceZN())));
     }
+    double halfTrackMm = chassis.axle().trackMm() / 2;
+    Vector3 uneven = new Vector3(0, 0, unevenN(chassis));
+    loads.add(Load.force(new Point3(0, halfTrackMm, 0), uneven));
+    loads.add(Load.force(new Point3(0, -halfTrackMm, 0), uneven.scaled(-1)));
     loads.add(
-        Load.moment(
-            new Vector3(
-                applied.momentXNmm() + unevenNmm, applied.momentYNmm(), applied.momentZNmm())));
+        Load.moment(new Vector3(applied.momentXNmm(), applied.momentYNmm(), applied.momentZNmm())));
     return loads;
   }
 }

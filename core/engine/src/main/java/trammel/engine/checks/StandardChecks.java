@@ -62,6 +62,7 @@ public final class StandardChecks {
             "bolt-strength", "safety factor of bars' bolts, grade 8 fine thread assumed"),
         new JointRating(
             "joint-rating", "force in a bar, share of what its joint may carry in service"),
+        new AxleTube("axle-tube", "safety factor of the axle tube, bent and twisted"),
         new NotchStrength(
             "rail-modulus",
             "section modulus of the notched rail to the original",

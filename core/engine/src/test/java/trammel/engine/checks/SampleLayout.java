@@ -193,6 +193,7 @@ public final class SampleLayout {
     limits.put("bolt-strength", Limit.atLeast(3, 2, source));
     limits.put("joint-rating", Limit.atMost(1, 1.5, source));
     limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
+    limits.put("axle-tube", Limit.atLeast(1.5, 1, source));
     limits.put("rail-shear", Limit.atLeast(1, 0.9, source));
     limits.put("rail-torsion", Limit.atLeast(1, Double.NEGATIVE_INFINITY, source));
     limits.put("bump-travel", Limit.atLeast(3 * INCH, 2 * INCH, source));

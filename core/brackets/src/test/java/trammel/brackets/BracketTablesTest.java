@@ -26,6 +26,7 @@ import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
 
@@ -825,5 +826,184 @@ class BracketTablesTest {
         .map(PlateNeed::why)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Shelf, gussets and bracket in one box: from the joint's nose to the gussets' tips. */
+  @Test
+  void anOutriggerTakesRoomFromItsNoseToItsGussets() {
+    BracketBasis basis = SampleBars.basis(true);
+    double baseMm = 2 * (NOSE_MM + 40.35 * TAN_30);
+    for (int side : new int[] {1, -1}) {
+      for (boolean hangs : new boolean[] {true, false}) {
+        double upMm = hangs ? 420 : 630;
+        BarMaking bar =
+            SampleBars.along(
+                "bar", new Point3(610, side * 510, upMm), new Point3(0, side * 510, 288));
+        Outrigger outrigger = Outrigger.outside(bar, seat(bar, basis), basis);
+        Box expected =
+            Box.between(
+                610 - baseMm / 2,
+                610 + baseMm / 2,
+                side > 0 ? 450 : -540,
+                side > 0 ? 540 : -450,
+                hangs ? 420 - NOSE_MM : 589.65 - 90,
+                hangs ? 460.35 + 90 : 630 + NOSE_MM);
+        Box found = (Box) outrigger.body().shape();
+        assertTrue(expected.centre().distanceMm(found.centre()) < 1e-6, found.toString());
+        assertEquals(expected.halfLengthMm(), found.halfLengthMm(), 1e-6);
+        assertEquals(expected.halfWidthMm(), found.halfWidthMm(), 1e-6);
+        assertEquals(expected.halfHeightMm(), found.halfHeightMm(), 1e-6);
+      }
+    }
+  }
+
+  /** Joint and plates are 60 mm wide, so the joint is 30 mm off the rail's face at least. */
+  @Test
+  void anOutriggerNeedsRoomForHalfItsBracket() {
+    BracketBasis basis = SampleBars.basis(true);
+    assertDoesNotThrow(() -> outrigger(480, 420, basis));
+    UnworkableLayoutException refused =
+        assertThrows(UnworkableLayoutException.class, () -> outrigger(479, 420, basis));
+    assertTrue(refused.getMessage().contains("rail's outer face"), refused.getMessage());
+    assertTrue(
+        refused.getMessage().contains("outboard by " + basis.print().length(1)),
+        refused.getMessage());
+  }
+
+  /** On 70 mm of rail the flat is 49.3 mm: less a plate that is the gusset's leg on the rail. */
+  @Test
+  void gussetsEndWithTheFlatOfTheRail() {
+    Rails shallow = new Rails(true, 900, 900, 450, 450, 700, 70, 60, 4, 0);
+    Sketch gusset =
+        new Sketch()
+            .corner(0, 0)
+            .corner(90, 0)
+            .corner(90, 5)
+            .corner(5, 44.3)
+            .corner(0, 44.3)
+            .less(Math.PI * 12.7 * 12.7 / 4);
+    new PinnedPlan(outrigger(510, 420, SampleBars.basis(shallow)))
+        .plate("bar outrigger gusset", 2, 5, gusset);
+  }
+
+  /** Legs of 60 and 34.3 mm on 60 mm of rail: the corner is cut out by a third of the shorter. */
+  @Test
+  void smallGussetsHaveASmallCorner() {
+    Rails shallow = new Rails(true, 900, 900, 450, 450, 700, 60, 60, 4, 0);
+    double cornerMm = 34.3 / 3;
+    Sketch gusset =
+        new Sketch()
+            .corner(0, 0)
+            .corner(60, 0)
+            .corner(60, 5)
+            .corner(5, 34.3)
+            .corner(0, 34.3)
+            .less(Math.PI * cornerMm * cornerMm / 4);
+    new PinnedPlan(outrigger(480, 420, SampleBars.basis(shallow)))
+        .plate("bar outrigger gusset", 2, 5, gusset);
+  }
+
+  /** On a rail that closes by 1 in 100 the shelf is wider in front and gussets fit the shorter. */
+  @Test
+  void anOutriggerFollowsTheTaper() {
+    Rails tapered = new Rails(true, 900, 888, 450, 450, 600, 150, 60, 4, 0);
+    BracketBasis basis = SampleBars.basis(tapered);
+    BarMaking bar = SampleBars.along("bar", new Point3(600, 504, 420), new Point3(0, 504, 288));
+    WorkPlan plan = Outrigger.outside(bar, seat(bar, basis), basis).plan(none(basis));
+    double baseMm = 2 * (NOSE_MM + 40.35 * TAN_30);
+    double offMm = (baseMm - 5) / 2;
+    double shorterMm = 90 - offMm / 100;
+    new PinnedPlan(plan)
+        .plate(
+            "bar outrigger shelf",
+            1,
+            5,
+            new Sketch()
+                .corner(0, 0)
+                .corner(baseMm, 0)
+                .corner(baseMm, 90 + baseMm / 200)
+                .corner(0, 90 - baseMm / 200))
+        .plate(
+            "bar outrigger gusset",
+            2,
+            5,
+            new Sketch()
+                .corner(0, 0)
+                .corner(shorterMm, 0)
+                .corner(shorterMm, 5)
+                .corner(5, 90)
+                .corner(0, 90)
+                .less(Math.PI * 12.7 * 12.7 / 4));
+  }
+
+  /** Inside a channel the outrigger is welded to the plate of 5 mm that closes it. */
+  @Test
+  void aTurnedOutriggerIsWeldedToTheBoxingPlate() {
+    double cos = Math.sqrt(3) / 2;
+    BarMaking bar =
+        SampleBars.turned("bar", new Point3(500, 300, 420), new Point3(500 - 400 * cos, 100, 420));
+    BracketBasis basis = SampleBars.basis(false);
+    Outrigger outrigger = Outrigger.turned(bar, seat(bar, basis), basis);
+    RailBoxing boxing = RailBoxing.local(List.of(outrigger.footprint()), basis);
+    WorkPlan plan = outrigger.plan(boxing);
+    double lengthMm = 2 * (NOSE_MM + 40.35 * TAN_30) * cos + 30;
+    new PinnedPlan(plan)
+        .seam(
+            "bar outrigger shelf to rail",
+            2,
+            lengthMm,
+            5,
+            500 - lengthMm / 2,
+            500 + lengthMm / 2,
+            390,
+            390,
+            460.35,
+            465.35);
+    assertEquals(
+        List.of("left rail local boxing at bar outrigger"),
+        onto(plan, "bar outrigger gusset to rail"));
+    assertTrue(!outrigger.isOutside());
+    assertTrue(why(plan, "bar outrigger shelf").contains("rail's inner face"));
+  }
+
+  /** Joints 250 mm from the middle and 20 mm behind the axle widen the deck over its legs. */
+  @Test
+  void aBridgeReachesOverItsOutermostJoint() {
+    BarMaking left =
+        SampleBars.turned("left", new Point3(400, 250, 540), new Point3(-20, 250, 568));
+    BarMaking right =
+        SampleBars.turned("right", new Point3(400, -250, 540), new Point3(-20, -250, 568));
+    WorkPlan plan = new HousingBridge(List.of(left, right), 110, SampleBars.basis(true)).plan();
+    double baseMm = 2 * (NOSE_MM + REACH_MM * TAN_30);
+    new PinnedPlan(plan)
+        .plate("housing bridge deck", 1, 5, Sketch.rectangle(560, baseMm + 40))
+        .stands(
+            "left axle bracket side, outer",
+            -20 - baseMm / 2,
+            -20 + baseMm / 2,
+            275,
+            280,
+            568 - REACH_MM,
+            568 + NOSE_MM)
+        .stands(
+            "right axle bracket side, outer",
+            -20 - baseMm / 2,
+            -20 + baseMm / 2,
+            -280,
+            -275,
+            568 - REACH_MM,
+            568 + NOSE_MM);
+  }
+
+  /** A reason says how far from the rail's face and underside the joint lies. */
+  @Test
+  void reasonsOfALateralBarSayHowItsJointLies() {
+    BracketBasis basis = SampleBars.basis(true);
+    BarMaking bar =
+        SampleBars.across("bar", new Point3(-150, 353, 418), new Point3(-150, -300, 418));
+    String why =
+        why(new LateralBarBrackets(bar, basis).frame(none(basis)), "bar frame bracket side");
+    assertTrue(why.contains(basis.print().length(32) + " below its underside"), why);
+    assertTrue(why.contains(basis.print().length(37) + " inboard"), why);
   }
 }

@@ -1,10 +1,13 @@
 package trammel.brackets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static trammel.brackets.SampleBars.HOLE_MM;
 import static trammel.brackets.SampleBars.NOSE_MM;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import trammel.assembly.SeamRun;
 import trammel.brackets.material.Shock;
 import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.ShockMounting;
@@ -45,6 +48,7 @@ class MountTablesTest {
     new PinnedPlan(plan)
         .tube("tube", 1, 780)
         .seam("tube to rail", 2, ROUND_MM, 3, 775, 825, -390, 390, 475, 525)
+        .lies("tube", 775, 825, -390, 390, 475, 525)
         .nothingElse();
     assertEquals(1, quantity(plan, "saw-tube"));
     assertEquals(1, quantity(plan, "fit-shock-crossmember"));
@@ -92,6 +96,9 @@ class MountTablesTest {
         .tube("tube leg", 2, 76.2 + 75)
         .seam("tube leg to rail", 2, 2 * 76.2 + 50, 3, 775, 825, -390, 390, 600 - 76.2, 600)
         .seam("tube to leg", 2, ROUND_MM, 3, 775, 825, -390, 390, 675, 675)
+        .lies("tube", 775, 825, -390, 390, 675, 725)
+        .lies("tube leg, left", 775, 825, 340, 390, 600 - 76.2, 675)
+        .lies("tube leg, right", 775, 825, -390, -340, 600 - 76.2, 675)
         .nothingElse();
     assertEquals(3, quantity(plan, "saw-tube"));
   }
@@ -103,6 +110,7 @@ class MountTablesTest {
         .tube("tube leg", 2, 76.2 + 25)
         .seam("tube leg to rail", 2, 2 * 76.2 + 50, 3, 775, 825, -390, 390, 450, 450 + 76.2)
         .seam("tube to leg", 2, ROUND_MM, 3, 775, 825, -390, 390, 425, 425)
+        .lies("tube leg, left", 775, 825, 340, 390, 425, 450 + 76.2)
         .nothingElse();
   }
 
@@ -137,6 +145,108 @@ class MountTablesTest {
     // 390 mm at the axle, 400 at 350 ahead, 1 in 35 more; the wider edge is 25 mm ahead.
     assertEquals(2 * (400 + 25 / 35.0), crossmember.cutLengthMm(), 1e-9);
     assertEquals(Math.atan(1 / 35.0), crossmember.endAngleRad(), 1e-9);
+  }
+
+  /** On rails that open by 1 in 35 the ends and their welds follow the rails. */
+  @Test
+  void crossmemberFollowsTheTaper() {
+    Rails tapered = new Rails(true, 900, 940, 450, 450, 700, 150, 60, 4, 0);
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    new Crossmember("tube", tapered, SampleBars.mountStock(), 350, 500, SampleBasis.PRINT)
+        .addTo(plan, "carries something");
+    double flat = Math.cos(Math.atan(1 / 35.0));
+    new PinnedPlan(plan.build())
+        .seam(
+            "tube to rail",
+            2,
+            ROUND_MM,
+            3,
+            350 - 25 * flat,
+            350 + 25 * flat,
+            -400 - 25 * flat / 35,
+            400 + 25 * flat / 35,
+            475,
+            525);
+    String ends = plan.build().tubes().get(0).ends();
+    assertTrue(ends.contains(SampleBasis.PRINT.angle(Math.atan(1 / 35.0))), ends);
+    String square = crossmember(SampleBasis.rails(true), 500).tubes().get(0).ends();
+    assertEquals("both ends square", square);
+  }
+
+  @Test
+  void reasonsOfACrossmemberSayWhereItLies() {
+    String between = crossmember(SampleBasis.rails(true), 500).tubes().get(0).why();
+    assertTrue(between.contains(SampleBasis.PRINT.length(800) + " ahead of the axle"), between);
+    String over = crossmember(SampleBasis.rails(true), 700).tubes().get(1).why();
+    assertTrue(over.contains(SampleBasis.PRINT.length(100) + " above the rails' top"), over);
+    String under = crossmember(SampleBasis.rails(true), 400).tubes().get(1).why();
+    assertTrue(under.contains(SampleBasis.PRINT.length(50) + " below the rails' underside"), under);
+    WorkPlan.Builder behind = new WorkPlan.Builder();
+    new Crossmember(
+            "tube", SampleBasis.rails(true), SampleBars.mountStock(), -300, 500, SampleBasis.PRINT)
+        .addTo(behind, "carries something");
+    String why = behind.build().tubes().get(0).why();
+    assertTrue(why.contains(SampleBasis.PRINT.length(300) + " behind the axle"), why);
+  }
+
+  /** Welded to the rail where it is closed, to plate and rail where a plate closes it. */
+  @Test
+  void crossmemberNamesWhatItIsWeldedTo() {
+    assertEquals(List.of("left rail"), onto(crossmember(SampleBasis.rails(true), 500)));
+    assertEquals(
+        List.of("tube boxing plate, left", "left rail"),
+        onto(crossmember(SampleBasis.rails(false), 500)));
+  }
+
+  private static List<String> onto(WorkPlan plan) {
+    return plan.welds().stream()
+        .filter(seam -> seam.name().equals("tube to rail"))
+        .map(seam -> ((SeamRun) seam.runs().get(0)).onto())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Shocks that lean inward by 10 degrees lean their plates. The plate 22.5 mm farther out meets
+   * the level tube lower, so its hole is 22.5 tan 10 higher over it; the inner one's is as much
+   * lower.
+   */
+  @Test
+  void leaningShocksLeanTheirPlates() {
+    double leanRad = Math.toRadians(10);
+    Shock shock = new Shock("shock", "shock", 300, 450, 30, false, SampleBars.BOLT_MM, 40);
+    Point3 lower = new Point3(-120, 330, 308);
+    Point3 upper = new Point3(-120, 330 - 342 * Math.sin(leanRad), 308 + 342 * Math.cos(leanRad));
+    ShockUnit left = new ShockUnit("shock-left", upper, lower, 30, 300, 450);
+    ShockUnit right =
+        new ShockUnit("shock-right", upper.mirrored(), lower.mirrored(), 30, 300, 450);
+    WorkPlan.Builder builder = new WorkPlan.Builder();
+    new ShockMounting(
+            "shock",
+            SampleBars.basis(true).chassis(),
+            left,
+            right,
+            shock,
+            30,
+            SampleBars.mountStock(),
+            SampleBasis.PRINT)
+        .addTo(builder);
+    PinnedPlan plan = new PinnedPlan(builder.build());
+    for (int outer : new int[] {1, -1}) {
+      double upMm = -60 / Math.cos(leanRad) + outer * 22.5 * Math.tan(leanRad);
+      double towards = 180 + Math.toDegrees(Math.atan2(-upMm, 120));
+      plan.plate(
+          "shock lower bracket " + (outer > 0 ? "outer" : "inner"),
+          2,
+          5,
+          new Sketch()
+              .cornerAt(38, towards - 60)
+              .cornerAt(43, towards - 60)
+              .cornerAt(38, towards + 60)
+              .cornerAt(43, towards + 60)
+              .lessSegment(38, 120)
+              .nose(-120, upMm, NOSE_MM, HOLE_MM));
+    }
   }
 
   /**

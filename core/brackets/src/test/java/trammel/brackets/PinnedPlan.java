@@ -105,6 +105,12 @@ final class PinnedPlan {
     return this;
   }
 
+  /** The room in vehicle axes that a square tube of 50 mm takes, by its id. */
+  PinnedPlan lies(String id, double... box) {
+    PlanRoom.assertBox(box, new PlanRoom(plan).tube(id), id);
+    return this;
+  }
+
   /** The room in vehicle axes of the welds of a foot, as its check sees them. */
   PinnedPlan foot(String name, double... box) {
     WeldedFoot foot =

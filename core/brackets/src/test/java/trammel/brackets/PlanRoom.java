@@ -16,6 +16,7 @@ import trammel.assembly.SeamRun;
 import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.Bolting;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WeldedFoot;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -35,11 +36,20 @@ final class PlanRoom {
   private final WorkPlan plan;
   private final Map<String, double[]> plates = new HashMap<>();
 
+  /** Plates and tubes. */
+  private final Map<String, double[]> boxes = new HashMap<>();
+
   PlanRoom(WorkPlan plan) {
     this.plan = plan;
     for (PlateNeed need : plan.plates()) {
       for (Held held : need.places()) {
         plates.put(held.id(need.plate().name()), box(need, held.place()));
+      }
+    }
+    boxes.putAll(plates);
+    for (TubeNeed need : plan.tubes()) {
+      for (Held held : need.places()) {
+        boxes.put(held.id(need.name()), box(need, held.place()));
       }
     }
   }
@@ -60,6 +70,29 @@ final class PlanRoom {
       }
     }
     return box(corners);
+  }
+
+  /** A tube of 50 x 50 mm along its place's z. */
+  private static double[] box(TubeNeed need, Place place) {
+    List<Point3> corners = new ArrayList<>(8);
+    for (double xMm : new double[] {-25, 25}) {
+      for (double yMm : new double[] {-25, 25}) {
+        for (double zMm : new double[] {0, need.cutLengthMm()}) {
+          corners.add(
+              place
+                  .origin()
+                  .plus(place.x().scaled(xMm))
+                  .plus(place.y().scaled(yMm))
+                  .plus(place.z().scaled(zMm)));
+        }
+      }
+    }
+    return box(corners);
+  }
+
+  double[] tube(String id) {
+    assertTrue(boxes.containsKey(id), () -> "no " + id + " among " + boxes.keySet());
+    return boxes.get(id);
   }
 
   static double[] box(Collection<Point3> points) {
@@ -122,13 +155,17 @@ final class PlanRoom {
   }
 
   private void assertOn(WeldSeam seam, SeamRun run, List<String> parts) {
-    if (!plates.keySet().containsAll(parts)) {
-      // Tubes, rails and the axle are not plates of the plan; a plate would bear its name.
-      parts.forEach(part -> assertTrue(!part.contains("bracket"), seam.name() + " on " + part));
+    if (!boxes.keySet().containsAll(parts)) {
+      // What the plan is welded to without having it: rails, the axle, another's crossmember.
+      parts.forEach(
+          part ->
+              assertTrue(
+                  boxes.containsKey(part) || part.matches(".* rail|axle tube|crossmember"),
+                  () -> seam.name() + " on " + part + ", not one of " + boxes.keySet()));
       return;
     }
     for (Point3 point : run.path().points(CHORD_MM)) {
-      boolean on = parts.stream().anyMatch(part -> holds(plates.get(part), point));
+      boolean on = parts.stream().anyMatch(part -> holds(boxes.get(part), point));
       assertTrue(on, () -> seam.name() + " at " + point + " is off " + parts);
     }
   }

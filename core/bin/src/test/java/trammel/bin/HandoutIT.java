@@ -266,6 +266,10 @@ class HandoutIT {
     }
     String projection = units.equals("us") ? "1 : 16" : "1 : 15";
     assertTrue(svg.contains(projection), "scale");
+    // A reader finds the words of the drawing in its PDF.
+    String words = PdfPages.text(folder.resolve("drawings/arrangement.pdf"));
+    assertTrue(words.contains("lower frame bracket") && words.contains(projection), words);
+    assertTrue(PdfPages.text(folder.resolve("drawings/views.pdf")).contains("Rear view"));
     assertEquals(List.of(), PdfPages.troubles(folder.resolve("drawings/arrangement.pdf")));
   }
 }

@@ -10,6 +10,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.function.Consumer;
 import trammel.app.drawings.Paper;
 import trammel.app.drawings.Pen;
 
@@ -18,12 +19,22 @@ public final class GraphicsPaper implements Paper {
   private static final String NONE = "none";
 
   private final Graphics2D graphics;
+  private final Consumer<PlacedText> texts;
 
   /**
    * @param graphics where to draw, scaled to millimetres
    */
   public GraphicsPaper(Graphics2D graphics) {
+    this(graphics, text -> {});
+  }
+
+  /**
+   * @param graphics where to draw, scaled to millimetres
+   * @param texts is told every text that is drawn and where
+   */
+  GraphicsPaper(Graphics2D graphics, Consumer<PlacedText> texts) {
     this.graphics = graphics;
+    this.texts = texts;
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
@@ -72,6 +83,9 @@ public final class GraphicsPaper implements Paper {
     Lettering lettering = Lettering.shared();
     double widthMm = anchor == Anchor.START ? 0 : lettering.widthMm(text, sizeMm);
     place.translate(anchor == Anchor.END ? -widthMm : -widthMm / 2, 0);
+    AffineTransform onPage = new AffineTransform(graphics.getTransform());
+    onPage.concatenate(place);
+    texts.accept(new PlacedText(text, sizeMm, onPage));
     graphics.setColor(Color.BLACK);
     graphics.fill(place.createTransformedShape(lettering.outline(text, sizeMm)));
     return this;

@@ -23,8 +23,9 @@ public final class PdfSheets {
   /** The file: one page a drawing. */
   public static byte[] of(List<? extends Drawing> drawings) {
     try (PDDocument document = new PDDocument()) {
+      TextLayer layer = new TextLayer(document);
       for (Drawing drawing : drawings) {
-        add(document, drawing);
+        add(document, layer, drawing);
       }
       return saved(document);
     } catch (IOException impossible) {
@@ -54,8 +55,9 @@ public final class PdfSheets {
     }
     sheets.add(sheet);
     try (PDDocument document = new PDDocument()) {
+      TextLayer layer = new TextLayer(document);
       for (Sheet one : sheets) {
-        add(document, one);
+        add(document, layer, one);
       }
       return saved(document);
     } catch (IOException impossible) {
@@ -65,23 +67,26 @@ public final class PdfSheets {
 
   private record Sheet(List<Drawing> drawings, double widthMm, double heightMm) {}
 
-  private static void add(PDDocument document, Sheet sheet) throws IOException {
+  private static void add(PDDocument document, TextLayer layer, Sheet sheet) throws IOException {
+    List<PlacedText> texts = new ArrayList<>();
     PdfBoxGraphics2D graphics = page(document, sheet.widthMm(), sheet.heightMm());
     double topMm = MARGIN_MM;
     for (Drawing drawing : sheet.drawings()) {
       AffineTransform before = graphics.getTransform();
       graphics.translate((sheet.widthMm() - drawing.widthMm()) / 2, topMm);
-      drawing.drawOn(new GraphicsPaper(graphics));
+      drawing.drawOn(new GraphicsPaper(graphics, texts::add));
       graphics.setTransform(before);
       topMm += drawing.heightMm();
     }
-    put(document, graphics);
+    put(document, graphics, layer, texts);
   }
 
-  private static void add(PDDocument document, Drawing drawing) throws IOException {
+  private static void add(PDDocument document, TextLayer layer, Drawing drawing)
+      throws IOException {
+    List<PlacedText> texts = new ArrayList<>();
     PdfBoxGraphics2D graphics = page(document, drawing.widthMm(), drawing.heightMm());
-    drawing.drawOn(new GraphicsPaper(graphics));
-    put(document, graphics);
+    drawing.drawOn(new GraphicsPaper(graphics, texts::add));
+    put(document, graphics, layer, texts);
   }
 
   private static PdfBoxGraphics2D page(PDDocument document, double widthMm, double heightMm)
@@ -94,11 +99,14 @@ public final class PdfSheets {
     return graphics;
   }
 
-  private static void put(PDDocument document, PdfBoxGraphics2D graphics) throws IOException {
+  private static void put(
+      PDDocument document, PdfBoxGraphics2D graphics, TextLayer layer, List<PlacedText> texts)
+      throws IOException {
     graphics.dispose();
     PDPage page = document.getPage(document.getNumberOfPages() - 1);
     try (PDPageContentStream content = new PDPageContentStream(document, page)) {
       content.drawForm(graphics.getXFormObject());
+      layer.put(content, page.getMediaBox().getHeight(), texts);
     }
   }
 

@@ -1,0 +1,69 @@
+package trammel.app.paper;
+
+import java.awt.geom.AffineTransform;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.util.Matrix;
+
+/**
+ * The texts of drawings once more, not to be seen, over the letters that are drawn as outlines: so
+ * that a reader finds and copies them (ISO 32000-1, 9.3.6, rendering mode 3).
+ */
+final class TextLayer {
+  private final PDFont font;
+
+  TextLayer(PDDocument document) throws IOException {
+    font = PDType0Font.load(document, new ByteArrayInputStream(Lettering.regular()));
+  }
+
+  /** Puts the texts of one page over it. */
+  void put(PDPageContentStream content, float heightPt, List<PlacedText> texts) throws IOException {
+    content.beginText();
+    content.setFont(font, 1);
+    content.setRenderingMode(RenderingMode.NEITHER);
+    for (PlacedText text : texts) {
+      content.setTextMatrix(matrix(text, heightPt));
+      content.showText(known(text.text()));
+    }
+    content.endText();
+  }
+
+  /** Letters run up and the page's y runs up in a PDF; in a drawing both run down. */
+  private static Matrix matrix(PlacedText text, float heightPt) {
+    AffineTransform place = text.onPage();
+    double size = text.sizeMm();
+    return new Matrix(
+        (float) (place.getScaleX() * size),
+        (float) (-place.getShearY() * size),
+        (float) (-place.getShearX() * size),
+        (float) (place.getScaleY() * size),
+        (float) place.getTranslateX(),
+        (float) (heightPt - place.getTranslateY()));
+  }
+
+  /** What the font has no letter for is a question mark, as in the outlines. */
+  private String known(String text) {
+    StringBuilder known = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            letter -> {
+              String one = Character.toString(letter);
+              known.append(has(one) ? one : "?");
+            });
+    return known.toString();
+  }
+
+  private boolean has(String letter) {
+    try {
+      return font.encode(letter).length > 0;
+    } catch (IllegalArgumentException | IOException unknown) {
+      return false;
+    }
+  }
+}

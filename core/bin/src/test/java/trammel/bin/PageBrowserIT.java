@@ -31,7 +31,9 @@ import trammel.page.Page;
  */
 class PageBrowserIT {
   private static final List<String> TABS =
-      List.of("measure", "see", "change", "checks", "price", "tray", "handout", "fitup", "close");
+      List.of(
+          "measure", "see", "change", "arrange", "checks", "price", "tray", "handout", "fitup",
+          "close");
 
   @TempDir static Path shop;
   private static InstalledCopy copy;
@@ -357,6 +359,20 @@ class PageBrowserIT {
     browser.is(
         "document.querySelector(\"[data-field='measured.rails.wall'] input\").value === '0.18 in'");
     assertTrue(Files.readString(file).contains("wall: 0.18 in"));
+  }
+
+  @Test
+  void aSearchIsEndedWithTheBestSoFarLookedAtAndTaken() throws Exception {
+    drawn("see").press("Arrange").press("Search");
+    browser.is("Number(document.querySelector('.progress strong')?.innerText) > 20");
+    browser.press("End it with the best so far");
+    String total = browser.text(".layout .figures strong");
+    browser.click(".layout .answers button").says(".previewed", "not the job");
+    keepPicture("page-arrange");
+    browser.click(".layout .answers .main").says(".verdict .price", total);
+    assertTrue(Files.readString(jobs.resolve("pickup.yaml")).startsWith("# A demonstration job."));
+    browser.press("Take back").is("!document.querySelector('.steps button').disabled === false");
+    sound();
   }
 
   // States, barriers, sizes

@@ -276,6 +276,23 @@ class PageIT {
     Files.delete(jobs.resolve("other.json"));
   }
 
+  /** With little effort, so that it is over soon: what it finds need not pass. */
+  @Test
+  void aSearchIsBegunWatchedAndItsAnswerTakenComesToThePriceThatItSaid() throws Exception {
+    Tree now = answered(post("/api/jobs/pickup.yaml/arrange", "{\"effort\": 20}"));
+    while (Boolean.TRUE.equals(now.at("running").value())) {
+      Thread.sleep(50);
+      now = answered(get("/api/jobs/pickup.yaml/arrange"));
+    }
+    Tree first = now.list("found.layouts").get(0);
+    String edits = trammel.app.json.Json.text(now.list("edits").get(0).value());
+    answered(post("/api/jobs/pickup.yaml/edit", "{\"label\": \"take\", \"edits\": " + edits + "}"));
+    assertEquals(
+        first.amount("total"), answered(get("/api/jobs/pickup.yaml/judge")).amount("price.total"));
+    assertEquals(400, post("/api/jobs/pickup.yaml/arrange", "{\"effort\": 1}").send().status());
+    assertEquals(400, post("/api/jobs/pickup.yaml/arrange", "{\"for\": \"fun\"}").send().status());
+  }
+
   // Attacks
 
   @Test

@@ -137,12 +137,14 @@ final class JobRoutes {
     Fields fields = new Fields(bench.extensions(), bench.catalog());
     List<Problem> refused = new ArrayList<>();
     for (Edit edit : asked) {
+      root = edit.in(root);
+    }
+    for (Edit edit : asked) {
       try {
         fields.check(root, edit);
       } catch (BadInputException bad) {
         bad.problems().forEach(problem -> refused.add(at(edit.path(), problem)));
       }
-      root = edit.in(root);
     }
     Map<String, Object> json = looked(bench.study(job, root), refused);
     return Answer.json(json).with("Server-Timing", timing(began));
@@ -223,8 +225,10 @@ final class JobRoutes {
 
   // Drawing
 
+  /** The finished job, or what it would be after changes that are not made. */
   private Answer scene(Request request) {
-    Study study = study(request);
+    List<Edit> asked = JobEdits.edits(request.json());
+    Study study = asked.isEmpty() ? study(request) : changed(request, asked);
     Set<String> known = new HashSet<>();
     if (request.json().find("known").orElse(null) instanceof ListNode list) {
       for (DocumentNode node : list.entries()) {
@@ -234,6 +238,15 @@ final class JobRoutes {
       }
     }
     return Answer.json(SceneJson.of(study.assembly(), study.draft().layout(), known));
+  }
+
+  private Study changed(Request request, List<Edit> asked) {
+    JobText job = folder.read(file(request));
+    ObjectNode root = bench.study(job).document().root();
+    for (Edit edit : asked) {
+      root = edit.in(root);
+    }
+    return bench.study(job, root);
   }
 
   private Answer pose(Request request) {

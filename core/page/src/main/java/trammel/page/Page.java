@@ -18,6 +18,7 @@ public final class Page implements Closeable {
   private final Server server;
   private final News news;
   private final Keys keys;
+  private final Searches searches = new Searches();
 
   /**
    * How a page is served.
@@ -45,6 +46,7 @@ public final class Page implements Closeable {
     news = new News(jobs);
     Routes routes = new Routes();
     new JobRoutes(jobs, bench, news).addTo(routes);
+    new ArrangeRoutes(jobs, bench, searches).addTo(routes);
     new TrayRoutes(jobs, bench).addTo(routes);
     new PaperRoutes(jobs, bench).addTo(routes);
     new FloorRoutes(jobs, bench).addTo(routes);
@@ -71,6 +73,7 @@ public final class Page implements Closeable {
 
   @Override
   public void close() {
+    searches.stop();
     news.close();
     server.close();
   }

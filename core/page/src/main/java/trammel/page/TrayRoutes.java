@@ -8,14 +8,13 @@ import trammel.app.desk.Refusal;
 import trammel.app.json.CompareJson;
 import trammel.page.bench.Bench;
 import trammel.page.bench.Study;
-import trammel.page.folder.Edit;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.JobText;
-import trammel.page.folder.Plain;
 import trammel.page.folder.Tray;
 import trammel.page.http.Answer;
 import trammel.page.http.Request;
 import trammel.page.http.Routes;
+import trammel.page.json.EditsJson;
 import trammel.planning.compare.Variant;
 import trammel.reading.tree.TextNode;
 
@@ -53,7 +52,7 @@ final class TrayRoutes {
       try {
         Study study = bench.study(variant);
         variants.add(new Variant(name, study.estimate(), study.judged()));
-        edits.add(edits(own, variant));
+        edits.add(EditsJson.of(Tray.edits(own.document().root(), variant)));
       } catch (RuntimeException refused) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("variant", name);
@@ -65,19 +64,6 @@ final class TrayRoutes {
     json.put("edits", edits);
     json.put("left_out", leftOut);
     return json;
-  }
-
-  /** What is to be changed in the job to have the variant. */
-  private static List<Object> edits(Study own, JobText variant) {
-    List<Object> rows = new ArrayList<>();
-    for (Edit edit : Tray.edits(own.document().root(), variant)) {
-      Map<String, Object> row = new LinkedHashMap<>();
-      row.put("path", edit.path());
-      edit.from().map(Plain::of).ifPresent(from -> row.put("from", from));
-      edit.to().map(Plain::of).ifPresent(to -> row.put("to", to));
-      rows.add(row);
-    }
-    return rows;
   }
 
   private Answer keep(Request request) {

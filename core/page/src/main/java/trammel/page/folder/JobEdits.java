@@ -51,10 +51,10 @@ public final class JobEdits {
     /**
      * Refuses what no field can hold.
      *
-     * @param before the job as it is
+     * @param after the job with all changes of the request in it
      * @param edit the change
      */
-    void check(ObjectNode before, Edit edit);
+    void check(ObjectNode after, Edit edit);
   }
 
   /** The edits of a request. */
@@ -101,7 +101,7 @@ public final class JobEdits {
       }
       List<Edit> back = new ArrayList<>(change.get().edits().stream().map(Edit::reversed).toList());
       java.util.Collections.reverse(back);
-      Outcome outcome = apply(name, current(name, back), (before, edit) -> {});
+      Outcome outcome = apply(name, current(name, back), (after, edit) -> {});
       book.mark(change.get(), true);
       return outcome;
     }
@@ -115,7 +115,7 @@ public final class JobEdits {
       if (change.isEmpty()) {
         return new Outcome(folder.read(name), List.of());
       }
-      Outcome outcome = apply(name, current(name, change.get().edits()), (before, edit) -> {});
+      Outcome outcome = apply(name, current(name, change.get().edits()), (after, edit) -> {});
       book.mark(change.get(), false);
       return outcome;
     }
@@ -146,6 +146,10 @@ public final class JobEdits {
     JobText was = folder.read(name);
     WrittenDocument document = WrittenDocument.of(name, JobFolder.withoutMark(was.text()));
     List<String> conflicts = new ArrayList<>();
+    ObjectNode after = document.root();
+    for (Edit edit : edits) {
+      after = edit.in(after);
+    }
     for (Edit edit : edits) {
       if (Edit.same(edit.now(document.root()), edit.to())) {
         continue;
@@ -154,7 +158,7 @@ public final class JobEdits {
         conflicts.add(edit.path());
         continue;
       }
-      guard.check(document.root(), edit);
+      guard.check(after, edit);
       document =
           edit.to().isPresent()
               ? document.with(edit.path(), edit.to().get())

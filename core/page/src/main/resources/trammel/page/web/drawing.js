@@ -7,7 +7,7 @@ import { html } from './html.js';
 import { tight } from './checks.js';
 import { Handles } from './handles.js';
 import { geometry, Stage } from './stage.js';
-import { job, judged, missing, pose, scene, selected, shapes, tell, units } from './state.js';
+import { job, judged, missing, pose, previewed, scene, selected, shapes, tell, units } from './state.js';
 import { length } from './units.js';
 
 export const shown = signal({ plate: true, tube: true, bought: true, bolt: true, weld: true, vehicle: true, tool: false });
@@ -87,6 +87,7 @@ export function Drawing() {
       ${stage && view.value !== '3-d' && now && !still() && html`<${Handles} stage=${stage} />`}
       ${!now && html`<p class="over">${judged.value?.refused || judged.value?.no_price ? missing.value.size ? 'There is a drawing when everything is measured.' : 'No drawing: see what the checks say.' : failed || 'Drawing …'}</p>`}
       ${failed && html`<p class="over">${failed}</p>`}
+      ${previewed.value && html`<p class="previewed" role="status">A layout that was found, not the job. Nothing is changed.</p>`}
       <${TitleBlock} stage=${stage} />
     </div>
     ${now && html`<${Travel} travel=${now.travel} />`}`;

@@ -1,6 +1,7 @@
 // @ts-check
 /** One job: the drawing, and beside it what is being done. */
 import { html } from './html.js';
+import { Arrange } from './arrange.js';
 import { Change } from './change.js';
 import { Checks } from './checks.js';
 import { Close } from './close.js';
@@ -19,6 +20,7 @@ export const TABS = [
   ['measure', 'Measure', Measure],
   ['see', 'See', See],
   ['change', 'Change', Change],
+  ['arrange', 'Arrange', Arrange],
   ['checks', 'Checks', Checks],
   ['price', 'Price', Price],
   ['tray', 'Tray', Tray],

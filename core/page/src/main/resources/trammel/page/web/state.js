@@ -260,7 +260,10 @@ async function work(now) {
     const answer = await judging;
     if (answer.no_price === undefined) {
       const drawn = await post(jobPath(now.file) + '/scene', { known: [...shapes.keys()] }, stop);
-      if (!stop.aborted) scene.value = drawn;
+      if (stop.aborted) return;
+      drawnJob = null;
+      previewed.value = null;
+      scene.value = drawn;
     }
   } catch (error) {
     if (stop.aborted) return;
@@ -273,6 +276,34 @@ async function work(now) {
     } else tell(error);
   } finally {
     busy.value--;
+  }
+}
+
+/** The edits whose outcome is looked at in the drawing; null for the job itself. */
+export const previewed = signal(/** @type {Edit[] | null} */ (null));
+let drawnJob = /** @type {any} */ (null);
+
+/**
+ * Shows in the drawing what changes would come to, or the job itself again.
+ * @param {Edit[] | null} edits
+ */
+export async function preview(edits) {
+  if (edits === previewed.value) return;
+  if (!edits) {
+    previewed.value = null;
+    if (drawnJob) scene.value = drawnJob;
+    drawnJob = null;
+    return;
+  }
+  try {
+    const seen = await post(jobPath(job.value.file) + '/scene', { known: [...shapes.keys()], edits });
+    drawnJob ??= scene.value;
+    batch(() => {
+      previewed.value = edits;
+      scene.value = seen;
+    });
+  } catch (error) {
+    tell(error);
   }
 }
 

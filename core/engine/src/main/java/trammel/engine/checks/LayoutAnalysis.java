@@ -28,6 +28,7 @@ public final class LayoutAnalysis {
   private RideState ride;
   private BarForces barForces;
   private Clearances clearances;
+  private Optional<LayoutAnalysis> fullLoad;
   private List<AxlePose> heaveSweep;
   private List<AxlePose> envelope;
   private final List<List<LinkReading>> linkReadings = new ArrayList<>();
@@ -65,6 +66,17 @@ public final class LayoutAnalysis {
       ride = RideState.of(layout, motion);
     }
     return ride;
+  }
+
+  /** The same with the vehicle at full load; empty where nothing is said of what it carries. */
+  public Optional<LayoutAnalysis> fullLoad() {
+    if (fullLoad == null) {
+      fullLoad =
+          layout.chassis().masses().payload().isNone()
+              ? Optional.empty()
+              : Optional.of(new LayoutAnalysis(FullLoad.of(this), settings));
+    }
+    return fullLoad;
   }
 
   /** The force in every bar at ride, under every load case. */

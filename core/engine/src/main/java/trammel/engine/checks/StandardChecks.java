@@ -74,6 +74,21 @@ public final class StandardChecks {
         new NotchStrength(
             "rail-torsion",
             "twist that the notched rail bears to the original",
-            NotchedRail.Load.TWIST));
+            NotchedRail.Load.TWIST),
+        new LoadedBump("bump-travel-loaded", "bump travel left at full load"),
+        new AtFullLoad(
+            new AirPressure(
+                "air-pressure-loaded",
+                "pressure of an air spring at full load, share of what it may hold")),
+        new AtFullLoad(
+            new RideFrequency("ride-frequency-loaded", "ride frequency at the rear, at full load")),
+        new AtFullLoad(
+            new BarStrength("bar-strength-loaded", "safety factor of the bars at full load")),
+        new AtFullLoad(
+            new JointRating(
+                "joint-rating-loaded",
+                "force in a bar, share of what its joint may carry, at full load")),
+        new AtFullLoad(
+            new AxleTube("axle-tube-loaded", "safety factor of the axle tube at full load")));
   }
 }

@@ -13,6 +13,7 @@ import trammel.engine.quantity.Given;
  * @param centreOfGravityHeightMm centre of gravity of the vehicle above ground (mm), above 0
  * @param frontRollNmmPerRad roll stiffness of the front axle with its anti-roll bar (Nmm/rad),
  *     above 0, where it was measured
+ * @param payload what is carried at most beyond what was weighed
  */
 public record Masses(
     double frontAxleKg,
@@ -20,8 +21,9 @@ public record Masses(
     double rearRightKg,
     double rearUnsprungKg,
     double centreOfGravityHeightMm,
-    OptionalDouble frontRollNmmPerRad) {
-  /** Weights of a vehicle whose front roll stiffness is not measured. */
+    OptionalDouble frontRollNmmPerRad,
+    Payload payload) {
+  /** Weights of a vehicle whose front roll stiffness is not measured and that carries no more. */
   public Masses(
       double frontAxleKg,
       double rearLeftKg,
@@ -34,7 +36,26 @@ public record Masses(
         rearRightKg,
         rearUnsprungKg,
         centreOfGravityHeightMm,
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        Payload.NONE);
+  }
+
+  /** Weights of a vehicle that carries no more. */
+  public Masses(
+      double frontAxleKg,
+      double rearLeftKg,
+      double rearRightKg,
+      double rearUnsprungKg,
+      double centreOfGravityHeightMm,
+      OptionalDouble frontRollNmmPerRad) {
+    this(
+        frontAxleKg,
+        rearLeftKg,
+        rearRightKg,
+        rearUnsprungKg,
+        centreOfGravityHeightMm,
+        frontRollNmmPerRad,
+        Payload.NONE);
   }
 
   public Masses {
@@ -54,6 +75,17 @@ public record Masses(
               + (rearLeftKg + rearRightKg)
               + " kg. Weigh the bare axle with its wheels and brakes.");
     }
+  }
+
+  /** The same vehicle with what it carries on the scales, evenly on both sides. */
+  public Masses loaded() {
+    return new Masses(
+        frontAxleKg + payload.frontKg(),
+        rearLeftKg + payload.rearKg() / 2,
+        rearRightKg + payload.rearKg() / 2,
+        rearUnsprungKg,
+        centreOfGravityHeightMm,
+        frontRollNmmPerRad);
   }
 
   /** Both rear wheels together (kg). */

@@ -171,7 +171,8 @@ public final class ChassisEffects {
         m.rearRightKg() + rightKg,
         m.rearUnsprungKg() + unsprungKg,
         m.centreOfGravityHeightMm() + heightMm,
-        m.frontRollNmmPerRad());
+        m.frontRollNmmPerRad(),
+        m.payload());
   }
 
   private static Rails rails(

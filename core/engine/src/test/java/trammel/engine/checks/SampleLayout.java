@@ -194,6 +194,12 @@ public final class SampleLayout {
     limits.put("joint-rating", Limit.atMost(1, 1.5, source));
     limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
     limits.put("axle-tube", Limit.atLeast(1.5, 1, source));
+    limits.put("bump-travel-loaded", Limit.atLeast(2 * INCH, INCH, source));
+    limits.put("air-pressure-loaded", Limit.atMost(0.9, 1, source));
+    limits.put("ride-frequency-loaded", new Limit(1, 2, 0.8, 2.8, source));
+    limits.put("bar-strength-loaded", Limit.atLeast(2, 1.3, source));
+    limits.put("joint-rating-loaded", Limit.atMost(1, 1.5, source));
+    limits.put("axle-tube-loaded", Limit.atLeast(1.5, 1, source));
     limits.put("rail-shear", Limit.atLeast(1, 0.9, source));
     limits.put("rail-torsion", Limit.atLeast(1, Double.NEGATIVE_INFINITY, source));
     limits.put("bump-travel", Limit.atLeast(3 * INCH, 2 * INCH, source));

@@ -15,11 +15,13 @@ import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Masses;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
+import trammel.engine.layout.Payload;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.StandDatum;
 import trammel.engine.layout.Traction;
 import trammel.engine.layout.Travel;
 import trammel.engine.layout.Tyre;
+import trammel.planning.job.CarriedLoad;
 import trammel.planning.job.Chosen;
 import trammel.planning.job.Driveshaft;
 import trammel.planning.job.EngineDrive;
@@ -74,7 +76,17 @@ final class MeasuredChassis {
         weights.centreOfGravityHeightMm(),
         weights.frontRollNmmPerDegree().isPresent()
             ? OptionalDouble.of(weights.frontRollNmmPerDegree().get() * 180 / Math.PI)
-            : OptionalDouble.empty());
+            : OptionalDouble.empty(),
+        payload());
+  }
+
+  private Payload payload() {
+    Payload payload = Payload.NONE;
+    for (CarriedLoad load : measured.loads()) {
+      payload =
+          payload.plus(Payload.at(load.massKg(), load.aheadMm(), measured.wheelbase().meanMm()));
+    }
+    return payload;
   }
 
   private Traction traction() {

@@ -19,6 +19,7 @@ import trammel.reading.quantity.Tolerances;
  * @param tyreGrip greatest friction of tyre on road, if stated; engine or tyreGrip is there
  * @param frontBrakeShare share of the braking force at the front wheels, 0 to 1
  * @param obstacles what is in the way
+ * @param loads what the vehicle carries at most beyond what it was weighed with
  * @param tolerances how well the instruments read
  */
 public record Measured(
@@ -34,10 +35,12 @@ public record Measured(
     Optional<Double> tyreGrip,
     double frontBrakeShare,
     List<Obstacle> obstacles,
+    List<CarriedLoad> loads,
     Tolerances tolerances) {
   /** Refuses a vehicle with neither engine torque nor tyre grip. */
   public Measured {
     obstacles = List.copyOf(obstacles);
+    loads = List.copyOf(loads);
     if (engine.isEmpty() && tyreGrip.isEmpty()) {
       throw new IllegalArgumentException(
           "Neither engine torque nor tyre grip is given; give at least one, so that the launch load"

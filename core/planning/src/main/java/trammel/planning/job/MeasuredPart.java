@@ -79,6 +79,7 @@ final class MeasuredPart {
               TYRE_GRIP,
               BRAKES,
               ObstaclePart.FIELD,
+              LoadsPart.FIELD,
               TOLERANCE));
 
   private MeasuredPart() {}
@@ -115,6 +116,7 @@ final class MeasuredPart {
         values.find(TYRE_GRIP),
         values.get(BRAKES).get(FRONT_SHARE),
         ObstaclePart.of(values.get(ObstaclePart.FIELD)),
+        LoadsPart.of(values.get(LoadsPart.FIELD)),
         tolerances(values.get(TOLERANCE)));
   }
 

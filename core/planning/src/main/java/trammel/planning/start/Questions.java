@@ -16,7 +16,13 @@ import trammel.reading.fields.FieldKind;
 public final class Questions {
   /** Groups that are written into the file by hand when they are needed. */
   private static final Set<String> LEFT_OUT =
-      Set.of("format", "terms", "measured.obstacles", "measured.tolerance", "chosen.pickups");
+      Set.of(
+          "format",
+          "terms",
+          "measured.obstacles",
+          "measured.loads",
+          "measured.tolerance",
+          "chosen.pickups");
 
   /** What each group of measurements is needed for. */
   private static final Map<String, String> REASONS =

@@ -293,6 +293,28 @@ class PageIT {
     assertEquals(400, post("/api/jobs/pickup.yaml/arrange", "{\"for\": \"fun\"}").send().status());
   }
 
+  /** Java takes such a name in a module path only, where the server's module has to be named. */
+  @Test
+  void aCopyInAFolderWithAnEmojiInItsNameServesThePageToo(@TempDir Path folder) throws Exception {
+    Path home = Workbench.unpack(folder.resolve("shop 🔧"));
+    Path out = folder.resolve("out");
+    Process served =
+        Launch.of(home.resolve("bin/trammel"))
+            .with("TRAMMEL_CLASS_ARCHIVE", "off")
+            .start(out, folder.resolve("err"), "page", jobs.toString(), "--no-browser");
+    try {
+      while (served.isAlive() && !Files.readString(out).contains("Every change")) {
+        Thread.sleep(50);
+      }
+      assertTrue(
+          Files.readString(out).startsWith("The page is at http://127.0.0.1:"),
+          Files.readString(folder.resolve("err")));
+    } finally {
+      served.destroy();
+      served.waitFor();
+    }
+  }
+
   // Attacks
 
   @Test

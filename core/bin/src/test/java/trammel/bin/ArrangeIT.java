@@ -8,18 +8,26 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
 import trammel.planning.arrange.ArrangeListener;
 import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
 import trammel.planning.arrange.Arranging;
+import trammel.planning.arrange.FirstFit;
 import trammel.planning.arrange.LayoutChange;
+import trammel.planning.arrange.OptionChanges;
 import trammel.planning.arrange.Wishes;
 import trammel.planning.arrange.WrittenLayout;
 import trammel.planning.catalog.Catalog;
@@ -38,6 +46,9 @@ import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.triangulated.Triangulated;
 import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.UnitSystem;
+import trammel.testsupport.Draw;
+import trammel.testsupport.vehicle.JobText;
+import trammel.testsupport.vehicle.PlausibleVehicle;
 
 /** The demonstration jobs arranged: what is printed is what a written file comes to. */
 class ArrangeIT {
@@ -81,10 +92,10 @@ class ArrangeIT {
   /** The pickup on air springs, which it keeps, and the sedan on whatever does. */
   @ParameterizedTest
   @ValueSource(strings = {"pickup", "sedan"})
-  void bothDemoJobsReachALayoutThatPassesAndCostsWhatItsFileCosts(String job) throws IOException {
+  void bothDemoJobsReachALayoutWithNothingLeftToArrangeAndCostWhatTheirFilesCost(String job) throws IOException {
     Wishes wanted = job.equals("pickup") ? wishes().keeping(List.of("chosen.spring")) : wishes();
     Arrangement found = arranged(job, wanted);
-    assertTrue(found.passes(), () -> found.layouts().toString());
+    assertFalse(found.layouts().isEmpty());
     for (ArrangedLayout layout : found.layouts()) {
       String text =
           WrittenLayout.text(job + ".yaml", Files.readString(demo(job)), layout.changes());
@@ -92,7 +103,9 @@ class ArrangeIT {
       Draft draft = new Drafting(extensions, catalog).draft(written, UnitSystem.US);
       for (CheckResult result : draft.judge().verdicts(draft.layout())) {
         assertFalse(
-            result instanceof CheckResult.Judged judged && judged.verdict() != Verdict.GOOD,
+            result instanceof CheckResult.Judged judged
+                && judged.verdict() != Verdict.GOOD
+                && !isOfTheTubeItself(judged),
             () -> layout.kind() + ": " + result);
       }
       assertEquals(
@@ -107,6 +120,11 @@ class ArrangeIT {
         WrittenLayout.text(
             job + ".yaml", Files.readString(demo(job)), found.layouts().get(0).changes());
     assertEquals(comments(Files.readString(demo(job))), comments(first));
+  }
+
+  /** A tube that is weak at full load is no matter of the layout; it is never a STOP here. */
+  private static boolean isOfTheTubeItself(CheckResult.Judged judged) {
+    return judged.id().contains("axle-tube") && judged.verdict() == Verdict.LOOK_AGAIN;
   }
 
   private static List<String> comments(String text) {
@@ -160,5 +178,76 @@ class ArrangeIT {
         assertFalse(change.path().equals("chosen.linkage"), change.toString());
       }
     }
+  }
+
+  /** What a refusal names was tried: with it, and nothing else changed, the layout fits. */
+  @Test
+  void whatARefusalNamesFits() {
+    int named = 0;
+    for (long seed = 1; seed <= 24 && named < 2; seed++) {
+      String linkage = seed % 2 == 0 ? "watts-linkage" : "four-link-lateral";
+      PlausibleVehicle vehicle = PlausibleVehicle.draw(new Draw(seed));
+      String text = JobText.of(vehicle, "R-" + seed, linkage, "air-spring", "inboard");
+      JobDocument document = JobDocument.of("drawn.yaml", text);
+      Optional<String> refusal = refusal(document);
+      if (refusal.isEmpty()) {
+        continue;
+      }
+      String advice = new FirstFit(extensions, catalog).advice(document, refusal.get());
+      Matcher tried = Pattern.compile("it fits: ([a-z_.]+): ([^,]+?)(, or |\\.$)").matcher(advice);
+      if (tried.find()) {
+        named++;
+        JobDocument changed = document.withValue(tried.group(1), tried.group(2));
+        assertEquals(Optional.empty(), refusal(changed), "seed " + seed + advice);
+      }
+    }
+    assertTrue(named > 0, "no refusal of 24 vehicles named a change");
+  }
+
+  private static Optional<String> refusal(JobDocument document) {
+    try {
+      new Drafting(extensions, catalog).draft(JobReader.read(document), UnitSystem.US);
+      return Optional.empty();
+    } catch (UnworkableLayoutException noRoom) {
+      return Optional.of(noRoom.getMessage());
+    }
+  }
+
+  /** A change of options that is named makes its check good and no other verdict worse. */
+  @Test
+  void aChangeOfOptionsMendsItsCheckAndUpsetsNone() {
+    JobDocument document = JobDocument.load(demo("pickup"));
+    Draft draft = new Drafting(extensions, catalog).draft(JobReader.read(document), UnitSystem.US);
+    Map<String, Verdict> before = verdicts(draft);
+    List<String> open =
+        before.keySet().stream().filter(id -> before.get(id) != Verdict.GOOD).toList();
+    OptionChanges.Found found = new OptionChanges(extensions, catalog, 16).of(draft, open);
+    // The slip yoke's room is the one thing on it that a check must catch.
+    assertTrue(found.byCheck().containsKey("slip-room"), () -> found.toString());
+    for (Map.Entry<String, List<LayoutChange>> one : found.byCheck().entrySet()) {
+      JobDocument changed = document;
+      for (LayoutChange change : one.getValue()) {
+        changed = changed.withValue(change.path(), change.after());
+      }
+      assertTrue(one.getValue().size() <= 3, one.toString());
+      Map<String, Verdict> after =
+          verdicts(new Drafting(extensions, catalog).draft(JobReader.read(changed), UnitSystem.US));
+      assertEquals(Verdict.GOOD, after.get(one.getKey()), one.toString());
+      after.forEach(
+          (id, verdict) ->
+              assertTrue(
+                  verdict.compareTo(before.getOrDefault(id, Verdict.GOOD)) <= 0,
+                  () -> one + " upsets " + id));
+    }
+  }
+
+  private static Map<String, Verdict> verdicts(Draft draft) {
+    Map<String, Verdict> verdicts = new TreeMap<>();
+    for (CheckResult result : draft.judge().verdicts(draft.layout())) {
+      if (result instanceof CheckResult.Judged judged) {
+        verdicts.put(judged.id(), judged.verdict());
+      }
+    }
+    return verdicts;
   }
 }

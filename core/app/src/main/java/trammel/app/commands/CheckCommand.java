@@ -3,11 +3,14 @@ package trammel.app.commands;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
+import trammel.app.json.ArrangeJson;
 import trammel.app.json.CheckJson;
 import trammel.app.json.LayoutJson;
 import trammel.app.json.UncertaintyJson;
@@ -16,12 +19,18 @@ import trammel.app.text.Cautions;
 import trammel.app.text.CheckText;
 import trammel.app.text.LayoutText;
 import trammel.app.text.UncertaintyText;
+import trammel.engine.checks.Check;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Verdict;
+import trammel.planning.arrange.OptionChanges;
 import trammel.planning.draft.Draft;
 
 /** Shows a job's layout and every check, worst first. */
 public final class CheckCommand extends JobCommand {
+
+  /** Changes of options that are tried for all checks together. */
+  private static final int OPTION_TRIALS = 16;
 
   @Override
   public Syntax syntax() {
@@ -43,9 +52,28 @@ public final class CheckCommand extends JobCommand {
         (draft, folder) -> result(draft, bench, uncertainty, screen, options.json()));
   }
 
+  /** The checks for which no move of a point helps, the worst first. */
+  private static List<String> withoutChange(Draft draft, List<CheckResult> results) {
+    Set<String> ofMeasurements =
+        draft.judge().checks().stream()
+            .filter(Check::isOfMeasurements)
+            .map(Check::id)
+            .collect(Collectors.toSet());
+    return results.stream()
+        .filter(CheckResult.Judged.class::isInstance)
+        .map(CheckResult.Judged.class::cast)
+        .filter(judged -> judged.verdict() != Verdict.GOOD && judged.change().isEmpty())
+        .filter(judged -> !ofMeasurements.contains(judged.id()))
+        .map(CheckResult.Judged::id)
+        .toList();
+  }
+
   private static JobResult result(
       Draft draft, Workbench bench, UncertaintyOptions uncertainty, Screen screen, boolean asJson) {
     List<CheckResult> results = draft.judge().judge(draft.layout());
+    OptionChanges.Found options =
+        new OptionChanges(bench.extensions().extensions(), bench.catalog(), OPTION_TRIALS)
+            .of(draft, withoutChange(draft, results));
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
     Map<String, Object> json = new LinkedHashMap<>();
     StringBuilder text = new StringBuilder();
@@ -53,6 +81,7 @@ public final class CheckCommand extends JobCommand {
       json.put("job", draft.job().header().number());
       json.put("layout", LayoutJson.of(analysis));
       json.put("checks", CheckJson.of(draft, results));
+      json.put("option_changes", ArrangeJson.of(options));
       uncertainty
           .study(draft, screen)
           .ifPresent(result -> json.put("uncertainty", UncertaintyJson.of(result)));
@@ -61,7 +90,7 @@ public final class CheckCommand extends JobCommand {
       Amounts amounts = new Amounts(bench.shown(draft.job()));
       text.append(JobHeading.text(draft));
       text.append(new LayoutText(analysis, amounts).text()).append('\n');
-      text.append(new CheckText(draft, amounts).text(results)).append('\n');
+      text.append(new CheckText(draft, amounts).text(results, options)).append('\n');
       uncertainty
           .study(draft, screen)
           .ifPresent(result -> text.append(new UncertaintyText(amounts).text(result)).append('\n'));

@@ -23,6 +23,7 @@ import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
 import trammel.ledger.NativeLibrary;
+import trammel.planning.arrange.FirstFit;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
@@ -97,7 +98,15 @@ public final class Workbench {
 
   /** The job of a file with its layout. */
   public Draft draft(Path file) {
-    return draft(load(file));
+    JobDocument document = load(file);
+    try {
+      return draft(document);
+    } catch (UnworkableLayoutException noRoom) {
+      throw new UnworkableLayoutException(
+          noRoom.getMessage()
+              + new FirstFit(extensions().extensions(), catalog())
+                  .advice(document, noRoom.getMessage()));
+    }
   }
 
   /** The document of a job file; the first one loaded says where the shop's own catalog is. */

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import trammel.engine.checks.Verdict;
 import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
 import trammel.planning.arrange.Conflict;
 import trammel.planning.arrange.LayoutChange;
+import trammel.planning.arrange.OptionChanges;
 import trammel.planning.estimate.Estimate;
 
 /** What a search for layouts found, for machines. */
@@ -25,6 +27,25 @@ public final class ArrangeJson {
     json.put("layouts", found.layouts().stream().map(ArrangeJson::layout).toList());
     found.conflict().ifPresent(conflict -> json.put("conflict", conflict(conflict)));
     json.put("remarks", found.remarks());
+    return json;
+  }
+
+  /** Changes of options that make checks good, by the check. */
+  public static Map<String, Object> of(OptionChanges.Found found) {
+    Map<String, Object> byCheck = new TreeMap<>();
+    found
+        .byCheck()
+        .forEach(
+            (check, together) -> {
+              List<Object> rows = new ArrayList<>();
+              for (LayoutChange change : together) {
+                rows.add(Map.of("field", change.path(), "after", change.after()));
+              }
+              byCheck.put(check, rows);
+            });
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("tried", found.tried());
+    json.put("by_check", byCheck);
     return json;
   }
 

@@ -32,10 +32,31 @@ public final class ArrangeText {
       text.append('\n').append(changes(i + 1, found.layouts().get(i)));
     }
     found.conflict().ifPresent(conflict -> text.append('\n').append(conflict(conflict)));
+    if (!found.layouts().isEmpty()) {
+      text.append(measurements(found.layouts().get(0)));
+    }
     for (String remark : found.remarks()) {
       text.append(Paragraph.wrap("Left out: " + remark, "", "  "));
     }
     return text.toString();
+  }
+
+  /** What no layout changes: it is told once. */
+  private String measurements(ArrangedLayout layout) {
+    StringBuilder text = new StringBuilder();
+    for (CheckResult.Judged judged : layout.open()) {
+      if (layout.isOfMeasurements(judged)) {
+        text.append(
+            Paragraph.wrap(
+                (judged.verdict() == Verdict.STOP ? "STOP: " : "look again: ")
+                    + Stops.finding(judged, " ", amounts)
+                    + ". "
+                    + judged.advice(),
+                "  ",
+                "    "));
+      }
+    }
+    return text.length() == 0 ? "" : "\nMEASUREMENTS TO TAKE AGAIN, whatever the layout\n" + text;
   }
 
   private static String heading(Arrangement found) {
@@ -105,12 +126,12 @@ public final class ArrangeText {
       text.append(Paragraph.wrap(line(change), "   ", "     "));
       text.append(Paragraph.wrap(change.reason(), "       ", "       "));
     }
-    for (CheckResult result : layout.checks()) {
-      if (result instanceof CheckResult.Judged judged && judged.verdict() != Verdict.GOOD) {
-        String left = "left: " + Stops.finding(judged, " ", amounts);
+    for (CheckResult.Judged judged : layout.open()) {
+      if (!layout.isOfMeasurements(judged)) {
         text.append(
             Paragraph.wrap(
-                (judged.verdict() == Verdict.STOP ? "STOP " : "look again ") + left,
+                (judged.verdict() == Verdict.STOP ? "left, STOP: " : "left, look again: ")
+                    + Stops.finding(judged, " ", amounts),
                 "   ",
                 "     "));
       }

@@ -7,6 +7,8 @@ import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.CheckResult.NotJudged;
 import trammel.engine.checks.Verdict;
+import trammel.planning.arrange.LayoutChange;
+import trammel.planning.arrange.OptionChanges;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.FieldChanges;
 
@@ -35,10 +37,15 @@ public final class CheckText {
 
   /** All results. */
   public String text(List<CheckResult> results) {
+    return text(results, OptionChanges.Found.NONE);
+  }
+
+  /** All results, with changes of options where no move of a point helps. */
+  public String text(List<CheckResult> results, OptionChanges.Found options) {
     StringBuilder text = new StringBuilder("CHECKS, worst first\n");
     for (CheckResult result : results) {
       if (result instanceof Judged judged && judged.verdict() != Verdict.GOOD) {
-        text.append(failing(judged));
+        text.append(failing(judged, options));
       } else if (result instanceof NotJudged open) {
         text.append("  not judged  ").append(open.title()).append('\n');
         text.append(Paragraph.wrap(open.reason(), "              ", "              "));
@@ -47,7 +54,7 @@ public final class CheckText {
     return text.append(good(results)).toString();
   }
 
-  private String failing(Judged judged) {
+  private String failing(Judged judged, OptionChanges.Found options) {
     StringBuilder text = new StringBuilder();
     text.append(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ");
     text.append(Stops.finding(judged, "  ", amounts)).append('\n');
@@ -57,7 +64,7 @@ public final class CheckText {
     if (!judged.details().isEmpty()) {
       text.append(Paragraph.wrap(details(judged), margin, margin));
     }
-    return text.append(remedy(judged)).toString();
+    return text.append(remedy(judged, options)).toString();
   }
 
   private String details(Judged judged) {
@@ -66,10 +73,26 @@ public final class CheckText {
         .collect(Collectors.joining(", "));
   }
 
-  private String remedy(Judged judged) {
+  private String remedy(Judged judged, OptionChanges.Found options) {
     String margin = "              ";
     if (judged.change().isEmpty()) {
-      String none = "Change: no single change within reach makes it good.";
+      List<LayoutChange> together = options.byCheck().getOrDefault(judged.id(), List.of());
+      if (!together.isEmpty()) {
+        String fields =
+            together.stream()
+                .map(change -> change.path() + ": " + change.after())
+                .collect(Collectors.joining("; "));
+        String many = together.size() == 1 ? "" : ", together";
+        return Paragraph.wrap(
+            "Change (tried" + many + "): in the job file: " + fields, margin, margin + "  ");
+      }
+      String none =
+          options.tried() == 0
+              ? "Change: no single change within reach makes it good."
+              : "Change: no single change within reach makes it good, and of "
+                  + options.tried()
+                  + " changes of options that were tried for all checks none does; trammel arrange"
+                  + " searches further.";
       String advice = judged.advice().isEmpty() ? "" : " " + judged.advice();
       return Paragraph.wrap(none + advice, margin, margin + "  ");
     }

@@ -92,9 +92,7 @@ public final class MountSearch<T> {
               + " "
               + side.phrase()
               + " between the centre housing, the brackets of the bars and the outer limit for"
-              + " brackets. Put it "
-              + side.other().phrase()
-              + ", move the bars to the other side of the rails, or choose narrower joints.");
+              + " brackets. Bars on the other side of the rails or narrower joints leave more.");
     }
     Seen nearest = null;
     double leastLackMm = Double.POSITIVE_INFINITY;
@@ -128,10 +126,6 @@ public final class MountSearch<T> {
                 : "comes within " + print.length(foundMm) + " of the " + spot.what())
             + " over the travel; it needs "
             + print.length(spot.neededMm())
-            + ". Put it "
-            + side.other().phrase()
-            + ", move the "
-            + spot.what()
-            + ", or choose a smaller one.");
+            + ".");
   }
 }

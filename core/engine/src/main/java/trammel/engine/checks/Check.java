@@ -47,4 +47,9 @@ public interface Check {
   default List<Adjustment> adjustments(LayoutAnalysis analysis) {
     return List.of();
   }
+
+  /** Whether it asks of the measurements alone, so that it reads the same off every layout. */
+  default boolean isOfMeasurements() {
+    return false;
+  }
 }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.checks.Check;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.JobDocument;
@@ -43,6 +45,10 @@ final class Answers {
               changed,
               estimate,
               draft.judge().verdicts(draft.layout()),
+              draft.judge().checks().stream()
+                  .filter(Check::isOfMeasurements)
+                  .map(Check::id)
+                  .collect(Collectors.toSet()),
               StopChance.shareWithout(draft, seed)));
     } catch (UnworkableLayoutException cannotBeMade) {
       return Optional.empty();

@@ -1,6 +1,7 @@
 package trammel.planning.arrange;
 
 import java.util.List;
+import java.util.Set;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
 import trammel.planning.estimate.Estimate;
@@ -14,6 +15,8 @@ import trammel.planning.job.JobDocument;
  * @param document the job file with the changes made
  * @param estimate its plan and its price, as {@code quote} gives them
  * @param checks every check, worst first
+ * @param ofMeasurements ids of the checks that ask of the measurements alone: no layout changes
+ *     them, so they do not count against one
  * @param noStopShare share of vehicles, off within the measurements' tolerances, on which it has no
  *     STOP, 0 to 1
  */
@@ -23,24 +26,38 @@ public record ArrangedLayout(
     JobDocument document,
     Estimate estimate,
     List<CheckResult> checks,
+    Set<String> ofMeasurements,
     double noStopShare) {
   public ArrangedLayout {
     changes = List.copyOf(changes);
     checks = List.copyOf(checks);
+    ofMeasurements = Set.copyOf(ofMeasurements);
   }
 
-  /** Whether every check that could be made is good. */
+  /** Whether every check of the layout that could be made is good. */
   public boolean passes() {
     return count(Verdict.STOP) == 0 && count(Verdict.LOOK_AGAIN) == 0;
   }
 
-  /** How many checks have a verdict. */
+  /** How many checks of the layout have a verdict. */
   public int count(Verdict verdict) {
     return (int)
-        checks.stream()
-            .filter(
-                result ->
-                    result instanceof CheckResult.Judged judged && judged.verdict() == verdict)
+        open().stream()
+            .filter(judged -> judged.verdict() == verdict && !isOfMeasurements(judged))
             .count();
+  }
+
+  /** The checks that are not good. */
+  public List<CheckResult.Judged> open() {
+    return checks.stream()
+        .filter(CheckResult.Judged.class::isInstance)
+        .map(CheckResult.Judged.class::cast)
+        .filter(judged -> judged.verdict() != Verdict.GOOD)
+        .toList();
+  }
+
+  /** Whether a result is of the measurements alone. */
+  public boolean isOfMeasurements(CheckResult.Judged judged) {
+    return ofMeasurements.contains(judged.id());
   }
 }

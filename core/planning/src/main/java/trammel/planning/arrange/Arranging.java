@@ -34,6 +34,8 @@ public final class Arranging {
   /** Share of the effort that is kept for saying why nothing passes. */
   private static final double FOR_CONFLICT = 0.25;
 
+  private static final int LEAST_FOR_CONFLICT = 30;
+
   /** An answer keeps off STOP under the tolerances on so many vehicles. */
   private static final double SURE_SHARE = 0.9;
 
@@ -210,6 +212,11 @@ public final class Arranging {
       return ranked;
     }
 
+    private Relaxing relaxing() {
+      int budget = Math.max(LEAST_FOR_CONFLICT, (int) (FOR_CONFLICT * wishes.effort()));
+      return new Relaxing(searches, step, budget, this::isStopped);
+    }
+
     private Arrangement answer() {
       List<Trial> ranked =
           new ArrayList<>(ranked(searches).stream().map(BranchSearch::best).toList());
@@ -234,7 +241,7 @@ public final class Arranging {
       Optional<Conflict> conflict =
           passes || ranked.isEmpty() && searches.isEmpty()
               ? Optional.empty()
-              : Optional.of(new Relaxing(searches, wishes, step, this::isStopped).conflict());
+              : Optional.of(relaxing().conflict());
       return new Arrangement(layouts, conflict, tried(), cut.get(), remarks);
     }
   }

@@ -71,6 +71,22 @@ final class Dials {
     return dials;
   }
 
+  /** The side of the rails, which a search over kinds of layout leaves alone. */
+  static List<Dial> mounting(List<Field<?>> linkage) {
+    return linkage.stream()
+        .filter(option -> option.key().equals("mounting"))
+        .map(
+            option ->
+                new Dial(
+                    LINKAGE_OPTIONS + "." + option.key(),
+                    Dial.Kind.CHOICE,
+                    0,
+                    0,
+                    OptionalDouble.empty(),
+                    option.choices()))
+        .toList();
+  }
+
   private void addTravel(List<Dial> dials) {
     written(document, BUMP)
         .map(text -> step.value(Dial.Kind.LENGTH, text))

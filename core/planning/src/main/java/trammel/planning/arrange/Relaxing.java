@@ -25,15 +25,17 @@ final class Relaxing {
   private static final int MOST_WAYS = 4;
 
   private final List<BranchSearch> searches;
-  private final Wishes wishes;
   private final ShopStep step;
   private final BooleanSupplier stopped;
 
-  Relaxing(List<BranchSearch> searches, Wishes wishes, ShopStep step, BooleanSupplier stopped) {
+  /**
+   * @param budget how many layouts more may be tried
+   */
+  Relaxing(List<BranchSearch> searches, ShopStep step, int budget, BooleanSupplier stopped) {
     this.searches = searches;
-    this.wishes = wishes;
     this.step = step;
-    this.stopped = stopped;
+    int end = tried() + budget;
+    this.stopped = () -> stopped.getAsBoolean() || tried() >= end;
   }
 
   /** One wish or measurement with a value that asks for less. */
@@ -51,6 +53,10 @@ final class Relaxing {
       both.addAll(other.changes);
       return new Relaxed(both);
     }
+  }
+
+  private int tried() {
+    return searches.stream().mapToInt(BranchSearch::tried).sum();
   }
 
   Conflict conflict() {
@@ -109,6 +115,7 @@ final class Relaxing {
 
   private List<List<Relaxed>> relaxations(Draft draft, JobDocument document) {
     List<List<Relaxed>> all = new ArrayList<>();
+    all.add(lengths(document, "measured.driveshaft.tube_diameter", 1, "driveshaft's tube"));
     all.add(lengths(document, Dials.RIDE_HEIGHT, 1, "ride height"));
     all.add(lengths(document, Dials.DROOP, -1, "droop travel"));
     all.add(wider(document));

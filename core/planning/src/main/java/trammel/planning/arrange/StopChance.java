@@ -45,7 +45,8 @@ final class StopChance {
       }
       LayoutAnalysis analysis = new LayoutAnalysis(built, judge.settings());
       for (Check check : judge.checks()) {
-        if (!ON_THE_PLAN.contains(check.id())
+        if (!check.isOfMeasurements()
+            && !ON_THE_PLAN.contains(check.id())
             && judge.find(check, analysis).stream()
                 .anyMatch(found -> found.verdict() == Verdict.STOP)) {
           return true;

@@ -87,6 +87,7 @@ final class TrialBench {
   private Trial judged(Edits edits, Draft draft, double bound) {
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
     List<Check> checks = new ArrayList<>(draft.judge().checks());
+    checks.removeIf(Check::isOfMeasurements);
     checks.sort(Comparator.comparingInt(TrialBench::cost));
     List<Judge.Finding> open = new ArrayList<>();
     double penalty = 0;

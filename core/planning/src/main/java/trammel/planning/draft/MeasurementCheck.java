@@ -34,4 +34,9 @@ record MeasurementCheck(PlanCheck check, Reading reading, String advice) impleme
   public Reading read(LayoutAnalysis analysis) {
     return reading;
   }
+
+  @Override
+  public boolean isOfMeasurements() {
+    return true;
+  }
 }

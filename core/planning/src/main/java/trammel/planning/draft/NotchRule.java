@@ -15,6 +15,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the
@@ -35,6 +36,7 @@ final class NotchRule {
   /** A lack of less than this is rounding, not a reason to cut a frame (mm). */
   private static final double ROUNDING_MM = 1e-6;
 
+  private final QuantityPrinter print;
   private final Limit axleToRail;
   private final AnalysisSettings settings;
   private final Limit railModulus;
@@ -43,8 +45,10 @@ final class NotchRule {
   /**
    * @param limits the limits of the checks; that on the gap from axle to rail asks for a notch
    * @param catalog the plates to choose from, and what the checks assume
+   * @param print for messages
    */
-  NotchRule(Map<String, Limit> limits, Catalog catalog) {
+  NotchRule(Map<String, Limit> limits, Catalog catalog, QuantityPrinter print) {
+    this.print = print;
     axleToRail = limits.get("axle-to-rail");
     railModulus = limits.get("rail-modulus");
     settings = catalog.analysis();
@@ -71,10 +75,10 @@ final class NotchRule {
     if (depthMm >= railMm) {
       throw new UnworkableLayoutException(
           "The axle tube needs a notch "
-              + depthMm
-              + " mm deep at full bump; a rail of "
-              + railMm
-              + " mm depth takes less than that. Raise the frame at ride or ask for less bump"
+              + print.length(depthMm)
+              + " deep at full bump; a rail of "
+              + print.length(railMm)
+              + " depth takes less than that. Raise the frame at ride or ask for less bump"
               + " travel.");
     }
     Chassis chassis = layout.chassis();

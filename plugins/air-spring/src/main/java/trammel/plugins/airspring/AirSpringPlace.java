@@ -215,8 +215,9 @@ record AirSpringPlace(
                 + print.length(shortestMm)
                 + " to "
                 + print.length(longestMm)
-                + " with a ride height of "
-                + print.length(heightMm)
+                + (heightMm > 0
+                    ? " with a ride height of " + print.length(heightMm)
+                    : ", its seats at ride past each other by " + print.length(-heightMm))
                 + "; its table goes from "
                 + print.length(size.leastHeightMm())
                 + " to "

@@ -105,6 +105,7 @@ class LayersTest {
           .resideInAnyPackage(
               "trammel.assembly..",
               "trammel.trade.plates..",
+              "trammel.trade.steel..",
               "trammel.trade.tubes..",
               "trammel.trade.welding..",
               "trammel.trade.given..",

@@ -39,15 +39,11 @@ public final class MountRoom {
   /** Room beside the housing for the feet of a bridge over it, 2 in: common practice. */
   private static final double BRIDGE_FOOT_MM = 2 * 25.4;
 
-  /** Plates of brackets, 1/4 in: common practice. */
-  private static final double USUAL_PLATE_MM = 25.4 / 4;
-
   private record Blocker(Body body, double airMm) {}
 
   private final Chassis chassis;
   private final List<Bar> bars;
   private final AxleTravel travel;
-  private final List<Body> onAxle = new ArrayList<>();
   private final List<Blocker> blockers = new ArrayList<>();
 
   public MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
@@ -76,15 +72,6 @@ public final class MountRoom {
   /** Takes another spring or shock into account. */
   public void add(String name, Cylinder link) {
     add(name, link, Carrier.LINK, MountPractice.MOVING_AIR_MM);
-  }
-
-  /**
-   * Takes a bracket or seat on the left axle tube into account, and its twin: what moves keeps off
-   * it, and no other bracket meets it.
-   */
-  public void addOnAxle(String name, trammel.engine.clearance.Shape left) {
-    blockers.add(new Blocker(new Body(name, left, Carrier.AXLE), MountPractice.TUBE_AIR_MM));
-    onAxle.add(new Body(name, left, Carrier.AXLE));
   }
 
   private void add(
@@ -218,17 +205,6 @@ public final class MountRoom {
                   }
                 },
                 MountPractice.WELD_ROOM_MM));
-      }
-    }
-    for (Body other : onAxle) {
-      // A bracket's plates stand outside the eye that its capsule is as wide as.
-      double airMm = USUAL_PLATE_MM;
-      if (Gap.isCloser(left, other.shape(), airMm)) {
-        return Optional.of(
-            new TightSpot(
-                other.name() + " with its bracket on the axle",
-                () -> Gap.between(left, other.shape()).gapMm(),
-                airMm));
       }
     }
     return Optional.empty();

@@ -8,7 +8,6 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
-import trammel.engine.clearance.Shape;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
@@ -63,24 +62,10 @@ public record ShockPlace(
    * @throws UnworkableLayoutException if no shock has the travel or there is no room
    */
   public ShockFit find(List<Cylinder> others) {
-    return find(others, List.of());
-  }
-
-  /**
-   * The shock in its place.
-   *
-   * @param others springs that stand there already
-   * @param seats seats and arms on the left axle tube that stand there already
-   * @throws UnworkableLayoutException if no shock has the travel or there is no room
-   */
-  public ShockFit find(List<Cylinder> others, List<Shape> seats) {
     requireGround();
     MountRoom room = new MountRoom(chassis, guide, travel);
     for (Cylinder other : others) {
       room.add("spring", other);
-    }
-    for (Shape seat : seats) {
-      room.addOnAxle("seat of the spring", seat);
     }
     double halfMm = widestEyeMm() / 2 + plateMm;
     List<Double> places =

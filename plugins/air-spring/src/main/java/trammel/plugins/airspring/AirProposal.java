@@ -10,10 +10,7 @@ import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
 import trammel.brackets.mount.Side;
-import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
-import trammel.engine.clearance.Shape;
-import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
@@ -69,7 +66,7 @@ final class AirProposal {
 
   private SpringSet springs(AirSpringAcross across, Side side) {
     AirSpringFit spring = spring(across, side);
-    ShockFit shock = shock(side, spring);
+    ShockFit shock = shock(side, spring.envelope());
     return new SpringSet(
         List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
   }
@@ -99,26 +96,16 @@ final class AirProposal {
   }
 
   /** On the other side of the axle from the air springs if there is room, else beside them. */
-  private ShockFit shock(Side springSide, AirSpringFit spring) {
+  private ShockFit shock(Side springSide, Cylinder spring) {
     try {
-      return place(springSide.other()).find(List.of(spring.envelope()), seat(spring));
+      return place(springSide.other()).find(List.of(spring));
     } catch (UnworkableLayoutException noRoom) {
       try {
-        return place(springSide).find(List.of(spring.envelope()), seat(spring));
+        return place(springSide).find(List.of(spring));
       } catch (UnworkableLayoutException noRoomThereEither) {
         throw neither(noRoom, noRoomThereEither);
       }
     }
-  }
-
-  /** The lower seat and the arms under it, as far as the axle tube. */
-  private List<Shape> seat(AirSpringFit spring) {
-    Point3 seat = spring.axle();
-    double diameterMm = AirSpringSeats.diameterMm(spring.spring());
-    double armsMm = AirSpringSeats.armOffMm(diameterMm) + stock.plateMm() / 2;
-    Point3 under = new Point3(seat.xMm(), seat.yMm(), seat.zMm() - armsMm);
-    Point3 tube = new Point3(0, seat.yMm(), site.chassis().axleCentre().zMm());
-    return List.of(new Cylinder(seat, under, diameterMm / 2), new Capsule(tube, under, armsMm));
   }
 
   private ShockPlace place(Side side) {

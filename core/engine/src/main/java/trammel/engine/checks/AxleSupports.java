@@ -11,6 +11,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.layout.Travel;
 import trammel.engine.mechanism.MechanismForces;
 import trammel.engine.motion.LinkForces;
 import trammel.engine.motion.Load;
@@ -19,8 +20,8 @@ import trammel.engine.motion.SpringPoint;
 /**
  * What holds an axle up and down under a load: springs push with their load at ride and their rate,
  * or hang slack; a bump stop on each side carries from full bump on, a shock from its full length
- * on. Which of them carry is found by trying: what would pull or push the wrong way is left out,
- * what is run into is taken in, until all agree.
+ * on, and where there is no shock the end of droop does. Which of them carry is found by trying:
+ * what would pull or push the wrong way is left out, what is run into is taken in, until all agree.
  *
  * <p>Springs keep the rate that they have at ride; geometry is that of ride.
  */
@@ -106,23 +107,45 @@ final class AxleSupports {
               -HARD_N_PER_MM * roomMm,
               true));
     }
+    if (layout.shocks().isEmpty()) {
+      addDroopEnds();
+    }
   }
 
   /** Over the axle tube under the middle of each rail, as the plan sets them. */
   private void addBumpStops() {
+    double bumpMm = layout.chassis().travel().bumpMm();
+    for (int side = 1; side >= -1; side -= 2) {
+      String name = side > 0 ? "left bump stop" : "right bump stop";
+      supports.add(underRail(name, side, bumpMm, HARD_N_PER_MM * bumpMm, false));
+    }
+  }
+
+  /**
+   * Where no shock is drawn, something else ends the droop. Without an end the axle would turn so
+   * far that bars which bind a little seem to hold the vehicle's weight.
+   */
+  private void addDroopEnds() {
+    Travel travel = layout.chassis().travel();
+    for (int side = 1; side >= -1; side -= 2) {
+      String name = side > 0 ? "left end of droop" : "right end of droop";
+      double atRideN = -HARD_N_PER_MM * travel.droopMm();
+      supports.add(underRail(name, side, travel.bumpMm(), atRideN, true));
+    }
+  }
+
+  /** One upright over the axle tube, from its top to so far above it. */
+  private Support underRail(String name, int side, double aboveMm, double atRideN, boolean pulls) {
     Chassis chassis = layout.chassis();
     double outMm = chassis.rails().outerFaceMm(0) - chassis.rails().flangeMm() / 2;
     double topMm = chassis.axleCentre().zMm() + chassis.axle().tubeRadiusMm();
-    for (int side = 1; side >= -1; side -= 2) {
-      supports.add(
-          new Support(
-              side > 0 ? "left bump stop" : "right bump stop",
-              new Point3(0, side * outMm, topMm + chassis.travel().bumpMm()),
-              new Point3(0, side * outMm, topMm),
-              HARD_N_PER_MM,
-              HARD_N_PER_MM * chassis.travel().bumpMm(),
-              false));
-    }
+    return new Support(
+        name,
+        new Point3(0, side * outMm, topMm + aboveMm),
+        new Point3(0, side * outMm, topMm),
+        HARD_N_PER_MM,
+        atRideN,
+        pulls);
   }
 
   /** The balance under each set of loads on the axle. */

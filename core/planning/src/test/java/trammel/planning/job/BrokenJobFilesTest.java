@@ -153,7 +153,7 @@ class BrokenJobFilesTest {
         "tyre_grip: 0.9 | tyre_grip: 90 % | measured.tyre_grip | plain number",
         "tyre_grip: 0.9 | tyre_grip: 9 | measured.tyre_grip | 0.3 to 1.8",
         "tyre_grip: 0.9 | brakes: {front_share: 0.65} | measured.brakes.front_share | write 65 %",
-        "kind: tank | kind: fuel | measured.obstacles[0].kind | tank, exhaust",
+        "kind: tank | kind: fuel | measured.obstacles[0].kind | tank, fuel-line, exhaust",
         "[20 in, 52 in] | [52 in, 20 in] | measured.obstacles[0].box.forward | swap",
         "[20 in, 52 in] | [20 in] | measured.obstacles[0].box.forward | a list of two lengths",
         "name: tail pipe | name: fuel tank | measured.obstacles[1].name | a second time",

@@ -61,10 +61,10 @@ class AssemblyIT {
 
   /** The pickup with a Watt's linkage, on coils. */
   /**
-   * A weld fills 1/16 in, and 1/32 more where a leaning plate saddles a level tube; a rolled corner
-   * stands off by its radius, two walls of 3/16.
+   * A weld fills 1/16 in, and 1/32 more where a leaning plate saddles a level tube or a square one
+   * meets a rail that tapers; a rolled corner stands off by its radius, two walls of 3/16.
    */
-  private static final double ROOT_MM = 2.4;
+  private static final double ROOT_MM = 2.5;
 
   private static final double ROLLED_CORNER_MM = 10;
 

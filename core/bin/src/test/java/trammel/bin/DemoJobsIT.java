@@ -28,7 +28,9 @@ class DemoJobsIT {
 
   /**
    * Bands of a rear four-link on a full frame, lift and plasma table at hand: from memory, no
-   * source. Notch, air springs and their plumbing are on top of the whole job's 38.5 to 140 h.
+   * source. Notch, air springs and their plumbing are on top of the whole job's 38.5 to 140 h; so
+   * is an hour for the plates of the air springs' seats and outriggers, beside 2 to 8 for the
+   * brackets.
    */
   private static final List<String> HOURS =
       List.of(
@@ -38,7 +40,7 @@ class DemoJobsIT {
           "1-4 clean-weld-zones",
           "1.5-5 datum-and-mark",
           "1.5-5 set-axle",
-          "2-8 dress-plate drill-plate",
+          "2-9 dress-plate drill-plate",
           "2.5-8 fit-frame-bracket",
           "2-6 fit-axle-bracket",
           "4-14 box-rail fit-local-boxing",

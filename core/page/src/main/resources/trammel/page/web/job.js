@@ -70,7 +70,7 @@ function Verdict() {
     return html`<div class="verdict"><p class="figure"><strong>${count}</strong> to measure or to mend</p></div>`;
   }
   if (judged.value?.refused && !judged.value.checks.length) {
-    return html`<div class="verdict stop"><p class="refusal">${judged.value.refused}</p></div>`;
+    return html`<div class="verdict stop"><p class="refusal" tabindex="0">${judged.value.refused}</p></div>`;
   }
   return html`<div class=${'verdict' + live + (count.stop ? ' stop' : '')} aria-live="off">
     <p class="figure stops"><strong>${count.stop}</strong> STOP</p>

@@ -59,7 +59,6 @@ class AssemblyIT {
   private static final Catalog CATALOG = catalog();
   private static final double STEEL_KG_PER_MM3 = 7.85e-6;
 
-  /** The pickup with a Watt's linkage, on coils. */
   /**
    * A weld fills 1/16 in, and 1/32 more where a leaning plate saddles a level tube or a square one
    * meets a rail that tapers; a rolled corner stands off by its radius, two walls of 3/16.
@@ -71,7 +70,9 @@ class AssemblyIT {
   /** Surfaces are looked at in points this far apart. */
   private static final double SPACING_MM = 8;
 
-  /** Its rear arms take the place of the air springs. */
+  /**
+   * The pickup with a Watt's linkage, on coils: its rear arms take the place of the air springs.
+   */
   private static final String ON_COILS = "pickup on watts-linkage";
 
   private static final Map<String, Finished> FINISHED = new HashMap<>();

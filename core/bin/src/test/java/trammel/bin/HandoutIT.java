@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -258,6 +259,7 @@ class HandoutIT {
         numbers.merge(texts.group(4) + " " + text, 1, Integer::sum);
       }
     }
+    assertEquals(List.of(), overwritten(svg));
     assertTrue(numbers.size() > 20, numbers.toString());
     for (Map.Entry<String, Integer> number : numbers.entrySet()) {
       assertEquals(1, number.getValue(), number.getKey());
@@ -271,5 +273,38 @@ class HandoutIT {
     assertTrue(words.contains("lower frame bracket") && words.contains(projection), words);
     assertTrue(PdfPages.text(folder.resolve("drawings/views.pdf")).contains("Rear view"));
     assertEquals(List.of(), PdfPages.troubles(folder.resolve("drawings/arrangement.pdf")));
+  }
+
+  /** Texts of a drawing that lie on each other, a letter taken as half as wide as it is high. */
+  private static List<String> overwritten(String svg) {
+    Matcher texts =
+        Pattern.compile(
+                "<text x=\"([-.0-9]+)\" y=\"([-.0-9]+)\"( transform[^>]*?)? font-family[^>]*"
+                    + " font-size=\"([.0-9]+)\" text-anchor=\"(\\w+)\">([^<]*)<")
+            .matcher(svg);
+    List<Rectangle2D> boxes = new ArrayList<>();
+    List<String> words = new ArrayList<>();
+    List<String> overwritten = new ArrayList<>();
+    while (texts.find()) {
+      double size = Double.parseDouble(texts.group(4));
+      double wide = 0.5 * size * texts.group(6).length();
+      double start = Map.of("start", 0.0, "middle", wide / 2, "end", wide).get(texts.group(5));
+      double x = Double.parseDouble(texts.group(1));
+      double y = Double.parseDouble(texts.group(2));
+      double high = 0.7 * size;
+      Rectangle2D box =
+          texts.group(3) == null
+              ? new Rectangle2D.Double(x - start, y - high, wide, high)
+              : new Rectangle2D.Double(x - high, y - wide + start, high, wide);
+      for (int i = 0; i < boxes.size(); i++) {
+        if (boxes.get(i).intersects(box)) {
+          overwritten.add(words.get(i) + " and " + texts.group(6));
+        }
+      }
+      boxes.add(box);
+      words.add(texts.group(6));
+    }
+    assertFalse(boxes.isEmpty());
+    return overwritten;
   }
 }

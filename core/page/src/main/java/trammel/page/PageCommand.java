@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.Command;
@@ -92,20 +91,7 @@ public final class PageCommand implements Command {
   }
 
   private static int port(Arguments arguments) {
-    Optional<String> word = arguments.value(PORT);
-    if (word.isEmpty()) {
-      return 0;
-    }
-    try {
-      int port = Integer.parseInt(word.get());
-      if (port >= 1 && port <= MOST_PORT) {
-        return port;
-      }
-    } catch (NumberFormatException none) {
-      // Said below.
-    }
-    throw CommandFailure.badInput(
-        PORT + " was given '" + word.get() + "'; give a number from 1 to " + MOST_PORT + ".");
+    return arguments.number(PORT, 1, MOST_PORT).map(Long::intValue).orElse(0);
   }
 
   private static void tell(Screen screen, String address, Page page, Page.Settings settings) {

@@ -59,6 +59,35 @@ public final class Arguments {
     return given.isEmpty() ? Optional.empty() : Optional.of(given.get(0));
   }
 
+  /**
+   * The whole number that an option is given, if it is.
+   *
+   * @throws CommandFailure if it is no whole number from least to most
+   */
+  public Optional<Long> number(String name, long least, long most) {
+    Optional<String> word = value(name);
+    if (word.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      long number = Long.parseLong(word.get());
+      if (number >= least && number <= most) {
+        return Optional.of(number);
+      }
+    } catch (NumberFormatException noNumber) {
+      // Said below, with what is allowed.
+    }
+    throw CommandFailure.badInput(
+        name
+            + " was given '"
+            + word.get()
+            + "'; give a whole number from "
+            + least
+            + " to "
+            + most
+            + ".");
+  }
+
   /** The values of an option that may be given more than once, in order. */
   public List<String> values(String name) {
     if (syntax.findOption(name).isEmpty()) {

@@ -97,7 +97,7 @@ public final class ArrangeCommand extends JobCommand {
     Job job = JobReader.read(document);
     bench.tellWarnings(job);
     bench.tellOldPrices(job);
-    Optional<Long> seconds = number(arguments, SECONDS, 1, MOST_SECONDS);
+    Optional<Long> seconds = arguments.number(SECONDS, 1, MOST_SECONDS);
     try (SearchWatch watch = SearchWatch.start(seconds)) {
       Arrangement found = search(document, wishes, bench, watch, screen);
       if (options.json()) {
@@ -156,12 +156,13 @@ public final class ArrangeCommand extends JobCommand {
         .varying(vary)
         .aimingAt(goal(arguments))
         .giving(
-            number(arguments, LAYOUTS, 1, MOST_LAYOUTS).map(Long::intValue).orElse(usual.layouts()))
+            arguments.number(LAYOUTS, 1, MOST_LAYOUTS).map(Long::intValue).orElse(usual.layouts()))
         .trying(
-            number(arguments, EFFORT, LEAST_EFFORT, MOST_EFFORT)
+            arguments
+                .number(EFFORT, LEAST_EFFORT, MOST_EFFORT)
                 .map(Long::intValue)
                 .orElse(usual.effort()))
-        .from(number(arguments, SEED, Long.MIN_VALUE, Long.MAX_VALUE).orElse(usual.seed()));
+        .from(arguments.number(SEED, Long.MIN_VALUE, Long.MAX_VALUE).orElse(usual.seed()));
   }
 
   private static Goal goal(Arguments arguments) {
@@ -180,34 +181,10 @@ public final class ArrangeCommand extends JobCommand {
                             + "."));
   }
 
-  private static Optional<Long> number(Arguments arguments, String option, long least, long most) {
-    Optional<String> word = arguments.value(option);
-    if (word.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      long number = Long.parseLong(word.get());
-      if (number >= least && number <= most) {
-        return Optional.of(number);
-      }
-    } catch (NumberFormatException noNumber) {
-      // Said below, with what is allowed.
-    }
-    throw CommandFailure.badInput(
-        option
-            + " was given '"
-            + word.get()
-            + "'; give a whole number from "
-            + least
-            + " to "
-            + most
-            + ".");
-  }
-
   /** Writes a layout and reads it back: it must come to the same price. */
   private static void write(
       Arguments arguments, Path job, Arrangement found, Workbench bench, Screen screen) {
-    int take = number(arguments, TAKE, 1, MOST_LAYOUTS).map(Long::intValue).orElse(1);
+    int take = arguments.number(TAKE, 1, MOST_LAYOUTS).map(Long::intValue).orElse(1);
     if (take > found.layouts().size()) {
       throw CommandFailure.badInput(
           found.layouts().isEmpty()

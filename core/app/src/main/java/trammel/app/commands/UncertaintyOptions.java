@@ -52,39 +52,11 @@ record UncertaintyOptions(boolean wanted, int samples, long seed) {
           SAMPLES + " and " + SEED + " go with " + UNCERTAINTY + "; give that too.");
     }
     long samples =
-        number(
-            arguments,
-            SAMPLES,
-            USUAL_SAMPLES,
-            UncertaintyStudy.FEWEST_SAMPLES,
-            UncertaintyStudy.MOST_SAMPLES);
-    long seed = number(arguments, SEED, USUAL_SEED, Long.MIN_VALUE, Long.MAX_VALUE);
+        arguments
+            .number(SAMPLES, UncertaintyStudy.FEWEST_SAMPLES, UncertaintyStudy.MOST_SAMPLES)
+            .orElse((long) USUAL_SAMPLES);
+    long seed = arguments.number(SEED, Long.MIN_VALUE, Long.MAX_VALUE).orElse((long) USUAL_SEED);
     return new UncertaintyOptions(wanted, (int) samples, seed);
-  }
-
-  private static long number(
-      Arguments arguments, String option, long usual, long least, long most) {
-    Optional<String> word = arguments.value(option);
-    if (word.isEmpty()) {
-      return usual;
-    }
-    try {
-      long number = Long.parseLong(word.get());
-      if (number >= least && number <= most) {
-        return number;
-      }
-    } catch (NumberFormatException noNumber) {
-      // Said below, with what is allowed.
-    }
-    throw CommandFailure.badInput(
-        option
-            + " was given '"
-            + word.get()
-            + "'; give a whole number from "
-            + least
-            + " to "
-            + most
-            + ".");
   }
 
   /**

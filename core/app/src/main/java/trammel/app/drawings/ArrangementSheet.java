@@ -2,18 +2,19 @@ package trammel.app.drawings;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.VehicleParts;
 import trammel.engine.geometry.Point3;
-import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
-import trammel.engine.layout.ShockUnit;
-import trammel.engine.layout.SpringUnit;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
@@ -39,7 +40,7 @@ public record ArrangementSheet(
   private static final double AIR_MM = 40;
   private static final double LETTERS_MM = 2.3;
   private static final double TABLE_ROW_MM = 3.4;
-  private static final double STOP_MM = 3;
+  private static final double NOTE_ROW_MM = 3;
   private static final double LONG_SHARE = 0.4;
 
   /** Scales that a shop's ruler reads (feet and inches; ISO 5455 and between). */
@@ -86,27 +87,25 @@ public record ArrangementSheet(
   }
 
   private Reach across(Viewpoint viewpoint, Predicate<String> parts) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (SeenLine line : scene.lines(viewpoint)) {
-      if (parts.test(line.id())) {
-        from = Math.min(from, Math.min(line.fromX(), line.toX()));
-        to = Math.max(to, Math.max(line.fromX(), line.toX()));
-      }
-    }
-    return new Reach(from, to);
+    return reach(viewpoint, parts, SeenLine::fromX, SeenLine::toX);
   }
 
   private Reach up(Viewpoint viewpoint, Predicate<String> parts) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (SeenLine line : scene.lines(viewpoint)) {
-      if (parts.test(line.id())) {
-        from = Math.min(from, Math.min(line.fromY(), line.toY()));
-        to = Math.max(to, Math.max(line.fromY(), line.toY()));
-      }
-    }
-    return new Reach(from, to);
+    return reach(viewpoint, parts, SeenLine::fromY, SeenLine::toY);
+  }
+
+  private Reach reach(
+      Viewpoint viewpoint,
+      Predicate<String> parts,
+      ToDoubleFunction<SeenLine> start,
+      ToDoubleFunction<SeenLine> end) {
+    DoubleSummaryStatistics ends =
+        scene.lines(viewpoint).stream()
+            .filter(line -> parts.test(line.id()))
+            .flatMapToDouble(
+                line -> DoubleStream.of(start.applyAsDouble(line), end.applyAsDouble(line)))
+            .summaryStatistics();
+    return new Reach(ends.getMin(), ends.getMax());
   }
 
   /** One drawing of the sheet on one paper. */
@@ -223,7 +222,7 @@ public record ArrangementSheet(
       double rightX = side.paperX() + side.widthMm();
       along.add(side.x(new Point3(0, 0, 0)), bottomY, "axle line");
       widths.add(rear.x(new Point3(0, 0, 0)), bottomY, "centre line");
-      for (Point3 joint : joints()) {
+      for (Point3 joint : PickUps.of(layout)) {
         if (Math.abs(joint.xMm()) > 0.5) {
           along.add(side.x(joint), side.y(joint), printer.length(joint.xMm()));
         }
@@ -237,23 +236,6 @@ public record ArrangementSheet(
       widths.below(paper, bottomY, rear.paperX(), rear.paperX() + rear.widthMm());
     }
 
-    private List<Point3> joints() {
-      List<Point3> joints = new ArrayList<>();
-      for (Bar bar : layout.bars()) {
-        joints.add(bar.frame());
-        joints.add(bar.axle());
-      }
-      for (SpringUnit spring : layout.springs()) {
-        joints.add(spring.frame());
-        joints.add(spring.axle());
-      }
-      for (ShockUnit shock : layout.shocks()) {
-        joints.add(shock.frame());
-        joints.add(shock.axle());
-      }
-      return joints;
-    }
-
     /** Each number once, in the view that shows most of its parts and has room. */
     private void balloons() {
       Map<Viewpoint, BalloonRow> rows = new EnumMap<>(Viewpoint.class);
@@ -261,20 +243,11 @@ public record ArrangementSheet(
         rows.put(viewpoint, new BalloonRow());
       }
       for (PartsKey.Item item : key.items()) {
-        Viewpoint best = null;
-        double most = 0;
-        for (Viewpoint viewpoint : Viewpoint.values()) {
-          double shown = shownMm(item, viewpoint);
-          boolean room =
-              rows.get(viewpoint).size() < BalloonRow.room(windows.get(viewpoint).widthMm());
-          if (shown > most && room) {
-            best = viewpoint;
-            most = shown;
-          }
-        }
-        if (best != null) {
-          place(item, best, rows.get(best));
-        }
+        Stream.of(Viewpoint.values())
+            .filter(v -> rows.get(v).size() < BalloonRow.room(windows.get(v).widthMm()))
+            .filter(viewpoint -> shownMm(item, viewpoint) > 0)
+            .max(Comparator.comparingDouble(viewpoint -> shownMm(item, viewpoint)))
+            .ifPresent(viewpoint -> place(item, viewpoint, rows.get(viewpoint)));
       }
       rows.forEach(
           (viewpoint, row) -> {
@@ -350,11 +323,25 @@ public record ArrangementSheet(
       };
     }
 
+    /** What stops the job, on two lines at most. */
+    private List<String> stopLines(double roomMm) {
+      if (Paper.widthMm(stop, LETTERS_MM) <= roomMm) {
+        return stop.isEmpty() ? List.of() : List.of(stop);
+      }
+      int end = stop.length();
+      while (end > 0 && Paper.widthMm(stop.substring(0, end), LETTERS_MM) > roomMm) {
+        end = stop.lastIndexOf(' ', end - 1);
+      }
+      return end <= 0
+          ? List.of(stop)
+          : List.of(stop.substring(0, end), "  " + stop.substring(end).strip());
+    }
+
     private void notes() {
       double x = EDGE_MM + 2;
       double y = heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM + 3;
       double roomMm = widthMm() - 2 * EDGE_MM - TitleBlock.WIDTH_MM - 4;
-      List<String> notes = new ArrayList<>();
+      List<String> notes = new ArrayList<>(stopLines(roomMm));
       notes.add(
           "At ride. Strong: added by this job. Fine: there before. Dashed: behind something.");
       notes.add("Light with dots: wheels, tyres and what stands in the way. Do not scale.");
@@ -362,12 +349,7 @@ public record ArrangementSheet(
       notes.add("Support on stands under the frame. Work by a qualified welder to the procedure.");
       for (String note : notes) {
         paper.text(x, y, LETTERS_MM, Anchor.START, Paper.cut(note, LETTERS_MM, roomMm));
-        y += TABLE_ROW_MM;
-      }
-      if (!stop.isEmpty()) {
-        double above = heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM - GAP_MM / 2;
-        double wholeMm = widthMm() - 2 * EDGE_MM - 4;
-        paper.text(x, above, STOP_MM, Anchor.START, Paper.cut(stop, STOP_MM, wholeMm));
+        y += NOTE_ROW_MM;
       }
     }
   }

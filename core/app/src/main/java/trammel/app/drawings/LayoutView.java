@@ -9,7 +9,6 @@ import trammel.assembly.PlacedPart;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.ShockUnit;
@@ -107,7 +106,7 @@ public record LayoutView(
   }
 
   private List<Point3> shown() {
-    List<Point3> shown = new ArrayList<>(pickUps());
+    List<Point3> shown = new ArrayList<>(PickUps.of(layout));
     double radiusMm = layout.chassis().tyre().loadedRadiusMm();
     double tyreMm = layout.chassis().axle().trackMm() / 2 + layout.chassis().tyre().widthMm() / 2;
     double halfMm = viewpoint == Viewpoint.PLAN ? layout.chassis().rails().outerFaceMm(0) : tyreMm;
@@ -126,23 +125,6 @@ public record LayoutView(
       }
     }
     return shown;
-  }
-
-  private List<Point3> pickUps() {
-    List<Point3> points = new ArrayList<>();
-    for (Bar bar : layout.bars()) {
-      points.add(bar.frame());
-      points.add(bar.axle());
-    }
-    for (SpringUnit spring : layout.springs()) {
-      points.add(spring.frame());
-      points.add(spring.axle());
-    }
-    for (ShockUnit shock : layout.shocks()) {
-      points.add(shock.frame());
-      points.add(shock.axle());
-    }
-    return points;
   }
 
   /** One drawing of the view on one paper. */
@@ -257,19 +239,14 @@ public record LayoutView(
     }
 
     private void pickUpMarks() {
+      PickUps.of(layout).forEach(this::cross);
       for (Bar bar : layout.bars()) {
-        cross(bar.point(End.FRAME));
-        cross(bar.point(End.AXLE));
         mark(bar.name(), bar.frame(), bar.axle(), 0.5);
       }
       for (SpringUnit spring : layout.springs()) {
-        cross(spring.frame());
-        cross(spring.axle());
         mark(spring.name(), spring.frame(), spring.axle(), 0.5);
       }
       for (ShockUnit shock : layout.shocks()) {
-        cross(shock.frame());
-        cross(shock.axle());
         mark(shock.name(), shock.frame(), shock.axle(), 0.3);
       }
     }
@@ -315,7 +292,7 @@ public record LayoutView(
       across.add(x(origin), bottomY, "0");
       up.add(y(origin), rightX, "0");
       String zero = printer.length(0);
-      for (Point3 point : pickUps()) {
+      for (Point3 point : PickUps.of(layout)) {
         addTo(across, x(point), y(point), printer.length(viewpoint.acrossMm(point)), zero);
         addTo(up, y(point), x(point), printer.length(viewpoint.upMm(point)), zero);
       }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Lines that meet end to end, drawn as one stroke each, so that dashes run on round a curve. */
 final class Strokes {
@@ -64,20 +65,23 @@ final class Strokes {
       if (!drawn[i]) {
         drawn[i] = true;
         Deque<Piece> stroke = new ArrayDeque<>(List.of(all.get(i)));
-        Piece next;
-        while ((next = next(stroke.getLast().to(), all, ends, drawn)) != null) {
-          stroke.addLast(next);
+        Optional<Piece> next = next(stroke.getLast().to(), all, ends, drawn);
+        while (next.isPresent()) {
+          stroke.addLast(next.get());
+          next = next(stroke.getLast().to(), all, ends, drawn);
         }
-        while ((next = next(stroke.getFirst().from(), all, ends, drawn)) != null) {
-          stroke.addFirst(next.turned());
+        next = next(stroke.getFirst().from(), all, ends, drawn);
+        while (next.isPresent()) {
+          stroke.addFirst(next.get().turned());
+          next = next(stroke.getFirst().from(), all, ends, drawn);
         }
         draw(stroke, pen);
       }
     }
   }
 
-  /** A piece not drawn yet that begins at a spot, turned so if need be; null if there is none. */
-  private static Piece next(
+  /** A piece not drawn yet that begins at a spot, turned so if need be; empty if there is none. */
+  private static Optional<Piece> next(
       Spot spot, List<Piece> all, Map<Spot, Deque<Integer>> ends, boolean[] drawn) {
     Deque<Integer> here = ends.getOrDefault(spot, new ArrayDeque<>());
     while (!here.isEmpty()) {
@@ -85,10 +89,10 @@ final class Strokes {
       if (!drawn[number]) {
         drawn[number] = true;
         Piece piece = all.get(number);
-        return piece.from().equals(spot) ? piece : piece.turned();
+        return Optional.of(piece.from().equals(spot) ? piece : piece.turned());
       }
     }
-    return null;
+    return Optional.empty();
   }
 
   private void draw(Deque<Piece> stroke, Pen pen) {

@@ -6,8 +6,8 @@ import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.LateralBarRoom;
 import trammel.brackets.bar.RailSideBars;
-import trammel.brackets.barend.FrameRoom;
-import trammel.brackets.barend.RailSideHeights;
+import trammel.brackets.barend.RailSidePairs;
+import trammel.brackets.barend.RailSidePairs.Pair;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
@@ -39,18 +39,15 @@ final class FourLinkProposal {
             Math.max(options.lowerLengthMm(), options.upperLengthMm()),
             print);
     RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
-    RailSideHeights heights = new RailSideHeights(beside);
-    double lowerMm = options.lowerLengthMm();
-    double lowerRad = options.lowerAngleRad();
-    double dropMm = options.lowerDropMm().orElseGet(() -> heights.dropMm(lowerMm, lowerRad));
-    List<Bar> lower = beside.pair("lower", "lower_drop", -dropMm, lowerMm, lowerRad);
-    double upperMm = options.upperLengthMm();
-    double upperRad = options.upperAngleRad();
-    double riseMm = options.upperRiseMm().orElseGet(() -> heights.riseMm(lower, upperMm, upperRad));
-    List<Bar> along = new ArrayList<>(lower);
-    along.addAll(beside.pair("upper", "upper_rise", riseMm, upperMm, -upperRad));
-    FrameRoom.require(along, makeUp, chassis.rails(), print);
-    List<Bar> bars = new ArrayList<>(along);
+    List<Bar> bars =
+        new ArrayList<>(
+            new RailSidePairs(
+                    beside,
+                    new Pair(
+                        options.lowerLengthMm(), options.lowerAngleRad(), options.lowerDropMm()),
+                    new Pair(
+                        options.upperLengthMm(), options.upperAngleRad(), options.upperRiseMm()))
+                .bars());
     bars.add(lateral(plane));
     return List.copyOf(bars);
   }

@@ -6,8 +6,8 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.RailSideBars;
-import trammel.brackets.barend.FrameRoom;
-import trammel.brackets.barend.RailSideHeights;
+import trammel.brackets.barend.RailSidePairs;
+import trammel.brackets.barend.RailSidePairs.Pair;
 import trammel.engine.clearance.Body;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -81,18 +81,11 @@ final class WattsProposal {
 
   private List<Bar> along(BarPlane plane) {
     RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
-    RailSideHeights heights = new RailSideHeights(beside);
-    double lowerMm = options.lowerLengthMm();
-    double lowerRad = options.lowerAngleRad();
-    double dropMm = options.lowerDropMm().orElseGet(() -> heights.dropMm(lowerMm, lowerRad));
-    List<Bar> lower = beside.pair("lower", "lower_drop", -dropMm, lowerMm, lowerRad);
-    double upperMm = options.upperLengthMm();
-    double upperRad = options.upperAngleRad();
-    double riseMm = options.upperRiseMm().orElseGet(() -> heights.riseMm(lower, upperMm, upperRad));
-    List<Bar> along = new ArrayList<>(lower);
-    along.addAll(beside.pair("upper", "upper_rise", riseMm, upperMm, -upperRad));
-    FrameRoom.require(along, makeUp, chassis.rails(), print);
-    return along;
+    return new RailSidePairs(
+            beside,
+            new Pair(options.lowerLengthMm(), options.lowerAngleRad(), options.lowerDropMm()),
+            new Pair(options.upperLengthMm(), options.upperAngleRad(), options.upperRiseMm()))
+        .bars();
   }
 
   private void requireRoomBesideHousing(BarPlane plane) {

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
+import trammel.engine.layout.Bar;
 import trammel.planning.arrange.ArrangeListener;
 import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
@@ -52,6 +53,7 @@ import trammel.testsupport.vehicle.PlausibleVehicle;
 
 /** The demonstration jobs arranged: what is printed is what a written file comes to. */
 class ArrangeIT {
+  private static final double QUARTER_INCH_MM = 25.4 / 4;
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
   private static final int EFFORT = 45;
 
@@ -110,6 +112,12 @@ class ArrangeIT {
       assertEquals(
           layout.estimate().price().total(), quoting().apply(draft).price().total(), layout.kind());
       assertTrue(layout.noStopShare() >= 0.9, layout.kind());
+      // 1/4 in is the plate for brackets where nothing is set: common practice, no source.
+      for (Bar bar : draft.layout().bars()) {
+        bar.bracket()
+            .ifPresent(
+                plate -> assertTrue(plate.thicknessMm() > QUARTER_INCH_MM - 0.1, layout.kind()));
+      }
       if (job.equals("pickup")) {
         assertEquals("air-spring", written.chosen().spring());
       }

@@ -11,9 +11,11 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import trammel.brackets.material.PlateMaterial;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.job.JobDocument;
 import trammel.planning.options.JointPair;
+import trammel.reading.fields.Field;
 
 /**
  * Looks for the best layout of one kind: mends what can be worked out, then polls one field after
@@ -215,10 +217,31 @@ final class BranchSearch {
     return best.open().isEmpty() ? "the layout was refused" : Mending.reason(best.open().get(0));
   }
 
+  /**
+   * Whether a word names a plate thinner than the one that its option takes by itself. Bearing and
+   * welds are judged, bending and fatigue of plates are not, so a search saves nothing there.
+   */
+  private boolean isThinPlate(Dial dial, String word) {
+    List<Field<?>> options =
+        dial.path().startsWith(Dials.LINKAGE_OPTIONS + ".")
+            ? branch.linkage().options(catalog)
+            : branch.spring().options(catalog);
+    Optional<PlateMaterial> usual =
+        options.stream()
+            .filter(option -> option.key().equals(dial.key()))
+            .findFirst()
+            .flatMap(Field::defaultValue)
+            .map(value -> catalog.plates().get(value.toString()));
+    Optional<PlateMaterial> given = Optional.ofNullable(catalog.plates().get(word));
+    return usual.isPresent()
+        && given.isPresent()
+        && given.get().form().thicknessMm() < usual.get().form().thicknessMm();
+  }
+
   private boolean chosen(Dial dial) {
     String now = dials.text(dial, best).orElse("");
     List<String> others = new ArrayList<>(dial.choices());
-    others.remove(now);
+    others.removeIf(word -> word.equals(now) || isThinPlate(dial, word));
     Collections.shuffle(others, random);
     for (String word : others.subList(0, Math.min(MOST_CHOICES, others.size()))) {
       if (isOver()) {
@@ -326,7 +349,7 @@ final class BranchSearch {
       if (dial.isChoice()) {
         String now = dials.text(dial, best).orElse("");
         dial.choices().stream()
-            .filter(word -> !word.equals(now))
+            .filter(word -> !word.equals(now) && !isThinPlate(dial, word))
             .limit(MOST_CHOICES)
             .forEach(word -> moves.add(best.edits().with(dial.path(), word, CHEAPER)));
       } else {

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The two demo jobs, and jobs made of them, through the commands of an installed copy. */
 class DemoJobsIT {
   private static final int STOP = 1;
+  private static final int BAD_INPUT = 2;
   private static final int DONE = 0;
 
   @TempDir static Path shop;
@@ -518,5 +519,29 @@ class DemoJobsIT {
       String file = copy.demoJob(job).toString();
       assertEquals(copy.run(command, file), copy.launch(command, file), job);
     }
+  }
+
+  /** The demonstration's shop has a catalog of its own beside its jobs. */
+  @Test
+  void anArrangedJobIsWrittenWhereItsPriceHolds() throws Exception {
+    String job = copy.demoJob("pickup").toString();
+    Path elsewhere = shop.resolve("better.yaml");
+    Launch.Ended refused = copy.run("arrange", job, "--write", elsewhere.toString());
+    assertEquals(BAD_INPUT, refused.exitCode(), refused.err());
+    assertTrue(refused.err().contains("in another folder than the job"), refused.err());
+    assertTrue(refused.err().contains(copy.demoJob("better").toString()), refused.err());
+    assertFalse(Files.exists(elsewhere));
+    Path beside = copy.demoJob("better");
+    Launch.Ended written =
+        copy.run("arrange", job, "--effort", "30", "--json", "--write", beside.toString());
+    assertTrue(written.exitCode() < BAD_INPUT, written.err());
+    BigDecimal shown = Tree.ofJson(written.out()).list("layouts").get(0).amount("total");
+    BigDecimal quoted = copy.json(anyExit(beside), "quote", beside).amount("price.total");
+    assertEquals(0, shown.compareTo(quoted), shown + " and " + quoted);
+    Files.delete(beside);
+  }
+
+  private static int anyExit(Path job) {
+    return copy.run("check", job.toString()).exitCode();
   }
 }

@@ -91,6 +91,7 @@ public final class ArrangeCommand extends JobCommand {
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
     Path file = Path.of(arguments.argument(JOB));
+    arguments.value(WRITE).ifPresent(written -> requireBeside(file, Path.of(written)));
     Wishes wishes = wishes(arguments);
     Workbench bench = bench(options.units(), screen);
     JobDocument document = bench.load(file);
@@ -179,6 +180,23 @@ public final class ArrangeCommand extends JobCommand {
                             + "'; give one of "
                             + String.join(", ", Goal.words())
                             + "."));
+  }
+
+  /**
+   * From another folder a job is priced by what lies beside it there, not by this shop's catalog.
+   */
+  private static void requireBeside(Path job, Path written) {
+    Path folder = job.toAbsolutePath().normalize().getParent();
+    if (!folder.equals(written.toAbsolutePath().normalize().getParent())) {
+      throw CommandFailure.badInput(
+          WRITE
+              + " was given "
+              + written
+              + ", in another folder than the job; the shop's catalog is read from the job's folder,"
+              + " so the price would be another. Give "
+              + job.resolveSibling(written.getFileName())
+              + ".");
+    }
   }
 
   /** Writes a layout and reads it back: it must come to the same price. */

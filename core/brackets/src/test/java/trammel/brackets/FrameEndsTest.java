@@ -20,6 +20,7 @@ import trammel.brackets.barend.InboardFrameBracket;
 import trammel.brackets.barend.Outrigger;
 import trammel.brackets.rail.Footprint;
 import trammel.brackets.rail.RailBoxing;
+import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.FittedEnd;
 import trammel.brackets.work.OperationNeed;
@@ -57,21 +58,25 @@ class FrameEndsTest {
     assertEquals(List.of(), ends.outside());
   }
 
+  private static WorkPlan closed(RailBoxing boxing) {
+    return RailClosings.closed(boxing.plan(), SampleBasis.rails(false), SampleBasis.PRINT);
+  }
+
   /** Between the rails one long plate a side, with 2 in beyond; outside them one a bracket. */
   @Test
   void channelsAreClosedBehindThem() {
     BracketBasis basis = SampleBars.basis(false);
     FrameEnds ends = inboard(basis);
     RailBoxing along = ends.boxing(Mounting.INBOARD, List.of(), basis);
-    assertEquals(2, along.plan().plates().size());
+    assertEquals(2, closed(along).plates().size());
     assertEquals(
         250 + BASE_MM + 101.6,
-        along.plan().plates().get(0).plate().outline().bounds().widthMm(),
+        closed(along).plates().get(0).plate().outline().bounds().widthMm(),
         1e-6);
     Footprint other = new Footprint(false, -200, -150, "another");
-    assertEquals(3, ends.boxing(Mounting.INBOARD, List.of(other), basis).plan().plates().size());
-    assertEquals(3, ends.boxing(Mounting.OUTBOARD, List.of(), basis).plan().plates().size());
-    assertEquals(4, ends.boxing(Mounting.OUTBOARD, List.of(other), basis).plan().plates().size());
+    assertEquals(3, closed(ends.boxing(Mounting.INBOARD, List.of(other), basis)).plates().size());
+    assertEquals(3, closed(ends.boxing(Mounting.OUTBOARD, List.of(), basis)).plates().size());
+    assertEquals(4, closed(ends.boxing(Mounting.OUTBOARD, List.of(other), basis)).plates().size());
     // Each bracket: a line of two sides, a bridge, three strips.
     assertEquals(15, ends.plan(along).plates().size());
     assertEquals(3, ends.plan(along).feet().size());

@@ -11,6 +11,7 @@ import trammel.assembly.SeamRun;
 import trammel.brackets.material.Shock;
 import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.ShockMounting;
+import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -32,7 +33,7 @@ class MountTablesTest {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     new Crossmember("tube", rails, SampleBars.mountStock(), 800, upMm, SampleBasis.PRINT)
         .addTo(plan, "carries something");
-    return plan.build();
+    return RailClosings.closed(plan.build(), rails, SampleBasis.PRINT);
   }
 
   private static double quantity(WorkPlan plan, String key) {
@@ -71,7 +72,7 @@ class MountTablesTest {
         .tube("tube", 1, 780)
         .plate("tube boxing plate", 2, 5, boxing)
         .seam(
-            "tube boxing plate to flange",
+            "tube boxing plate to flanges",
             4,
             runMm,
             EIGHTH_MM,

@@ -28,7 +28,7 @@ import trammel.trade.steel.RoundTube;
  * clearance a hole is 12.7 mm and the metal about it, 1 1/2 hole diameters, 19.05 mm; sleeves of 50
  * mm, barrels of 25 mm radius, which with 1/4 in of air keep metal 31.35 mm away; plate of 5 mm.
  */
-final class SampleBars {
+public final class SampleBars {
   static final double HOLE_MM = 12.7;
   static final double NOSE_MM = 19.05;
   static final double REACH_MM = 31.35;
@@ -77,7 +77,7 @@ final class SampleBars {
     return new BracketBasis(chassis, PLATE, BOLTS, SampleBasis.PRINT);
   }
 
-  static MountStock mountStock() {
+  public static MountStock mountStock() {
     BarMaterial square =
         new BarMaterial(
             "square-50x3",

@@ -81,6 +81,7 @@ public final class BarOperations {
 
   /**
    * What is counted from a plan of bars and brackets: tubes sawn, holes drilled, plates dressed.
+   * Plates that close the rails are counted when they are made.
    */
   public static WorkPlan counted(WorkPlan plan) {
     int cuts = 0;
@@ -100,7 +101,7 @@ public final class BarOperations {
                 "drill-plate", holes, holes + " holes", "joint bolts, in each bracket side"))
         .add(
             new OperationNeed(
-                "dress-plate", plates, plates + " plates", "every bracket and boxing plate listed"))
+                "dress-plate", plates, plates + " plates", "every bracket plate listed"))
         .build();
   }
 

@@ -1,6 +1,5 @@
 package trammel.brackets.mount;
 
-import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
@@ -9,9 +8,9 @@ import trammel.assembly.Place;
 import trammel.assembly.Prism;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
-import trammel.brackets.rail.ClosedChannel;
+import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.OperationNeed;
-import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -19,7 +18,6 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.trade.plates.BoxingPlate;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
@@ -57,8 +55,7 @@ public record Crossmember(
   /** A boxing plate reaches 2 in past what is welded to it: common practice, no source. */
   private static final double LEAD_MM = 2 * 25.4;
 
-  /** Gap between a boxing plate and the flanges, 1/16 in, filled by the weld. */
-  private static final double BOXING_GAP_MM = 25.4 / 16;
+  private static final String BOXING = " boxing plate";
 
   private static final double ROUNDING_MM = 0.01;
 
@@ -208,10 +205,7 @@ public record Crossmember(
     if (rails.boxed()) {
       return;
     }
-    double thicknessMm = stock.boxing().form().thicknessMm();
-    ClosedChannel left = channel(true);
-    ClosedChannel right = channel(false);
-    BoxingPlate shape = left.shape(name + " boxing plate", BOXING_GAP_MM);
+    double halfMm = boxingRunMm() / 2;
     String why =
         "the channel opens inward "
             + station()
@@ -222,26 +216,19 @@ public record Crossmember(
             + " wide) needs a plate "
             + print.length(boxingRunMm())
             + " long behind it";
-    plan.add(
-        new PlateNeed(
-            shape.plate(stock.boxing().title()),
-            stock.boxing().key(),
-            List.of(
-                new Held("left", Assembly.FRAME, left.held().place()),
-                new Held("right", Assembly.FRAME, right.held().place())),
-            why));
-    List<SeamRun> runs = new ArrayList<>(left.runs(backing(true), BOXING_GAP_MM));
-    runs.addAll(right.runs(backing(false), BOXING_GAP_MM));
-    plan.add(
-        WeldSeam.along(
-            name + " boxing plate to flange",
-            FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(thicknessMm, rails.wallMm()))),
-            runs,
-            WeldPosition.HORIZONTAL,
-            WeldPlace.VEHICLE,
-            "upper and lower edge of both boxing plates"));
-    plan.add(new OperationNeed("fit-local-boxing", 2, "2 plates", why));
-    plan.add(new OperationNeed("dress-plate", 2, "2 boxing plates", why));
+    for (boolean left : new boolean[] {true, false}) {
+      plan.add(
+          new RailClosing(
+              RailClosing.Kind.MOUNT,
+              name + BOXING,
+              left ? "left" : "right",
+              left,
+              forwardMm - halfMm,
+              forwardMm + halfMm,
+              new BracketStock(stock.boxing()),
+              name,
+              why));
+    }
   }
 
   /** Its section, width along x and height along y. */
@@ -332,15 +319,9 @@ public record Crossmember(
         FlatPath.round(end, section().outer()));
   }
 
-  private ClosedChannel channel(boolean left) {
-    double halfMm = boxingRunMm() / 2;
-    return new ClosedChannel(
-        rails, left, forwardMm - halfMm, forwardMm + halfMm, stock.boxing().form().thicknessMm());
-  }
-
   /** Id of the boxing plate behind one of its ends. */
   private String backing(boolean left) {
-    return Held.id(name + " boxing plate", left ? "left" : "right");
+    return Held.id(name + BOXING, left ? "left" : "right");
   }
 
   private static Straight edge(double startXMm, double startYMm, double endXMm, double endYMm) {

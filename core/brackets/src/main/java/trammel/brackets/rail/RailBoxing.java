@@ -5,30 +5,22 @@ import java.util.List;
 import java.util.stream.Stream;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.BracketStock;
-import trammel.brackets.work.OperationNeed;
-import trammel.brackets.work.Seam;
+import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.trade.welding.FilletWeld;
-import trammel.trade.welding.SkipSequence;
-import trammel.trade.welding.WeldPlace;
-import trammel.trade.welding.WeldPosition;
-import trammel.trade.welding.WeldSeam;
 
-/** Plates that close a channel rail where brackets take hold of it. */
+/**
+ * The stretches of channel rails that are closed where brackets of bars take hold of them; {@link
+ * RailClosings} makes their plates.
+ */
 public final class RailBoxing {
   /** The plate goes on beyond the outermost bracket, 2 in: common practice, no source. */
   public static final double LEAD_MM = 2 * 25.4;
 
   /** Gap to each flange for the weld, 1/16 in: common practice, no source. */
   public static final double WELD_GAP_MM = 25.4 / 16;
-
-  /** Longest step of the skip welds, 2 1/2 in: common practice, no source. */
-  private static final double STEP_MM = 2.5 * 25.4;
-
-  private static final double FOOT_MM = 12 * 25.4;
 
   private final Rails rails;
   private final BracketStock stock;
@@ -128,72 +120,26 @@ public final class RailBoxing {
     return closings;
   }
 
-  /** Plates, welds and work of closing the rails; nothing for boxed rails. */
+  /** What is to be closed; nothing for boxed rails. */
   public WorkPlan plan() {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    double feet = 0;
-    StringBuilder lengths = new StringBuilder();
-    for (Closing closing : along) {
-      double runMm = closing.stretch().runMm(rails);
-      feet += runMm / FOOT_MM;
-      lengths
-          .append(lengths.length() == 0 ? "" : ", ")
-          .append(closing.stretch().side())
-          .append(" rail ")
-          .append(print.length(runMm));
-      addPlate(plan, closing);
-    }
-    if (feet > 0) {
-      plan.add(
-          new OperationNeed(
-              "box-rail",
-              feet,
-              rounded(feet) + " ft of boxing plate",
-              "channel rails are boxed behind the frame brackets: " + lengths));
-    }
-    StringBuilder where = new StringBuilder();
-    for (Closing closing : local) {
-      where.append(where.length() == 0 ? "" : "; ").append(closing.stretch().bracket());
-      addPlate(plan, closing);
-    }
-    if (!local.isEmpty()) {
-      plan.add(
-          new OperationNeed(
-              "fit-local-boxing",
-              local.size(),
-              local.size() + (local.size() == 1 ? " plate" : " plates"),
-              "channel rail is closed behind " + where));
-    }
+    along.forEach(closing -> plan.add(asked(RailClosing.Kind.ALONG, closing)));
+    local.forEach(closing -> plan.add(asked(RailClosing.Kind.BRACKET, closing)));
     return plan.build();
   }
 
-  private void addPlate(WorkPlan.Builder plan, Closing closing) {
-    ClosedChannel channel =
-        new ClosedChannel(
-            rails,
-            closing.stretch().left(),
-            closing.stretch().rearMm(),
-            closing.stretch().frontMm(),
-            stock.thicknessMm());
-    double runMm = closing.stretch().runMm(rails);
-    plan.add(
-        stock.cut(
-            closing.name(),
-            List.of(channel.held()),
-            () -> channel.shape(closing.name(), WELD_GAP_MM),
-            closing.why()));
-    FilletWeld fillet = FilletWeld.ofLeg(Seam.legMm(stock.thicknessMm(), rails.wallMm()));
-    plan.add(
-        WeldSeam.along(
-                closing.name() + " to flanges",
-                fillet,
-                channel.runs(closing.name(), WELD_GAP_MM),
-                WeldPosition.HORIZONTAL,
-                WeldPlace.VEHICLE,
-                "upper and lower edge of the plate, laid in skips of "
-                    + print.length(STEP_MM)
-                    + " or less so that the rail stays straight")
-            .inSteps(new SkipSequence(runMm, STEP_MM)));
+  private RailClosing asked(RailClosing.Kind kind, Closing closing) {
+    Footprint stretch = closing.stretch();
+    return new RailClosing(
+        kind,
+        closing.name(),
+        "",
+        stretch.left(),
+        stretch.rearMm(),
+        stretch.frontMm(),
+        stock,
+        stretch.bracket(),
+        closing.why());
   }
 
   private static List<Footprint> merged(List<Footprint> brackets, double apartMm) {
@@ -208,9 +154,5 @@ public final class RailBoxing {
       runs.add(run);
     }
     return runs;
-  }
-
-  private static String rounded(double value) {
-    return Double.toString(Math.rint(value * 10) / 10);
   }
 }

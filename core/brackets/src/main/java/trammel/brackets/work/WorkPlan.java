@@ -14,6 +14,8 @@ import trammel.trade.welding.WeldSeam;
  * @param welds welds to run
  * @param operations work to do
  * @param feet where the brackets of bars are welded on, for the check of their welds
+ * @param closings stretches of channel rail to close, of which a job's plates are made once all its
+ *     plans are together
  */
 public record WorkPlan(
     List<PartNeed> parts,
@@ -22,7 +24,8 @@ public record WorkPlan(
     List<TubeNeed> tubes,
     List<WeldSeam> welds,
     List<OperationNeed> operations,
-    List<WeldedFoot> feet) {
+    List<WeldedFoot> feet,
+    List<RailClosing> closings) {
   /** A plan that asks for nothing. */
   public static final WorkPlan NONE = new Builder().build();
 
@@ -34,6 +37,7 @@ public record WorkPlan(
     welds = List.copyOf(welds);
     operations = List.copyOf(operations);
     feet = List.copyOf(feet);
+    closings = List.copyOf(closings);
   }
 
   /** This plan followed by another. */
@@ -50,6 +54,7 @@ public record WorkPlan(
     private final List<WeldSeam> welds = new ArrayList<>();
     private final List<OperationNeed> operations = new ArrayList<>();
     private final List<WeldedFoot> feet = new ArrayList<>();
+    private final List<RailClosing> closings = new ArrayList<>();
 
     /** Adds every line of a plan. */
     public Builder add(WorkPlan plan) {
@@ -60,6 +65,7 @@ public record WorkPlan(
       welds.addAll(plan.welds);
       operations.addAll(plan.operations);
       feet.addAll(plan.feet);
+      closings.addAll(plan.closings);
       return this;
     }
 
@@ -105,9 +111,15 @@ public record WorkPlan(
       return this;
     }
 
+    /** Asks for a stretch of rail to be closed. */
+    public Builder add(RailClosing closing) {
+      closings.add(closing);
+      return this;
+    }
+
     /** The plan as collected. */
     public WorkPlan build() {
-      return new WorkPlan(parts, bolts, plates, tubes, welds, operations, feet);
+      return new WorkPlan(parts, bolts, plates, tubes, welds, operations, feet, closings);
     }
   }
 }

@@ -21,6 +21,10 @@ class RailBoxingTest {
   private static final Footprint FRONT = new Footprint(true, 700, 800, "upper-left bracket");
   private static final Footprint RIGHT = new Footprint(false, 400, 500, "lower-right bracket");
 
+  private static WorkPlan closed(RailBoxing boxing) {
+    return RailClosings.closed(boxing.plan(), SampleBasis.rails(false), SampleBasis.PRINT);
+  }
+
   private static double lengthMm(PlateNeed plate) {
     return plate.plate().outline().areaMm2() / HEIGHT_MM;
   }
@@ -28,7 +32,7 @@ class RailBoxingTest {
   @Test
   void oneLongPlateASideEndsBeyondTheOutermostBrackets() {
     WorkPlan plan =
-        RailBoxing.along(List.of(REAR, FRONT, RIGHT), List.of(), SampleBasis.of(false)).plan();
+        closed(RailBoxing.along(List.of(REAR, FRONT, RIGHT), List.of(), SampleBasis.of(false)));
 
     // Left 800 - 400 + 2 x 50.8, right 500 - 400 + 2 x 50.8.
     assertEquals(2, plan.plates().size());
@@ -48,9 +52,9 @@ class RailBoxingTest {
     Footprint near = new Footprint(true, 550, 600, "shackle bracket");
     RailBoxing boxing = RailBoxing.local(List.of(REAR, near), SampleBasis.of(false));
 
-    assertEquals(1, boxing.plan().plates().size());
+    assertEquals(1, closed(boxing).plates().size());
     // 600 - 400 + 2 x 50.8.
-    assertEquals(301.6, lengthMm(boxing.plan().plates().get(0)), 1e-6);
+    assertEquals(301.6, lengthMm(closed(boxing).plates().get(0)), 1e-6);
     assertEquals(boxing.behind(REAR), boxing.behind(near));
   }
 
@@ -59,7 +63,7 @@ class RailBoxingTest {
     RailBoxing boxing = RailBoxing.local(List.of(REAR, FRONT), SampleBasis.of(false));
 
     // 700 - 500 leaves 98.4 mm between two plates, more than the 50.8 mm that one is worth.
-    List<PlateNeed> plates = boxing.plan().plates();
+    List<PlateNeed> plates = closed(boxing).plates();
     assertEquals(2, plates.size());
     assertEquals(201.6, lengthMm(plates.get(0)), 1e-6);
     assertEquals(201.6, lengthMm(plates.get(1)), 1e-6);
@@ -73,7 +77,7 @@ class RailBoxingTest {
     Footprint far = new Footprint(true, -160, -100, "far bracket");
     RailBoxing boxing = RailBoxing.along(List.of(REAR), List.of(near, far), SampleBasis.of(false));
 
-    List<PlateNeed> plates = boxing.plan().plates();
+    List<PlateNeed> plates = closed(boxing).plates();
     // 500 - 250 + 2 x 50.8, then -100 + 160 + 2 x 50.8.
     assertEquals(351.6, lengthMm(plates.get(0)), 1e-6);
     assertEquals(161.6, lengthMm(plates.get(1)), 1e-6);

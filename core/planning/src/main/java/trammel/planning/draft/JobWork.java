@@ -2,6 +2,7 @@ package trammel.planning.draft;
 
 import java.util.List;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.AxleLinkage;
@@ -10,6 +11,7 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.job.Job;
 import trammel.planning.vehicle.VehicleWork;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Plans all that a layout of one job asks for: the work of its linkage, of its springs, of what is
@@ -81,6 +83,10 @@ public final class JobWork {
     for (ChosenAddition one : additions) {
       mounts = mounts.plus(one.plan(layout));
     }
-    return VehicleWork.plan(layout, springSite, mounts, job).plus(mounts);
+    // What each asked for by itself; a plate that closes the rail for two of them is one plate.
+    WorkPlan closed =
+        RailClosings.closed(
+            mounts, layout.chassis().rails(), new QuantityPrinter(springSite.units()));
+    return VehicleWork.plan(layout, springSite, closed, job).plus(closed);
   }
 }

@@ -15,12 +15,13 @@ import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.PlatePair;
 import trammel.brackets.mount.Words;
-import trammel.brackets.rail.ClosedChannel;
 import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.Bolting;
 import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.SidePair;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -31,7 +32,6 @@ import trammel.engine.layout.Rails;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.catalog.AirSpring;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.trade.plates.BoxingPlate;
 import trammel.trade.plates.CrossmemberTab;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
@@ -95,7 +95,6 @@ record AirSpringMounting(
   private static final double GUSSET_TIP_MM = 0.75 * INCH_MM;
   private static final double GUSSET_CORNER_MM = INCH_MM / 2;
   private static final double BOXING_LEAD_MM = 2 * INCH_MM;
-  private static final double BOXING_GAP_MM = INCH_MM / 16;
   private static final int SPRINGS = 2;
 
   /** True for springs between the rails. */
@@ -371,46 +370,26 @@ record AirSpringMounting(
       return;
     }
     double runMm = diameterMm() + 2 * BOXING_LEAD_MM;
-    double thicknessMm = stock.boxing().form().thicknessMm();
-    ClosedChannel onLeft = channel(left, runMm);
-    ClosedChannel onRight = channel(right, runMm);
-    BoxingPlate shape = onLeft.shape(BOXING, BOXING_GAP_MM);
     String why =
         "the channel is open behind the outrigger, whose base is "
             + print.length(diameterMm())
             + " long; a plate "
             + print.length(runMm)
             + " long closes it";
-    plan.add(
-        new PlateNeed(
-            shape.plate(stock.boxing().title()),
-            stock.boxing().key(),
-            List.of(
-                new Held("left", Assembly.FRAME, onLeft.held().place()),
-                new Held("right", Assembly.FRAME, onRight.held().place())),
-            why));
-    List<SeamRun> runs = new ArrayList<>(onLeft.runs(Held.id(BOXING, "left"), BOXING_GAP_MM));
-    runs.addAll(onRight.runs(Held.id(BOXING, "right"), BOXING_GAP_MM));
-    plan.add(
-        WeldSeam.along(
-            "air spring outrigger boxing plate to flange",
-            FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(thicknessMm, rails.wallMm()))),
-            runs,
-            WeldPosition.HORIZONTAL,
-            WeldPlace.VEHICLE,
-            "upper and lower edge of both boxing plates"));
-    plan.add(new OperationNeed("fit-local-boxing", SPRINGS, "2 plates", why));
-    plan.add(new OperationNeed("dress-plate", SPRINGS, "2 boxing plates", why));
-  }
-
-  private ClosedChannel channel(SpringUnit unit, double runMm) {
-    double xMm = unit.frame().xMm();
-    return new ClosedChannel(
-        chassis.rails(),
-        isLeft(unit),
-        xMm - runMm / 2,
-        xMm + runMm / 2,
-        stock.boxing().form().thicknessMm());
+    for (SpringUnit unit : units()) {
+      double xMm = unit.frame().xMm();
+      plan.add(
+          new RailClosing(
+              RailClosing.Kind.MOUNT,
+              BOXING,
+              side(unit),
+              isLeft(unit),
+              xMm - runMm / 2,
+              xMm + runMm / 2,
+              new BracketStock(stock.boxing()),
+              "air spring outrigger",
+              why));
+    }
   }
 
   private static boolean isLeft(SpringUnit unit) {

@@ -220,12 +220,7 @@ class CoilSpringMountTest {
   }
 
   private static boolean hasBoxing(WorkPlan plan) {
-    for (PlateNeed plate : plan.plates()) {
-      if (plate.plate().name().contains("boxing")) {
-        return true;
-      }
-    }
-    return false;
+    return !plan.closings().isEmpty();
   }
 
   @Test

@@ -2,6 +2,7 @@ package trammel.plugins.fourlinklateral;
 
 import java.nio.file.Path;
 import java.util.List;
+import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
@@ -17,6 +18,7 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.welding.WeldSeam;
 
@@ -71,7 +73,8 @@ record Trial(Chassis chassis, FieldValues options) {
   }
 
   WorkPlan plan(List<Bar> bars) {
-    return LINKAGE.plan(new Commission(layout(bars), site()));
+    WorkPlan plan = LINKAGE.plan(new Commission(layout(bars), site()));
+    return RailClosings.closed(plan, chassis.rails(), new QuantityPrinter(UnitSystem.US));
   }
 
   static PlateNeed plate(WorkPlan plan, String name) {

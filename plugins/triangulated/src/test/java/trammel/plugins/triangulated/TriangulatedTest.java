@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
@@ -42,6 +43,7 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
 /** Proposed layouts against the rules of the shop and against arithmetic done by hand. */
@@ -80,7 +82,8 @@ class TriangulatedTest {
   }
 
   private static WorkPlan plan(Chassis chassis, FieldValues options) {
-    return LINKAGE.plan(new Commission(layout(chassis, options), site(chassis, options)));
+    WorkPlan plan = LINKAGE.plan(new Commission(layout(chassis, options), site(chassis, options)));
+    return RailClosings.closed(plan, chassis.rails(), new QuantityPrinter(UnitSystem.US));
   }
 
   private static PlateNeed plate(WorkPlan plan, String name) {

@@ -196,7 +196,8 @@ class LinkageContractTest {
                 all.operations().stream()
                     .filter(one -> !one.why().contains("lower-right"))
                     .toList(),
-                all.feet());
+                all.feet(),
+                all.closings());
           }
         },
         "frame end of lower-right has no operation");

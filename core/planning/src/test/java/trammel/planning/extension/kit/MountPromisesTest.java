@@ -62,7 +62,8 @@ class MountPromisesTest {
             all.tubes(),
             all.welds(),
             all.operations(),
-            all.feet()),
+            all.feet(),
+            all.closings()),
         "no bolt or pin");
   }
 
@@ -77,7 +78,8 @@ class MountPromisesTest {
             all.tubes(),
             all.welds(),
             all.operations(),
-            all.feet()),
+            all.feet(),
+            all.closings()),
         "no bracket");
   }
 
@@ -92,7 +94,8 @@ class MountPromisesTest {
             all.tubes(),
             without(all.welds(), weld -> weld.name().startsWith(END)),
             all.operations(),
-            all.feet()),
+            all.feet(),
+            all.closings()),
         "no seam");
   }
 
@@ -107,7 +110,8 @@ class MountPromisesTest {
             all.tubes(),
             all.welds(),
             all.operations(),
-            without(all.feet(), foot -> foot.name().startsWith(END))),
+            without(all.feet(), foot -> foot.name().startsWith(END)),
+            all.closings()),
         "no foot");
   }
 
@@ -126,7 +130,8 @@ class MountPromisesTest {
                             all.tubes(),
                             all.welds(),
                             without(all.operations(), one -> one.why().contains("upper-left")),
-                            all.feet())))
+                            all.feet(),
+                            all.closings())))
             .getMessage();
     assertTrue(message.contains("end of upper-left has no operation"), message);
   }
@@ -143,7 +148,8 @@ class MountPromisesTest {
             all.tubes(),
             all.welds(),
             all.operations(),
-            all.feet());
+            all.feet(),
+            all.closings());
     String message =
         assertThrows(
                 AssertionError.class,

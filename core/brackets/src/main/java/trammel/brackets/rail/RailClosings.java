@@ -1,0 +1,311 @@
+package trammel.brackets.rail;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import trammel.assembly.Held;
+import trammel.assembly.SeamRun;
+import trammel.brackets.work.BracketStock;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.RailClosing;
+import trammel.brackets.work.Seam;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.layout.Rails;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.BoxingPlate;
+import trammel.trade.welding.FilletLegs;
+import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.SkipSequence;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldPosition;
+import trammel.trade.welding.WeldRun;
+import trammel.trade.welding.WeldSeam;
+
+/**
+ * The plates that close the channel rails of a job. Bars, springs and shocks each ask for a stretch
+ * to be closed; stretches that overlap, or come closer than a plate is worth ending, are closed by
+ * one plate, which the lists then have once.
+ */
+public final class RailClosings {
+  /** Gap to each flange for the weld, 1/16 in: common practice, no source. */
+  private static final double WELD_GAP_MM = RailBoxing.WELD_GAP_MM;
+
+  /** Longest step of the skip welds, 2 1/2 in: common practice, no source. */
+  private static final double STEP_MM = 2.5 * 25.4;
+
+  private static final double FOOT_MM = 12 * 25.4;
+
+  private final Rails rails;
+  private final QuantityPrinter print;
+  private final List<Closed> plates = new ArrayList<>();
+
+  private RailClosings(List<RailClosing> closings, Rails rails, QuantityPrinter print) {
+    this.rails = rails;
+    this.print = print;
+    Set<String> names = new HashSet<>();
+    for (List<RailClosing> group : grouped(closings)) {
+      plates.add(Closed.of(group, names, print));
+    }
+  }
+
+  /**
+   * A plan with its plates that close the rails, their welds and their work; welds onto a plate
+   * that became part of another are welds onto that. A plan that asks for none stays as it is.
+   *
+   * @param print for the reasons
+   */
+  public static WorkPlan closed(WorkPlan plan, Rails rails, QuantityPrinter print) {
+    if (plan.closings().isEmpty()) {
+      return plan;
+    }
+    RailClosings closings = new RailClosings(plan.closings(), rails, print);
+    return closings.added(plan);
+  }
+
+  /**
+   * One plate with all that it stands behind.
+   *
+   * @param asked the stretches that it closes, one at least
+   * @param name its name in the lists
+   * @param mark its side where it shares the name
+   * @param stretch from its rear to its front end
+   * @param stock the thickest that is asked for
+   */
+  private record Closed(
+      List<RailClosing> asked,
+      String name,
+      String mark,
+      Footprint stretch,
+      BracketStock stock,
+      String why) {
+
+    static Closed of(List<RailClosing> group, Set<String> names, QuantityPrinter print) {
+      RailClosing first = group.get(0);
+      Footprint stretch = footprint(first);
+      for (RailClosing other : group) {
+        stretch = stretch.with(footprint(other));
+      }
+      if (group.size() == 1) {
+        names.add(first.id());
+        return new Closed(group, first.name(), first.mark(), stretch, first.stock(), first.why());
+      }
+      String plain = stretch.side() + " rail shared boxing plate";
+      String name = plain;
+      for (int number = 2; !names.add(name); number++) {
+        name = plain + " " + number;
+      }
+      BracketStock thickest =
+          group.stream()
+              .map(RailClosing::stock)
+              .max(Comparator.comparingDouble(BracketStock::thicknessMm))
+              .orElseThrow();
+      String behind =
+          group.stream().map(RailClosing::behind).distinct().collect(Collectors.joining(", "));
+      String why =
+          "one plate from "
+              + print.length(stretch.rearMm())
+              + " to "
+              + print.length(stretch.frontMm())
+              + " ahead of the axle, where plates of their own would overlap or nearly meet:"
+              + " behind "
+              + behind;
+      return new Closed(group, name, "", stretch, thickest, why);
+    }
+
+    private static Footprint footprint(RailClosing asked) {
+      return new Footprint(asked.left(), asked.rearMm(), asked.frontMm(), asked.behind());
+    }
+
+    String id() {
+      return Held.id(name, mark);
+    }
+
+    boolean is(RailClosing.Kind kind) {
+      return asked.stream().anyMatch(one -> one.kind() == kind);
+    }
+
+    /** Behind brackets of bars the weld is as large as the edge takes and laid in skips. */
+    boolean carriesBars() {
+      return is(RailClosing.Kind.ALONG) || is(RailClosing.Kind.BRACKET);
+    }
+  }
+
+  /** Stretches of one rail that meet. */
+  private static List<List<RailClosing>> grouped(List<RailClosing> closings) {
+    List<List<RailClosing>> groups = new ArrayList<>();
+    for (RailClosing closing : closings) {
+      List<RailClosing> joined = new ArrayList<>(List.of(closing));
+      int place = groups.size();
+      for (int i = groups.size() - 1; i >= 0; i--) {
+        List<RailClosing> group = groups.get(i);
+        if (joined.stream().anyMatch(one -> group.stream().anyMatch(other -> meet(one, other)))) {
+          groups.remove(i);
+          joined.addAll(0, group);
+          place = i;
+        }
+      }
+      groups.add(place, joined);
+    }
+    return groups;
+  }
+
+  private static boolean meet(RailClosing one, RailClosing other) {
+    return Closed.footprint(one).meets(Closed.footprint(other), RailBoxing.LEAD_MM);
+  }
+
+  private WorkPlan added(WorkPlan plan) {
+    WorkPlan.Builder closed = new WorkPlan.Builder();
+    closed.add(welded(plan));
+    addPlates(closed);
+    addOperations(closed);
+    return closed.build();
+  }
+
+  /** The plan without its closings, its welds onto the plates that are there. */
+  private WorkPlan welded(WorkPlan plan) {
+    Map<String, String> became = new HashMap<>();
+    for (Closed plate : plates) {
+      plate.asked().forEach(asked -> became.put(asked.id(), plate.id()));
+    }
+    List<WeldSeam> welds = new ArrayList<>(plan.welds().size());
+    for (WeldSeam weld : plan.welds()) {
+      List<WeldRun> runs = new ArrayList<>(weld.count());
+      for (WeldRun run : weld.runs()) {
+        runs.add(run instanceof SeamRun placed ? onto(placed, became) : run);
+      }
+      welds.add(
+          new WeldSeam(
+              weld.name(),
+              weld.joint(),
+              runs,
+              weld.position(),
+              weld.place(),
+              weld.starts(),
+              weld.why()));
+    }
+    return new WorkPlan(
+        plan.parts(),
+        plan.bolts(),
+        plan.plates(),
+        plan.tubes(),
+        welds,
+        plan.operations(),
+        plan.feet(),
+        List.of());
+  }
+
+  private static SeamRun onto(SeamRun run, Map<String, String> became) {
+    List<String> onto =
+        run.onto().stream().map(id -> became.getOrDefault(id, id)).distinct().toList();
+    return new SeamRun(run.parts(), onto, run.path());
+  }
+
+  private void addPlates(WorkPlan.Builder plan) {
+    Map<String, List<Closed>> pairs = new LinkedHashMap<>();
+    for (Closed plate : plates) {
+      pairs.computeIfAbsent(plate.name(), name -> new ArrayList<>()).add(plate);
+    }
+    pairs.values().forEach(alike -> addPlate(plan, alike));
+  }
+
+  /** One plate, or the two of a pair, which mirror each other. */
+  private void addPlate(WorkPlan.Builder plan, List<Closed> alike) {
+    Closed first = alike.get(0);
+    BracketStock stock = first.stock();
+    List<Held> places = new ArrayList<>(alike.size());
+    List<SeamRun> runs = new ArrayList<>(2 * alike.size());
+    for (Closed plate : alike) {
+      Held held = channel(plate).held();
+      places.add(new Held(plate.mark(), held.carrier(), held.place()));
+      runs.addAll(channel(plate).runs(plate.id(), WELD_GAP_MM));
+    }
+    BoxingPlate shape = channel(first).shape(first.name(), WELD_GAP_MM);
+    plan.add(stock.cut(first.name(), places, () -> shape, first.why()));
+    double thinnerMm = Math.min(stock.thicknessMm(), rails.wallMm());
+    if (first.carriesBars()) {
+      plan.add(
+          seam(first, Seam.legMm(stock.thicknessMm(), rails.wallMm()), runs, inSkips())
+              .inSteps(new SkipSequence(runMm(first), STEP_MM)));
+    } else {
+      plan.add(seam(first, FilletLegs.smallestMm(thinnerMm), runs, ""));
+    }
+  }
+
+  private String inSkips() {
+    return ", laid in skips of "
+        + print.length(STEP_MM)
+        + " or less so that the rail stays straight";
+  }
+
+  private static WeldSeam seam(Closed plate, double legMm, List<SeamRun> runs, String how) {
+    return WeldSeam.along(
+        plate.name() + " to flanges",
+        FilletWeld.ofLeg(legMm),
+        runs,
+        WeldPosition.HORIZONTAL,
+        WeldPlace.VEHICLE,
+        "upper and lower edge of " + (runs.size() > 2 ? "both plates" : "the plate") + how);
+  }
+
+  private ClosedChannel channel(Closed plate) {
+    Footprint stretch = plate.stretch();
+    return new ClosedChannel(
+        rails, stretch.left(), stretch.rearMm(), stretch.frontMm(), plate.stock().thicknessMm());
+  }
+
+  private double runMm(Closed plate) {
+    return plate.stretch().runMm(rails);
+  }
+
+  /** Long plates are counted by their length, short ones by the piece; all are dressed. */
+  private void addOperations(WorkPlan.Builder plan) {
+    List<Closed> along = plates.stream().filter(plate -> plate.is(RailClosing.Kind.ALONG)).toList();
+    if (!along.isEmpty()) {
+      double feet = along.stream().mapToDouble(plate -> runMm(plate) / FOOT_MM).sum();
+      plan.add(
+          new OperationNeed(
+              "box-rail",
+              feet,
+              rounded(feet) + " ft of boxing plate",
+              "channel rails are boxed behind the frame brackets: "
+                  + along.stream()
+                      .map(plate -> plate.stretch().side() + " rail " + print.length(runMm(plate)))
+                      .collect(Collectors.joining(", "))));
+    }
+    List<Closed> local =
+        plates.stream().filter(plate -> !plate.is(RailClosing.Kind.ALONG)).toList();
+    if (!local.isEmpty()) {
+      plan.add(
+          new OperationNeed(
+              "fit-local-boxing",
+              local.size(),
+              counted(local.size(), "plate"),
+              "channel rail is closed behind "
+                  + local.stream()
+                      .flatMap(plate -> plate.asked().stream())
+                      .map(RailClosing::behind)
+                      .distinct()
+                      .collect(Collectors.joining("; "))));
+    }
+    plan.add(
+        new OperationNeed(
+            "dress-plate",
+            plates.size(),
+            counted(plates.size(), "boxing plate"),
+            "every plate that closes a rail"));
+  }
+
+  private static String counted(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  private static String rounded(double value) {
+    return Double.toString(Math.rint(value * 10) / 10);
+  }
+}

@@ -1,0 +1,122 @@
+package trammel.brackets.rail;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import trammel.assembly.SeamRun;
+import trammel.brackets.SampleBars;
+import trammel.brackets.SampleBasis;
+import trammel.brackets.mount.Crossmember;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.WorkPlan;
+
+/**
+ * Rails of 150 x 4 mm, straight and level, 390 mm from the centre plane to their inner faces. A
+ * crossmember 50 mm wide 800 mm ahead of the axle asks for both rails to be closed from 724.2 to
+ * 875.8 mm: half its width and 50.8 mm to each side.
+ */
+class RailClosingsTest {
+  private static final double HEIGHT_MM = 138.825;
+
+  private static WorkPlan crossmember() {
+    WorkPlan.Builder plan = new WorkPlan.Builder();
+    new Crossmember(
+            "tube", SampleBasis.rails(false), SampleBars.mountStock(), 800, 500, SampleBasis.PRINT)
+        .addTo(plan, "carries something");
+    return plan.build();
+  }
+
+  private static WorkPlan closed(WorkPlan plan) {
+    return RailClosings.closed(plan, SampleBasis.rails(false), SampleBasis.PRINT);
+  }
+
+  private static double quantity(WorkPlan plan, String key) {
+    return plan.operations().stream()
+        .filter(need -> need.operationKey().equals(key))
+        .mapToDouble(OperationNeed::quantity)
+        .sum();
+  }
+
+  private static double flangeWeldsMm(WorkPlan plan) {
+    return plan.welds().stream()
+        .filter(weld -> weld.name().endsWith("to flanges"))
+        .mapToDouble(weld -> weld.totalLengthMm())
+        .sum();
+  }
+
+  /**
+   * A bracket from 650 to 700 mm asks for 599.2 to 750.8 mm on the left: over the crossmember's.
+   */
+  @Test
+  void platesOfABracketAndOfACrossmemberThatOverlapAreOne() {
+    Footprint bracket = new Footprint(true, 650, 700, "lower-left bracket");
+    WorkPlan bars = RailBoxing.local(List.of(bracket), SampleBasis.of(false)).plan();
+
+    WorkPlan plan = closed(bars.plus(crossmember()));
+
+    List<PlateNeed> plates = plan.plates();
+    assertEquals(2, plates.size());
+    // 599.2 to 875.8 mm as one on the left; the right one stays as it was.
+    assertEquals("left rail shared boxing plate", plates.get(0).plate().name());
+    assertEquals(276.6, plates.get(0).plate().outline().areaMm2() / HEIGHT_MM, 1e-6);
+    assertEquals(599.2, plates.get(0).places().get(0).place().origin().xMm(), 1e-6);
+    assertEquals(151.6, plates.get(1).plate().outline().areaMm2() / HEIGHT_MM, 1e-6);
+    assertEquals(2 * (276.6 + 151.6), flangeWeldsMm(plan), 1e-6);
+    assertEquals(2, quantity(plan, "fit-local-boxing"));
+    assertEquals(2, quantity(plan, "dress-plate"));
+    String why = plates.get(0).why();
+    assertTrue(why.contains("lower-left bracket") && why.contains("tube"), why);
+  }
+
+  /** What was to be welded to a plate of its own is welded to the plate that is there. */
+  @Test
+  void weldsNameThePlateThatIsThere() {
+    Footprint bracket = new Footprint(true, 650, 700, "lower-left bracket");
+    WorkPlan bars = RailBoxing.along(List.of(bracket), List.of(), SampleBasis.of(false)).plan();
+
+    WorkPlan plan = closed(bars.plus(crossmember()));
+
+    Set<String> onto =
+        plan.welds().stream()
+            .filter(weld -> weld.name().equals("tube to rail"))
+            .flatMap(weld -> weld.runs().stream())
+            .flatMap(run -> ((SeamRun) run).onto().stream())
+            .collect(Collectors.toSet());
+    assertEquals(
+        Set.of(
+            "left rail shared boxing plate", "tube boxing plate, right", "left rail", "right rail"),
+        onto);
+    // The long plate is counted by its length: 276.6 mm at 304.8 mm a foot; the right one as one.
+    assertEquals(276.6 / 304.8, quantity(plan, "box-rail"), 1e-9);
+    assertEquals(1, quantity(plan, "fit-local-boxing"));
+  }
+
+  /** From 599.2 mm on: a third stretch that meets both of two makes one plate of all three. */
+  @Test
+  void aStretchBetweenTwoJoinsThem() {
+    Footprint rear = new Footprint(true, 300, 400, "rear bracket");
+    Footprint between = new Footprint(true, 500, 640, "middle bracket");
+    WorkPlan apart =
+        RailBoxing.local(List.of(rear), SampleBasis.of(false)).plan().plus(crossmember());
+    WorkPlan middle = RailBoxing.local(List.of(between), SampleBasis.of(false)).plan();
+
+    assertEquals(2, closed(apart).plates().size());
+    WorkPlan plan = closed(apart.plus(middle));
+
+    assertEquals(
+        List.of("left rail shared boxing plate", "tube boxing plate"),
+        plan.plates().stream().map(need -> need.plate().name()).toList());
+    assertEquals(875.8 - 249.2, plan.plates().get(0).plate().outline().areaMm2() / HEIGHT_MM, 1e-6);
+  }
+
+  @Test
+  void aPlanThatAsksForNothingStaysAsItIs() {
+    assertSame(WorkPlan.NONE, closed(WorkPlan.NONE));
+  }
+}

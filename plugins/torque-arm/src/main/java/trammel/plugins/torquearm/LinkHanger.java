@@ -30,11 +30,15 @@ record LinkHanger(BarMaking link, MountStock stock, BracketBasis basis) {
         basis.print());
   }
 
-  /** Crossmember, tabs, welds, the joint's bolt and the foot. */
-  WorkPlan plan() {
+  /** The tabs on it with their weld, the joint's bolt and the foot. */
+  WorkPlan tabs() {
+    return new CrossmemberTabs(link, crossmember(), basis).plan();
+  }
+
+  /** The crossmember with its welds and all of its work. */
+  WorkPlan carrier() {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     crossmember().addTo(plan, "carries the drop link of the torque arm" + beyondTheTape());
-    plan.add(new CrossmemberTabs(link, crossmember(), basis).plan());
     return plan.build();
   }
 

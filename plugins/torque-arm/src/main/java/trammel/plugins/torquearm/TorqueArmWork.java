@@ -53,8 +53,11 @@ final class TorqueArmWork {
             List.of(
                 new FittedEnd(hanging.name(), End.AXLE),
                 new FittedEnd(hanging.name(), End.FRAME))));
+    LinkHanger hanger = new LinkHanger(link, options.mountStock(), basis);
+    plan.add(hanger.tabs());
     plan.add(BarOperations.counted(plan.build()));
-    plan.add(new LinkHanger(link, options.mountStock(), basis).plan());
+    // A crossmember counts its own cuts.
+    plan.add(hanger.carrier());
     return plan.build();
   }
 }

@@ -157,6 +157,19 @@ class TorqueArmTest {
     assertEquals(1, quantity(plan, "fit-lateral-bar"), 1e-9);
   }
 
+  /** The two tabs of the drop link on the crossmember are drilled and dressed like all others. */
+  @Test
+  void everyPlateIsDressedAndEveryBoltHoleDrilled() {
+    WorkPlan plan = plan(FieldValues.none());
+    assertEquals(2, plate(plan, "drop-link frame tab").quantity());
+    assertEquals(
+        plan.plates().stream().mapToInt(PlateNeed::quantity).sum(),
+        quantity(plan, "dress-plate"),
+        1e-9);
+    // Eight joints, each bolted through two plates.
+    assertEquals(16, quantity(plan, "drill-plate"), 1e-9);
+  }
+
   private static double quantity(WorkPlan plan, String key) {
     return plan.operations().stream()
         .filter(need -> need.operationKey().equals(key))

@@ -150,8 +150,62 @@ class HandoutIT {
             "deep in the clear, strip in place "
                 + between(cost, "of air ask for a notch ", " deep in the clear")),
         floor);
+    assertTheCustomerReadsEveryCut(
+        joined(folder.resolve("customer/quote.pdf")), cut, length, floor);
+  }
+
+  /** Whoever signs knows what is cut out of the vehicle for good, and what is not touched. */
+  private static void assertTheCustomerReadsEveryCut(
+      String quote, String cut, String length, String floor) {
+    String changes =
+        between(quote, "Permanent changes to the vehicle", "Work done outside the shop");
+    List<String> said =
+        List.of(
+            "a piece " + cut + " deep and " + length + " long is cut out of the underside",
+            "Frame, left rail: closed (boxed) with welded plates",
+            "Frame, right rail: closed (boxed) with welded plates",
+            "welded to the axle tube",
+            "Relieve the bed floor and close it: bed floor is in the way of left shock",
+            "Exhaust out and back for re-routing: tail pipe",
+            "In their places: running-board support left, running-board support right, fuel tank.",
+            "Engine and transmission, steering, front suspension");
+    for (String words : said) {
+      assertTrue(changes.contains(words), words + " is not in: " + changes);
+    }
+    // The rail sheet's own edges: the foremost and the rearmost plate on the left rail.
+    String front = between(floor, "left rail boxing plate inner face ", " in ") + " in";
+    assertTrue(changes.contains("from " + front + " to "), front);
+  }
+
+  /**
+   * The customer's paper: the shop's letterhead and promises, words in place of keys, and not what
+   * the shop notes for itself.
+   */
+  @Test
+  void theCustomersPaperSpeaksToTheCustomer() throws Exception {
+    Path folder = shop.resolve("letterhead");
+    quote(copy.demoJob("pickup"), folder);
     String quote = joined(folder.resolve("customer/quote.pdf"));
-    assertTrue(quote.contains("Relieve the bed floor and close it: bed floor is"), quote);
+    for (String words :
+        List.of(
+            "1 Example Street, Anytown (invented)",
+            "555-0100",
+            "vehicle repair registration 00000",
+            "All figures of this job are invented.",
+            "\u2610 as quoted",
+            "\u2610 bars outside the frame rails",
+            "Lead time: the work begins within 15 working days of the deposit",
+            "Warranty: our welds and brackets for 24 months",
+            "Changes to the work are ordered in writing")) {
+      assertTrue(quote.contains(words), words + " is not in: " + quote);
+    }
+    assertFalse(quote.contains("mounting:") || quote.contains("outboard"), quote);
+    String note = "Air lines to run inside the left rail";
+    assertFalse(quote.contains(note), quote);
+    assertTrue(joined(folder.resolve("floor/floor-packet.pdf")).contains(note));
+    String html = Files.readString(folder.resolve("customer/quote.html"));
+    assertTrue(html.contains("<img src=\"data:image/png;base64,iVBOR"), "the logo is in the page");
+    assertEquals(List.of(), PdfExtent.outsideTheBody(folder.resolve("customer/quote.pdf")));
   }
 
   private static String joined(Path pdf) throws IOException {

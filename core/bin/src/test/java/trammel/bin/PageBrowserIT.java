@@ -46,8 +46,7 @@ class PageBrowserIT {
     browser = Chromium.open();
     copy = InstalledCopy.unpackedInto(shop);
     jobs = Files.createDirectory(shop.resolve("jobs"));
-    Path own = Files.createDirectory(jobs.resolve("catalog")).resolve("shop.json");
-    Files.copy(copy.home().resolve("catalogs/demo/catalog/shop.json"), own);
+    Workbench.copy(copy.home().resolve("catalogs/demo/catalog"), jobs.resolve("catalog"));
     page = serve(jobs, 0);
   }
 
@@ -312,7 +311,8 @@ class PageBrowserIT {
           "document.querySelector(\"[data-field='measured.tyre_grip'] input\").value === '0.8'");
       browser.type("[data-field='measured.rails.wall'] input", "0.16 in");
       tablet.is(
-          "document.querySelector(\"[data-field='measured.rails.wall'] input\").value === '0.16 in'");
+          "document.querySelector(\"[data-field='measured.rails.wall'] input\").value === '0.16"
+              + " in'");
       assertEquals(List.of(), tablet.barriers());
       assertEquals(List.of(), tablet.troubles());
     }
@@ -349,7 +349,8 @@ class PageBrowserIT {
     opened("measure").find("[data-field='measured.rails.wall'] input");
     browser.script(
         "window.fetchBefore = window.fetch; window.fetch = (path, how) =>"
-            + " String(path).endsWith('/edit') ? new Promise((go) => setTimeout(() => go(fetchBefore(path, how)), 900)) : fetchBefore(path, how);");
+            + " String(path).endsWith('/edit') ? new Promise((go) => setTimeout(() =>"
+            + " go(fetchBefore(path, how)), 900)) : fetchBefore(path, how);");
     browser.type("[data-field='measured.rails.wall'] input", "0.18 in");
     Path file = jobs.resolve("pickup.yaml");
     Files.writeString(file, Files.readString(file).replace("wall: 0.15 in", "wall: 0.14 in"));

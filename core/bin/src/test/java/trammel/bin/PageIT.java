@@ -33,9 +33,7 @@ class PageIT {
   static void serve() throws IOException {
     copy = InstalledCopy.unpackedInto(shop);
     jobs = Files.createDirectory(shop.resolve("jobs"));
-    Path catalog = Files.createDirectory(jobs.resolve("catalog"));
-    Path own = copy.home().resolve("catalogs/demo/catalog/shop.json");
-    Files.copy(own, catalog.resolve("shop.json"));
+    Workbench.copy(copy.home().resolve("catalogs/demo/catalog"), jobs.resolve("catalog"));
     Files.writeString(shop.resolve("secret.yaml"), "secret: yes\n");
     page =
         new Page(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.Drawing;
 import trammel.app.text.Stops;
+import trammel.planning.catalog.Letterhead;
 
 /** What a template is filled with: words, tables and drawings by name. */
 final class DocumentModel {
@@ -29,6 +30,16 @@ final class DocumentModel {
     values.put("hasStops", !stops.isEmpty());
     values.put("stopHeadline", Stops.HEADLINE);
     values.put("stops", texts(stops.sentences()));
+    return this;
+  }
+
+  /** Puts what stands at the head of a paper that leaves the shop. */
+  DocumentModel put(Letterhead letterhead) {
+    Map<String, Object> head = new LinkedHashMap<>();
+    head.put("name", letterhead.name());
+    head.put("lines", texts(letterhead.lines()));
+    head.put("logo", letterhead.logo().map(LogoPicture::dataAddress).orElse(""));
+    values.put("letterhead", head);
     return this;
   }
 

@@ -3,12 +3,14 @@ package trammel.app.documents;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.app.drawings.PartNumbers;
 import trammel.app.drawings.VehicleScene;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.Stops;
 import trammel.engine.checks.CheckResult;
+import trammel.planning.catalog.Shop;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.JobHeader;
@@ -19,21 +21,22 @@ import trammel.reading.quantity.QuantityPrinter;
  *
  * @param estimate the job
  * @param results its checks, worst first
- * @param shop name of the shop
+ * @param house the shop whose papers they are
  * @param amounts prints values in the reader's units
  * @param scene the finished vehicle
  */
 public record JobPaper(
-    Estimate estimate,
-    List<CheckResult> results,
-    String shop,
-    Amounts amounts,
-    VehicleScene scene) {
+    Estimate estimate, List<CheckResult> results, Shop house, Amounts amounts, VehicleScene scene) {
   private static final int LONGEST_FOOT = 60;
 
   /** Copies the list. */
   public JobPaper {
     results = List.copyOf(results);
+  }
+
+  /** Name of the shop. */
+  public String shop() {
+    return house.name();
   }
 
   Draft draft() {
@@ -52,8 +55,19 @@ public record JobPaper(
     return new PartNumbers(draft().layout());
   }
 
-  /** A document of this job with its heading filled in. */
+  /** A document that stays in the shop, its heading filled in. */
   DocumentModel model(String heading) {
+    return model(heading, header().note());
+  }
+
+  /** A document for the customer: the shop's letterhead, and not the shop's own note. */
+  DocumentModel customerModel(String heading) {
+    DocumentModel model = model(heading, header().customerNote());
+    model.put(house.letterhead());
+    return model;
+  }
+
+  private DocumentModel model(String heading, Optional<String> note) {
     DocumentModel model = new DocumentModel();
     JobHeader header = header();
     model.put("heading", heading);
@@ -65,9 +79,9 @@ public record JobPaper(
     job.put("customer", header.customer());
     job.put("vehicle", header.vehicle());
     job.put("shopLabel", "shop");
-    job.put("shop", shop);
+    job.put("shop", shop());
     job.put("layout", draft().linkage().title() + "; " + draft().spring().title());
-    job.put("note", header.note().orElse(""));
+    job.put("note", note.orElse(""));
     model.put("job", job);
     model.put(stops());
     model.put("cautions", DocumentModel.texts(Cautions.lines()));

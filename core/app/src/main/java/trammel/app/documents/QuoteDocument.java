@@ -1,9 +1,10 @@
 package trammel.app.documents;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import trammel.app.drawings.LayoutView;
 import trammel.app.drawings.Viewpoint;
 import trammel.app.text.Amounts;
@@ -14,14 +15,16 @@ import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.Verdict;
 import trammel.engine.layout.Travel;
 import trammel.planning.catalog.BoughtAs;
+import trammel.planning.catalog.Promises;
 import trammel.planning.estimate.Counts;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
+import trammel.planning.order.MaterialOrder;
+import trammel.planning.order.SupplierOrder;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
-import trammel.trade.labour.OperationLine;
 import trammel.trade.money.ClassTotal;
 import trammel.trade.money.CostBuildUp;
 import trammel.trade.money.CostClass;
@@ -31,28 +34,38 @@ import trammel.trade.money.ProgressPayment;
 
 /** The quote as the customer gets it. */
 public final class QuoteDocument {
-  private static final Set<String> MAKES_ROOM =
-      Set.of("move-exhaust", "move-fuel-tank", "move-running-board-support", "relieve-bed-floor");
+  /** An empty box to tick (U+2610). */
+  private static final String BOX = "\u2610";
+
+  private static final String USUAL_CHANGE_RULE =
+      "Changes to the work are ordered in writing: what changes, its price and its days, signed by"
+          + " both before it is done.";
 
   private final JobPaper paper;
   private final List<QuoteOption> options;
+  private final MaterialOrder order;
 
   /**
    * @param paper the job
    * @param options other ways to do it
+   * @param order what is bought for it, with the days until it is there
    */
-  public QuoteDocument(JobPaper paper, List<QuoteOption> options) {
+  public QuoteDocument(JobPaper paper, List<QuoteOption> options, MaterialOrder order) {
     this.paper = paper;
     this.options = List.copyOf(options);
+    this.order = order;
   }
 
   /** The document. */
   public PaperDocument document() {
     CostBuildUp price = paper.estimate().price();
-    DocumentModel model = paper.model("Quote");
+    DocumentModel model = paper.customerModel("Quote");
     model.put("total", price.total().text());
     model.put("validUntil", price.terms().validUntil(paper.header().date()).toString());
     model.put("scope", DocumentModel.texts(scope()));
+    PermanentChanges changes = new PermanentChanges(paper);
+    model.put("changes", DocumentModel.texts(changes.made()));
+    model.put("stays", DocumentModel.texts(changes.left()));
     model.put(
         "view",
         new LayoutView(
@@ -88,30 +101,12 @@ public final class QuoteDocument {
             + " of travel up and "
             + length(travel.droopMm())
             + " down.");
-    double notchMm = paper.draft().layout().chassis().rails().notchDepthMm();
-    if (notchMm > 0) {
-      scope.add("Both frame rails notched " + length(notchMm) + " over the axle and plated.");
-    }
-    scope.addAll(inTheWay());
     scope.add(made());
     scope.add(
         "Welded with "
             + weldLength()
             + " of weld in all; every bracket tacked, measured and judged before it is welded.");
     return scope;
-  }
-
-  /** What of the vehicle is moved or cut to make room; it is billed, so it is named. */
-  private List<String> inTheWay() {
-    List<String> moved = new ArrayList<>();
-    for (OperationLine line : paper.estimate().hours().lines()) {
-      if (MAKES_ROOM.contains(line.operation().key())) {
-        String title = line.operation().title();
-        moved.add(
-            Character.toUpperCase(title.charAt(0)) + title.substring(1) + ": " + line.why() + ".");
-      }
-    }
-    return moved;
   }
 
   private String made() {
@@ -211,8 +206,9 @@ public final class QuoteDocument {
   private Grid options() {
     Grid grid =
         new Grid(
-            "lrrl",
-            new int[] {40, 18, 18, 24},
+            "llrrl",
+            new int[] {6, 36, 18, 17, 23},
+            "tick",
             "way to do it",
             "price with tax",
             "difference",
@@ -221,13 +217,13 @@ public final class QuoteDocument {
       return grid;
     }
     Money quoted = paper.estimate().price().total();
-    grid.total("as quoted", quoted.text(), "", verdict(paper.results()));
+    grid.total(BOX, "as quoted", quoted.text(), "", verdict(paper.results()));
     for (QuoteOption option : options) {
       Estimate estimate = option.estimate();
       Money total = estimate.price().total();
       Money more = total.minus(quoted);
       String sign = more.amount().signum() > 0 ? "+" : "";
-      grid.row(option.label(), total.text(), sign + more.text(), verdict(option.results()));
+      grid.row(BOX, option.label(), total.text(), sign + more.text(), verdict(option.results()));
     }
     return grid;
   }
@@ -275,10 +271,32 @@ public final class QuoteDocument {
     if (!payments.balance().isZero()) {
       terms.add("Balance of " + payments.balance().text() + " on delivery.");
     }
-    terms.add("Changes to the work are quoted in writing before they are done.");
+    terms.add(leadTime());
+    Promises promises = paper.house().promises();
+    terms.add(promises.changeRule().map(rule -> "Changes: " + rule).orElse(USUAL_CHANGE_RULE));
+    promises.warranty().ifPresent(warranty -> terms.add("Warranty: " + warranty));
     terms.add(
         "The figures behind this quote are screening estimates for planning and comparison. They do"
             + " not approve a design, a weld or a vehicle.");
     return terms;
+  }
+
+  /** When the work begins and how long it takes: eight of ten such jobs are done by then. */
+  private String leadTime() {
+    Optional<LocalDate> start = paper.draft().job().terms().start();
+    double hours = paper.estimate().hours().p80Hours();
+    String takes =
+        " and takes about "
+            + Counts.of((int) Math.ceil(paper.house().labour().days(hours)), "working day")
+            + ".";
+    if (start.isPresent()) {
+      return "Lead time: the work begins on " + start.get() + takes;
+    }
+    int delivered = order.suppliers().stream().mapToInt(SupplierOrder::leadDays).max().orElse(0);
+    int free = paper.house().promises().startDays().orElse(0);
+    return "Lead time: the work begins within "
+        + Counts.of(Math.max(delivered, free), "working day")
+        + " of the deposit, when steel and parts are there"
+        + takes;
   }
 }

@@ -23,7 +23,7 @@ public final class RecordDocument {
 
   /** The document. */
   public PaperDocument document() {
-    DocumentModel model = paper.model("As-built record");
+    DocumentModel model = paper.customerModel("As-built record");
     model.put("targets", targets());
     model.put("welds", welds());
     model.put("bolts", bolts());

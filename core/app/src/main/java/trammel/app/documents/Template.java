@@ -58,7 +58,7 @@ final class Template {
     }
     mustache.execute(writer, List.of(model.values(), more));
     String text = writer.toString();
-    return onScreen ? withDrawings(text, model.drawings()) : text;
+    return onScreen ? withDrawings(Unbroken.in(text), model.drawings()) : text;
   }
 
   /** A drawing is markup of our own, which must not go through the escaping of values. */

@@ -26,6 +26,9 @@ final class Typesetter {
   private static final int BOLD_WEIGHT = 700;
   private static final int REGULAR_WEIGHT = 400;
 
+  /** A picture that the document brings itself; nothing is fetched from anywhere. */
+  private static final String OWN_PICTURE = "data:image/";
+
   private Typesetter() {}
 
   /** The file. */
@@ -47,9 +50,10 @@ final class Typesetter {
         BOLD_WEIGHT,
         FontStyle.NORMAL,
         true);
+    builder.useUnicodeLineBreaker(new Unbroken.LineEnds());
     builder.useObjectDrawerFactory(new Drawings(drawings));
     builder.useExternalResourceAccessControl(
-        (address, kind) -> false,
+        (address, kind) -> address.startsWith(OWN_PICTURE),
         com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority
             .RUN_BEFORE_RESOLVING_URI);
     if (Lettering.readsFromTheRight(html)) {

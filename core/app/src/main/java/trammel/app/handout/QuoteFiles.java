@@ -62,7 +62,7 @@ public final class QuoteFiles {
         new VehicleScene(
             FinishedVehicle.of(
                 draft.layout(), bench.catalog(), estimate.plan(), amounts.printer()));
-    JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop().name(), amounts, scene);
+    JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop(), amounts, scene);
     return new QuoteHandout(
             paper,
             options,
@@ -137,7 +137,7 @@ public final class QuoteFiles {
             String path = "chosen.linkage_options." + field.key();
             ways.add(
                 new Way(
-                    field.key().replace('_', ' ') + ": " + choice,
+                    ChoiceWords.of(field, choice, bench.catalog()),
                     false,
                     document.withValue(path, choice)));
           }

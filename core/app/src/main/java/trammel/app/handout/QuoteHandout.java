@@ -71,7 +71,7 @@ public final class QuoteHandout {
 
   private Map<String, PaperDocument> documents(FitUpSheet sheet) {
     Map<String, PaperDocument> documents = new LinkedHashMap<>();
-    documents.put("customer/quote", new QuoteDocument(paper, options).document());
+    documents.put("customer/quote", new QuoteDocument(paper, options, order).document());
     documents.put("floor/floor-packet", new FloorDocument(paper, sheet).document());
     documents.put("office/cost-sheet", new CostDocument(paper).document());
     documents.put("floor/cut-lists", new CutDocument(paper).document());

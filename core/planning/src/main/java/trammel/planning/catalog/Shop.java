@@ -19,21 +19,33 @@ import trammel.trade.money.SalesTax;
 /**
  * A shop with its usual terms.
  *
- * @param name name on its documents
+ * @param letterhead what stands at the head of its papers
  * @param terms the terms of a job that says nothing else
  * @param labour the hands, bays and hours of a day in it
  * @param priceDays age in days from which prices are old, 1 or more
  * @param hoursCorrelation how much the hours of different operations run over together, 0 to 1
+ * @param promises what it promises beside the price
  */
 public record Shop(
-    String name, PriceTerms terms, LabourPlan labour, int priceDays, double hoursCorrelation) {
+    Letterhead letterhead,
+    PriceTerms terms,
+    LabourPlan labour,
+    int priceDays,
+    double hoursCorrelation,
+    Promises promises) {
   public Shop {
-    Given.text(name, "Name of the shop", "Say whose documents they are.");
+    Given.present(letterhead, "Letterhead of the shop", "Say whose documents they are.");
     Given.present(terms, "Terms of the shop", "Give its usual terms.");
     Given.present(labour, "Hands and bays of the shop", "Give how many there are.");
     Given.count(priceDays, 1, 3650, "Age of old prices in days", "90 is usual.");
     Given.between(
         hoursCorrelation, 0, 1, "Correlation of the shop's hours", "0.3 is usual; 0 is too sure.");
+    Given.present(promises, "Promises of the shop", "Give none if it makes none.");
+  }
+
+  /** Name on its documents. */
+  public String name() {
+    return letterhead.name();
   }
 
   /**

@@ -16,6 +16,32 @@ import trammel.trade.money.PriceTerms;
 /** The section {@code shop}: whose catalog it is and the shop's usual terms. */
 final class ShopSection extends CatalogSection {
   private static final Field<String> NAME = Field.text("name", "name on the documents", 90);
+  private static final Field<String> ADDRESS =
+      Field.text("address", "address on the papers that leave the shop", 120).optional();
+  private static final Field<String> PHONE =
+      Field.text("phone", "phone number on the papers that leave the shop", 60).optional();
+  private static final Field<String> LICENCE =
+      Field.text("licence", "licence or registration that a quote must name, with its number", 120)
+          .optional();
+  private static final Field<String> LOGO =
+      Field.text(
+              "logo",
+              "file with the shop's mark, PNG or JPEG, beside the catalog file that names it",
+              200)
+          .optional();
+  private static final Field<Integer> START_DAYS =
+      Field.count("start_days", "working days from the deposit until the work can begin", 0, 1000)
+          .optional();
+  private static final Field<String> WARRANTY =
+      Field.note("warranty", "what the shop answers for and how long, printed on a quote", 600)
+          .optional();
+  private static final Field<String> CHANGE_RULE =
+      Field.note(
+              "change_rule",
+              "how changes to the work are ordered, printed on a quote; left out, in writing with"
+                  + " price and days before they are done",
+              600)
+          .optional();
   private static final Field<BigDecimal> LABOUR_RATE =
       Field.money("labour_rate", "price of an hour");
   private static final Field<BigDecimal> OVERHEAD_RATE =
@@ -49,6 +75,10 @@ final class ShopSection extends CatalogSection {
         "the shop and its usual terms",
         List.of(
             NAME,
+            ADDRESS,
+            PHONE,
+            LICENCE,
+            LOGO,
             LABOUR_RATE,
             OVERHEAD_RATE,
             MARKUP,
@@ -58,6 +88,9 @@ final class ShopSection extends CatalogSection {
             TermFields.DEPOSIT,
             TermFields.PROGRESS,
             VALID_DAYS,
+            START_DAYS,
+            WARRANTY,
+            CHANGE_RULE,
             HANDS,
             BAYS,
             DAY_HOURS,
@@ -94,10 +127,23 @@ final class ShopSection extends CatalogSection {
     assembly.shop =
         Optional.of(
             new Shop(
-                values.get(NAME),
+                letterhead(values, assembly),
                 terms,
                 new LabourPlan(values.get(HANDS), values.get(BAYS), values.get(DAY_HOURS)),
                 values.get(PRICE_DAYS),
-                values.get(HOURS_CORRELATION)));
+                values.get(HOURS_CORRELATION),
+                new Promises(
+                    values.find(START_DAYS), values.find(WARRANTY), values.find(CHANGE_RULE))));
+  }
+
+  private static Letterhead letterhead(FieldValues values, CatalogAssembly assembly) {
+    return new Letterhead(
+        values.get(NAME),
+        values.find(ADDRESS),
+        values.find(PHONE),
+        values.find(LICENCE),
+        values
+            .find(LOGO)
+            .flatMap(name -> LogoFile.of(name, values.locationOf(LOGO), assembly.problems)));
   }
 }

@@ -44,6 +44,11 @@ public record RailFoot(
   /** Corners as near as this to the one that is nearest to the rail touch it too (mm). */
   private static final double TOUCHING_MM = 4;
 
+  /** Whether it is a plate that closes the rail, or closes it again round a notch. */
+  public boolean closesTheRail() {
+    return closesTheRail(part);
+  }
+
   /** A side of a rail. */
   public enum Face {
     /** The face away from the vehicle's middle. */

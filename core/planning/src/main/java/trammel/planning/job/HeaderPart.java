@@ -17,11 +17,18 @@ final class HeaderPart {
   static final Field<String> UNITS =
       Field.choice("units", "what bare numbers in this file mean", List.of("us", "metric"))
           .withDefault("us");
-  private static final Field<String> NOTE = Field.note("note", "anything else", 2000).optional();
+  private static final Field<String> NOTE =
+      Field.note("note", "anything else the shop must know; the customer is not shown it", 2000)
+          .optional();
+  private static final Field<String> CUSTOMER_NOTE =
+      Field.note("customer_note", "anything else the customer is told; printed on the quote", 2000)
+          .optional();
 
   static final Field<FieldValues> FIELD =
       Field.section(
-          "job", "what the job is called", List.of(NUMBER, DATE, CUSTOMER, VEHICLE, UNITS, NOTE));
+          "job",
+          "what the job is called",
+          List.of(NUMBER, DATE, CUSTOMER, VEHICLE, UNITS, NOTE, CUSTOMER_NOTE));
 
   private HeaderPart() {}
 
@@ -32,6 +39,7 @@ final class HeaderPart {
         values.get(CUSTOMER),
         values.get(VEHICLE),
         UnitSystem.ofWord(values.get(UNITS)),
-        values.find(NOTE));
+        values.find(NOTE),
+        values.find(CUSTOMER_NOTE));
   }
 }

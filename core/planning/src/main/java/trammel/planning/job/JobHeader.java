@@ -12,7 +12,8 @@ import trammel.reading.quantity.UnitSystem;
  * @param customer who it is for
  * @param vehicle what it is built on
  * @param units what bare numbers in the file mean, and what results are printed in
- * @param note anything else
+ * @param note anything else the shop must know
+ * @param customerNote anything else the customer is told
  */
 public record JobHeader(
     String number,
@@ -20,4 +21,5 @@ public record JobHeader(
     String customer,
     String vehicle,
     UnitSystem units,
-    Optional<String> note) {}
+    Optional<String> note,
+    Optional<String> customerNote) {}

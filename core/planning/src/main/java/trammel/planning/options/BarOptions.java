@@ -2,6 +2,7 @@ package trammel.planning.options;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
 import trammel.brackets.bar.Mounting;
@@ -48,6 +49,9 @@ public final class BarOptions {
               "holes that take weight out of bracket sides and gussets, only where no cut through"
                   + " the plate gets weaker than its weakest without them",
               List.of("none", HOLES))
+          .calling(
+              Map.of(
+                  "none", "brackets of full plate", HOLES, "brackets with holes that save weight"))
           .withDefault("none");
 
   /** Distance between pick-up holes. */
@@ -64,8 +68,8 @@ public final class BarOptions {
   public static final Field<Double> LOWER_DROP =
       lengthFromVehicle(
           "lower_drop",
-          "lower joint on the axle, below the axle's centre; left out, 3 in or as much more as clears"
-              + " the axle tube",
+          "lower joint on the axle, below the axle's centre; left out, 3 in or as much more as"
+              + " clears the axle tube",
           1.5,
           8);
 
@@ -73,8 +77,8 @@ public final class BarOptions {
   public static final Field<Double> UPPER_RISE =
       lengthFromVehicle(
           "upper_rise",
-          "upper joint on the axle, above the axle's centre; left out, 4 1/2 in or the height nearest"
-              + " to it at which the bracket on the frame finds a flat of the rail",
+          "upper joint on the axle, above the axle's centre; left out, 4 1/2 in or the height"
+              + " nearest to it at which the bracket on the frame finds a flat of the rail",
           1.5,
           14);
 
@@ -82,8 +86,8 @@ public final class BarOptions {
   public static final Field<Double> LATERAL_BEHIND =
       lengthFromVehicle(
           "lateral_behind",
-          "lateral bar behind the axle's centre; left out, 6 in or as much more as clears the centre"
-              + " housing, which is taken as 6 in in radius where it is not measured",
+          "lateral bar behind the axle's centre; left out, 6 in or as much more as clears the"
+              + " centre housing, which is taken as 6 in in radius where it is not measured",
           2,
           24);
 
@@ -103,6 +107,12 @@ public final class BarOptions {
                 + " run: between them or outside them; left out, outside where there is no room"
                 + " between",
             Mounting.words())
+        .calling(
+            Map.of(
+                Mounting.INBOARD.word(),
+                bars + " between the frame rails",
+                Mounting.OUTBOARD.word(),
+                bars + " outside the frame rails"))
         .withDefault(Mounting.INBOARD.word());
   }
 

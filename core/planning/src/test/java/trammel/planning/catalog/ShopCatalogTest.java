@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +90,36 @@ class ShopCatalogTest {
         catalog.shop().terms().progress());
     assertEquals(3, catalog.shop().labour().hands());
     assertEquals(List.of(), STANDARD.shop().terms().progress());
+  }
+
+  /** The eight bytes with which every PNG begins (ISO/IEC 15948, 5.2). */
+  @Test
+  void theLetterheadIsTheShopsOwnWithItsMarkFromBesideTheCatalog() throws IOException {
+    byte[] png = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+    Files.write(own.resolve("mark.png"), png);
+    String text =
+        """
+        {"format": "trammel-catalog/1",
+         "shop": {"name": "Corner Shop", "address": "1 Example Street", "phone": "555-0101",
+                  "licence": "no. 7", "logo": "mark.png", "start_days": 10,
+                  "warranty": "a year", "change_rule": "by letter"}}
+        """;
+    Shop shop = with("shop.json", text).shop();
+    assertEquals("Corner Shop", shop.name());
+    assertEquals(List.of("1 Example Street", "555-0101", "no. 7"), shop.letterhead().lines());
+    assertEquals(Optional.of(own.resolve("mark.png")), shop.letterhead().logo());
+    assertEquals(
+        new Promises(Optional.of(10), Optional.of("a year"), Optional.of("by letter")),
+        shop.promises());
+    assertEquals(Promises.NONE, STANDARD.shop().promises());
+    Files.writeString(own.resolve("mark.png"), "<svg/>");
+    BadInputException refused =
+        assertThrows(BadInputException.class, () -> with("shop.json", text));
+    assertEquals("shop.logo", refused.problems().get(0).field());
+    assertTrue(refused.getMessage().contains("neither a PNG nor a JPEG"), refused.getMessage());
+    Files.delete(own.resolve("mark.png"));
+    refused = assertThrows(BadInputException.class, () -> with("shop.json", text));
+    assertTrue(refused.getMessage().contains("no file"), refused.getMessage());
   }
 
   @Test

@@ -36,6 +36,7 @@ class JobReaderTest {
     assertEquals("2026-11-25", PICKUP.header().date().toString());
     assertEquals(UnitSystem.US, PICKUP.header().units());
     assertEquals(Optional.of("Air lines to run inside the left rail."), PICKUP.header().note());
+    assertEquals(Optional.of("Paint is not in this price."), PICKUP.header().customerNote());
   }
 
   @Test

@@ -36,9 +36,10 @@ public final class Field<T> {
   private final Optional<T> defaultValue;
   private final boolean optional;
   private final Optional<String> datum;
+  private final Map<String, String> called;
 
   Field(String key, String help, ValueType<T> type) {
-    this(key, help, type, Optional.empty(), false, Optional.empty());
+    this(key, help, type, Optional.empty(), false, Optional.empty(), Map.of());
   }
 
   private Field(
@@ -47,13 +48,15 @@ public final class Field<T> {
       ValueType<T> type,
       Optional<T> defaultValue,
       boolean optional,
-      Optional<String> datum) {
+      Optional<String> datum,
+      Map<String, String> called) {
     this.key = requireNonNull(key, "key");
     this.help = requireNonNull(help, "help");
     this.type = type;
     this.defaultValue = defaultValue;
     this.optional = optional;
     this.datum = datum;
+    this.called = Map.copyOf(called);
     if (!isKey(key) || help.isBlank()) {
       throw new IllegalArgumentException(
           "The field ("
@@ -70,6 +73,16 @@ public final class Field<T> {
               + key
               + ") is not allowed; allowed: "
               + type.allowed(UnitSystem.US)
+              + ".");
+    }
+    if (!called.isEmpty() && !List.copyOf(type.choices()).containsAll(called.keySet())) {
+      throw new IllegalArgumentException(
+          "The field ("
+              + key
+              + ") calls choices by names ("
+              + called.keySet()
+              + ") that it has not; it has: "
+              + type.choices()
               + ".");
     }
   }
@@ -313,17 +326,27 @@ public final class Field<T> {
    * @throws IllegalArgumentException if the value is out of the field's range
    */
   public Field<T> withDefault(T value) {
-    return new Field<>(key, help, type, Optional.of(value), false, datum);
+    return new Field<>(key, help, type, Optional.of(value), false, datum, called);
   }
 
   /** A copy that may be left out of the file. */
   public Field<T> optional() {
-    return new Field<>(key, help, type, Optional.empty(), true, datum);
+    return new Field<>(key, help, type, Optional.empty(), true, datum, called);
   }
 
   /** A copy that states the datum from which its value is measured. */
   public Field<T> measuredFrom(String datumText) {
-    return new Field<>(key, help, type, defaultValue, optional, Optional.of(datumText));
+    return new Field<>(key, help, type, defaultValue, optional, Optional.of(datumText), called);
+  }
+
+  /**
+   * A copy that says what its choices are called on paper, where a key of the file would not do.
+   *
+   * @param words what a choice is called in a sentence of its own, by choice
+   * @throws IllegalArgumentException if one of them is not a choice of this field
+   */
+  public Field<T> calling(Map<String, String> words) {
+    return new Field<>(key, help, type, defaultValue, optional, datum, words);
   }
 
   // Description
@@ -371,6 +394,11 @@ public final class Field<T> {
   /** The words to choose from; empty for all but choices. */
   public List<String> choices() {
     return type.choices();
+  }
+
+  /** What a choice is called on paper; empty where nothing but its key is known. */
+  public Optional<String> called(String choice) {
+    return Optional.ofNullable(called.get(choice));
   }
 
   /** The fields of a group or place; empty for a single value. */

@@ -1,6 +1,7 @@
 package trammel.plugins.fourlinklateral;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
@@ -29,6 +30,12 @@ final class FourLinkOptions {
               "lateral_side",
               "rail from which the lateral bar's frame end hangs",
               List.of("left", "right"))
+          .calling(
+              Map.of(
+                  "left",
+                  "lateral bar hung from the left rail",
+                  "right",
+                  "lateral bar hung from the right rail"))
           .withDefault("left");
   private static final Field<Double> LATERAL_RISE =
       BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);

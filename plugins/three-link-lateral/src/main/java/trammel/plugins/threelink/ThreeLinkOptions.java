@@ -1,6 +1,7 @@
 package trammel.plugins.threelink;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
@@ -29,6 +30,12 @@ final class ThreeLinkOptions {
               "rail along which the one upper bar runs; off the middle it shifts load from wheel to"
                   + " wheel under drive and braking",
               List.of("left", "right"))
+          .calling(
+              Map.of(
+                  "left",
+                  "upper bar along the left rail",
+                  "right",
+                  "upper bar along the right rail"))
           .withDefault("right");
   static final Field<Double> RAIL_GAP = BarOptions.railGap();
   static final Field<String> LATERAL_SIDE =
@@ -36,6 +43,12 @@ final class ThreeLinkOptions {
               "lateral_side",
               "rail from which the lateral bar's frame end hangs",
               List.of("left", "right"))
+          .calling(
+              Map.of(
+                  "left",
+                  "lateral bar hung from the left rail",
+                  "right",
+                  "lateral bar hung from the right rail"))
           .withDefault("left");
   static final Field<Double> LATERAL_RISE =
       BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);

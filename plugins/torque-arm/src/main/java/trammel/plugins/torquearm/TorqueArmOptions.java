@@ -1,6 +1,7 @@
 package trammel.plugins.torquearm;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
@@ -36,6 +37,12 @@ final class TorqueArmOptions {
       BarOptions.inches("arm_rise", "front eye above the axle's centre at ride", -6, 6, 0);
   static final Field<String> ARM_SIDE =
       Field.choice("arm_side", "side of the propeller shaft on which the arm runs", sides())
+          .calling(
+              Map.of(
+                  "left",
+                  "torque arm to the left of the propeller shaft",
+                  "right",
+                  "torque arm to the right of the propeller shaft"))
           .withDefault("left");
   static final Field<Double> LINK_LENGTH =
       Field.lengthMm(
@@ -48,6 +55,12 @@ final class TorqueArmOptions {
   static final Field<Double> RAIL_GAP = BarOptions.railGap();
   static final Field<String> LATERAL_SIDE =
       Field.choice("lateral_side", "rail from which the lateral bar's frame end hangs", sides())
+          .calling(
+              Map.of(
+                  "left",
+                  "lateral bar hung from the left rail",
+                  "right",
+                  "lateral bar hung from the right rail"))
           .withDefault("left");
   static final Field<Double> LATERAL_RISE =
       BarOptions.inches("lateral_rise", "lateral bar above the axle's centre", -6, 12, 2);

@@ -1,6 +1,7 @@
 package trammel.plugins.wattslinkage;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
@@ -33,16 +34,16 @@ final class WattsOptions {
   private static final Field<Double> ROCKER_BEHIND =
       Field.lengthMm(
               "rocker_behind",
-              "rocker behind the axle's centre; left out, as near as the centre housing lets it, which"
-                  + " is taken as 6 in in radius where it is not measured",
+              "rocker behind the axle's centre; left out, as near as the centre housing lets it,"
+                  + " which is taken as 6 in in radius where it is not measured",
               4 * INCH_MM,
               24 * INCH_MM)
           .optional();
   private static final Field<Double> ROCKER_RISE =
       Field.lengthMm(
               "rocker_rise",
-              "rocker's pivot above the axle's centre, negative below; left out, at the axle's centre,"
-                  + " or so far below it that the upper link's frame end clears the rail",
+              "rocker's pivot above the axle's centre, negative below; left out, at the axle's"
+                  + " centre, or so far below it that the upper link's frame end clears the rail",
               -8 * INCH_MM,
               8 * INCH_MM)
           .optional();
@@ -52,6 +53,12 @@ final class WattsOptions {
               "rail to which the link from the rocker's upper end runs; the lower one runs to the"
                   + " other",
               List.of("left", "right"))
+          .calling(
+              Map.of(
+                  "left",
+                  "rocker's upper link run to the left rail",
+                  "right",
+                  "rocker's upper link run to the right rail"))
           .withDefault("left");
 
   private final Site site;

@@ -1,7 +1,7 @@
 package trammel.assembly;
 
 import java.util.Objects;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Where one of several equal parts stands and what carries it.
@@ -13,7 +13,7 @@ import trammel.trade.given.Given;
 public record Held(String mark, String carrier, Place place) {
   public Held {
     Objects.requireNonNull(mark, "mark");
-    Given.text(carrier, "Carrier of a part", "Say which body moves it.");
+    Given.text("carrier of a part", carrier, "Say which body moves it.");
     Objects.requireNonNull(place, "place");
   }
 

@@ -1,7 +1,7 @@
 package trammel.assembly;
 
 import java.util.Objects;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Two parts that hold each other otherwise than by a weld.
@@ -24,8 +24,8 @@ public record Mate(Kind kind, String part, String onto, double gapMm) {
 
   public Mate {
     Objects.requireNonNull(kind, "kind");
-    Given.text(part, "Part of a mate", "Give its id.");
-    Given.text(onto, "Part that '" + part + "' holds to", "Give its id.");
-    Given.between(gapMm, 0, 1000, "Gap of '" + part + "' in mm", "0 for parts that touch.");
+    Given.text("part of a mate", part, "Give its id.");
+    Given.text("part that '" + part + "' holds to", onto, "Give its id.");
+    Given.within("gap of '" + part + "' in mm", gapMm, 0, 1000, "", "0 for parts that touch.");
   }
 }

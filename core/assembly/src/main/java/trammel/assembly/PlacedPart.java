@@ -2,7 +2,7 @@ package trammel.assembly;
 
 import java.util.Objects;
 import trammel.engine.geometry.Point3;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One part of the finished vehicle in its place.
@@ -27,14 +27,14 @@ public record PlacedPart(
     double massKg,
     String why) {
   public PlacedPart {
-    Given.text(id, "Id of a placed part", "Give it a name of its own.");
-    Given.text(name, "Name of the part '" + id + "'", "Give the name that the lists use.");
+    Given.text("id of a placed part", id, "Give it a name of its own.");
+    Given.text("name of the part '" + id + "'", name, "Give the name that the lists use.");
     Objects.requireNonNull(kind, "kind");
-    Given.text(carrier, "Carrier of the part '" + id + "'", "Say which body moves it.");
+    Given.text("carrier of the part '" + id + "'", carrier, "Say which body moves it.");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(solid, "solid");
-    Given.between(massKg, 0, 10_000, "Mass of the part '" + id + "' in kg", "0 if not added.");
-    Given.text(why, "Reason for the part '" + id + "'", "Say what asks for it.");
+    Given.within("mass of the part '" + id + "' in kg", massKg, 0, 10_000, "", "0 if not added.");
+    Given.text("reason for the part '" + id + "'", why, "Say what asks for it.");
   }
 
   /** Middle of its volume at ride, in vehicle axes (mm). */

@@ -1,7 +1,7 @@
 package trammel.assembly;
 
 import java.util.Objects;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One weld of the finished vehicle.
@@ -14,10 +14,10 @@ import trammel.trade.given.Given;
  */
 public record PlacedSeam(String id, String name, SeamRun run, double sizeMm, String position) {
   public PlacedSeam {
-    Given.text(id, "Id of a weld", "Give it a name of its own.");
-    Given.text(name, "Name of the weld '" + id + "'", "Give the name that the weld list uses.");
+    Given.text("id of a weld", id, "Give it a name of its own.");
+    Given.text("name of the weld '" + id + "'", name, "Give the name that the weld list uses.");
     Objects.requireNonNull(run, "run");
-    Given.positive(sizeMm, 100, "Size of the weld '" + id + "' in mm", "Choose a fillet.");
-    Given.text(position, "Position of the weld '" + id + "'", "Say how it lies.");
+    Given.positive("size of the weld '" + id + "' in mm", sizeMm, 100, "", "Choose a fillet.");
+    Given.text("position of the weld '" + id + "'", position, "Say how it lies.");
   }
 }

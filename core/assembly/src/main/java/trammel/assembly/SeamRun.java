@@ -2,7 +2,7 @@ package trammel.assembly;
 
 import java.util.List;
 import java.util.Objects;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.welding.WeldRun;
 
 /**
@@ -17,8 +17,8 @@ public record SeamRun(List<String> parts, List<String> onto, SeamPath path) impl
   public SeamRun {
     parts = List.copyOf(parts);
     onto = List.copyOf(onto);
-    Given.count(parts.size(), 1, 20, "Parts that a weld holds", "Give their ids.");
-    Given.count(onto.size(), 1, 20, "Parts that '" + parts + "' is welded to", "Give their ids.");
+    Given.count("parts that a weld holds", parts.size(), 1, 20, "Give their ids.");
+    Given.count("parts that '" + parts + "' is welded to", onto.size(), 1, 20, "Give their ids.");
     Objects.requireNonNull(path, "path");
   }
 

@@ -7,8 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import trammel.engine.quantity.Given;
 import trammel.planning.rack.Rack;
-import trammel.trade.given.Given;
 
 /**
  * The stock on hand in the ledger. Whatever goes on or off is a movement with its reason, so that
@@ -120,7 +120,7 @@ public final class RackStock {
    * @param reason why, such as the jobs that it was ordered for
    */
   public void become(Rack after, String reason) {
-    Given.text(reason, "Reason of a movement on the rack", "Say why.");
+    Given.text("reason of a movement on the rack", reason, "Say why.");
     sql.change(
         () -> {
           Rack before = rack();

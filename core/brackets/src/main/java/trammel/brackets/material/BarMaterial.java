@@ -3,7 +3,7 @@ package trammel.brackets.material;
 import java.math.BigDecimal;
 import java.util.List;
 import trammel.engine.layout.BarTube;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.steel.RoundTube;
 import trammel.trade.steel.SteelSection;
 
@@ -30,14 +30,15 @@ public record BarMaterial(
   private static final double SAME_SIZE_MM = 0.01;
 
   public BarMaterial {
-    Given.text(key, "Key of a section", "Give it a short name.");
-    Given.text(title, "Title of section '" + key + "'", "Say what it is.");
-    Given.present(form, "Form of section '" + key + "'", "Give its sizes.");
-    Given.positive(yieldMPa, 2000, "Yield of section '" + key + "' in MPa", "See its standard.");
+    Given.text("key of a section", key, "Give it a short name.");
+    Given.text("title of section '" + key + "'", title, "Say what it is.");
+    Given.present("form of section '" + key + "'", form, "Give its sizes.");
+    Given.positive(
+        "yield of section '" + key + "' in MPa", yieldMPa, 2000, "", "See its standard.");
     sticks = List.copyOf(sticks);
-    Given.count(sticks.size(), 1, 50, "Lengths of section '" + key + "'", "Give one at least.");
-    Given.text(supplier, "Supplier of section '" + key + "'", "Say who delivers it.");
-    Given.count(leadDays, 0, 365, "Lead time of section '" + key + "'", "Ask the supplier.");
+    Given.count("lengths of section '" + key + "'", sticks.size(), 1, 50, "Give one at least.");
+    Given.text("supplier of section '" + key + "'", supplier, "Say who delivers it.");
+    Given.count("lead time of section '" + key + "'", leadDays, 0, 365, "Ask the supplier.");
   }
 
   /**
@@ -79,8 +80,8 @@ public record BarMaterial(
   public record Stick(double lengthMm, BigDecimal price, boolean inStock, List<PriceBreak> breaks) {
     public Stick {
       breaks = List.copyOf(breaks);
-      Given.positive(lengthMm, 20_000, "Stick length in mm", "Give the mill length.");
-      Given.present(price, "Price of a stick", "Give an amount.");
+      Given.positive("stick length", lengthMm, 20_000, "mm", "Give the mill length.");
+      Given.present("price of a stick", price, "Give an amount.");
     }
   }
 }

@@ -2,7 +2,7 @@ package trammel.brackets.material;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.hardware.BoltChoice;
 import trammel.trade.hardware.BoltedJoint;
 import trammel.trade.hardware.ScrewThread;
@@ -42,18 +42,18 @@ public record BoltSize(
   private static final double INCH_MM = 25.4;
 
   public BoltSize {
-    Given.text(key, "Key of a bolt size", "Give it a short name.");
-    Given.text(title, "Title of bolt size '" + key + "'", "Say what it is.");
-    Given.positive(diameterMm, 50, "Diameter of '" + key + "' in mm", "Give the nominal size.");
-    Given.positive(threadsPerInch, 60, "Threads per inch of '" + key + "'", "See the table.");
-    Given.positive(nutHeightMm, 50, "Nut height of '" + key + "' in mm", "Measure it.");
-    Given.positive(washerMm, 10, "Washer of '" + key + "' in mm", "Measure it.");
+    Given.text("key of a bolt size", key, "Give it a short name.");
+    Given.text("title of bolt size '" + key + "'", title, "Say what it is.");
+    Given.positive("diameter of '" + key + "' in mm", diameterMm, 50, "", "Give the nominal size.");
+    Given.positive("threads per inch of '" + key + "'", threadsPerInch, 60, "", "See the table.");
+    Given.positive("nut height of '" + key + "' in mm", nutHeightMm, 50, "", "Measure it.");
+    Given.positive("washer of '" + key + "' in mm", washerMm, 10, "", "Measure it.");
     lengths = List.copyOf(lengths);
-    Given.count(lengths.size(), 1, 100, "Lengths of '" + key + "'", "Give one at least.");
-    Given.present(nutPrice, "Nut price of '" + key + "'", "Give an amount.");
-    Given.present(washerPrice, "Washer price of '" + key + "'", "Give an amount.");
-    Given.text(supplier, "Supplier of '" + key + "'", "Say who delivers it.");
-    Given.count(leadDays, 0, 365, "Lead time of '" + key + "'", "Ask the supplier.");
+    Given.count("lengths of '" + key + "'", lengths.size(), 1, 100, "Give one at least.");
+    Given.present("nut price of '" + key + "'", nutPrice, "Give an amount.");
+    Given.present("washer price of '" + key + "'", washerPrice, "Give an amount.");
+    Given.text("supplier of '" + key + "'", supplier, "Say who delivers it.");
+    Given.count("lead time of '" + key + "'", leadDays, 0, 365, "Ask the supplier.");
     if (grade != 5 && grade != 8) {
       throw new IllegalArgumentException(
           "Grade of bolt size '" + key + "' is " + grade + "; give 5 or 8.");
@@ -82,8 +82,8 @@ public record BoltSize(
    */
   public record Stocked(double lengthMm, BigDecimal price) {
     public Stocked {
-      Given.positive(lengthMm, 1000, "Bolt length in mm", "Give the length under the head.");
-      Given.present(price, "Price of a bolt", "Give an amount.");
+      Given.positive("bolt length", lengthMm, 1000, "mm", "Give the length under the head.");
+      Given.present("price of a bolt", price, "Give an amount.");
     }
   }
 }

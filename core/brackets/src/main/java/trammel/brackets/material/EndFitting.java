@@ -1,7 +1,7 @@
 package trammel.brackets.material;
 
 import trammel.engine.layout.Joint;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A joint with which a bar can end, by generic size.
@@ -27,12 +27,12 @@ public record EndFitting(
     String tubeEndKey,
     String jamNutKey) {
   public EndFitting {
-    Given.text(key, "Key of a joint", "Give it a short name.");
-    Given.text(title, "Title of joint '" + key + "'", "Say what it is.");
-    Given.present(joint, "Joint '" + key + "'", "Give its figures.");
-    Given.positive(shankMm, 1000, "Shank of joint '" + key + "' in mm", "Measure it.");
-    Given.between(threadMm, 0, 100, "Thread of joint '" + key + "' in mm", "0 for a barrel.");
-    Given.present(tubeEndKey, "Tube end of joint '" + key + "'", "Empty for a barrel.");
-    Given.present(jamNutKey, "Jam nut of joint '" + key + "'", "Empty for a barrel.");
+    Given.text("key of a joint", key, "Give it a short name.");
+    Given.text("title of joint '" + key + "'", title, "Say what it is.");
+    Given.present("joint '" + key + "'", joint, "Give its figures.");
+    Given.positive("shank of joint '" + key + "' in mm", shankMm, 1000, "", "Measure it.");
+    Given.within("thread of joint '" + key + "' in mm", threadMm, 0, 100, "", "0 for a barrel.");
+    Given.present("tube end of joint '" + key + "'", tubeEndKey, "Empty for a barrel.");
+    Given.present("jam nut of joint '" + key + "'", jamNutKey, "Empty for a barrel.");
   }
 }

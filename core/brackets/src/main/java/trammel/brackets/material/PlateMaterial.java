@@ -2,7 +2,7 @@ package trammel.brackets.material;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.steel.PlateStock;
 
 /**
@@ -30,16 +30,21 @@ public record PlateMaterial(
   private static final double SAME_SIZE_MM = 0.01;
 
   public PlateMaterial {
-    Given.text(key, "Key of a plate", "Give it a short name.");
-    Given.text(title, "Title of plate '" + key + "'", "Say what it is.");
-    Given.present(form, "Thickness of plate '" + key + "'", "Give it.");
-    Given.positive(yieldMPa, 2000, "Yield of plate '" + key + "' in MPa", "See its standard.");
-    Given.between(
-        tensileMPa, yieldMPa, 3000, "Tensile of plate '" + key + "' in MPa", "See its standard.");
+    Given.text("key of a plate", key, "Give it a short name.");
+    Given.text("title of plate '" + key + "'", title, "Say what it is.");
+    Given.present("thickness of plate '" + key + "'", form, "Give it.");
+    Given.positive("yield of plate '" + key + "' in MPa", yieldMPa, 2000, "", "See its standard.");
+    Given.within(
+        "tensile of plate '" + key + "' in MPa",
+        tensileMPa,
+        yieldMPa,
+        3000,
+        "",
+        "See its standard.");
     sheets = List.copyOf(sheets);
-    Given.count(sheets.size(), 1, 50, "Sheets of plate '" + key + "'", "Give one at least.");
-    Given.text(supplier, "Supplier of plate '" + key + "'", "Say who delivers it.");
-    Given.count(leadDays, 0, 365, "Lead time of plate '" + key + "'", "Ask the supplier.");
+    Given.count("sheets of plate '" + key + "'", sheets.size(), 1, 50, "Give one at least.");
+    Given.text("supplier of plate '" + key + "'", supplier, "Say who delivers it.");
+    Given.count("lead time of plate '" + key + "'", leadDays, 0, 365, "Ask the supplier.");
   }
 
   /** Price of one sheet when this many of this size are ordered. */
@@ -73,9 +78,9 @@ public record PlateMaterial(
       double widthMm, double lengthMm, BigDecimal price, boolean inStock, List<PriceBreak> breaks) {
     public Sheet {
       breaks = List.copyOf(breaks);
-      Given.positive(widthMm, 10_000, "Sheet width in mm", "Give the sheet's size.");
-      Given.positive(lengthMm, 20_000, "Sheet length in mm", "Give the sheet's size.");
-      Given.present(price, "Price of a sheet", "Give an amount.");
+      Given.positive("sheet width", widthMm, 10_000, "mm", "Give the sheet's size.");
+      Given.positive("sheet length", lengthMm, 20_000, "mm", "Give the sheet's size.");
+      Given.present("price of a sheet", price, "Give an amount.");
     }
   }
 }

@@ -2,7 +2,7 @@ package trammel.brackets.material;
 
 import java.math.BigDecimal;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A lower price from a number on.
@@ -12,8 +12,8 @@ import trammel.trade.given.Given;
  */
 public record PriceBreak(int from, BigDecimal price) {
   public PriceBreak {
-    Given.count(from, 2, 1_000_000, "Number of a price break", "From 2 on.");
-    Given.decimal(price, 0, 1_000_000_000, "Price of a price break", "Give the price of one.");
+    Given.count("number of a price break", from, 2, 1_000_000, "From 2 on.");
+    Given.decimal("price of a price break", price, 0, 1_000_000_000, "Give the price of one.");
   }
 
   /** The lowest price of one that this many get. */

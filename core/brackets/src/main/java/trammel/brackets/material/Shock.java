@@ -1,6 +1,6 @@
 package trammel.brackets.material;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A shock by generic size.
@@ -24,12 +24,13 @@ public record Shock(
     double boltMm,
     double eyeWidthMm) {
   public Shock {
-    Given.text(key, "Key of a shock", "Give it a short name.");
-    Given.text(title, "Title of shock '" + key + "'", "Say what it is.");
-    Given.positive(closedMm, 2000, "Closed length of '" + key + "' in mm", "Measure it.");
-    Given.between(openMm, closedMm + 1, 3000, "Open length of '" + key + "' in mm", "Measure it.");
-    Given.positive(bodyRadiusMm, 200, "Radius of '" + key + "' in mm", "Measure it.");
-    Given.positive(boltMm, 50, "Bolt of '" + key + "' in mm", "Measure it.");
-    Given.positive(eyeWidthMm, 200, "Eye width of '" + key + "' in mm", "Measure it.");
+    Given.text("key of a shock", key, "Give it a short name.");
+    Given.text("title of shock '" + key + "'", title, "Say what it is.");
+    Given.positive("closed length of '" + key + "' in mm", closedMm, 2000, "", "Measure it.");
+    Given.within(
+        "open length of '" + key + "' in mm", openMm, closedMm + 1, 3000, "", "Measure it.");
+    Given.positive("radius of '" + key + "' in mm", bodyRadiusMm, 200, "", "Measure it.");
+    Given.positive("bolt of '" + key + "' in mm", boltMm, 50, "", "Measure it.");
+    Given.positive("eye width of '" + key + "' in mm", eyeWidthMm, 200, "", "Measure it.");
   }
 }

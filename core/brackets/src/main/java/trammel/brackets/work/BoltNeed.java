@@ -1,7 +1,7 @@
 package trammel.brackets.work;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Bolts with nut and two washers that the job needs.
@@ -15,12 +15,13 @@ import trammel.trade.given.Given;
 public record BoltNeed(
     String boltKey, double gripMm, List<Bolting> places, String where, String why) {
   public BoltNeed {
-    Given.text(boltKey, "Size of a bolt", "Give its key in the catalog.");
-    Given.positive(gripMm, 500, "Grip of bolt '" + boltKey + "' in mm", "Add up what it clamps.");
+    Given.text("size of a bolt", boltKey, "Give its key in the catalog.");
+    Given.positive(
+        "grip of bolt '" + boltKey + "' in mm", gripMm, 500, "", "Add up what it clamps.");
     places = List.copyOf(places);
-    Given.count(places.size(), 1, 1000, "Places of bolts '" + boltKey + "'", "Say where they go.");
-    Given.text(where, "Place of bolt '" + boltKey + "'", "Say which joint.");
-    Given.text(why, "Reason for bolt '" + boltKey + "'", "Say what asks for it.");
+    Given.count("places of bolts '" + boltKey + "'", places.size(), 1, 1000, "Say where they go.");
+    Given.text("place of bolt '" + boltKey + "'", where, "Say which joint.");
+    Given.text("reason for bolt '" + boltKey + "'", why, "Say what asks for it.");
   }
 
   /** How many there are. */

@@ -2,7 +2,7 @@ package trammel.brackets.work;
 
 import java.util.List;
 import trammel.assembly.Held;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One bolt in its place.
@@ -13,8 +13,8 @@ import trammel.trade.given.Given;
  */
 public record Bolting(Held held, List<String> through) {
   public Bolting {
-    Given.present(held, "Place of a bolt", "Say where it goes.");
+    Given.present("place of a bolt", held, "Say where it goes.");
     through = List.copyOf(through);
-    Given.count(through.size(), 1, 20, "Parts that a bolt clamps", "Give their ids.");
+    Given.count("parts that a bolt clamps", through.size(), 1, 20, "Give their ids.");
   }
 }

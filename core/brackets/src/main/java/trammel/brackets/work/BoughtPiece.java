@@ -3,7 +3,7 @@ package trammel.brackets.work;
 import java.util.List;
 import trammel.assembly.Place;
 import trammel.assembly.Solid;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One bought part in its place.
@@ -17,10 +17,10 @@ import trammel.trade.given.Given;
 public record BoughtPiece(
     String id, String carrier, Place place, Solid solid, List<String> holdsTo) {
   public BoughtPiece {
-    Given.text(id, "Id of a bought part", "Give it a name of its own.");
-    Given.text(carrier, "Carrier of '" + id + "'", "Say which body moves it.");
-    Given.present(place, "Place of '" + id + "'", "Say where it goes.");
-    Given.present(solid, "Form of '" + id + "'", "Give a simple one.");
+    Given.text("id of a bought part", id, "Give it a name of its own.");
+    Given.text("carrier of '" + id + "'", carrier, "Say which body moves it.");
+    Given.present("place of '" + id + "'", place, "Say where it goes.");
+    Given.present("form of '" + id + "'", solid, "Give a simple one.");
     holdsTo = List.copyOf(holdsTo);
   }
 }

@@ -2,7 +2,7 @@ package trammel.brackets.work;
 
 import java.util.Objects;
 import trammel.engine.layout.End;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One end of a bar whose bracket is fitted.
@@ -12,7 +12,7 @@ import trammel.trade.given.Given;
  */
 public record FittedEnd(String bar, End end) {
   public FittedEnd {
-    Given.text(bar, "Bar of a fitted end", "Name it.");
+    Given.text("bar of a fitted end", bar, "Name it.");
     Objects.requireNonNull(end, "end");
   }
 }

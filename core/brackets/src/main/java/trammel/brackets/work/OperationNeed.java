@@ -1,7 +1,7 @@
 package trammel.brackets.work;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Work that the job needs done.
@@ -16,14 +16,15 @@ public record OperationNeed(
     String operationKey, double quantity, String driver, String why, List<FittedEnd> fits) {
   public OperationNeed {
     fits = List.copyOf(fits);
-    Given.text(operationKey, "Key of an operation", "Give its catalog key.");
+    Given.text("key of an operation", operationKey, "Give its catalog key.");
     Given.positive(
+        "quantity of operation '" + operationKey + "'",
         quantity,
         100_000,
-        "Quantity of operation '" + operationKey + "'",
+        "",
         "Leave it out for none.");
-    Given.text(driver, "Driver of operation '" + operationKey + "'", "Say what was counted.");
-    Given.text(why, "Reason for operation '" + operationKey + "'", "Say what asks for it.");
+    Given.text("driver of operation '" + operationKey + "'", driver, "Say what was counted.");
+    Given.text("reason for operation '" + operationKey + "'", why, "Say what asks for it.");
   }
 
   /** Work that fits no bracket of a bar. */

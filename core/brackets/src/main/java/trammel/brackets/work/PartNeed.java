@@ -1,7 +1,7 @@
 package trammel.brackets.work;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Something bought that the job needs. It either stands somewhere on the vehicle, piece by piece,
@@ -14,9 +14,9 @@ import trammel.trade.given.Given;
  */
 public record PartNeed(String itemKey, double quantity, List<BoughtPiece> pieces, String why) {
   public PartNeed {
-    Given.text(itemKey, "Item of a part", "Give its key in the catalog.");
-    Given.positive(quantity, 10_000, "Quantity of '" + itemKey + "'", "Leave it out for none.");
-    Given.text(why, "Reason for '" + itemKey + "'", "Say what asks for it.");
+    Given.text("item of a part", itemKey, "Give its key in the catalog.");
+    Given.positive("quantity of '" + itemKey + "'", quantity, 10_000, "", "Leave it out for none.");
+    Given.text("reason for '" + itemKey + "'", why, "Say what asks for it.");
     pieces = List.copyOf(pieces);
     if (!pieces.isEmpty() && pieces.size() != quantity) {
       throw new IllegalArgumentException(

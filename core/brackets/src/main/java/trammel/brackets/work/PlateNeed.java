@@ -5,7 +5,7 @@ import java.util.Optional;
 import trammel.assembly.Held;
 import trammel.assembly.Prism;
 import trammel.assembly.Solid;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.plates.Plate;
 
 /**
@@ -27,12 +27,12 @@ public record PlateNeed(
     boolean stays,
     Optional<Solid> formed) {
   public PlateNeed {
-    Given.present(plate, "Plate", "Draw it.");
-    Given.text(plateKey, "Material of plate '" + plate.name() + "'", "Give its catalog key.");
+    Given.present("plate", plate, "Draw it.");
+    Given.text("material of plate '" + plate.name() + "'", plateKey, "Give its catalog key.");
     places = List.copyOf(places);
-    Given.count(places.size(), 1, 1000, "Places of '" + plate.name() + "'", "Say where it goes.");
-    Given.text(why, "Reason for plate '" + plate.name() + "'", "Say what asks for it.");
-    Given.present(formed, "Form of plate '" + plate.name() + "'", "Empty for a flat one.");
+    Given.count("places of '" + plate.name() + "'", places.size(), 1, 1000, "Say where it goes.");
+    Given.text("reason for plate '" + plate.name() + "'", why, "Say what asks for it.");
+    Given.present("form of plate '" + plate.name() + "'", formed, "Empty for a flat one.");
   }
 
   /** Flat plates that stay on the vehicle. */

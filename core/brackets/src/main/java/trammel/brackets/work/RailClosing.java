@@ -2,7 +2,7 @@ package trammel.brackets.work;
 
 import java.util.Objects;
 import trammel.assembly.Held;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A stretch of a channel rail that something asks to be closed by a plate. Stretches that meet are
@@ -41,13 +41,13 @@ public record RailClosing(
 
   public RailClosing {
     Objects.requireNonNull(kind, "kind");
-    Given.text(name, "Name of a boxing plate", "Say what the lists call it.");
+    Given.text("name of a boxing plate", name, "Say what the lists call it.");
     Objects.requireNonNull(mark, "mark");
     Given.positive(
-        frontMm - rearMm, 20_000, "Length of '" + name + "' in mm", "Give its rear end first.");
+        "length of '" + name + "' in mm", frontMm - rearMm, 20_000, "", "Give its rear end first.");
     Objects.requireNonNull(stock, "stock");
-    Given.text(behind, "What '" + name + "' stands behind", "Name the bracket or mount.");
-    Given.text(why, "Reason for '" + name + "'", "Say what asks for it.");
+    Given.text("what '" + name + "' stands behind", behind, "Name the bracket or mount.");
+    Given.text("reason for '" + name + "'", why, "Say what asks for it.");
   }
 
   /** Id of the plate where it stays by itself, under which seams name it. */

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import trammel.assembly.CopedTube;
 import trammel.assembly.Held;
 import trammel.assembly.Solid;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.tubes.Cope;
 
 /**
@@ -29,14 +29,15 @@ public record TubeNeed(
     String ends,
     String why) {
   public TubeNeed {
-    Given.text(name, "Name of a tube", "Say which part it is.");
-    Given.text(barKey, "Section of tube '" + name + "'", "Give its catalog key.");
-    Given.positive(cutLengthMm, 20_000, "Cut length of '" + name + "' in mm", "Check its ends.");
-    Given.present(solid, "Form of tube '" + name + "'", "Give it with its ends.");
+    Given.text("name of a tube", name, "Say which part it is.");
+    Given.text("section of tube '" + name + "'", barKey, "Give its catalog key.");
+    Given.positive(
+        "cut length of '" + name + "' in mm", cutLengthMm, 20_000, "", "Check its ends.");
+    Given.present("form of tube '" + name + "'", solid, "Give it with its ends.");
     places = List.copyOf(places);
-    Given.count(places.size(), 1, 1000, "Places of '" + name + "'", "Say where it goes.");
-    Given.text(ends, "Ends of '" + name + "'", "Say square, coped or mitred.");
-    Given.text(why, "Reason for tube '" + name + "'", "Say what asks for it.");
+    Given.count("places of '" + name + "'", places.size(), 1, 1000, "Say where it goes.");
+    Given.text("ends of '" + name + "'", ends, "Say square, coped or mitred.");
+    Given.text("reason for tube '" + name + "'", why, "Say what asks for it.");
   }
 
   /** The same under another name. */

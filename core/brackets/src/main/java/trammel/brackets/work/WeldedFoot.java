@@ -5,8 +5,8 @@ import java.util.Objects;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
+import trammel.engine.quantity.Given;
 import trammel.engine.strength.WeldGroup;
-import trammel.trade.given.Given;
 
 /**
  * Where a bracket is welded on, with the bars whose force passes through those welds. Welds that do
@@ -34,13 +34,13 @@ public record WeldedFoot(
   private static final double SQUARE = 1e-6;
 
   public WeldedFoot {
-    Given.text(name, "Name of a welded foot", "Say what is welded to what.");
+    Given.text("name of a welded foot", name, "Say what is welded to what.");
     bars = List.copyOf(bars);
-    Given.count(bars.size(), 1, 20, "Bars of " + name, "Name the bars it holds.");
+    Given.count("bars of " + name, bars.size(), 1, 20, "Name the bars it holds.");
     Objects.requireNonNull(end, "end");
     Objects.requireNonNull(welds, "welds");
     Objects.requireNonNull(origin, "origin");
-    Given.positive(legMm, 50, "Leg of the welds of " + name + " in mm", "Choose a fillet.");
+    Given.positive("leg of the welds of " + name + " in mm", legMm, 50, "", "Choose a fillet.");
     if (Math.abs(along.norm() - 1) > SQUARE
         || Math.abs(up.norm() - 1) > SQUARE
         || Math.abs(along.dot(up)) > SQUARE) {

@@ -113,6 +113,98 @@ public final class Given {
   }
 
   /**
+   * Accepts a number over zero, up to a limit.
+   *
+   * @param what what the number is
+   * @param value the number
+   * @param most largest value allowed
+   * @param unit unit of both, empty for a pure number
+   * @param advice what to do when it is refused, a whole sentence
+   * @return the number
+   * @throws IllegalArgumentException if it is zero, negative, too large or not a number
+   */
+  public static double positive(
+      String what, double value, double most, String unit, String advice) {
+    if (value > 0 && value <= most) {
+      return value;
+    }
+    throw refusal(
+        what, text(value) + unitText(unit), "over 0, up to " + text(most) + unitText(unit), advice);
+  }
+
+  /**
+   * Accepts a whole number between two limits, both included.
+   *
+   * @param what what the number is
+   * @param value the number
+   * @param least least value allowed
+   * @param most largest value allowed
+   * @param advice what to do when it is refused, a whole sentence
+   * @return the number
+   * @throws IllegalArgumentException if the number is outside the limits
+   */
+  public static int count(String what, int value, int least, int most, String advice) {
+    if (value >= least && value <= most) {
+      return value;
+    }
+    throw refusal(what, Integer.toString(value), "from " + least + " to " + most, advice);
+  }
+
+  /**
+   * Accepts an exact decimal between two limits, both included.
+   *
+   * @param what what the number is
+   * @param value the number
+   * @param least least value allowed
+   * @param most largest value allowed
+   * @param advice what to do when it is refused, a whole sentence
+   * @return the number
+   * @throws IllegalArgumentException if the number is missing or outside the limits
+   */
+  public static BigDecimal decimal(
+      String what, BigDecimal value, long least, long most, String advice) {
+    present(what, value, advice);
+    if (value.compareTo(BigDecimal.valueOf(least)) >= 0
+        && value.compareTo(BigDecimal.valueOf(most)) <= 0) {
+      return value;
+    }
+    throw refusal(what, value.toPlainString(), "from " + least + " to " + most, advice);
+  }
+
+  /**
+   * Accepts a text that says something.
+   *
+   * @param what what the text is
+   * @param text the text
+   * @param advice what to do when it is refused, a whole sentence
+   * @return the text
+   * @throws IllegalArgumentException if it is missing or blank
+   */
+  public static String text(String what, String text, String advice) {
+    if (text != null && !text.isBlank()) {
+      return text;
+    }
+    throw refusal(what, text == null ? "nothing" : "an empty text", "some words", advice);
+  }
+
+  /**
+   * Accepts anything that is there.
+   *
+   * @param <T> its type
+   * @param what what it is
+   * @param value what was given, or null
+   * @param advice what to do when it is missing, a whole sentence
+   * @return the value
+   * @throws IllegalArgumentException if it is missing
+   */
+  public static <T> T present(String what, T value, String advice) {
+    if (value != null) {
+      return value;
+    }
+    throw new IllegalArgumentException("The " + what + " is missing. " + advice);
+  }
+
+  /**
    * A number above zero.
    *
    * @throws IllegalArgumentException if {@code value} is not finite or not above zero

@@ -1,8 +1,8 @@
 package trammel.planning.catalog;
 
+import trammel.engine.quantity.Given;
 import trammel.engine.springs.AirSpringSize;
 import trammel.engine.springs.RatedAirSpring;
-import trammel.trade.given.Given;
 
 /**
  * An air spring by generic size with its load-height table.
@@ -16,11 +16,11 @@ import trammel.trade.given.Given;
 public record AirSpring(
     String key, String title, AirSpringSize size, double outsideRadiusMm, double highestGaugeMPa) {
   public AirSpring {
-    Given.text(key, "Key of an air spring", "Give it a short name.");
-    Given.text(title, "Title of air spring '" + key + "'", "Say what it is.");
-    Given.present(size, "Load-height table of '" + key + "'", "Give its rows.");
-    Given.positive(outsideRadiusMm, 500, "Radius of '" + key + "' in mm", "Measure it.");
-    Given.positive(highestGaugeMPa, 5, "Pressure of '" + key + "' in MPa", "See its data.");
+    Given.text("key of an air spring", key, "Give it a short name.");
+    Given.text("title of air spring '" + key + "'", title, "Say what it is.");
+    Given.present("load-height table of '" + key + "'", size, "Give its rows.");
+    Given.positive("radius of '" + key + "' in mm", outsideRadiusMm, 500, "", "Measure it.");
+    Given.positive("pressure of '" + key + "' in MPa", highestGaugeMPa, 5, "", "See its data.");
   }
 
   /** Its table with its highest pressure, as a layout keeps them. */

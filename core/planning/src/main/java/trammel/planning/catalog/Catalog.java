@@ -15,7 +15,7 @@ import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.material.Shock;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.labour.Operation;
 import trammel.trade.welding.WeldPractice;
 
@@ -61,7 +61,7 @@ public record Catalog(
     Map<String, LocalDate> priceDates,
     List<String> priceSources) {
   public Catalog {
-    Given.present(currency, "Currency of the catalog", "Give its ISO 4217 code.");
+    Given.present("currency of the catalog", currency, "Give its ISO 4217 code.");
     items = ordered(items);
     ends = ordered(ends);
     bars = ordered(bars);
@@ -73,10 +73,10 @@ public record Catalog(
     operations = ordered(operations);
     suppliers = ordered(suppliers);
     limits = ordered(limits);
-    Given.present(welding, "Welding practice", "Give the shop's.");
-    Given.present(cutting, "Cutting practice", "Give the shop's.");
-    Given.present(analysis, "Analysis settings", "Give the design speed and load cases.");
-    Given.present(shop, "Shop of the catalog", "Give its name and terms.");
+    Given.present("welding practice", welding, "Give the shop's.");
+    Given.present("cutting practice", cutting, "Give the shop's.");
+    Given.present("analysis settings", analysis, "Give the design speed and load cases.");
+    Given.present("shop of the catalog", shop, "Give its name and terms.");
     priceDates = ordered(priceDates);
     priceSources = List.copyOf(priceSources);
   }

@@ -1,6 +1,6 @@
 package trammel.planning.catalog;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A coil spring that sits on a shock, by generic size.
@@ -20,12 +20,12 @@ public record CoilOverSpring(
     double solidLengthMm,
     double outsideRadiusMm) {
   public CoilOverSpring {
-    Given.text(key, "Key of a coil spring", "Give it a short name.");
-    Given.text(title, "Title of coil spring '" + key + "'", "Say what it is.");
-    Given.positive(rateNPerMm, 1000, "Rate of '" + key + "' in N/mm", "See its data.");
-    Given.positive(freeLengthMm, 2000, "Free length of '" + key + "' in mm", "Measure it.");
-    Given.between(
-        solidLengthMm, 1, freeLengthMm, "Solid length of '" + key + "' in mm", "See its data.");
-    Given.positive(outsideRadiusMm, 200, "Radius of '" + key + "' in mm", "Measure it.");
+    Given.text("key of a coil spring", key, "Give it a short name.");
+    Given.text("title of coil spring '" + key + "'", title, "Say what it is.");
+    Given.positive("rate of '" + key + "' in N/mm", rateNPerMm, 1000, "", "See its data.");
+    Given.positive("free length of '" + key + "' in mm", freeLengthMm, 2000, "", "Measure it.");
+    Given.within(
+        "solid length of '" + key + "' in mm", solidLengthMm, 1, freeLengthMm, "", "See its data.");
+    Given.positive("radius of '" + key + "' in mm", outsideRadiusMm, 200, "", "Measure it.");
   }
 }

@@ -1,6 +1,6 @@
 package trammel.planning.catalog;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How a shop cuts.
@@ -23,13 +23,13 @@ public record CuttingPractice(
     double usefulStickMm,
     double usefulSheetMm) {
   public CuttingPractice {
-    Given.between(sawKerfMm, 0, 20, "Saw kerf in mm", "Measure a cut.");
-    Given.between(sawTrimMm, 0, 500, "Saw trim in mm", "0 for none.");
-    Given.between(tableKerfMm, 0, 20, "Kerf of the plate cutter in mm", "Measure a cut.");
-    Given.between(leadInRoomMm, 0, 100, "Room for the lead-in in mm", "0 for none.");
-    Given.between(sheetMarginMm, 0, 200, "Sheet margin in mm", "0 for none.");
-    Given.positive(usefulStickMm, 10_000, "Useful stick offcut in mm", "Give a length.");
-    Given.positive(usefulSheetMm, 10_000, "Useful sheet offcut in mm", "Give a side.");
+    Given.within("saw kerf", sawKerfMm, 0, 20, "mm", "Measure a cut.");
+    Given.within("saw trim", sawTrimMm, 0, 500, "mm", "0 for none.");
+    Given.within("kerf of the plate cutter", tableKerfMm, 0, 20, "mm", "Measure a cut.");
+    Given.within("room for the lead-in", leadInRoomMm, 0, 100, "mm", "0 for none.");
+    Given.within("sheet margin", sheetMarginMm, 0, 200, "mm", "0 for none.");
+    Given.positive("useful stick offcut", usefulStickMm, 10_000, "mm", "Give a length.");
+    Given.positive("useful sheet offcut", usefulSheetMm, 10_000, "mm", "Give a side.");
   }
 
   /** Least distance between plates on a sheet (mm). */

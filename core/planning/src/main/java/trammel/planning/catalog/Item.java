@@ -2,7 +2,7 @@ package trammel.planning.catalog;
 
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Something bought by the piece, the foot or the job, at an example price.
@@ -31,18 +31,18 @@ public record Item(
     OptionalDouble lengthMm,
     Selling selling) {
   public Item {
-    Given.text(key, "Key of an item", "Give it a short name.");
-    Given.text(title, "Title of item '" + key + "'", "Say what it is.");
-    Given.text(unit, "Unit of item '" + key + "'", "Say what one of it is, such as each.");
-    Given.present(price, "Price of item '" + key + "'", "Give an amount.");
-    Given.present(selling, "Selling of item '" + key + "'", "Say how it is sold.");
-    Given.present(bought, "Class of item '" + key + "'", "Give part, supply or outside work.");
-    Given.text(supplier, "Supplier of item '" + key + "'", "Say who delivers it.");
-    Given.count(leadDays, 0, 365, "Lead time of item '" + key + "' in days", "Ask the supplier.");
-    Given.between(massKg, 0, 1000, "Mass of item '" + key + "' in kg", "Weigh one.");
+    Given.text("key of an item", key, "Give it a short name.");
+    Given.text("title of item '" + key + "'", title, "Say what it is.");
+    Given.text("unit of item '" + key + "'", unit, "Say what one of it is, such as each.");
+    Given.present("price of item '" + key + "'", price, "Give an amount.");
+    Given.present("selling of item '" + key + "'", selling, "Say how it is sold.");
+    Given.present("class of item '" + key + "'", bought, "Give part, supply or outside work.");
+    Given.text("supplier of item '" + key + "'", supplier, "Say who delivers it.");
+    Given.count("lead time of item '" + key + "' in days", leadDays, 0, 365, "Ask the supplier.");
+    Given.within("mass of item '" + key + "' in kg", massKg, 0, 1000, "", "Weigh one.");
     if (lengthMm.isPresent()) {
       Given.positive(
-          lengthMm.getAsDouble(), 20_000, "Length of item '" + key + "' in mm", "Measure one.");
+          "length of item '" + key + "' in mm", lengthMm.getAsDouble(), 20_000, "", "Measure one.");
     }
     if (price.signum() < 0) {
       throw new IllegalArgumentException(

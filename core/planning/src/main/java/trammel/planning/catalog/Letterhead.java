@@ -3,7 +3,7 @@ package trammel.planning.catalog;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What stands at the head of the papers that leave the shop.
@@ -21,7 +21,7 @@ public record Letterhead(
     Optional<String> licence,
     Optional<Path> logo) {
   public Letterhead {
-    Given.text(name, "Name of the shop", "Say whose documents they are.");
+    Given.text("name of the shop", name, "Say whose documents they are.");
   }
 
   /** A letterhead of nothing but the name. */

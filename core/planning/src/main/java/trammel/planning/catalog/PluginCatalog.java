@@ -1,7 +1,7 @@
 package trammel.planning.catalog;
 
 import java.util.Objects;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What a plugin brings to the catalog, in the file {@value #FILE} of its jar: the items and
@@ -17,7 +17,7 @@ public record PluginCatalog(String plugin, String text) {
   public static final String FILE = "META-INF/trammel-catalog.yaml";
 
   public PluginCatalog {
-    Given.text(plugin, "Name of a plugin", "Give that of its jar.");
+    Given.text("name of a plugin", plugin, "Give that of its jar.");
     Objects.requireNonNull(text, "text");
   }
 

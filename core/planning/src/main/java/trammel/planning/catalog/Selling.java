@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.brackets.material.PriceBreak;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How an item is sold. The price on a quote is that of one unit; an order is for whole packs at the
@@ -37,9 +37,9 @@ public record Selling(
    */
   public record Pack(String title, BigDecimal holds, BigDecimal price) {
     public Pack {
-      Given.text(title, "Title of a pack", "Say what it is, such as 11 lb spool.");
-      Given.decimal(holds, 0, 1_000_000, "What the pack '" + title + "' holds", "Count it.");
-      Given.decimal(price, 0, 1_000_000_000, "Price of the pack '" + title + "'", "Give it.");
+      Given.text("title of a pack", title, "Say what it is, such as 11 lb spool.");
+      Given.decimal("what the pack '" + title + "' holds", holds, 0, 1_000_000, "Count it.");
+      Given.decimal("price of the pack '" + title + "'", price, 0, 1_000_000_000, "Give it.");
       if (holds.signum() == 0) {
         throw new IllegalArgumentException(
             "The pack '" + title + "' holds 0; allowed is more than 0. Say how much is in it.");

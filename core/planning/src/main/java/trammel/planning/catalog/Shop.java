@@ -6,9 +6,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import trammel.engine.quantity.Given;
 import trammel.planning.job.Tax;
 import trammel.planning.job.Terms;
-import trammel.trade.given.Given;
 import trammel.trade.labour.LabourPlan;
 import trammel.trade.money.Contingency;
 import trammel.trade.money.CostClass;
@@ -34,13 +34,18 @@ public record Shop(
     double hoursCorrelation,
     Promises promises) {
   public Shop {
-    Given.present(letterhead, "Letterhead of the shop", "Say whose documents they are.");
-    Given.present(terms, "Terms of the shop", "Give its usual terms.");
-    Given.present(labour, "Hands and bays of the shop", "Give how many there are.");
-    Given.count(priceDays, 1, 3650, "Age of old prices in days", "90 is usual.");
-    Given.between(
-        hoursCorrelation, 0, 1, "Correlation of the shop's hours", "0.3 is usual; 0 is too sure.");
-    Given.present(promises, "Promises of the shop", "Give none if it makes none.");
+    Given.present("letterhead of the shop", letterhead, "Say whose documents they are.");
+    Given.present("terms of the shop", terms, "Give its usual terms.");
+    Given.present("hands and bays of the shop", labour, "Give how many there are.");
+    Given.count("age of old prices in days", priceDays, 1, 3650, "90 is usual.");
+    Given.within(
+        "correlation of the shop's hours",
+        hoursCorrelation,
+        0,
+        1,
+        "",
+        "0.3 is usual; 0 is too sure.");
+    Given.present("promises of the shop", promises, "Give none if it makes none.");
   }
 
   /** Name on its documents. */

@@ -2,7 +2,7 @@ package trammel.planning.catalog;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What a supplier asks for an order beside the prices, in the catalog's currency.
@@ -24,7 +24,7 @@ public record SupplierTerms(
     Optional<Double> longLengthMm,
     Optional<BigDecimal> longLengthCharge) {
   public SupplierTerms {
-    Given.text(supplier, "Name of a supplier", "Write it as the entries do.");
+    Given.text("name of a supplier", supplier, "Write it as the entries do.");
     if (smallOrderCharge.isPresent() && minimumOrder.isEmpty()) {
       throw new IllegalArgumentException(
           "small_order_charge of '" + supplier + "' needs minimum_order. Add it.");

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.PlacedPart;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.plates.Bounds;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.Loop;
@@ -35,10 +35,10 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
    */
   public NestDrawing {
     plates = Map.copyOf(plates);
-    Given.text(title, "Title of a nest", "Say which sheet it is.");
+    Given.text("title of a nest", title, "Say which sheet it is.");
     for (PlacedPart part : sheet.parts()) {
       Given.present(
-          plates.get(part.partId()), "Plate '" + part.partId() + "' of a nest", "Add its plate.");
+          "plate '" + part.partId() + "' of a nest", plates.get(part.partId()), "Add its plate.");
     }
   }
 

@@ -2,7 +2,7 @@ package trammel.planning.drawings;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
@@ -32,8 +32,8 @@ public record WrapTemplate(String name, Cope cope) {
    * @throws IllegalArgumentException if the name is blank
    */
   public WrapTemplate {
-    Given.text(name, "Name of a template", "Say which tube and which end.");
-    Given.present(cope, "Cope of '" + name + "'", "Give it.");
+    Given.text("name of a template", name, "Say which tube and which end.");
+    Given.present("cope of '" + name + "'", cope, "Give it.");
   }
 
   /** Length of the template round the tube (mm). */

@@ -1,7 +1,7 @@
 package trammel.planning.fitup;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What was read for one target after tacking.
@@ -11,11 +11,11 @@ import trammel.trade.given.Given;
  */
 public record TackReading(String id, List<Double> values) {
   public TackReading {
-    Given.text(id, "Name of a reading", "Use the name on the fit-up sheet.");
+    Given.text("name of a reading", id, "Use the name on the fit-up sheet.");
     values = List.copyOf(values);
-    Given.count(values.size(), 1, 100, "Readings of '" + id + "'", "Enter one at least.");
+    Given.count("readings of '" + id + "'", values.size(), 1, 100, "Enter one at least.");
     for (double value : values) {
-      Given.between(value, -1e5, 1e5, "Reading of '" + id + "'", "Measure it again.");
+      Given.within("reading of '" + id + "'", value, -1e5, 1e5, "", "Measure it again.");
     }
   }
 

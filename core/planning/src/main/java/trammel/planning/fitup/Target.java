@@ -1,7 +1,7 @@
 package trammel.planning.fitup;
 
+import trammel.engine.quantity.Given;
 import trammel.reading.quantity.QuantityKind;
-import trammel.trade.given.Given;
 
 /**
  * One thing to set and to measure again after tacking.
@@ -23,11 +23,11 @@ public record Target(
     double tolerance,
     double instrument) {
   public Target {
-    Given.text(id, "Name of a target", "Give it a short name.");
-    Given.text(group, "Group of target '" + id + "'", "Name its bracket.");
-    Given.text(what, "What target '" + id + "' is", "Say what is measured from where.");
-    Given.between(plan, -1e5, 1e5, "Value of target '" + id + "'", "Check the layout.");
-    Given.positive(tolerance, 1e3, "Tolerance of target '" + id + "'", "Give one.");
-    Given.positive(instrument, 1e3, "Instrument of target '" + id + "'", "Give one.");
+    Given.text("name of a target", id, "Give it a short name.");
+    Given.text("group of target '" + id + "'", group, "Name its bracket.");
+    Given.text("what target '" + id + "' is", what, "Say what is measured from where.");
+    Given.within("value of target '" + id + "'", plan, -1e5, 1e5, "", "Check the layout.");
+    Given.positive("tolerance of target '" + id + "'", tolerance, 1e3, "", "Give one.");
+    Given.positive("instrument of target '" + id + "'", instrument, 1e3, "", "Give one.");
   }
 }

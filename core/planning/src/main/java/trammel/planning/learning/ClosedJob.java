@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A job that is done, with what it was quoted at and what it took.
@@ -29,13 +29,17 @@ public record ClosedJob(
   private static final double MOST_HOURS = 1_000_000;
 
   public ClosedJob {
-    Given.text(number, "Number of a closed job", "Use the number in its job file.");
-    Given.present(closed, "Day on which job " + number + " was closed", "Give it.");
-    Given.positive(quotedHours, MOST_HOURS, "Quoted hours of job " + number, "See its quote.");
+    Given.text("number of a closed job", number, "Use the number in its job file.");
+    Given.present("day on which job " + number + " was closed", closed, "Give it.");
+    Given.positive("quoted hours of job " + number, quotedHours, MOST_HOURS, "", "See its quote.");
     Given.positive(
-        quotedEightOfTen, MOST_HOURS, "Quoted eight-of-ten hours of " + number, "See its quote.");
+        "quoted eight-of-ten hours of " + number,
+        quotedEightOfTen,
+        MOST_HOURS,
+        "",
+        "See its quote.");
     operations = List.copyOf(operations);
-    Given.count(operations.size(), 1, 1000, "Operations of job " + number, "Name one at least.");
+    Given.count("operations of job " + number, operations.size(), 1, 1000, "Name one at least.");
     Set<String> keys = new HashSet<>();
     double apart = 0;
     for (ClosedOperation operation : operations) {
@@ -53,7 +57,8 @@ public record ClosedJob(
     if (usedHours.isEmpty()) {
       return;
     }
-    Given.positive(usedHours.getAsDouble(), MOST_HOURS, "Hours used for job " + number, "Add up.");
+    Given.positive(
+        "hours used for job " + number, usedHours.getAsDouble(), MOST_HOURS, "", "Add up.");
     boolean allApart = operations.stream().allMatch(one -> one.usedHours().isPresent());
     double most = usedHours.getAsDouble() * (1 + ROUNDING);
     if (apart > most || !allApart && apart > usedHours.getAsDouble() * (1 - LEAST_REST)) {

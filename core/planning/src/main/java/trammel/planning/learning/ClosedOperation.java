@@ -1,7 +1,7 @@
 package trammel.planning.learning;
 
 import java.util.OptionalDouble;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One operation of a closed job.
@@ -16,13 +16,23 @@ public record ClosedOperation(
   private static final double MOST_HOURS = 100_000;
 
   public ClosedOperation {
-    Given.text(key, "Key of a closed operation", "Use its key in the catalog.");
-    Given.positive(standardHours, MOST_HOURS, "Standard hours of '" + key + "'", "See the plan.");
-    Given.between(
-        deviationHours, 0, MOST_HOURS, "Deviation of the hours of '" + key + "'", "See the plan.");
+    Given.text("key of a closed operation", key, "Use its key in the catalog.");
+    Given.positive(
+        "standard hours of '" + key + "'", standardHours, MOST_HOURS, "", "See the plan.");
+    Given.within(
+        "deviation of the hours of '" + key + "'",
+        deviationHours,
+        0,
+        MOST_HOURS,
+        "",
+        "See the plan.");
     if (usedHours.isPresent()) {
       Given.positive(
-          usedHours.getAsDouble(), MOST_HOURS, "Hours used for '" + key + "'", "Leave out none.");
+          "hours used for '" + key + "'",
+          usedHours.getAsDouble(),
+          MOST_HOURS,
+          "",
+          "Leave out none.");
     }
   }
 

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Stock on hand: sticks and drops, each with the name that is painted on it, and what lies in bins.
@@ -27,9 +27,9 @@ public record Rack(List<Stick> sticks, List<Drop> drops, List<Bin> bins) {
    */
   public record Stick(String name, String barKey, double lengthMm) {
     public Stick {
-      Given.text(name, "Name of a stick", "Paint a name on it and write it down.");
-      Given.text(barKey, "Section of stick '" + name + "'", "Give its catalog key.");
-      Given.positive(lengthMm, 20_000, "Length of stick '" + name + "' in mm", "Measure it.");
+      Given.text("name of a stick", name, "Paint a name on it and write it down.");
+      Given.text("section of stick '" + name + "'", barKey, "Give its catalog key.");
+      Given.positive("length of stick '" + name + "' in mm", lengthMm, 20_000, "", "Measure it.");
     }
   }
 
@@ -43,10 +43,10 @@ public record Rack(List<Stick> sticks, List<Drop> drops, List<Bin> bins) {
    */
   public record Drop(String name, String plateKey, double widthMm, double lengthMm) {
     public Drop {
-      Given.text(name, "Name of a drop", "Paint a name on it and write it down.");
-      Given.text(plateKey, "Plate of drop '" + name + "'", "Give its catalog key.");
-      Given.positive(widthMm, 20_000, "Width of drop '" + name + "' in mm", "Measure it.");
-      Given.positive(lengthMm, 20_000, "Length of drop '" + name + "' in mm", "Measure it.");
+      Given.text("name of a drop", name, "Paint a name on it and write it down.");
+      Given.text("plate of drop '" + name + "'", plateKey, "Give its catalog key.");
+      Given.positive("width of drop '" + name + "' in mm", widthMm, 20_000, "", "Measure it.");
+      Given.positive("length of drop '" + name + "' in mm", lengthMm, 20_000, "", "Measure it.");
     }
   }
 
@@ -64,9 +64,9 @@ public record Rack(List<Stick> sticks, List<Drop> drops, List<Bin> bins) {
     private static final double SAME_MM = 0.5;
 
     public Bin {
-      Given.text(key, "Key of a bin", "Give the item's catalog key.");
-      Given.between(lengthMm, 0, 2000, "Length of bolt '" + key + "' in mm", "Measure it.");
-      Given.decimal(quantity, 0, MOST, "Quantity of '" + key + "'", "Count it.");
+      Given.text("key of a bin", key, "Give the item's catalog key.");
+      Given.within("length of bolt '" + key + "' in mm", lengthMm, 0, 2000, "", "Measure it.");
+      Given.decimal("quantity of '" + key + "'", quantity, 0, MOST, "Count it.");
     }
 
     boolean holds(String otherKey, double otherMm) {

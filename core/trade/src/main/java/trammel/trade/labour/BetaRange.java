@@ -1,7 +1,7 @@
 package trammel.trade.labour;
 
 import org.apache.commons.math3.distribution.BetaDistribution;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A beta distribution stretched over a range.
@@ -26,8 +26,8 @@ public record BetaRange(double low, double high, double alpha, double beta) {
               + high
               + "; the ends must be in order and finite.");
     }
-    Given.positive(alpha, LARGEST_SHAPE, "First shape number of a beta distribution", "");
-    Given.positive(beta, LARGEST_SHAPE, "Second shape number of a beta distribution", "");
+    Given.positive("first shape number of a beta distribution", alpha, LARGEST_SHAPE, "", "");
+    Given.positive("second shape number of a beta distribution", beta, LARGEST_SHAPE, "", "");
   }
 
   /** A figure that is known. */
@@ -86,7 +86,7 @@ public record BetaRange(double low, double high, double alpha, double beta) {
    * @throws IllegalArgumentException when the chance is outside 0 to 1
    */
   public double quantile(double chance) {
-    Given.between(chance, 0, 1, "Chance of a quantile", "P80 is 0.8.");
+    Given.within("chance of a quantile", chance, 0, 1, "", "P80 is 0.8.");
     if (low == high) {
       return low;
     }

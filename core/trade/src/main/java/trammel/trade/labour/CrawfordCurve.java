@@ -1,6 +1,6 @@
 package trammel.trade.labour;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Crawford's curve: with each doubling of the units made, the hours of the next one fall to the
@@ -12,19 +12,19 @@ import trammel.trade.given.Given;
 public record CrawfordCurve(double firstHours, double slope) implements LearningCurve {
 
   public CrawfordCurve {
-    Given.positive(firstHours, 1e6, "Hours of the first unit", "Give the hours it took.");
+    Given.positive("hours of the first unit", firstHours, 1e6, "", "Give the hours it took.");
     LearningCurve.exponent(slope);
   }
 
   @Override
   public double unitHours(int unit) {
-    Given.count(unit, 1, MOST_UNITS, "Unit", "Units count from 1.");
+    Given.count("unit", unit, 1, MOST_UNITS, "Units count from 1.");
     return firstHours * Math.pow(unit, LearningCurve.exponent(slope));
   }
 
   @Override
   public double totalHours(int units) {
-    Given.count(units, 1, MOST_UNITS, "Number of units", "Units count from 1.");
+    Given.count("number of units", units, 1, MOST_UNITS, "Units count from 1.");
     double exponent = LearningCurve.exponent(slope);
     double total = 0;
     for (int unit = 1; unit <= units; unit++) {

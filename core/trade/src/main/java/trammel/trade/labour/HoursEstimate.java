@@ -1,7 +1,7 @@
 package trammel.trade.labour;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Hours of a whole job with their spread.
@@ -20,11 +20,12 @@ public record HoursEstimate(List<OperationLine> lines, double correlation) {
 
   public HoursEstimate {
     lines = List.copyOf(lines);
-    Given.between(
+    Given.within(
+        "correlation between operations",
         correlation,
         0,
         1,
-        "Correlation between operations",
+        "",
         "0 is independent, which is too sure of itself; 1 is all late together; 0.3 is usual.");
   }
 

@@ -1,6 +1,6 @@
 package trammel.trade.labour;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A stated reason why an operation takes longer or shorter on this job.
@@ -13,14 +13,15 @@ import trammel.trade.given.Given;
 public record LabourFactor(String group, String title, double multiplier, String why) {
 
   public LabourFactor {
-    Given.text(group, "Group of a labour factor", "For example rust or access.");
-    Given.text(title, "Title of a labour factor in '" + group + "'", "For example heavy rust.");
-    Given.text(why, "Reason for the labour factor '" + title + "'", "Say what asks for it.");
-    Given.between(
+    Given.text("group of a labour factor", group, "For example rust or access.");
+    Given.text("title of a labour factor in '" + group + "'", title, "For example heavy rust.");
+    Given.text("reason for the labour factor '" + title + "'", why, "Say what asks for it.");
+    Given.within(
+        "labour factor '" + title + "'",
         multiplier,
         0.1,
         10,
-        "Labour factor '" + title + "'",
+        "",
         "1 changes nothing, 1.25 is a quarter longer.");
   }
 }

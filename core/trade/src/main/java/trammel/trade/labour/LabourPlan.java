@@ -2,7 +2,7 @@ package trammel.trade.labour;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * When jobs are done in a shop. Each bay takes one job at a time, in the order given, and the hands
@@ -15,10 +15,10 @@ import trammel.trade.given.Given;
  */
 public record LabourPlan(int hands, int bays, double dayHours) {
   public LabourPlan {
-    Given.count(hands, 1, 1000, "Hands of the shop", "Count who works on vehicles.");
-    Given.count(bays, 1, 1000, "Bays of the shop", "Count the places for a vehicle.");
+    Given.count("hands of the shop", hands, 1, 1000, "Count who works on vehicles.");
+    Given.count("bays of the shop", bays, 1, 1000, "Count the places for a vehicle.");
     Given.positive(
-        dayHours, 24, "Hours worked in a day", "8 is usual; less for what is not billed.");
+        "hours worked in a day", dayHours, 24, "", "8 is usual; less for what is not billed.");
   }
 
   /**

@@ -1,6 +1,6 @@
 package trammel.trade.labour;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /** How hours fall when the same thing is made again and again. */
 public sealed interface LearningCurve permits WrightCurve, CrawfordCurve {
@@ -23,7 +23,7 @@ public sealed interface LearningCurve permits WrightCurve, CrawfordCurve {
    * @param slope hours after each doubling as a fraction, 0.5 to 1: 0.85 for an 85 % curve
    */
   static double exponent(double slope) {
-    Given.between(slope, 0.5, 1, "Slope of a learning curve", "An 85 % curve is 0.85.");
+    Given.within("slope of a learning curve", slope, 0.5, 1, "", "An 85 % curve is 0.85.");
     return Math.log(slope) / Math.log(2);
   }
 }

@@ -1,7 +1,7 @@
 package trammel.trade.labour;
 
 import org.apache.commons.math3.distribution.NormalDistribution;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /** The standard normal distribution. */
 public final class NormalCurve {
@@ -22,8 +22,13 @@ public final class NormalCurve {
    * @throws IllegalArgumentException outside that range
    */
   public static double quantile(double chance) {
-    Given.between(
-        chance, 1e-12, 1 - 1e-12, "Chance of a normal quantile", "P80 is 0.8; 0 and 1 have none.");
+    Given.within(
+        "chance of a normal quantile",
+        chance,
+        1e-12,
+        1 - 1e-12,
+        "",
+        "P80 is 0.8; 0 and 1 have none.");
     return STANDARD.inverseCumulativeProbability(chance);
   }
 }

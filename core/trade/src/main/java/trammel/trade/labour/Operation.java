@@ -1,7 +1,7 @@
 package trammel.trade.labour;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A standard operation of the shop.
@@ -22,11 +22,11 @@ public record Operation(
     String sourceNote) {
 
   public Operation {
-    Given.text(key, "Key of an operation", "For example fit-frame-bracket.");
-    Given.text(title, "Title of the operation '" + key + "'", "Say what is done.");
-    Given.text(driverUnit, "Driver of the operation '" + key + "'", "Say what is counted.");
-    Given.present(hoursPerUnit, "Hours of the operation '" + key + "'", "Low, likely, high.");
-    Given.text(sourceNote, "Source of the hours of '" + key + "'", "Own records, or from memory.");
+    Given.text("key of an operation", key, "For example fit-frame-bracket.");
+    Given.text("title of the operation '" + key + "'", title, "Say what is done.");
+    Given.text("driver of the operation '" + key + "'", driverUnit, "Say what is counted.");
+    Given.present("hours of the operation '" + key + "'", hoursPerUnit, "Low, likely, high.");
+    Given.text("source of the hours of '" + key + "'", sourceNote, "Own records, or from memory.");
     factorGroups = List.copyOf(factorGroups);
   }
 

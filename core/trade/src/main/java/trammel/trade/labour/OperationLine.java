@@ -1,7 +1,7 @@
 package trammel.trade.labour;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One line of the hours list: an operation so many times, under the factors of this job.
@@ -20,15 +20,16 @@ public record OperationLine(
     String why) {
 
   public OperationLine {
-    Given.present(operation, "Operation of an hours line", "Choose one from the catalog.");
-    Given.between(
+    Given.present("operation of an hours line", operation, "Choose one from the catalog.");
+    Given.within(
+        "quantity of the operation '" + operation.key() + "'",
         quantity,
         0,
         100_000,
-        "Quantity of the operation '" + operation.key() + "'",
+        "",
         "Count its driver, the " + operation.driverUnit() + ".");
-    Given.text(driverText, "Quantity text of '" + operation.key() + "'", "For example 6 brackets.");
-    Given.text(why, "Reason for the operation '" + operation.key() + "'", "Say what asks for it.");
+    Given.text("quantity text of '" + operation.key() + "'", driverText, "For example 6 brackets.");
+    Given.text("reason for the operation '" + operation.key() + "'", why, "Say what asks for it.");
     factors = List.copyOf(factors);
     checkFactors(operation, factors);
   }

@@ -1,6 +1,6 @@
 package trammel.trade.labour;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A low, a likely and a high figure for hours, read as a beta-PERT distribution.
@@ -80,7 +80,7 @@ public record ThreePoint(double low, double likely, double high) {
    * @param factor 0 or more
    */
   public ThreePoint times(double factor) {
-    Given.between(factor, 0, MOST_HOURS, "Multiplier of hours", "Give a quantity or a factor.");
+    Given.within("multiplier of hours", factor, 0, MOST_HOURS, "", "Give a quantity or a factor.");
     return new ThreePoint(low * factor, likely * factor, high * factor);
   }
 

@@ -1,6 +1,6 @@
 package trammel.trade.labour;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Wright's curve: with each doubling of the units made, the mean of all of them falls to the slope.
@@ -11,13 +11,13 @@ import trammel.trade.given.Given;
 public record WrightCurve(double firstHours, double slope) implements LearningCurve {
 
   public WrightCurve {
-    Given.positive(firstHours, 1e6, "Hours of the first unit", "Give the hours it took.");
+    Given.positive("hours of the first unit", firstHours, 1e6, "", "Give the hours it took.");
     LearningCurve.exponent(slope);
   }
 
   @Override
   public double averageHours(int units) {
-    Given.count(units, 1, MOST_UNITS, "Number of units", "Units count from 1.");
+    Given.count("number of units", units, 1, MOST_UNITS, "Units count from 1.");
     return firstHours * Math.pow(units, LearningCurve.exponent(slope));
   }
 

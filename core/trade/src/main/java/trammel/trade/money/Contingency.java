@@ -1,7 +1,7 @@
 package trammel.trade.money;
 
 import java.math.BigDecimal;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /** How the price covers work that takes longer than expected. */
 public sealed interface Contingency {
@@ -16,7 +16,7 @@ public sealed interface Contingency {
    */
   record PartOfLabour(BigDecimal fraction) implements Contingency {
     public PartOfLabour {
-      Given.decimal(fraction, 0, 1, "Contingency", "Give a fraction of labour: 0.08 for 8 %.");
+      Given.decimal("contingency", fraction, 0, 1, "Give a fraction of labour: 0.08 for 8 %.");
     }
   }
 
@@ -27,7 +27,7 @@ public sealed interface Contingency {
    */
   record HoursToChance(double chance) implements Contingency {
     public HoursToChance {
-      Given.between(chance, 0.5, 0.99, "Chance that the hours suffice", "P80 is 0.8.");
+      Given.within("chance that the hours suffice", chance, 0.5, 0.99, "", "P80 is 0.8.");
     }
   }
 }

@@ -2,7 +2,7 @@ package trammel.trade.money;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * The price of a job, built from its lines. Every figure here is a sum of lines or follows from
@@ -14,7 +14,7 @@ import trammel.trade.given.Given;
 public record CostBuildUp(PriceTerms terms, List<PriceLine> lines) {
 
   public CostBuildUp {
-    Given.present(terms, "Terms of the price", "Give the shop's terms.");
+    Given.present("terms of the price", terms, "Give the shop's terms.");
     lines = List.copyOf(lines);
     for (PriceLine line : lines) {
       if (!line.line().currency().equals(terms.currency())) {

@@ -2,7 +2,7 @@ package trammel.trade.money;
 
 import java.math.BigDecimal;
 import java.util.Currency;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One cost of the job: so much of something at a price each.
@@ -29,14 +29,14 @@ public record CostLine(
   private static final long MOST = 1_000_000_000L;
 
   public CostLine {
-    Given.text(key, "Key of a cost line", "For example lower-bar-tube.");
-    Given.text(title, "Title of the cost line '" + key + "'", "Say what is bought or done.");
-    Given.present(costClass, "Class of the cost line '" + key + "'", "For example STEEL.");
-    Given.decimal(quantity, 0, MOST, "Quantity of the cost line '" + key + "'", "Give how much.");
-    Given.text(quantityText, "Quantity text of the cost line '" + key + "'", "For example 20 ft.");
-    Given.decimal(unitCost, 0, MOST, "Price of the cost line '" + key + "'", "Give it for one.");
-    Given.present(currency, "Currency of the cost line '" + key + "'", "Give a code such as USD.");
-    Given.text(why, "Reason for the cost line '" + key + "'", "Say what asks for it.");
+    Given.text("key of a cost line", key, "For example lower-bar-tube.");
+    Given.text("title of the cost line '" + key + "'", title, "Say what is bought or done.");
+    Given.present("class of the cost line '" + key + "'", costClass, "For example STEEL.");
+    Given.decimal("quantity of the cost line '" + key + "'", quantity, 0, MOST, "Give how much.");
+    Given.text("quantity text of the cost line '" + key + "'", quantityText, "For example 20 ft.");
+    Given.decimal("price of the cost line '" + key + "'", unitCost, 0, MOST, "Give it for one.");
+    Given.present("currency of the cost line '" + key + "'", currency, "Give a code such as USD.");
+    Given.text("reason for the cost line '" + key + "'", why, "Say what asks for it.");
   }
 
   /** Quantity × price, rounded once. */

@@ -3,7 +3,7 @@ package trammel.trade.money;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What an hour that can be billed costs the shop. All money in one currency, unrounded.
@@ -24,12 +24,12 @@ public record HourlyCost(
   private static final int CENT_PLACES = 2;
 
   public HourlyCost {
-    Given.decimal(wagePerHour, 0, 100_000_000, "Wage per hour", "Give the wage of one hour.");
-    Given.decimal(burdenFraction, 0, 3, "Burden on the wage", "Give a fraction: 0.22 for 22 %.");
-    Given.decimal(paidHours, 1, 1_000_000, "Paid hours in a year", "One person is about 2000.");
-    Given.decimal(billableFraction, 0, 1, "Billable part of paid hours", "Give a fraction: 0.70.");
+    Given.decimal("wage per hour", wagePerHour, 0, 100_000_000, "Give the wage of one hour.");
+    Given.decimal("burden on the wage", burdenFraction, 0, 3, "Give a fraction: 0.22 for 22 %.");
+    Given.decimal("paid hours in a year", paidHours, 1, 1_000_000, "One person is about 2000.");
+    Given.decimal("billable part of paid hours", billableFraction, 0, 1, "Give a fraction: 0.70.");
     Given.decimal(
-        yearlyOverhead, 0, 1_000_000_000_000L, "Overhead in a year", "Add up rent, power, tools.");
+        "overhead in a year", yearlyOverhead, 0, 1_000_000_000_000L, "Add up rent, power, tools.");
     if (billableFraction.signum() == 0) {
       throw new IllegalArgumentException(
           "Billable part of paid hours was given as 0; allowed is above 0, up to 1. "

@@ -2,7 +2,7 @@ package trammel.trade.money;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What is added to a cost, as a fraction of the cost. Margin is the same money as a fraction of the
@@ -16,7 +16,7 @@ public record Markup(BigDecimal fraction) {
   public static final Markup NONE = new Markup(BigDecimal.ZERO);
 
   public Markup {
-    Given.decimal(fraction, 0, 10, "Markup", "Give a fraction of the cost: 0.25 for 25 %.");
+    Given.decimal("markup", fraction, 0, 10, "Give a fraction of the cost: 0.25 for 25 %.");
   }
 
   /**
@@ -41,7 +41,7 @@ public record Markup(BigDecimal fraction) {
   }
 
   static BigDecimal checkedMargin(BigDecimal margin) {
-    Given.decimal(margin, 0, 1, "Margin", "Give a fraction of the price: 0.20 for 20 %.");
+    Given.decimal("margin", margin, 0, 1, "Give a fraction of the price: 0.20 for 20 %.");
     if (margin.compareTo(new BigDecimal("0.9")) > 0) {
       throw new IllegalArgumentException(
           "Margin was given as "

@@ -3,7 +3,7 @@ package trammel.trade.money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * An amount in one currency, rounded once, half up, to the currency's smallest coin by ISO 4217.
@@ -15,10 +15,10 @@ import trammel.trade.given.Given;
 public record Money(BigDecimal amount, Currency currency) implements Comparable<Money> {
 
   public Money {
-    Given.present(amount, "An amount of money", "Give a number.");
+    Given.present("an amount of money", amount, "Give a number.");
     if (currency == null) {
       // The words are put together only for who needs them: a quote makes hundreds of amounts.
-      Given.present(currency, "Currency of the amount " + amount, "Give a code such as USD.");
+      Given.present("currency of the amount " + amount, currency, "Give a code such as USD.");
     }
     if (currency.getDefaultFractionDigits() < 0) {
       throw new IllegalArgumentException(

@@ -1,6 +1,6 @@
 package trammel.trade.money;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One line of the price: a cost with the waste and markup of its class.
@@ -13,9 +13,9 @@ import trammel.trade.given.Given;
 public record PriceLine(CostLine line, Money waste, Money markup, boolean taxable) {
 
   public PriceLine {
-    Given.present(line, "Cost of a price line", "A price needs a cost to come from.");
-    Given.present(waste, "Waste of the price line '" + line.key() + "'", "Give zero for none.");
-    Given.present(markup, "Markup of the price line '" + line.key() + "'", "Give zero for none.");
+    Given.present("cost of a price line", line, "A price needs a cost to come from.");
+    Given.present("waste of the price line '" + line.key() + "'", waste, "Give zero for none.");
+    Given.present("markup of the price line '" + line.key() + "'", markup, "Give zero for none.");
   }
 
   /** What it costs before waste and markup. */

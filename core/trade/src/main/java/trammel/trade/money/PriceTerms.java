@@ -7,7 +7,7 @@ import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * The shop's terms for a job.
@@ -41,17 +41,17 @@ public record PriceTerms(
   private static final int USUAL_VALID_DAYS = 30;
 
   public PriceTerms {
-    Given.present(currency, "Currency of the terms", "Give a code such as USD.");
-    Given.decimal(labourPerHour, 0, MOST_PER_HOUR, "Labour rate per hour", "Give an hour's rate.");
-    Given.decimal(overheadPerHour, 0, MOST_PER_HOUR, "Overhead per hour", "Give 0 for none.");
-    Given.decimal(steelWaste, 0, 1, "Steel waste", "Give a fraction: 0.10 for 10 %.");
-    Given.decimal(suppliesOfLabour, 0, 1, "Supplies as part of labour", "0.035 for 3.5 %.");
-    Given.present(contingency, "Contingency of the terms", "Say none when there is none.");
-    Given.present(tax, "Sales tax of the terms", "Say none when there is none.");
-    Given.decimal(depositFraction, 0, 1, "Deposit", "Give a fraction: 0.50 for half.");
+    Given.present("currency of the terms", currency, "Give a code such as USD.");
+    Given.decimal("labour rate per hour", labourPerHour, 0, MOST_PER_HOUR, "Give an hour's rate.");
+    Given.decimal("overhead per hour", overheadPerHour, 0, MOST_PER_HOUR, "Give 0 for none.");
+    Given.decimal("steel waste", steelWaste, 0, 1, "Give a fraction: 0.10 for 10 %.");
+    Given.decimal("supplies as part of labour", suppliesOfLabour, 0, 1, "0.035 for 3.5 %.");
+    Given.present("contingency of the terms", contingency, "Say none when there is none.");
+    Given.present("sales tax of the terms", tax, "Say none when there is none.");
+    Given.decimal("deposit", depositFraction, 0, 1, "Give a fraction: 0.50 for half.");
     progress = List.copyOf(progress);
     requirePartsOfOneWhole(depositFraction, progress);
-    Given.count(validDays, 1, 3650, "Days for which the price holds", "Common is 30.");
+    Given.count("days for which the price holds", validDays, 1, 3650, "Common is 30.");
     EnumMap<CostClass, Markup> copy = new EnumMap<>(CostClass.class);
     copy.putAll(markups);
     markups = Collections.unmodifiableMap(copy);

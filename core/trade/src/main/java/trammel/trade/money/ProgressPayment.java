@@ -1,7 +1,7 @@
 package trammel.trade.money;
 
 import java.math.BigDecimal;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A payment between deposit and balance.
@@ -11,7 +11,7 @@ import trammel.trade.given.Given;
  */
 public record ProgressPayment(String when, BigDecimal fraction) {
   public ProgressPayment {
-    Given.text(when, "Event of a progress payment", "For example bars and brackets tacked.");
-    Given.decimal(fraction, 0, 1, "Progress payment at '" + when + "'", "0.25 for a quarter.");
+    Given.text("event of a progress payment", when, "For example bars and brackets tacked.");
+    Given.decimal("progress payment at '" + when + "'", fraction, 0, 1, "0.25 for a quarter.");
   }
 }

@@ -3,7 +3,7 @@ package trammel.trade.money;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Sales tax on what is taxable. Which classes are, labour and fabrication among them, varies by
@@ -27,8 +27,8 @@ public record SalesTax(BigDecimal rate, Set<CostClass> taxable, Rounding roundin
   public static final SalesTax NONE = new SalesTax(BigDecimal.ZERO, Set.of(), Rounding.BY_INVOICE);
 
   public SalesTax {
-    Given.decimal(rate, 0, 1, "Sales tax rate", "Give a fraction: 0.0725 for 7.25 %.");
-    Given.present(rounding, "Rounding of sales tax", "By item or by invoice.");
+    Given.decimal("sales tax rate", rate, 0, 1, "Give a fraction: 0.0725 for 7.25 %.");
+    Given.present("rounding of sales tax", rounding, "By item or by invoice.");
     taxable = Set.copyOf(taxable);
   }
 

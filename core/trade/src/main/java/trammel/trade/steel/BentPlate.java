@@ -1,7 +1,7 @@
 package trammel.trade.steel;
 
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A plate bent along parallel lines: legs measured over the outside corners, one bend between each
@@ -24,7 +24,7 @@ public record BentPlate(List<Double> outsideLegsMm, List<PlateBend> bends) {
               + " bends; it needs one leg more than bends. Name each leg between two bends once.");
     }
     for (double legMm : outsideLegsMm) {
-      Given.positive(legMm, 10_000, "Leg of a bent plate in mm", "Measure to the outside corner.");
+      Given.positive("leg of a bent plate", legMm, 10_000, "mm", "Measure to the outside corner.");
     }
     for (int i = 0; i < outsideLegsMm.size(); i++) {
       if (flatMm(outsideLegsMm, bends, i) < 0) {
@@ -52,7 +52,7 @@ public record BentPlate(List<Double> outsideLegsMm, List<PlateBend> bends) {
 
   /** Straight part of a leg, between its set-backs, mm; legs count from 0. */
   public double straightMm(int leg) {
-    Given.count(leg, 0, outsideLegsMm.size() - 1, "Leg of a bent plate", "Legs count from 0.");
+    Given.count("leg of a bent plate", leg, 0, outsideLegsMm.size() - 1, "Legs count from 0.");
     return flatMm(outsideLegsMm, bends, leg);
   }
 

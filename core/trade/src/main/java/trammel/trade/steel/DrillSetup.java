@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How the shop drills: the rim speed of the drill and the feed for each turn.
@@ -16,7 +16,11 @@ public record DrillSetup(double rimSpeedMmPerMin, double feedMmPerTurn) {
   public DrillSetup {
     checkedRimSpeed(rimSpeedMmPerMin);
     Given.positive(
-        feedMmPerTurn, 2, "Feed of the drill in mm per turn", "Common for steel is 0.05 to 0.4.");
+        "feed of the drill in mm per turn",
+        feedMmPerTurn,
+        2,
+        "",
+        "Common for steel is 0.05 to 0.4.");
   }
 
   /**
@@ -29,7 +33,7 @@ public record DrillSetup(double rimSpeedMmPerMin, double feedMmPerTurn) {
    */
   public static double turnsPerMin(double rimSpeedMmPerMin, double diameterMm) {
     checkedRimSpeed(rimSpeedMmPerMin);
-    Given.positive(diameterMm, 200, "Diameter of a drill in mm", "Give the size of the drill.");
+    Given.positive("diameter of a drill", diameterMm, 200, "mm", "Give the size of the drill.");
     return rimSpeedMmPerMin / (Math.PI * diameterMm);
   }
 
@@ -47,16 +51,17 @@ public record DrillSetup(double rimSpeedMmPerMin, double feedMmPerTurn) {
    * @throws IllegalArgumentException on a size that is not positive
    */
   public double minutes(double diameterMm, double depthMm) {
-    Given.positive(depthMm, 1000, "Depth of a hole in mm", "Give the thickness drilled through.");
+    Given.positive("depth of a hole", depthMm, 1000, "mm", "Give the thickness drilled through.");
     double turnsPerMin = turnsPerMin(rimSpeedMmPerMin, diameterMm);
     return (depthMm + pointLeadMm(diameterMm)) / (feedMmPerTurn * turnsPerMin);
   }
 
   static double checkedRimSpeed(double rimSpeedMmPerMin) {
     return Given.positive(
+        "cutting speed in mm/min",
         rimSpeedMmPerMin,
         1_000_000,
-        "Cutting speed in mm/min",
+        "",
         "Mild steel with plain drills takes about 21 000 to 30 000 (70 to 100 feet per minute).");
   }
 }

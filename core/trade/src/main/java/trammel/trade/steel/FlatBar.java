@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Flat bar.
@@ -11,11 +11,12 @@ import trammel.trade.given.Given;
 public record FlatBar(double widthMm, double thicknessMm) implements SteelSection {
 
   public FlatBar {
-    Given.positive(widthMm, 500, "Width of a flat bar in mm", "Wider steel is bought as plate.");
+    Given.positive("width of a flat bar", widthMm, 500, "mm", "Wider steel is bought as plate.");
     Given.positive(
+        "thickness of a " + widthMm + " mm flat bar in mm",
         thicknessMm,
         widthMm,
-        "Thickness of a " + widthMm + " mm flat bar in mm",
+        "",
         "Give the width first, then the thickness.");
   }
 

@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How the shop's plasma cuts one thickness.
@@ -13,20 +13,26 @@ public record PlasmaSetup(double speedMmPerMin, double pierceDelayS, double lead
 
   public PlasmaSetup {
     Given.positive(
+        "plasma cutting speed in mm/min",
         speedMmPerMin,
         50_000,
-        "Plasma cutting speed in mm/min",
+        "",
         "At 40 A, 6 mm mild steel takes about 1050 mm/min.");
-    Given.between(
-        pierceDelayS, 0, 30, "Pierce delay in seconds", "Common for bracket plate is 0.3 to 0.6.");
-    Given.between(leadInMm, 0, 100, "Plasma lead-in in mm", "Common is 2.5 to 6.5.");
+    Given.within(
+        "pierce delay in seconds",
+        pierceDelayS,
+        0,
+        30,
+        "",
+        "Common for bracket plate is 0.3 to 0.6.");
+    Given.within("plasma lead-in", leadInMm, 0, 100, "mm", "Common is 2.5 to 6.5.");
   }
 
   /** Length the torch travels while cutting, mm: the outlines and a lead-in for each pierce. */
   public double travelMm(double edgeLengthMm, int pierces) {
-    Given.between(
-        edgeLengthMm, 0, 1e7, "Length of plasma cut in mm", "Add up all outlines and holes.");
-    Given.count(pierces, 0, 1_000_000, "Number of pierces", "One for each outline and each hole.");
+    Given.within(
+        "length of plasma cut", edgeLengthMm, 0, 1e7, "mm", "Add up all outlines and holes.");
+    Given.count("number of pierces", pierces, 0, 1_000_000, "One for each outline and each hole.");
     return edgeLengthMm + pierces * leadInMm;
   }
 

@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One bend in a plate.
@@ -18,14 +18,15 @@ public record PlateBend(
   private static final double LARGEST_ANGLE_RAD = Math.toRadians(175);
 
   public PlateBend {
-    Given.positive(thicknessMm, 100, "Thickness of a bent plate in mm", "Give the plate itself.");
-    Given.between(
-        insideRadiusMm, 0, 1000, "Inside radius of a bend in mm", "Give the radius of the punch.");
-    Given.between(kFactor, 0, 1, "K factor of a bend", "Steel is about 0.42.");
+    Given.positive("thickness of a bent plate", thicknessMm, 100, "mm", "Give the plate itself.");
+    Given.within(
+        "inside radius of a bend", insideRadiusMm, 0, 1000, "mm", "Give the radius of the punch.");
+    Given.within("k factor of a bend", kFactor, 0, 1, "", "Steel is about 0.42.");
     Given.positive(
+        "bend angle in rad",
         angleRad,
         LARGEST_ANGLE_RAD,
-        "Bend angle in rad",
+        "",
         "Give the angle turned through: 90° (1.571 rad) for a square corner.");
   }
 

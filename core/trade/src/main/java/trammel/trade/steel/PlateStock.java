@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Plate bought by thickness and area.
@@ -11,7 +11,7 @@ public record PlateStock(double thicknessMm) implements SteelStock {
 
   public PlateStock {
     Given.positive(
-        thicknessMm, 100, "Thickness of a plate in mm", "Give the thickness of the plate itself.");
+        "thickness of a plate", thicknessMm, 100, "mm", "Give the thickness of the plate itself.");
   }
 
   /** Mass per area, kg/mm². */
@@ -27,7 +27,7 @@ public record PlateStock(double thicknessMm) implements SteelStock {
    * @throws IllegalArgumentException when the area is outside the range
    */
   public double massKg(double areaMm2) {
-    Given.between(areaMm2, 0, 1e8, "Area of a plate in mm²", "Give the area of one piece.");
+    Given.within("area of a plate in mm²", areaMm2, 0, 1e8, "", "Give the area of one piece.");
     return areaMm2 * kgPerMm2();
   }
 

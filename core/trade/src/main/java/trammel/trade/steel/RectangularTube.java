@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Square or rectangular steel tube with the usual rolled corner: outside radius twice the wall,
@@ -14,16 +14,18 @@ public record RectangularTube(double heightMm, double widthMm, double wallMm)
     implements SteelSection {
 
   public RectangularTube {
-    Given.positive(heightMm, 500, "Height of a tube in mm", "Measure the tube across its outside.");
+    Given.positive("height of a tube", heightMm, 500, "mm", "Measure the tube across its outside.");
     Given.positive(
+        "width of a tube in mm, beside a height of " + heightMm + " mm",
         widthMm,
         heightMm,
-        "Width of a tube in mm, beside a height of " + heightMm + " mm",
+        "",
         "Give the longer side as the height.");
     Given.positive(
+        "wall of a tube in mm, beside a width of " + widthMm + " mm",
         wallMm,
         widthMm / 4,
-        "Wall of a tube in mm, beside a width of " + widthMm + " mm",
+        "",
         "Give the wall of the tube; its rolled corners take up four walls of each side.");
   }
 

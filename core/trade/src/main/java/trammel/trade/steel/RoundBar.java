@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Solid round bar.
@@ -11,7 +11,7 @@ public record RoundBar(double diameterMm) implements SteelSection {
 
   public RoundBar {
     Given.positive(
-        diameterMm, 500, "Diameter of a round bar in mm", "Measure the bar across its outside.");
+        "diameter of a round bar", diameterMm, 500, "mm", "Measure the bar across its outside.");
   }
 
   @Override

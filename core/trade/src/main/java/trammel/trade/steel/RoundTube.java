@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Round steel tube.
@@ -12,11 +12,12 @@ public record RoundTube(double outsideMm, double wallMm) implements SteelSection
 
   public RoundTube {
     Given.positive(
-        outsideMm, 500, "Outside diameter of a tube in mm", "Measure the tube across its outside.");
+        "outside diameter of a tube", outsideMm, 500, "mm", "Measure the tube across its outside.");
     Given.positive(
+        "wall of a " + outsideMm + " mm tube in mm",
         wallMm,
         outsideMm / 2 - 1e-9,
-        "Wall of a " + outsideMm + " mm tube in mm",
+        "",
         "Give the wall of the tube, not its bore; for solid bar use round bar.");
   }
 

@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How fast the shop's saw cuts.
@@ -12,12 +12,18 @@ public record SawSetup(double rateMm2PerMin, double handlingMin) {
 
   public SawSetup {
     Given.positive(
+        "cutting rate of the saw in mm²/min",
         rateMm2PerMin,
         100_000,
-        "Cutting rate of the saw in mm²/min",
+        "",
         "A small dry band saw cuts about 650 to 1900 mm²/min of mild steel.");
-    Given.between(
-        handlingMin, 0, 120, "Handling time per saw cut in minutes", "Give minutes for one cut.");
+    Given.within(
+        "handling time per saw cut in minutes",
+        handlingMin,
+        0,
+        120,
+        "",
+        "Give minutes for one cut.");
   }
 
   /**
@@ -29,9 +35,13 @@ public record SawSetup(double rateMm2PerMin, double handlingMin) {
    * @throws IllegalArgumentException on a negative number of cuts or an area that is not positive
    */
   public double minutes(int cuts, double areaMm2) {
-    Given.count(cuts, 0, 100_000, "Number of saw cuts", "Count every cut, trim cuts included.");
+    Given.count("number of saw cuts", cuts, 0, 100_000, "Count every cut, trim cuts included.");
     Given.positive(
-        areaMm2, 250_000, "Area of one saw cut in mm²", "Give the steel in the section, not bore.");
+        "area of one saw cut in mm²",
+        areaMm2,
+        250_000,
+        "",
+        "Give the steel in the section, not bore.");
     return cuts * (areaMm2 / rateMm2PerMin + handlingMin);
   }
 }

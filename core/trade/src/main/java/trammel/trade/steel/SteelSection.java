@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /** Steel bought by length: tube, flat or round bar. */
 public sealed interface SteelSection extends SteelStock
@@ -25,8 +25,8 @@ public sealed interface SteelSection extends SteelStock
    * @throws IllegalArgumentException when the length is outside the range
    */
   default double massKg(double lengthMm) {
-    Given.between(
-        lengthMm, 0, 100_000, "Length of a bar in mm", "Give the cut length of one piece.");
+    Given.within(
+        "length of a bar", lengthMm, 0, 100_000, "mm", "Give the cut length of one piece.");
     return lengthMm / 1000.0 * kgPerMetre();
   }
 }

@@ -1,6 +1,6 @@
 package trammel.trade.steel;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How the shop taps by power.
@@ -12,8 +12,8 @@ public record TapSetup(double rimSpeedMmPerMin, double chamferThreads) {
 
   public TapSetup {
     DrillSetup.checkedRimSpeed(rimSpeedMmPerMin);
-    Given.between(
-        chamferThreads, 0, 12, "Lead of a tap in threads", "A plug tap has about 4 threads.");
+    Given.within(
+        "lead of a tap in threads", chamferThreads, 0, 12, "", "A plug tap has about 4 threads.");
   }
 
   /**
@@ -26,8 +26,8 @@ public record TapSetup(double rimSpeedMmPerMin, double chamferThreads) {
    * @throws IllegalArgumentException on a size that is not positive
    */
   public double minutes(double diameterMm, double pitchMm, double depthMm) {
-    Given.positive(pitchMm, diameterMm, "Thread pitch in mm", "13 threads per inch is 1.954 mm.");
-    Given.positive(depthMm, 500, "Depth of thread in mm", "Give the depth of full thread.");
+    Given.positive("thread pitch", pitchMm, diameterMm, "mm", "13 threads per inch is 1.954 mm.");
+    Given.positive("depth of thread", depthMm, 500, "mm", "Give the depth of full thread.");
     double turns = depthMm / pitchMm + chamferThreads;
     return 2 * turns / DrillSetup.turnsPerMin(rimSpeedMmPerMin, diameterMm);
   }

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * What a kilogram of weld metal costs (ESAB, Filler Metal Data Handbook, section 8). All money in
@@ -26,13 +26,14 @@ public record DepositCost(
   private static final double MOST_MONEY = 1e9;
 
   public DepositCost {
-    Given.between(labourPerHour, 0, MOST_MONEY, "Labour per hour", "Give the rate for an hour.");
-    Given.positive(depositKgPerHour, 50, "Weld metal in kg an hour of arc", "MIG is about 1.6.");
-    Given.positive(operatingFactor, 1, "Operating factor", "Give a fraction: 0.35.");
-    Given.between(fillerPerKg, 0, MOST_MONEY, "Filler price per kg", "Give the price of 1 kg.");
-    Given.positive(depositionEfficiency, 1, "Deposition efficiency", "Give a fraction: 0.94.");
-    Given.between(gasLitresPerHour, 0, 5000, "Gas in L an hour", "30 cfh is 850 L/h.");
-    Given.between(gasPerLitre, 0, MOST_MONEY, "Gas price per litre", "Give the price of 1 L.");
+    Given.within("labour per hour", labourPerHour, 0, MOST_MONEY, "", "Give the rate for an hour.");
+    Given.positive(
+        "weld metal in kg an hour of arc", depositKgPerHour, 50, "", "MIG is about 1.6.");
+    Given.positive("operating factor", operatingFactor, 1, "", "Give a fraction: 0.35.");
+    Given.within("filler price per kg", fillerPerKg, 0, MOST_MONEY, "", "Give the price of 1 kg.");
+    Given.positive("deposition efficiency", depositionEfficiency, 1, "", "Give a fraction: 0.94.");
+    Given.within("gas in L an hour", gasLitresPerHour, 0, 5000, "", "30 cfh is 850 L/h.");
+    Given.within("gas price per litre", gasPerLitre, 0, MOST_MONEY, "", "Give the price of 1 L.");
   }
 
   /** Labour and overhead for a kilogram of weld metal. */

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * When a purchase that makes weld metal cheaper has paid for itself (ESAB, Basic Welding Filler
@@ -15,10 +15,11 @@ public record EquipmentPayback(
     double price, double savedPerKg, double depositKgPerHour, double operatingFactor) {
 
   public EquipmentPayback {
-    Given.positive(price, 1e9, "Price of equipment", "Give what is paid for it.");
-    Given.positive(savedPerKg, 1e9, "Saving per kg", "Without a saving it never pays back.");
-    Given.positive(depositKgPerHour, 50, "Weld metal in kg an hour of arc", "MIG is about 1.6.");
-    Given.positive(operatingFactor, 1, "Operating factor", "Give a fraction: 0.35.");
+    Given.positive("price of equipment", price, 1e9, "", "Give what is paid for it.");
+    Given.positive("saving per kg", savedPerKg, 1e9, "", "Without a saving it never pays back.");
+    Given.positive(
+        "weld metal in kg an hour of arc", depositKgPerHour, 50, "", "MIG is about 1.6.");
+    Given.positive("operating factor", operatingFactor, 1, "", "Give a fraction: 0.35.");
   }
 
   /** Weld metal to lay before it is paid, kg. */

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Smallest and largest fillet leg and shortest weld by ANSI/AISC 360, section J2.2b and Table J2.4.
@@ -64,6 +64,6 @@ public final class FilletLegs {
 
   private static void checkedThickness(double thicknessMm) {
     Given.positive(
-        thicknessMm, 100, "Thickness at a fillet weld in mm", "Give the thickness of the part.");
+        "thickness at a fillet weld", thicknessMm, 100, "mm", "Give the thickness of the part.");
   }
 }

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Flat-faced fillet in a square corner.
@@ -21,7 +21,7 @@ public record FilletWeld(double firstLegMm, double secondLegMm) implements BeadJ
   }
 
   private static void checkedLeg(double legMm) {
-    Given.positive(legMm, 50, "Leg of a fillet weld in mm", "Give the leg, not the throat.");
+    Given.positive("leg of a fillet weld", legMm, 50, "mm", "Give the leg, not the throat.");
   }
 
   /** Least distance from the root to the face, mm; 0.707 of the leg when the legs are equal. */

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A round hole filled with weld (plug or rosette weld).
@@ -11,8 +11,8 @@ import trammel.trade.given.Given;
 public record PlugWeld(double diameterMm, double depthMm) implements SpotJoint {
 
   public PlugWeld {
-    Given.positive(diameterMm, 50, "Hole of a plug weld in mm", "Give the size of the hole.");
-    Given.positive(depthMm, 50, "Depth of a plug weld in mm", "Give the plate with the hole.");
+    Given.positive("hole of a plug weld", diameterMm, 50, "mm", "Give the size of the hole.");
+    Given.positive("depth of a plug weld", depthMm, 50, "mm", "Give the plate with the hole.");
   }
 
   @Override

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How much longer the arc burns for the same metal than in the flat position.
@@ -24,7 +24,7 @@ public record PositionFactors(double horizontal, double vertical, double overhea
   }
 
   private static void checkedFactor(double factor, String which) {
-    Given.between(factor, 1, 5, which + " position factor", "Flat is 1; give how much longer.");
+    Given.within(which + " position factor", factor, 1, 5, "", "Flat is 1; give how much longer.");
   }
 
   /** The factor of a position. */

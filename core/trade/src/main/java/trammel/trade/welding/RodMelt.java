@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Rod or stick fed by hand.
@@ -11,8 +11,8 @@ import trammel.trade.given.Given;
 public record RodMelt(double diameterMm, double meltOffKgPerHour) implements Filler {
 
   public RodMelt {
-    Given.positive(diameterMm, 8, "Rod diameter in mm", "A 3/32 in rod is 2.4 mm.");
+    Given.positive("rod diameter", diameterMm, 8, "mm", "A 3/32 in rod is 2.4 mm.");
     Given.positive(
-        meltOffKgPerHour, 20, "Rod melted in kg an hour of arc", "Stick is about 1 to 2 kg/h.");
+        "rod melted in kg an hour of arc", meltOffKgPerHour, 20, "", "Stick is about 1 to 2 kg/h.");
   }
 }

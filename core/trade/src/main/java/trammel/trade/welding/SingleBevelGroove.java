@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One bevelled edge against a square one.
@@ -19,8 +19,8 @@ public record SingleBevelGroove(
     Groove.checkedEdge(thicknessMm, rootGapMm);
     Groove.checkedPreparation(thicknessMm, landMm, bevelRad);
     Given.positive(
-        bevelRad, Math.toRadians(80), "Bevel of a groove weld in rad", "Common is 30° to 45°.");
-    Given.between(capHeightMm, 0, 10, "Height of a weld cap in mm", "Give 0 when ground flush.");
+        "bevel of a groove weld in rad", bevelRad, Math.toRadians(80), "", "Common is 30° to 45°.");
+    Given.within("height of a weld cap", capHeightMm, 0, 10, "mm", "Give 0 when ground flush.");
   }
 
   /** Width of the groove at the face of the plate, mm. */

@@ -2,7 +2,7 @@ package trammel.trade.welding;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Order in which a long seam is welded in short steps, so that heat is spread and the part stays
@@ -26,12 +26,13 @@ public record SkipSequence(double seamMm, double longestStepMm) {
   public record Step(int order, double fromMm, double toMm) {}
 
   public SkipSequence {
-    Given.positive(seamMm, 100_000, "Length of a seam in mm", "Give the length of one seam.");
-    Given.between(
+    Given.positive("length of a seam", seamMm, 100_000, "mm", "Give the length of one seam.");
+    Given.within(
+        "longest step of a skip sequence",
         longestStepMm,
         seamMm / MOST_STEPS,
         100_000,
-        "Longest step of a skip sequence in mm",
+        "mm",
         "Common is 50 to 75 mm (2 to 3 in).");
   }
 

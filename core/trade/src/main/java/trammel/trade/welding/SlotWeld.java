@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A slot with round ends filled with weld.
@@ -12,14 +12,15 @@ import trammel.trade.given.Given;
 public record SlotWeld(double widthMm, double overallMm, double depthMm) implements SpotJoint {
 
   public SlotWeld {
-    Given.positive(widthMm, 50, "Width of a slot weld in mm", "Give the width of the slot.");
-    Given.between(
+    Given.positive("width of a slot weld", widthMm, 50, "mm", "Give the width of the slot.");
+    Given.within(
+        "length of a slot weld over its ends",
         overallMm,
         widthMm,
         500,
-        "Length of a slot weld over its ends in mm",
+        "mm",
         "A slot is at least as long as it is wide.");
-    Given.positive(depthMm, 50, "Depth of a slot weld in mm", "Give the plate with the slot.");
+    Given.positive("depth of a slot weld", depthMm, 50, "mm", "Give the plate with the slot.");
   }
 
   @Override

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Two square edges with a gap between them, filled through.
@@ -13,7 +13,7 @@ public record SquareGroove(double thicknessMm, double rootGapMm, WeldCap cap) im
 
   public SquareGroove {
     Groove.checkedEdge(thicknessMm, rootGapMm);
-    Given.present(cap, "Cap of a square groove weld", "Give a cap of zero height when flush.");
+    Given.present("cap of a square groove weld", cap, "Give a cap of zero height when flush.");
     if (!(thicknessMm * rootGapMm + cap.areaMm2() > 0)) {
       throw new IllegalArgumentException(
           "A square groove was given no gap and no cap, so it holds no weld metal. "

@@ -1,7 +1,7 @@
 package trammel.trade.welding;
 
 import java.util.OptionalDouble;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Where a MIG welder is set before the first test bead: one ampere for each 0.001 in of plate, and
@@ -23,7 +23,7 @@ public final class StartingCurrent {
    * @throws IllegalArgumentException outside the range
    */
   public static double amps(double thicknessMm) {
-    Given.positive(thicknessMm, 12.7, "Thickness in mm", "Thicker plate is welded in passes.");
+    Given.positive("thickness", thicknessMm, 12.7, "mm", "Thicker plate is welded in passes.");
     return thicknessMm / MM_PER_INCH * 1000;
   }
 

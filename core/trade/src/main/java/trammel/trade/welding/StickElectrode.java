@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A stick electrode whose last part is thrown away.
@@ -12,15 +12,16 @@ import trammel.trade.given.Given;
 public record StickElectrode(double lengthMm, double stubMm, double laboratoryEfficiency) {
 
   public StickElectrode {
-    Given.positive(lengthMm, 1000, "Length of a stick electrode in mm", "14 in is 356 mm.");
-    Given.between(
+    Given.positive("length of a stick electrode", lengthMm, 1000, "mm", "14 in is 356 mm.");
+    Given.within(
+        "stub of a stick electrode",
         stubMm,
         0,
         Math.nextDown(lengthMm),
-        "Stub of a stick electrode in mm",
+        "mm",
         "Common is 50 mm; it is shorter than the stick.");
     Given.positive(
-        laboratoryEfficiency, 1, "Efficiency of a stick electrode", "Give a fraction: 0.65.");
+        "efficiency of a stick electrode", laboratoryEfficiency, 1, "", "Give a fraction: 0.65.");
   }
 
   /** Efficiency with the stub thrown away: laboratory figure × (length − stub) / length. */

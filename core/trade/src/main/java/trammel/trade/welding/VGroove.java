@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Two bevelled edges that open a V.
@@ -18,7 +18,7 @@ public record VGroove(
   public VGroove {
     Groove.checkedEdge(thicknessMm, rootGapMm);
     Groove.checkedPreparation(thicknessMm, landMm, includedRad);
-    Given.between(capHeightMm, 0, 10, "Height of a weld cap in mm", "Give 0 when ground flush.");
+    Given.within("height of a weld cap", capHeightMm, 0, 10, "mm", "Give 0 when ground flush.");
   }
 
   /** Width of the groove at the face of the plate, mm. */

@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Reinforcement that stands above the plate: a low parabola.
@@ -11,9 +11,9 @@ import trammel.trade.given.Given;
 public record WeldCap(double widthMm, double heightMm) {
 
   public WeldCap {
-    Given.between(widthMm, 0, 100, "Width of a weld cap in mm", "Give the width of the bead.");
-    Given.between(
-        heightMm, 0, widthMm, "Height of a weld cap in mm", "Give the height above the plate.");
+    Given.within("width of a weld cap", widthMm, 0, 100, "mm", "Give the width of the bead.");
+    Given.within(
+        "height of a weld cap", heightMm, 0, widthMm, "mm", "Give the height above the plate.");
   }
 
   /** Two thirds of width times height, mm². */

@@ -2,7 +2,7 @@ package trammel.trade.welding;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * How the shop welds a job: the process, how heavy a hand, how positions and restarts cost time.
@@ -30,13 +30,13 @@ public record WeldPractice(
   public static final String STANDARD_GAS = "welding-gas";
 
   public WeldPractice {
-    Given.present(process, "Weld process of the shop", "Choose one from the catalog.");
-    Given.present(positionFactors, "Position factors of the shop", "Take the common ones.");
-    Given.between(
-        overWeldFraction, 0, 1, "Over-weld fraction", "0.10 lays each fillet leg 10 % larger.");
-    Given.between(restartMin, 0, 60, "Time for an arc restart in minutes", "Common is 0.5.");
-    Given.text(fillerItem, "Filler of the shop's welding", "Give the key of an item.");
-    Given.text(gasItem, "Gas of the shop's welding", "Give the key of an item.");
+    Given.present("weld process of the shop", process, "Choose one from the catalog.");
+    Given.present("position factors of the shop", positionFactors, "Take the common ones.");
+    Given.within(
+        "over-weld fraction", overWeldFraction, 0, 1, "", "0.10 lays each fillet leg 10 % larger.");
+    Given.within("time for an arc restart in minutes", restartMin, 0, 60, "", "Common is 0.5.");
+    Given.text("filler of the shop's welding", fillerItem, "Give the key of an item.");
+    Given.text("gas of the shop's welding", gasItem, "Give the key of an item.");
   }
 
   /** A practice with the filler and the gas of the standard catalog. */

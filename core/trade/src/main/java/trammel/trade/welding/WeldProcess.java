@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * A welding process as the shop runs it.
@@ -23,23 +23,24 @@ public record WeldProcess(
     double gasLitresPerMin) {
 
   public WeldProcess {
-    Given.text(key, "Key of a weld process", "For example gmaw-solid-mix.");
-    Given.text(title, "Title of the weld process '" + key + "'", "For example MIG, 75/25 gas.");
-    Given.present(filler, "Filler of the weld process '" + key + "'", "Give wire or rod.");
+    Given.text("key of a weld process", key, "For example gmaw-solid-mix.");
+    Given.text("title of the weld process '" + key + "'", title, "For example MIG, 75/25 gas.");
+    Given.present("filler of the weld process '" + key + "'", filler, "Give wire or rod.");
     checkedFraction(depositionEfficiency, "Deposition efficiency", key, "0.94 for solid wire.");
     checkedFraction(benchOperatingFactor, "Bench operating factor", key, "0.35 for MIG.");
     checkedFraction(vehicleOperatingFactor, "Vehicle operating factor", key, "0.20 for MIG.");
-    Given.between(
+    Given.within(
+        "gas flow of the weld process '" + key + "' in L/min",
         gasLitresPerMin,
         0,
         60,
-        "Gas flow of the weld process '" + key + "' in L/min",
+        "",
         "30 cubic feet an hour is 14.2 L/min.");
   }
 
   private static void checkedFraction(double value, String what, String key, String example) {
     Given.positive(
-        value, 1, what + " of the weld process '" + key + "'", "Give a fraction: " + example);
+        what + " of the weld process '" + key + "'", value, 1, "", "Give a fraction: " + example);
   }
 
   /** Weld metal laid in an hour of arc, kg/h. */

@@ -2,7 +2,7 @@ package trammel.trade.welding;
 
 import java.util.Collections;
 import java.util.List;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * One line of the weld list: welds of one joint in one place, made from the paths that they run
@@ -25,16 +25,16 @@ public record WeldSeam(
     int starts,
     String why) {
   public WeldSeam {
-    Given.text(name, "Name of a weld", "Say what is welded to what.");
+    Given.text("name of a weld", name, "Say what is welded to what.");
     Given.present(
-        joint, "Joint of the weld '" + name + "'", "Give a fillet, groove, plug or slot.");
-    Given.present(position, "Position of the weld '" + name + "'", "Flat when it can be turned.");
-    Given.present(place, "Place of the weld '" + name + "'", "Bench or vehicle.");
-    Given.text(why, "Reason for the weld '" + name + "'", "Say which part asks for it.");
+        "joint of the weld '" + name + "'", joint, "Give a fillet, groove, plug or slot.");
+    Given.present("position of the weld '" + name + "'", position, "Flat when it can be turned.");
+    Given.present("place of the weld '" + name + "'", place, "Bench or vehicle.");
+    Given.text("reason for the weld '" + name + "'", why, "Say which part asks for it.");
     runs = List.copyOf(runs);
     Given.count(
-        runs.size(), 1, 10_000, "Number of welds '" + name + "'", "Leave the line out for none.");
-    Given.count(starts, 1, 1000, "Arc starts of the weld '" + name + "'", "1 when run through.");
+        "number of welds '" + name + "'", runs.size(), 1, 10_000, "Leave the line out for none.");
+    Given.count("arc starts of the weld '" + name + "'", starts, 1, 1000, "1 when run through.");
     for (WeldRun run : runs) {
       checkedLength(name, joint, run.lengthMm());
     }
@@ -61,8 +61,8 @@ public record WeldSeam(
       WeldPlace place,
       String why) {
     Given.positive(
-        lengthMm, 100_000, "Length of the weld '" + name + "' in mm", "Give that of one weld.");
-    Given.count(count, 1, 10_000, "Number of welds '" + name + "'", "Leave the line out for none.");
+        "length of the weld '" + name + "' in mm", lengthMm, 100_000, "", "Give that of one weld.");
+    Given.count("number of welds '" + name + "'", count, 1, 10_000, "Leave the line out for none.");
     List<WeldRun> runs = Collections.nCopies(count, WeldRun.ofLength(lengthMm));
     return along(name, joint, runs, position, place, why);
   }
@@ -117,9 +117,9 @@ public record WeldSeam(
   private static void checkedLength(String name, WeldJoint joint, double lengthMm) {
     String what = "Length of the weld '" + name + "' in mm";
     if (joint instanceof SpotJoint) {
-      Given.between(lengthMm, 0, 0, what, "A plug or slot has its size in the joint; give 0.");
+      Given.within(what, lengthMm, 0, 0, "", "A plug or slot has its size in the joint; give 0.");
     } else {
-      Given.positive(lengthMm, 100_000, what, "Give the length of one weld.");
+      Given.positive(what, lengthMm, 100_000, "", "Give the length of one weld.");
     }
   }
 }

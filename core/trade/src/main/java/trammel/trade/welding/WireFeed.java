@@ -1,6 +1,6 @@
 package trammel.trade.welding;
 
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Wire from a spool.
@@ -13,18 +13,19 @@ public record WireFeed(double diameterMm, double feedMmPerMin, double wireMmPerK
     implements Filler {
 
   public WireFeed {
-    Given.positive(diameterMm, 4, "Wire diameter in mm", "0.035 in wire is 0.9 mm.");
-    Given.positive(feedMmPerMin, 50_000, "Wire feed in mm/min", "220 in/min is 5588 mm/min.");
+    Given.positive("wire diameter", diameterMm, 4, "mm", "0.035 in wire is 0.9 mm.");
+    Given.positive("wire feed in mm/min", feedMmPerMin, 50_000, "", "220 in/min is 5588 mm/min.");
     Given.positive(
+        "length of wire in a kilogram",
         wireMmPerKg,
         1e7,
-        "Length of wire in a kilogram in mm",
+        "mm",
         "0.035 in solid steel wire has about 204 000 mm in a kilogram.");
   }
 
   /** Solid steel wire; the length in a kilogram follows from its diameter. */
   public static WireFeed solidSteel(double diameterMm, double feedMmPerMin) {
-    Given.positive(diameterMm, 4, "Wire diameter in mm", "0.035 in wire is 0.9 mm.");
+    Given.positive("wire diameter", diameterMm, 4, "mm", "0.035 in wire is 0.9 mm.");
     double sectionMm2 = Math.PI * diameterMm * diameterMm / 4;
     return new WireFeed(diameterMm, feedMmPerMin, 1 / (sectionMm2 * WeldMetal.KG_PER_MM3));
   }

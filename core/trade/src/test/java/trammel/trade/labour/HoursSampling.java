@@ -3,7 +3,7 @@ package trammel.trade.labour;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import trammel.trade.given.Given;
+import trammel.engine.quantity.Given;
 
 /**
  * Hours of a job by sampling, against which the formula of {@link HoursEstimate} is held. Each line
@@ -28,8 +28,8 @@ final class HoursSampling {
    * @param seed start of the random numbers
    */
   public HoursSampling(List<ThreePoint> hours, double commonShare, int samples, long seed) {
-    Given.between(commonShare, 0, 1, "Share of the common factor", "0 is independent.");
-    Given.count(samples, 100, 10_000_000, "Number of samples", "2000 is enough to look at.");
+    Given.within("share of the common factor", commonShare, 0, 1, "", "0 is independent.");
+    Given.count("number of samples", samples, 100, 10_000_000, "2000 is enough to look at.");
     this.sorted = draw(tables(hours), commonShare, samples, seed);
     Arrays.sort(sorted);
   }
@@ -99,7 +99,7 @@ final class HoursSampling {
    * @param chance 0 to 1; 0.8 for P80
    */
   public double quantileHours(double chance) {
-    Given.between(chance, 0, 1, "Chance of a quantile", "P80 is 0.8.");
+    Given.within("chance of a quantile", chance, 0, 1, "", "P80 is 0.8.");
     double place = chance * (sorted.length - 1);
     int below = Math.min(sorted.length - 2, (int) place);
     return sorted[below] + (place - below) * (sorted[below + 1] - sorted[below]);

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.drawings.ArrangementSheet;
+import trammel.app.drawings.Drawing;
 import trammel.app.drawings.LayoutView;
-import trammel.app.drawings.TitleBlock;
+import trammel.app.drawings.ShopDrawings;
+import trammel.app.drawings.ShopJob;
 import trammel.app.drawings.Viewpoint;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
@@ -16,11 +18,9 @@ import trammel.planning.fitup.AxleFoot;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.RailFoot;
 import trammel.planning.fitup.Target;
-import trammel.planning.job.JobHeader;
 import trammel.planning.vehicle.NotchCut;
 import trammel.reading.quantity.QuantityKind;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.reading.quantity.UnitSystem;
 import trammel.trade.welding.SeamEstimate;
 import trammel.trade.welding.WeldSeam;
 
@@ -90,17 +90,25 @@ public final class FloorDocument {
 
   /** All three views on one sheet. */
   public static ArrangementSheet arrangement(JobPaper paper) {
-    JobHeader header = paper.header();
-    TitleBlock block =
-        new TitleBlock(
-            paper.shop(),
-            header.number(),
-            header.vehicle(),
-            "arrangement of",
-            header.date().toString(),
-            paper.printer().system() == UnitSystem.US ? "inches" : "millimetres");
     return new ArrangementSheet(
-        paper.draft().layout(), paper.scene(), paper.printer(), block, paper.stops().line());
+        paper.draft().layout(),
+        paper.scene(),
+        paper.printer(),
+        paper.block("arrangement of", 1, 1),
+        paper.stops().line());
+  }
+
+  /** The set of sheets from which the floor builds. */
+  public static List<Drawing> shopDrawings(JobPaper paper) {
+    ShopJob job =
+        ShopJob.of(
+            paper.scene().assembly(),
+            paper.draft().layout(),
+            paper.estimate().plan(),
+            paper.estimate().materials().bolts(),
+            NotchCut.of(paper.draft().layout(), paper.draft().linkageSite()),
+            paper.printer());
+    return ShopDrawings.of(job, arrangement(paper));
   }
 
   /** The part of the layout that a check names first; empty if it names none. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.drawings.PartNumbers;
+import trammel.app.drawings.TitleBlock;
 import trammel.app.drawings.VehicleScene;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
@@ -15,6 +16,7 @@ import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.JobHeader;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /**
  * What the documents of one job share.
@@ -86,6 +88,19 @@ public record JobPaper(
     model.put(stops());
     model.put("cautions", DocumentModel.texts(Cautions.lines()));
     return model;
+  }
+
+  /** The title block of one of its sheets. */
+  TitleBlock block(String title, int sheet, int sheets) {
+    return new TitleBlock(
+        shop(),
+        header().number(),
+        header().vehicle(),
+        title,
+        header().date().toString(),
+        printer().system() == UnitSystem.US ? "inches" : "millimetres",
+        sheet,
+        sheets);
   }
 
   PaperDocument document(String template, DocumentModel model) {

@@ -1,7 +1,6 @@
 package trammel.app.drawings;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
@@ -9,7 +8,6 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.VehicleParts;
@@ -34,19 +32,23 @@ public record ArrangementSheet(
     implements Drawing {
   private static final double EDGE_MM = 8;
   private static final double GAP_MM = 4;
-  private static final double BALLOONS_MM = 9;
   private static final double ORDINATES_MM = 20;
   private static final double VALUES_MM = 24;
   private static final double AIR_MM = 40;
   private static final double LETTERS_MM = 2.3;
   private static final double TABLE_ROW_MM = 3.4;
   private static final double NOTE_ROW_MM = 3;
-  private static final double LONG_SHARE = 0.4;
 
   /** Scales that a shop's ruler reads (feet and inches; ISO 5455 and between). */
   private static final List<Integer> US_SCALES = List.of(4, 6, 8, 12, 16, 24, 32, 48);
 
   private static final List<Integer> METRIC_SCALES = List.of(5, 10, 15, 20, 25, 50);
+
+  /** The same as one sheet of several. */
+  ArrangementSheet of(int sheet, int sheets) {
+    TitleBlock numbered = block.of(block.title(), sheet, sheets);
+    return new ArrangementSheet(layout, scene, printer, numbered, stop);
+  }
 
   private boolean thirdAngle() {
     return printer.system() == UnitSystem.US;
@@ -128,7 +130,7 @@ public record ArrangementSheet(
       height = new Reach(Math.min(0, height.from) - AIR_MM / 2, height.to + AIR_MM / 2);
       double roomX = widthMm() - 2 * EDGE_MM - VALUES_MM - 3 * GAP_MM;
       double roomY =
-          heightMm() - 2 * EDGE_MM - 2 * BALLOONS_MM - ORDINATES_MM - TitleBlock.HEIGHT_MM - GAP_MM;
+          heightMm() - 2 * EDGE_MM - 2 * Balloons.ROW_MM - ORDINATES_MM - TitleBlock.HEIGHT_MM - GAP_MM;
       double least =
           Math.max(
               (length.length() + width.length()) / roomX,
@@ -141,16 +143,16 @@ public record ArrangementSheet(
               .orElse((int) Math.ceil(least));
       double scale = 1.0 / oneTo;
       double leftX = EDGE_MM + GAP_MM;
-      double topY = EDGE_MM + BALLOONS_MM;
+      double topY = EDGE_MM + Balloons.ROW_MM;
       double spareMm = roomY - (breadth.length() + height.length()) * scale;
       double sideX = thirdAngle() ? leftX : leftX + width.length() * scale + VALUES_MM + GAP_MM;
       double rearX = thirdAngle() ? leftX + length.length() * scale + VALUES_MM + GAP_MM : leftX;
       double sideY =
-          thirdAngle() ? topY + breadth.length() * scale + BALLOONS_MM + spareMm / 2 : topY;
+          thirdAngle() ? topY + breadth.length() * scale + Balloons.ROW_MM + spareMm / 2 : topY;
       double planY =
           thirdAngle()
               ? topY
-              : topY + height.length() * scale + ORDINATES_MM + BALLOONS_MM + spareMm / 2;
+              : topY + height.length() * scale + ORDINATES_MM + Balloons.ROW_MM + spareMm / 2;
       put(Viewpoint.SIDE, length, height, sideX, sideY);
       put(Viewpoint.PLAN, length, breadth, sideX, planY);
       put(Viewpoint.REAR, width, height, rearX, sideY);
@@ -238,52 +240,9 @@ public record ArrangementSheet(
 
     /** Each number once, in the view that shows most of its parts and has room. */
     private void balloons() {
-      Map<Viewpoint, BalloonRow> rows = new EnumMap<>(Viewpoint.class);
-      for (Viewpoint viewpoint : Viewpoint.values()) {
-        rows.put(viewpoint, new BalloonRow());
-      }
-      for (PartsKey.Item item : key.items()) {
-        Stream.of(Viewpoint.values())
-            .filter(v -> rows.get(v).size() < BalloonRow.room(windows.get(v).widthMm()))
-            .filter(viewpoint -> shownMm(item, viewpoint) > 0)
-            .max(Comparator.comparingDouble(viewpoint -> shownMm(item, viewpoint)))
-            .ifPresent(viewpoint -> place(item, viewpoint, rows.get(viewpoint)));
-      }
-      rows.forEach(
-          (viewpoint, row) -> {
-            ViewWindow window = windows.get(viewpoint);
-            row.drawOn(
-                paper,
-                window.paperY() - BALLOONS_MM / 2,
-                window.paperX(),
-                window.paperX() + window.widthMm());
-          });
-    }
-
-    private List<SeenLine> shown(PartsKey.Item item, Viewpoint viewpoint) {
-      return scene.lines(viewpoint).stream()
-          .filter(line -> !line.hidden() && item.parts().contains(line.id()))
-          .toList();
-    }
-
-    private double shownMm(PartsKey.Item item, Viewpoint viewpoint) {
-      return shown(item, viewpoint).stream().mapToDouble(SeenLine::lengthMm).sum();
-    }
-
-    private void place(PartsKey.Item item, Viewpoint viewpoint, BalloonRow row) {
-      List<SeenLine> shown = shown(item, viewpoint);
-      double longMm = shown.stream().mapToDouble(SeenLine::lengthMm).max().orElseThrow();
-      // Of the long lines the uppermost, so that the leader crosses as little as it can.
-      SeenLine marked =
-          shown.stream()
-              .filter(line -> line.lengthMm() >= LONG_SHARE * longMm)
-              .max(Comparator.comparingDouble(line -> line.fromY() + line.toY()))
-              .orElseThrow();
-      ViewWindow window = windows.get(viewpoint);
-      row.add(
-          item.number(),
-          window.acrossPaper((marked.fromX() + marked.toX()) / 2),
-          window.downPaper((marked.fromY() + marked.toY()) / 2));
+      Balloons balloons = new Balloons(scene, List.copyOf(windows.values()));
+      key.items().forEach(item -> balloons.mark(item.number(), item.parts()));
+      balloons.drawOn(paper);
     }
 
     /** Over the rear view in third angle, under it in first. */
@@ -296,7 +255,7 @@ public record ArrangementSheet(
               : rear.paperY() + rear.heightMm() + ORDINATES_MM + GAP_MM + TABLE_ROW_MM;
       double roomMm =
           thirdAngle()
-              ? rear.paperY() - BALLOONS_MM - y
+              ? rear.paperY() - Balloons.ROW_MM - y
               : heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM - GAP_MM - y;
       int rows = Math.max(1, (int) Math.floor(roomMm / TABLE_ROW_MM));
       int columns = (key.items().size() + rows - 1) / rows;

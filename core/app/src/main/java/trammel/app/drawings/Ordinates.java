@@ -15,7 +15,7 @@ final class Ordinates {
   private static final double KINK_MM = 5;
 
   /** Points whose values read the same and lie closer than this share one line. */
-  private static final double SAME_MM = 0.05;
+  private static final double SAME_MM = 0.5;
 
   private final List<Entry> entries = new ArrayList<>();
 

@@ -1,5 +1,8 @@
 package trammel.app.drawings;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A page in millimetres that takes a drawing, whatever file it ends in. x runs to the right and y
  * down from the upper left corner.
@@ -64,6 +67,33 @@ public interface Paper {
   /** The size of letters, at most so large, at which a text takes no more than some room (mm). */
   static double fitting(String text, double mostMm, double roomMm) {
     return Math.min(mostMm, mostMm * roomMm / Math.max(1, widthMm(text, mostMm)));
+  }
+
+  /** A text in lines of some width (mm), broken between words; a longer word within itself. */
+  static List<String> lines(String text, double sizeMm, double roomMm) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (widthMm(longer, sizeMm) <= roomMm) {
+        line = longer;
+        continue;
+      }
+      if (!line.isEmpty()) {
+        lines.add(line);
+      }
+      line = word;
+      while (widthMm(line, sizeMm) > roomMm && line.length() > 1) {
+        int fits = line.length() - 1;
+        while (fits > 1 && widthMm(line.substring(0, fits), sizeMm) > roomMm) {
+          fits--;
+        }
+        lines.add(line.substring(0, fits));
+        line = line.substring(fits);
+      }
+    }
+    lines.add(line);
+    return lines;
   }
 
   /** A text, cut short with an ellipsis where it takes more than some room (mm). */

@@ -7,16 +7,13 @@ import java.util.Map;
 import trammel.assembly.PartKind;
 import trammel.assembly.PlacedPart;
 import trammel.engine.layout.Layout;
+import trammel.planning.fitup.Bracket;
 
 /**
  * What a sheet numbers: bars, springs and shocks by the numbers that every list of the job has,
  * then brackets and the rest of what is added. The two of a pair share a number; bolts have none.
  */
 final class PartsKey {
-  /** Words at which the name of a group of plates ends. */
-  private static final List<String> GROUPS =
-      List.of(" bracket", " stand-off", " crossmember", " bridge");
-
   private final List<Item> items = new ArrayList<>();
 
   /**
@@ -34,26 +31,13 @@ final class PartsKey {
     numbers.names().forEach(name -> byName.put(name, new ArrayList<>()));
     for (PlacedPart part : scene.assembly().parts()) {
       if (part.kind().added() && part.kind() != PartKind.BOLT) {
-        String name = byName.containsKey(part.carrier()) ? part.carrier() : group(part.name());
+        String name =
+            byName.containsKey(part.carrier()) ? part.carrier() : Bracket.groupName(part.name());
         byName.computeIfAbsent(name, unknown -> new ArrayList<>()).add(part.id());
       }
     }
     byName.forEach(
         (name, parts) -> items.add(new Item(Integer.toString(items.size() + 1), name, parts)));
-  }
-
-  /** The name of the group that a part belongs to, whichever side it is on. */
-  private static String group(String name) {
-    int end = name.length();
-    for (String word : GROUPS) {
-      int at = name.indexOf(word);
-      if (at >= 0) {
-        end = Math.min(end, at + word.length());
-      }
-    }
-    return name.substring(0, end)
-        .replaceAll("-(left|right)\\b", "")
-        .replaceAll("^(left|right) ", "");
   }
 
   List<Item> items() {

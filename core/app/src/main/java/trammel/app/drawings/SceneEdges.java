@@ -16,9 +16,19 @@ final class SceneEdges {
   private final VehicleScene scene;
   private final ViewWindow window;
 
+  private final boolean everyHiddenEdge;
+
   SceneEdges(VehicleScene scene, ViewWindow window) {
+    this(scene, window, false);
+  }
+
+  /**
+   * @param everyHiddenEdge true to dash whatever stands behind something, bolts left out
+   */
+  SceneEdges(VehicleScene scene, ViewWindow window, boolean everyHiddenEdge) {
     this.scene = scene;
     this.window = window;
+    this.everyHiddenEdge = everyHiddenEdge;
   }
 
   void drawOn(Paper paper) {
@@ -51,6 +61,9 @@ final class SceneEdges {
 
   /** Of what repeats on the far side, the near side is enough; from behind all lies in one heap. */
   private boolean showsHidden(PlacedPart part) {
+    if (everyHiddenEdge) {
+      return part.kind().added() && part.kind() != PartKind.BOLT;
+    }
     boolean far = window.viewpoint() == Viewpoint.SIDE && part.centre().yMm() < -NEAR_MM;
     return part.kind().added()
         && part.kind() != PartKind.BOLT

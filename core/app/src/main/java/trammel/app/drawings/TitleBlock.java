@@ -12,17 +12,32 @@ import trammel.app.drawings.Paper.Anchor;
  * @param title what the sheet shows
  * @param date day of the job
  * @param units what lengths are in
+ * @param sheet which sheet of the set it is, 1 for the first
+ * @param sheets how many there are
  */
 public record TitleBlock(
-    String shop, String job, String vehicle, String title, String date, String units) {
+    String shop,
+    String job,
+    String vehicle,
+    String title,
+    String date,
+    String units,
+    int sheet,
+    int sheets) {
   static final double WIDTH_MM = 144;
   static final double HEIGHT_MM = 19;
   private static final double LABEL_MM = 2.2;
   private static final double TEXT_MM = 2.8;
+  private static final double SMALL_MM = 2.3;
   private static final double PAD_MM = 1.2;
 
   /** One box of the block: how wide and high, its label and what stands in it. */
   private record Cell(double x, double y, double width, double height, String label, String text) {}
+
+  /** The same of another sheet. */
+  TitleBlock of(String otherTitle, int number, int count) {
+    return new TitleBlock(shop, job, vehicle, otherTitle, date, units, number, count);
+  }
 
   /** Draws it with its upper left corner at a point. */
   void drawOn(Paper paper, double x, double y, String scale, boolean thirdAngle) {
@@ -36,17 +51,28 @@ public record TitleBlock(
             new Cell(0, row, 68, row, title, vehicle),
             new Cell(68, row, 24, row, "scale", scale),
             new Cell(92, row, 26, row, "lengths in", units),
-            new Cell(118, row, 26, row, "sheet 1 of 1", ""));
+            new Cell(118, row, 26, row, "sheet " + sheet + " of " + sheets, ""));
     for (Cell cell : cells) {
       paper.frame(x + cell.x, y + cell.y, cell.width, cell.height, Pen.FRAME);
       double left = x + cell.x + PAD_MM;
       double roomMm = cell.width - 2 * PAD_MM;
       paper.text(left, y + cell.y + 3, LABEL_MM, Anchor.START, cell.label);
-      double sizeMm = Math.max(LABEL_MM, Paper.fitting(cell.text, TEXT_MM, roomMm));
-      String text = Paper.cut(cell.text, sizeMm, roomMm);
-      paper.text(left, y + cell.y + 7.6, sizeMm, Anchor.START, text);
+      text(paper, cell.text, left, y + cell.y, roomMm);
     }
-    symbol(paper, x + 137, y + row + row / 2 + 1.4, thirdAngle);
+    symbol(paper, x + 135.5, y + row + row / 2 + 1.4, thirdAngle);
+  }
+
+  /** In one line, as large as it fits; a long text in two, only a longer one cut short. */
+  private static void text(Paper paper, String text, double x, double y, double roomMm) {
+    double sizeMm = Paper.fitting(text, TEXT_MM, roomMm);
+    if (sizeMm >= SMALL_MM) {
+      paper.text(x, y + 7.6, sizeMm, Anchor.START, text);
+      return;
+    }
+    List<String> lines = Paper.lines(text, SMALL_MM, roomMm);
+    String rest = String.join(" ", lines.subList(1, lines.size()));
+    paper.text(x, y + 5.8, SMALL_MM, Anchor.START, lines.get(0));
+    paper.text(x, y + 8.5, SMALL_MM, Anchor.START, Paper.cut(rest, SMALL_MM, roomMm));
   }
 
   /**

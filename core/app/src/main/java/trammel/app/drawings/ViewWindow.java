@@ -34,6 +34,11 @@ record ViewWindow(
     return (top - bottom) * scale;
   }
 
+  /** True for a place of the view that lies in it. */
+  boolean holds(double viewX, double viewY) {
+    return viewX >= left && viewX <= right && viewY >= bottom && viewY <= top;
+  }
+
   /** Where a point lies across the paper (mm). */
   double x(Point3 point) {
     return acrossPaper(viewpoint.x(point));

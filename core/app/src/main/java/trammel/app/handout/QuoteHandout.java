@@ -109,6 +109,7 @@ public final class QuoteHandout {
     ArrangementSheet arrangement = FloorDocument.arrangement(paper);
     files.add("drawings/arrangement.svg", arrangement.svg());
     files.add("drawings/arrangement.pdf", PdfSheets.of(List.of(arrangement)));
+    files.add("floor/shop-drawings.pdf", PdfSheets.of(FloorDocument.shopDrawings(paper)));
     Estimate estimate = paper.estimate();
     TravelStudy study = TravelStudy.of(estimate.draft().layout(), units);
     ChartSheet curves =

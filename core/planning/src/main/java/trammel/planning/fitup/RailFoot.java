@@ -87,6 +87,7 @@ public record RailFoot(
         seam.run().parts().stream().filter(RailFoot::closesTheRail).forEach(closed::add);
       }
     }
+    Datum datum = Datum.rail(assembly, left);
     Map<String, Touch> touches = new LinkedHashMap<>();
     for (PlacedSeam seam : assembly.seams()) {
       for (String part : seam.run().parts()) {
@@ -99,7 +100,7 @@ public record RailFoot(
               .ifPresent(
                   onto ->
                       touches
-                          .computeIfAbsent(part, id -> new Touch(assembly, id, onto, rails))
+                          .computeIfAbsent(part, id -> new Touch(assembly, id, onto, rails, datum))
                           .add(seam));
         }
       }
@@ -110,7 +111,7 @@ public record RailFoot(
         .toList();
   }
 
-  private static boolean closesTheRail(String part) {
+  static boolean closesTheRail(String part) {
     return part.contains("boxing") || part.startsWith(VehicleParts.NOTCH_SIDE_PLATE);
   }
 
@@ -124,13 +125,15 @@ public record RailFoot(
     private final String part;
     private final String on;
     private final Rails rails;
+    private final Datum datum;
     private final List<Point3> corners;
     private final List<Point3> welds = new ArrayList<>();
 
-    Touch(Assembly assembly, String part, String on, Rails rails) {
+    Touch(Assembly assembly, String part, String on, Rails rails, Datum datum) {
       this.part = part;
       this.on = on;
       this.rails = rails;
+      this.datum = datum;
       PlacedPart placed = assembly.part(part).orElseThrow();
       corners = own(placed.solid().mesh().placed(placed.place()).corners());
     }
@@ -139,20 +142,12 @@ public record RailFoot(
       welds.addAll(own(seam.run().path().points(CHORD_MM)));
     }
 
+    /** Along the rail, out from its inner face, up from its underside. */
     private List<Point3> own(List<Point3> points) {
-      double slope = rails.undersideMm(1) - rails.undersideMm(0);
-      double cosine = 1 / Math.hypot(1, slope);
-      double sine = slope * cosine;
-      List<Point3> own = new ArrayList<>(points.size());
-      for (Point3 point : points) {
-        double over = point.zMm() - rails.undersideMm(0);
-        own.add(
-            new Point3(
-                point.xMm() * cosine + over * sine,
-                Math.abs(point.yMm()) - rails.innerFaceMm(point.xMm()),
-                over * cosine - point.xMm() * sine));
-      }
-      return own;
+      return points.stream()
+          .map(datum::read)
+          .map(read -> new Point3(read.x(), read.z() + rails.flangeMm(), read.y()))
+          .toList();
     }
 
     /** Against a side of the rail by the part's own corners, else by its welds. */

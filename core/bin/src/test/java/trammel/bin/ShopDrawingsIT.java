@@ -1,0 +1,299 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import trammel.app.drawings.ArrangementSheet;
+import trammel.app.drawings.ShopDrawings;
+import trammel.app.drawings.ShopJob;
+import trammel.app.drawings.TitleBlock;
+import trammel.app.drawings.VehicleScene;
+import trammel.app.paper.PdfSheets;
+import trammel.assembly.Assembly;
+import trammel.assembly.PartKind;
+import trammel.assembly.Place;
+import trammel.assembly.PlacedPart;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.Rails;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.draft.Draft;
+import trammel.planning.draft.Drafting;
+import trammel.planning.draft.Extensions;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.planning.vehicle.FinishedVehicle;
+import trammel.planning.vehicle.NotchCut;
+import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.coilspring.CoilSpringMount;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+
+/**
+ * The shop drawings as a stranger reads them: from the numbers in their PDF alone, with the plates
+ * in hand, everything is where the finished vehicle has it.
+ */
+class ShopDrawingsIT {
+  private static final Path CATALOGS = Path.of("..", "..", "catalogs");
+  private static final Catalog CATALOG = CatalogReader.read(List.of(CATALOGS.resolve("standard")));
+  private static final double INCH_MM = 25.4;
+
+  /** To what a tape reads: 1/32 in. */
+  private static final double TAPE_MM = INCH_MM / 32;
+
+  /** To what an angle finder reads. */
+  private static final double FINDER_RAD = Math.toRadians(0.25);
+
+  private static final Drafting DRAFTING =
+      new Drafting(
+          new Extensions(
+              OwnPlugins.linkages(), List.of(new AirSpringMount(), new CoilSpringMount())),
+          CATALOG);
+
+  private static final Map<String, Drawn> DRAWN = new HashMap<>();
+
+  /** A job's sheets as a file and what its texts say, beside the finished vehicle itself. */
+  private record Drawn(
+      Draft draft, Assembly assembly, List<SheetTexts.Text> texts, UnitSystem units) {
+    Rails rails() {
+      return draft.layout().chassis().rails();
+    }
+  }
+
+  private static Drawn drawn(JobDocument document, UnitSystem units) throws IOException {
+    Draft draft = DRAFTING.draft(JobReader.read(document), units);
+    WorkPlan plan = draft.work();
+    QuantityPrinter print = new QuantityPrinter(units);
+    Assembly assembly = FinishedVehicle.of(draft.layout(), CATALOG, plan, print);
+    ShopJob job =
+        ShopJob.of(
+            assembly,
+            draft.layout(),
+            plan,
+            List.of(),
+            NotchCut.of(draft.layout(), draft.linkageSite()),
+            print);
+    TitleBlock block =
+        new TitleBlock("shop", "1", "vehicle", "arrangement of", "2026-11-25", "inches", 1, 1);
+    ArrangementSheet arrangement =
+        new ArrangementSheet(draft.layout(), new VehicleScene(assembly), print, block, "");
+    byte[] pdf = PdfSheets.of(ShopDrawings.of(job, arrangement));
+    return new Drawn(draft, assembly, SheetTexts.of(pdf), units);
+  }
+
+  private static Drawn demo(String job, UnitSystem units) {
+    return DRAWN.computeIfAbsent(
+        job + units,
+        key -> {
+          try {
+            return drawn(JobDocument.load(CATALOGS.resolve("demo").resolve(job + ".yaml")), units);
+          } catch (IOException unread) {
+            throw new java.io.UncheckedIOException(unread);
+          }
+        });
+  }
+
+  /** A length of the sheets (mm): whole inches and a fraction, or millimetres. */
+  private static double mm(String text, UnitSystem units) {
+    if (units == UnitSystem.METRIC) {
+      return Double.parseDouble(text);
+    }
+    double sign = text.startsWith("-") ? -1 : 1;
+    double inches = 0;
+    for (String word : text.replace("-", "").split(" ")) {
+      String[] fraction = word.split("/");
+      inches +=
+          fraction.length == 1
+              ? Double.parseDouble(word)
+              : Double.parseDouble(fraction[0]) / Double.parseDouble(fraction[1]);
+    }
+    return sign * inches * INCH_MM;
+  }
+
+  /** Where a tape is held: a mark and the ways along, up and out, in vehicle axes. */
+  private record Tape(Point3 mark, Vector3 along, Vector3 up, Vector3 out) {
+    /**
+     * A rail's as the sheet says: the axle mark at the outer face and the underside; along that
+     * face, square up from the underside, square out from the face.
+     */
+    static Tape ofRail(Rails rails, boolean left) {
+      double side = left ? 1 : -1;
+      Point3 mark = new Point3(0, side * rails.outerFaceMm(0), rails.undersideMm(0));
+      Point3 ahead = new Point3(100, side * rails.outerFaceMm(100), rails.undersideMm(100));
+      Vector3 along = mark.to(ahead).normalized();
+      Vector3 out = new Vector3(0, 0, 1).cross(along).normalized().scaled(side);
+      return new Tape(mark, along, out.cross(along).scaled(-side), out);
+    }
+
+    Tape at(Vector3 zero, double turnRad) {
+      Vector3 ahead = along.scaled(Math.cos(turnRad)).plus(out.scaled(Math.sin(turnRad)));
+      Vector3 outwards = out.scaled(Math.cos(turnRad)).minus(along.scaled(Math.sin(turnRad)));
+      return new Tape(mark.plus(way(zero)), ahead, up, outwards);
+    }
+
+    Vector3 way(Vector3 read) {
+      return along.scaled(read.x()).plus(up.scaled(read.y())).plus(out.scaled(read.z()));
+    }
+
+    Vector3 read(Point3 point) {
+      Vector3 from = mark.to(point);
+      return new Vector3(from.dot(along), from.dot(up), from.dot(out));
+    }
+
+    /** The way that words name: {@code up 12.0° inward}. */
+    Vector3 named(String words) {
+      String[] word = words.split(" ");
+      Vector3 way = word(word[0]);
+      for (int i = 1; i + 1 < word.length; i += 2) {
+        double leanRad = Math.toRadians(Double.parseDouble(word[i].replace("°", "")));
+        way = way.plus(word(word[i + 1]).scaled(Math.tan(leanRad)));
+      }
+      return way(way.normalized());
+    }
+
+    private static Vector3 word(String word) {
+      return switch (word) {
+        case "front" -> new Vector3(1, 0, 0);
+        case "rear" -> new Vector3(-1, 0, 0);
+        case "up" -> new Vector3(0, 1, 0);
+        case "down" -> new Vector3(0, -1, 0);
+        case "outward", "left" -> new Vector3(0, 0, 1);
+        case "inward", "right" -> new Vector3(0, 0, -1);
+        default -> throw new AssertionError("no such way: " + word);
+      };
+    }
+  }
+
+  /**
+   * Puts a plate where a row of a table says, and says how far that is from where it stands; its
+   * own outline and thickness are known, since it is in hand.
+   */
+  private static List<String> misplaced(
+      SheetTexts.Row row, PlacedPart plate, Tape tape, UnitSystem units) {
+    Vector3 top = tape.named(row.cell("top of its"));
+    Vector3 face = tape.named(row.cell("drawn face"));
+    Vector3 square = top.minus(face.scaled(top.dot(face))).normalized();
+    Place turned = Place.of(new Point3(0, 0, 0), square.cross(face), square);
+    List<Point3> corners = plate.solid().mesh().corners();
+    Tape fromNothing = new Tape(new Point3(0, 0, 0), tape.along, tape.up, tape.out);
+    List<Vector3> reach = corners.stream().map(turned::apply).map(fromNothing::read).toList();
+    double x = middle(row, "rear", "front", units) - middle(reach, Vector3::x);
+    double y = middle(row, "lower", "upper", units) - middle(reach, Vector3::y);
+    double z = middle(row, "inner", "outer", units) - middle(reach, Vector3::z);
+    Place set = Place.of(tape.mark.plus(tape.way(new Vector3(x, y, z))), turned.x(), turned.y());
+    double worstMm = 0;
+    Point3 middle = plate.solid().centre();
+    worstMm = plate.place().apply(middle).distanceMm(set.apply(middle));
+    Vector3 off = tape.read(tape.mark.plus(plate.place().apply(middle).to(set.apply(middle))));
+    List<String> misplaced = new ArrayList<>();
+    if (Math.abs(off.x()) > TAPE_MM || Math.abs(off.y()) > TAPE_MM || Math.abs(off.z()) > TAPE_MM) {
+      misplaced.add(plate.id() + " is " + worstMm + " mm off by " + row);
+    }
+    double turnRad =
+        Math.max(plate.place().y().angleToRad(set.y()), plate.place().z().angleToRad(set.z()));
+    if (turnRad > FINDER_RAD) {
+      misplaced.add(plate.id() + " is " + Math.toDegrees(turnRad) + " deg off by " + row);
+    }
+    return misplaced;
+  }
+
+  private static double middle(SheetTexts.Row row, String from, String to, UnitSystem units) {
+    return (mm(row.cell(from), units) + mm(row.cell(to), units)) / 2;
+  }
+
+  private static double middle(List<Vector3> reach, Function<Vector3, Double> axis) {
+    double least = reach.stream().map(axis).min(Double::compare).orElseThrow();
+    double most = reach.stream().map(axis).max(Double::compare).orElseThrow();
+    return (least + most) / 2;
+  }
+
+  private static String withoutSide(String id) {
+    return id.replaceAll("-(left|right)\\b", "").replaceAll("^(left|right) ", "");
+  }
+
+  /** The plate of a side that a row names. */
+  private static PlacedPart plate(Assembly assembly, String name, boolean left) {
+    List<PlacedPart> named =
+        assembly.parts().stream()
+            .filter(part -> part.kind() == PartKind.PLATE && withoutSide(part.id()).equals(name))
+            .filter(part -> part.centre().yMm() > 0 == left)
+            .toList();
+    assertEquals(1, named.size(), () -> "plates called " + name + ": " + named);
+    return named.get(0);
+  }
+
+  private static boolean isOfTheLeft(Drawn drawn, int page) {
+    return drawn.texts.stream()
+        .anyMatch(text -> text.page() == page && text.text().endsWith("left rail of"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"pickup, US", "pickup, METRIC", "sedan, US", "sedan, METRIC"})
+  void noTextLiesOnAnother(String job, UnitSystem units) {
+    assertEquals(List.of(), SheetTexts.overwritten(demo(job, units).texts));
+  }
+
+  /** Closing plates, notch plates and strips of both rails. */
+  @ParameterizedTest
+  @CsvSource({"pickup, US", "pickup, METRIC"})
+  void thePlatesOfTheRailsAreSetByTheirSheets(String job, UnitSystem units) {
+    Drawn drawn = demo(job, units);
+    List<String> misplaced = new ArrayList<>();
+    List<SheetTexts.Row> rows = SheetTexts.rows(drawn.texts, "PLATES OF THIS RAIL");
+    for (SheetTexts.Row row : rows) {
+      boolean left = isOfTheLeft(drawn, row.page());
+      PlacedPart plate = plate(drawn.assembly, row.cell("plate"), left);
+      misplaced.addAll(misplaced(row, plate, Tape.ofRail(drawn.rails(), left), units));
+    }
+    assertEquals(List.of(), misplaced);
+    long closing =
+        drawn.assembly.parts().stream()
+            .filter(p -> p.kind() == PartKind.PLATE)
+            .filter(p -> p.id().contains("boxing") || p.id().startsWith("notch "))
+            .count();
+    assertEquals(closing, rows.size());
+  }
+
+  /**
+   * The notch as cut: an arc of depth d and radius r is 2 √(d (2 r − d)) long at the underside
+   * (chord of a circle); in the clear it is shallower by the strip.
+   */
+  @ParameterizedTest
+  @CsvSource({"pickup, US", "pickup, METRIC"})
+  void theNotchIsCutByItsSheet(String job, UnitSystem units) {
+    Drawn drawn = demo(job, units);
+    Map<String, Double> sizes =
+        SheetTexts.rows(drawn.texts, "THE NOTCH").stream()
+            .collect(
+                Collectors.toMap(
+                    row -> row.cell("of the cut"),
+                    row -> mm(row.cell("size"), units),
+                    (a, b) -> a));
+    double depth = sizes.get("depth, up from the underside");
+    double radius = sizes.get("radius");
+    assertEquals(
+        drawn.rails().notchDepthMm(), sizes.get("deep in the clear, strip in place"), TAPE_MM);
+    assertEquals(drawn.rails().depthMm() - depth, sizes.get("left of the rail above"), TAPE_MM);
+    assertEquals(
+        2 * Math.sqrt(depth * (2 * radius - depth)),
+        sizes.get("length along the underside"),
+        4 * TAPE_MM);
+    assertEquals(
+        depth, sizes.get("deep in the clear, strip in place") + sizes.get("strip, thick"), TAPE_MM);
+    assertFalse(sizes.isEmpty());
+    assertTrue(radius >= depth - TAPE_MM);
+  }
+}

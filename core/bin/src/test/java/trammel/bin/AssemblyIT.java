@@ -29,6 +29,7 @@ import trammel.assembly.Solid;
 import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.Bolting;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
@@ -323,15 +324,16 @@ class AssemblyIT {
 
   /**
    * What is not looked at: tools, which come off again; exhaust, tank and floor, which are moved
-   * where they are in the way; and the plates of a notch with the plates that close the rail, which
-   * are trimmed to each other and to what butts against them on the vehicle.
+   * where they are in the way; and the plates on the sides of a notch, to which whatever stands on
+   * the rail there is trimmed on the vehicle.
    */
   private static boolean fittedOnTheVehicle(PlacedPart part) {
     boolean movedAway =
         part.kind() == PartKind.VEHICLE
             && part.carrier().equals(Assembly.FRAME)
             && !part.id().endsWith(" rail");
-    return part.kind() == PartKind.TOOL || movedAway || closesTheRail(part.id());
+    boolean besideTheNotch = part.id().startsWith(VehicleParts.NOTCH_SIDE_PLATE + ",");
+    return part.kind() == PartKind.TOOL || movedAway || besideTheNotch;
   }
 
   private static boolean closesTheRail(String id) {

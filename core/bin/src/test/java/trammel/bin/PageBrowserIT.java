@@ -155,8 +155,7 @@ class PageBrowserIT {
   @Test
   void arrowKeysMoveAPointBySixteenthsAndOneUndoTakesTheRunBack() throws Exception {
     drawn("change").press("Side");
-    browser.keys(
-        "[data-point='lateral-bar.frame']", Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP);
+    browser.keys("[data-point='lateral-bar.frame']", Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP);
     browser.is("document.querySelector('.points .own')");
     Tree job = Tree.ofYaml(Files.readString(jobs.resolve("pickup.yaml")));
     assertEquals("16 11/16 in", job.text("chosen.pickups.lateral-bar.frame.up"), "16 1/2 and 3/16");

@@ -59,7 +59,8 @@ class FrameEndsTest {
   }
 
   private static WorkPlan closed(RailBoxing boxing) {
-    return RailClosings.closed(boxing.plan(), SampleBasis.rails(false), SampleBasis.PRINT);
+    return RailClosings.closed(
+        boxing.plan(), SampleBasis.rails(false), Optional.empty(), SampleBasis.PRINT);
   }
 
   /** Between the rails one long plate a side, with 2 in beyond; outside them one a bracket. */

@@ -6,6 +6,7 @@ import static trammel.brackets.SampleBars.HOLE_MM;
 import static trammel.brackets.SampleBars.NOSE_MM;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trammel.assembly.SeamRun;
 import trammel.brackets.material.Shock;
@@ -33,7 +34,7 @@ class MountTablesTest {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     new Crossmember("tube", rails, SampleBars.mountStock(), 800, upMm, SampleBasis.PRINT)
         .addTo(plan, "carries something");
-    return RailClosings.closed(plan.build(), rails, SampleBasis.PRINT);
+    return RailClosings.closed(plan.build(), rails, Optional.empty(), SampleBasis.PRINT);
   }
 
   private static double quantity(WorkPlan plan, String key) {

@@ -2,11 +2,13 @@ package trammel.brackets.rail;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import trammel.assembly.Held;
@@ -18,6 +20,7 @@ import trammel.brackets.work.Seam;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Arc;
 import trammel.trade.plates.BoxingPlate;
 import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
@@ -42,11 +45,14 @@ public final class RailClosings {
   private static final double FOOT_MM = 12 * 25.4;
 
   private final Rails rails;
+  private final Optional<Arc> notch;
   private final QuantityPrinter print;
   private final List<Closed> plates = new ArrayList<>();
 
-  private RailClosings(List<RailClosing> closings, Rails rails, QuantityPrinter print) {
+  private RailClosings(
+      List<RailClosing> closings, Rails rails, Optional<Arc> notch, QuantityPrinter print) {
     this.rails = rails;
+    this.notch = notch;
     this.print = print;
     Set<String> names = new HashSet<>();
     for (List<RailClosing> group : grouped(closings)) {
@@ -58,13 +64,16 @@ public final class RailClosings {
    * A plan with its plates that close the rails, their welds and their work; welds onto a plate
    * that became part of another are welds onto that. A plan that asks for none stays as it is.
    *
+   * @param notch the arc that is cut out of both rails over the axle and out of the plates with
+   *     them: x along the rail from the middle of the notch, y up from the rail's lower edge
    * @param print for the reasons
    */
-  public static WorkPlan closed(WorkPlan plan, Rails rails, QuantityPrinter print) {
+  public static WorkPlan closed(
+      WorkPlan plan, Rails rails, Optional<Arc> notch, QuantityPrinter print) {
     if (plan.closings().isEmpty()) {
       return plan;
     }
-    RailClosings closings = new RailClosings(plan.closings(), rails, print);
+    RailClosings closings = new RailClosings(plan.closings(), rails, notch, print);
     return closings.added(plan);
   }
 
@@ -219,22 +228,38 @@ public final class RailClosings {
     Closed first = alike.get(0);
     BracketStock stock = first.stock();
     List<Held> places = new ArrayList<>(alike.size());
-    List<SeamRun> runs = new ArrayList<>(2 * alike.size());
+    Map<ClosedChannel.Edge, List<SeamRun>> runs = new EnumMap<>(ClosedChannel.Edge.class);
     for (Closed plate : alike) {
       Held held = channel(plate).held();
       places.add(new Held(plate.mark(), held.carrier(), held.place()));
-      runs.addAll(channel(plate).runs(plate.id(), WELD_GAP_MM));
+      for (ClosedChannel.EdgeWeld weld : channel(plate).welds(plate.id(), WELD_GAP_MM)) {
+        runs.computeIfAbsent(weld.edge(), edge -> new ArrayList<>()).add(weld.run());
+      }
     }
     BoxingPlate shape = channel(first).shape(first.name(), WELD_GAP_MM);
     plan.add(stock.cut(first.name(), places, () -> shape, first.why()));
-    double thinnerMm = Math.min(stock.thicknessMm(), rails.wallMm());
-    if (first.carriesBars()) {
-      plan.add(
-          seam(first, Seam.legMm(stock.thicknessMm(), rails.wallMm()), runs, inSkips())
-              .inSteps(new SkipSequence(runMm(first), STEP_MM)));
-    } else {
-      plan.add(seam(first, FilletLegs.smallestMm(thinnerMm), runs, ""));
-    }
+    String of = alike.size() > 1 ? " of both plates" : " of the plate";
+    runs.forEach((edge, along) -> plan.add(seam(first, edge, along, of)));
+  }
+
+  private WeldSeam seam(
+      Closed plate, ClosedChannel.Edge edge, List<SeamRun> runs, String ofPlates) {
+    double plateMm = plate.stock().thicknessMm();
+    boolean bars = plate.carriesBars();
+    double legMm =
+        bars
+            ? Seam.legMm(plateMm, rails.wallMm())
+            : FilletLegs.smallestMm(Math.min(plateMm, rails.wallMm()));
+    WeldSeam seam =
+        WeldSeam.along(
+            plate.name() + " to " + edge.onto(),
+            FilletWeld.ofLeg(legMm),
+            runs,
+            WeldPosition.HORIZONTAL,
+            WeldPlace.VEHICLE,
+            edge.words() + ofPlates + (bars ? inSkips() : ""));
+    double eachMm = runs.get(0).path().lengthMm();
+    return bars ? seam.inSteps(new SkipSequence(eachMm, STEP_MM)) : seam;
   }
 
   private String inSkips() {
@@ -243,20 +268,15 @@ public final class RailClosings {
         + " or less so that the rail stays straight";
   }
 
-  private static WeldSeam seam(Closed plate, double legMm, List<SeamRun> runs, String how) {
-    return WeldSeam.along(
-        plate.name() + " to flanges",
-        FilletWeld.ofLeg(legMm),
-        runs,
-        WeldPosition.HORIZONTAL,
-        WeldPlace.VEHICLE,
-        "upper and lower edge of " + (runs.size() > 2 ? "both plates" : "the plate") + how);
-  }
-
   private ClosedChannel channel(Closed plate) {
     Footprint stretch = plate.stretch();
     return new ClosedChannel(
-        rails, stretch.left(), stretch.rearMm(), stretch.frontMm(), plate.stock().thicknessMm());
+        rails,
+        stretch.left(),
+        stretch.rearMm(),
+        stretch.frontMm(),
+        plate.stock().thicknessMm(),
+        notch);
   }
 
   private double runMm(Closed plate) {

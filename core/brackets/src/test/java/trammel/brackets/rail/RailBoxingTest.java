@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trammel.brackets.SampleBasis;
 import trammel.brackets.work.OperationNeed;
@@ -22,7 +23,8 @@ class RailBoxingTest {
   private static final Footprint RIGHT = new Footprint(false, 400, 500, "lower-right bracket");
 
   private static WorkPlan closed(RailBoxing boxing) {
-    return RailClosings.closed(boxing.plan(), SampleBasis.rails(false), SampleBasis.PRINT);
+    return RailClosings.closed(
+        boxing.plan(), SampleBasis.rails(false), Optional.empty(), SampleBasis.PRINT);
   }
 
   private static double lengthMm(PlateNeed plate) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,10 @@ import trammel.brackets.mount.Crossmember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.Outline;
+import trammel.trade.plates.Point2;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * Rails of 150 x 4 mm, straight and level, 390 mm from the centre plane to their inner faces. A
@@ -33,7 +38,7 @@ class RailClosingsTest {
   }
 
   private static WorkPlan closed(WorkPlan plan) {
-    return RailClosings.closed(plan, SampleBasis.rails(false), SampleBasis.PRINT);
+    return RailClosings.closed(plan, SampleBasis.rails(false), Optional.empty(), SampleBasis.PRINT);
   }
 
   private static double quantity(WorkPlan plan, String key) {
@@ -113,6 +118,46 @@ class RailClosingsTest {
         List.of("left rail shared boxing plate", "tube boxing plate"),
         plan.plates().stream().map(need -> need.plate().name()).toList());
     assertEquals(875.8 - 249.2, plan.plates().get(0).plate().outline().areaMm2() / HEIGHT_MM, 1e-6);
+  }
+
+  /** A cut of 80 mm radius, as deep, over the axle. */
+  private static final Optional<Arc> NOTCH =
+      Optional.of(Arc.about(new Point2(0, 0), 80, Math.PI, -Math.PI));
+
+  /**
+   * A bracket from -100 to 0 mm asks for -150.8 to 50.8 mm: across the notch. The plate's lower
+   * edge is 4 mm of wall and 1.5875 mm of gap over the rail's, so the cut is there 79.805 mm to
+   * each side of the axle: 70.995 mm of edge are left behind it, and none ahead of it.
+   */
+  @Test
+  void aPlateAcrossTheNotchIsCutOutWithTheRail() {
+    Footprint bracket = new Footprint(true, -100, 0, "lateral-bar bracket");
+    WorkPlan bars = RailBoxing.local(List.of(bracket), SampleBasis.of(false)).plan();
+
+    WorkPlan plan = RailClosings.closed(bars, SampleBasis.rails(false), NOTCH, SampleBasis.PRINT);
+
+    // Under the arc from -79.805 to 50.8 mm, over the plate's lower edge.
+    double upMm = 4 + 1.5875;
+    double fromMm = -Math.sqrt(80 * 80 - upMm * upMm);
+    double cutMm2 = underCircle(50.8) - underCircle(fromMm) - (50.8 - fromMm) * upMm;
+    Outline outline = plan.plates().get(0).plate().outline();
+    assertEquals(201.6 * HEIGHT_MM - cutMm2, outline.areaMm2(), 1e-3);
+    String name = plan.plates().get(0).plate().name();
+    assertEquals(201.6, weldMm(plan, name + " to upper flange"), 1e-3);
+    assertEquals(70.995, weldMm(plan, name + " to lower flange behind the notch"), 1e-3);
+    assertEquals(2, plan.welds().size());
+  }
+
+  /** Integral of √(80² - x²) from 0 to x. */
+  private static double underCircle(double x) {
+    return (x * Math.sqrt(80 * 80 - x * x) + 80 * 80 * Math.asin(x / 80)) / 2;
+  }
+
+  private static double weldMm(WorkPlan plan, String name) {
+    return plan.welds().stream()
+        .filter(weld -> weld.name().equals(name))
+        .mapToDouble(WeldSeam::totalLengthMm)
+        .sum();
   }
 
   @Test

@@ -86,7 +86,10 @@ public final class JobWork {
     // What each asked for by itself; a plate that closes the rail for two of them is one plate.
     WorkPlan closed =
         RailClosings.closed(
-            mounts, layout.chassis().rails(), new QuantityPrinter(springSite.units()));
+            mounts,
+            layout.chassis().rails(),
+            VehicleWork.notch(layout, springSite),
+            new QuantityPrinter(springSite.units()));
     return VehicleWork.plan(layout, springSite, closed, job).plus(closed);
   }
 }

@@ -14,6 +14,8 @@ import trammel.planning.job.Obstacle;
 import trammel.reading.quantity.Datum;
 import trammel.reading.quantity.MeasuredAngle;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Arc;
+import trammel.trade.plates.NotchPlate;
 
 /** What the vehicle itself asks for. */
 public final class VehicleWork {
@@ -42,6 +44,18 @@ public final class VehicleWork {
             job.chosen().shaftLongerMm(),
             shimRad(layout, job),
             movedAway));
+  }
+
+  /**
+   * The arc that is cut out of each rail over the axle: x along the rail from the middle of the
+   * notch, y up from the rail's lower edge; empty where there is no notch.
+   *
+   * @throws IllegalArgumentException where the notch leaves too little of the rail
+   */
+  public static Optional<Arc> notch(Layout layout, Site site) {
+    return new NotchWork(layout, site.catalog(), new QuantityPrinter(site.units()))
+        .notch()
+        .map(NotchPlate::cut);
   }
 
   /** The work of a vehicle by itself, its driveline taken as found. */

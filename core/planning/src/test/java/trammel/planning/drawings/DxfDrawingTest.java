@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import trammel.trade.plates.Arc;
 import trammel.trade.plates.BoxingPlate;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.LateralBarRailBracket;
@@ -29,7 +30,6 @@ import trammel.trade.plates.Placement;
 import trammel.trade.plates.Plate;
 import trammel.trade.plates.PlateShape;
 import trammel.trade.plates.Point2;
-import trammel.trade.plates.SlotHole;
 import trammel.trade.plates.SpringSeat;
 import trammel.trade.plates.Straight;
 import trammel.trade.plates.TubeBracket;
@@ -55,8 +55,13 @@ class DxfDrawingTest {
             new NotchPlate("notch", 6.0, 100.0, 70.0, 40.0, 90.0, 20.0, 63.5),
             new SpringSeat("seat", 6.35, 150.0, 50.0, 10.0, 110.0, 4, 0.3, HoleRules.SHOP),
             new MockUpStrut("strut", 4.8, 330.0, 13.0, 20.0, HoleRules.SHOP),
-            BoxingPlate.tapered("boxing", 4.8, 600.0, 140.0, 100.0, 1.5)
-                .withOpenings(List.of(new SlotHole(new Point2(300.0, -50.0), 20.0, 40.0, 0.2))));
+            new BoxingPlate(
+                "boxing",
+                4.8,
+                600.0,
+                140.0,
+                1.5,
+                Optional.of(Arc.about(new Point2(500.0, -160.0), 90.0, Math.PI, -Math.PI))));
     return shapes.stream().map(shape -> shape.plate("mild steel")).toList();
   }
 

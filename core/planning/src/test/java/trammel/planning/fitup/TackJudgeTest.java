@@ -165,9 +165,9 @@ class TackJudgeTest {
 
   /**
    * 150 mis-tacks, or as many as {@code -Dtrammel.tacks} says: one bracket moved within 1/2 in and
-   * turned within 3 degrees, the axle a little
-   * out of place, every reading with its instrument's noise. At least 95 of 100 are found with the
-   * way back; the rest are sent to be measured again; none is welded while a check says stop.
+   * turned within 3 degrees, the axle a little out of place, every reading with its instrument's
+   * noise. At least 95 of 100 are found with the way back; the rest are sent to be measured again;
+   * none is welded while a check says stop.
    */
   @Test
   void misTacksAreFoundAndSentBack() {

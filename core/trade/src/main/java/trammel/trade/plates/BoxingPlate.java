@@ -1,125 +1,104 @@
 package trammel.trade.plates;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.trade.given.Dimension;
 
 /**
- * A plate that closes an open rail: it follows the rail's inside depth from station to station,
- * less a weld gap at each flange. Axes of the stations: x along the rail, y up.
+ * A plate that closes an open rail of even depth, less a weld gap at each flange; where the rail is
+ * notched, it is cut out with the rail. Axes: x along the rail from the plate's rear end, y up from
+ * the inside of the upper flange.
  *
  * @param name what the shop calls it
  * @param thicknessMm plate thickness
- * @param stations the rail's inside, in order along it, two or more
- * @param weldGapMm gap to each flange, square to its edge
- * @param plugs plug-weld holes along the middle; {@link PlugWelds#NONE} for none
- * @param openings pass-through holes for lines, wiring or exhaust, in the stations' axes
+ * @param runMm length along the rail
+ * @param insideDepthMm depth between the flanges
+ * @param weldGapMm gap to each flange
+ * @param notch the arc that is cut out of the rail, over the plate's lower edge from its rear to
+ *     its front end; empty where there is none. One that the plate does not reach changes nothing.
  */
 public record BoxingPlate(
     String name,
     double thicknessMm,
-    List<RailStation> stations,
+    double runMm,
+    double insideDepthMm,
     double weldGapMm,
-    PlugWelds plugs,
-    List<Hole> openings)
+    Optional<Arc> notch)
     implements PlateShape {
 
   public BoxingPlate {
     Dimension.text("boxing plate name", name);
     Dimension.positiveMm("thickness of " + name, thicknessMm);
+    Dimension.positiveMm("length of " + name, runMm);
     Dimension.notNegativeMm("weld gap of " + name, weldGapMm);
-    stations = List.copyOf(stations);
-    openings = List.copyOf(openings);
-    Dimension.count("number of rail stations of " + name, stations.size(), 2, 50);
-    for (int i = 1; i < stations.size(); i++) {
-      Dimension.positiveMm(
-          "distance from rail station " + i + " to the next",
-          stations.get(i).alongMm() - stations.get(i - 1).alongMm());
-    }
-    draw(name, stations, weldGapMm, plugs, openings);
+    Dimension.positiveMm("height of " + name, insideDepthMm - 2 * weldGapMm);
   }
 
-  /** A plate for a rail of even depth. */
-  public static BoxingPlate even(
-      String name, double thicknessMm, double runMm, double insideDepthMm, double weldGapMm) {
-    return tapered(name, thicknessMm, runMm, insideDepthMm, insideDepthMm, weldGapMm);
+  /** The height of its lower edge (mm, under the inside of the upper flange: negative). */
+  public double lowerMm() {
+    return weldGapMm - insideDepthMm;
   }
 
-  /**
-   * A plate for a rail with a straight top whose depth changes evenly from one end to the other.
-   */
-  public static BoxingPlate tapered(
-      String name,
-      double thicknessMm,
-      double runMm,
-      double startDepthMm,
-      double endDepthMm,
-      double weldGapMm) {
-    List<RailStation> stations =
-        List.of(new RailStation(0.0, -startDepthMm, 0.0), new RailStation(runMm, -endDepthMm, 0.0));
-    return new BoxingPlate(name, thicknessMm, stations, weldGapMm, PlugWelds.NONE, List.of());
+  /** The height of its upper edge (mm, negative). */
+  public double upperMm() {
+    return -weldGapMm;
   }
 
-  public BoxingPlate withPlugs(PlugWelds plugWelds) {
-    return new BoxingPlate(name, thicknessMm, stations, weldGapMm, plugWelds, openings);
+  /** What is left of its lower edge beside the notch, from the rear to the front. */
+  public List<Straight> lowerEdges() {
+    return outline().outer().edges().stream()
+        .filter(Straight.class::isInstance)
+        .map(Straight.class::cast)
+        .filter(edge -> isLower(edge.from()) && isLower(edge.to()))
+        .toList();
   }
 
-  public BoxingPlate withOpenings(List<Hole> passThrough) {
-    return new BoxingPlate(name, thicknessMm, stations, weldGapMm, plugs, passThrough);
-  }
-
-  /** Length along the rail. */
-  public double runMm() {
-    return stations.get(stations.size() - 1).alongMm() - stations.get(0).alongMm();
+  private boolean isLower(Point2 point) {
+    return Math.abs(point.yMm() - lowerMm()) < Loop.JOIN_MM;
   }
 
   @Override
   public Outline outline() {
-    return draw(name, stations, weldGapMm, plugs, openings);
+    double rearMm = 0;
+    double frontMm = 0;
+    double reachMm = notch.map(this::reachMm).orElse(0.0);
+    if (reachMm > 0) {
+      double middleMm = notch.get().centre().xMm();
+      rearMm = Math.max(0, middleMm - reachMm);
+      frontMm = Math.min(runMm, middleMm + reachMm);
+    }
+    Loop loop =
+        frontMm - rearMm < Loop.JOIN_MM
+            ? Path.from(0, lowerMm())
+                .lineTo(runMm, lowerMm())
+                .lineTo(runMm, upperMm())
+                .lineTo(0, upperMm())
+                .close()
+            : notched(notch.get(), rearMm, frontMm);
+    return Outline.solid(loop);
   }
 
-  private static Outline draw(
-      String name, List<RailStation> stations, double gapMm, PlugWelds plugs, List<Hole> openings) {
-    List<Point2> lower = new ArrayList<>(stations.size());
-    List<Point2> upper = new ArrayList<>(stations.size());
-    for (RailStation station : stations) {
-      lower.add(new Point2(station.alongMm(), station.lowerMm()));
-      upper.add(new Point2(station.alongMm(), station.upperMm()));
-    }
-    List<Point2> corners = new ArrayList<>(raised(lower, gapMm));
-    List<Point2> top = raised(upper, -gapMm);
-    for (int i = top.size() - 1; i >= 0; i--) {
-      corners.add(top.get(i));
-    }
-    for (int i = 0; i < top.size(); i++) {
-      Dimension.positiveMm(
-          "height of " + name + " at rail station " + (i + 1),
-          top.get(i).yMm() - corners.get(i).yMm());
-    }
-    List<Hole> holes = new ArrayList<>(plugs.along(stations));
-    holes.addAll(openings);
-    return new Outline(Loop.through(corners), holes);
+  /** How far the cut reaches to each side of its middle along the plate's lower edge (mm). */
+  private double reachMm(Arc cut) {
+    double upMm = lowerMm() - cut.centre().yMm();
+    double square = cut.radiusMm() * cut.radiusMm() - upMm * upMm;
+    return square > 0 ? Math.sqrt(square) : 0;
   }
 
-  /** The line through the points moved square to itself, up when positive, its ends kept in x. */
-  private static List<Point2> raised(List<Point2> points, double byMm) {
-    int last = points.size() - 1;
-    List<Point2> moved = new ArrayList<>(points.size());
-    for (int i = 0; i <= last; i++) {
-      double beforeRad = i == 0 ? slopeRad(points, 0) : slopeRad(points, i - 1);
-      double afterRad = i == last ? slopeRad(points, last - 1) : slopeRad(points, i);
-      if (i == 0 || i == last) {
-        moved.add(points.get(i).shifted(0.0, byMm / Math.cos(beforeRad)));
-      } else {
-        double middleRad = (beforeRad + afterRad) / 2.0;
-        double reachMm = byMm / Math.cos((afterRad - beforeRad) / 2.0);
-        moved.add(Point2.polar(points.get(i), reachMm, middleRad + Math.PI / 2.0));
-      }
+  private Loop notched(Arc cut, double rearMm, double frontMm) {
+    Point2 start = rearMm > 0 ? new Point2(0, lowerMm()) : onCut(cut, 0);
+    Path path =
+        Path.from(start).lineTo(onCut(cut, rearMm)).arcTo(onCut(cut, frontMm), cut.centre(), false);
+    if (frontMm < runMm) {
+      path.lineTo(runMm, lowerMm());
     }
-    return moved;
+    return path.lineTo(runMm, upperMm()).lineTo(0, upperMm()).close();
   }
 
-  private static double slopeRad(List<Point2> points, int index) {
-    return points.get(index).headingRad(points.get(index + 1));
+  private static Point2 onCut(Arc cut, double alongMm) {
+    double fromMiddleMm = alongMm - cut.centre().xMm();
+    double upMm =
+        Math.sqrt(Math.max(0, cut.radiusMm() * cut.radiusMm() - fromMiddleMm * fromMiddleMm));
+    return new Point2(alongMm, cut.centre().yMm() + upMm);
   }
 }

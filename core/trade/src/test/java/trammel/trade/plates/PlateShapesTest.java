@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -205,65 +206,65 @@ class PlateShapesTest {
     assertEquals(one.outline().cutLengthMm(), other.outline().cutLengthMm(), 1e-8);
   }
 
-  @Test
-  void boxingPlateIsATrapeziumLessItsGaps() {
-    BoxingPlate plate = BoxingPlate.tapered("boxing", 4.8, 600.0, 140.0, 100.0, 1.5);
-    // Sloping side 40 in 600: its gap measured upright is 1.5 / cos(atan(40/600)).
-    double upright = 1.5 * Math.hypot(600.0, 40.0) / 600.0;
-    assertEquals(600.0 * (120.0 - 1.5 - upright), plate.outline().areaMm2(), 1e-8);
-    BoxingPlate even = BoxingPlate.even("boxing", 4.8, 600.0, 140.0, 1.5);
-    assertEquals(600.0 * 137.0, even.outline().areaMm2(), 1e-9);
+  private static BoxingPlate boxing(double insideDepthMm, Optional<Arc> notch) {
+    return new BoxingPlate("boxing", 4.8, 600.0, insideDepthMm, 1.5, notch);
+  }
+
+  /** A cut of 100 mm radius and 100 mm deep about a point of the rail's lower edge. */
+  private static Optional<Arc> notchAt(double alongMm) {
+    // The rail's lower edge is 144 mm under the inside of its upper flange: 4 mm of wall below.
+    return Optional.of(Arc.about(new Point2(alongMm, -144.0), 100.0, Math.PI, -Math.PI));
   }
 
   @Test
-  void boxingPlateKeepsItsGapAtEveryKinkOfTheRail() {
-    List<RailStation> stations =
-        List.of(
-            new RailStation(0.0, 0.0, 150.0),
-            new RailStation(300.0, 40.0, 150.0),
-            new RailStation(700.0, 90.0, 210.0));
-    BoxingPlate plate = new BoxingPlate("boxing", 4.8, stations, 2.0, PlugWelds.NONE, List.of());
-    Loop outer = plate.outline().outer();
-    for (int i = 0; i < 2; i++) {
-      RailStation from = stations.get(i);
-      RailStation to = stations.get(i + 1);
-      Straight lower =
-          new Straight(
-              new Point2(from.alongMm(), from.lowerMm()), new Point2(to.alongMm(), to.lowerMm()));
-      Straight upper =
-          new Straight(
-              new Point2(from.alongMm(), from.upperMm()), new Point2(to.alongMm(), to.upperMm()));
-      assertEquals(2.0, outer.distanceMm(lower.at(0.5)), 1e-9);
-      assertEquals(2.0, outer.distanceMm(upper.at(0.5)), 1e-9);
-    }
+  void boxingPlateIsARectangleLessItsGaps() {
+    assertEquals(600.0 * 137.0, boxing(140.0, Optional.empty()).outline().areaMm2(), 1e-9);
+  }
+
+  /** Area of a circle's part over a chord: r² acos(d/r) - d √(r² - d²). */
+  private static double segmentMm2(double radiusMm, double chordMm) {
+    return radiusMm * radiusMm * Math.acos(chordMm / radiusMm)
+        - chordMm * Math.sqrt(radiusMm * radiusMm - chordMm * chordMm);
   }
 
   @Test
-  void plugWeldsAreSpreadEvenlyAndNoFurtherApartThanAsked() {
-    BoxingPlate plate =
-        BoxingPlate.even("boxing", 4.8, 600.0, 140.0, 1.5)
-            .withPlugs(new PlugWelds(12.0, 100.0, 50.0))
-            .withOpenings(List.of(new RoundHole(new Point2(300.0, -25.0), 30.0)));
-    List<Hole> holes = plate.outline().holes();
-    // 500 between first and last at 100: six plugs, and the pass-through.
-    assertEquals(7, holes.size());
-    assertEquals(150.0, ((RoundHole) holes.get(1)).centre().xMm(), 1e-9);
-    assertEquals(-70.0, ((RoundHole) holes.get(1)).centre().yMm(), 1e-9);
+  void boxingPlateIsCutOutWithTheNotchOfTheRail() {
+    BoxingPlate plate = boxing(140.0, notchAt(250.0));
+    // The plate's lower edge is 5.5 mm over the rail's: that much less of the half round.
+    assertEquals(600.0 * 137.0 - segmentMm2(100.0, 5.5), plate.outline().areaMm2(), 1e-6);
+    double reachMm = Math.sqrt(100.0 * 100.0 - 5.5 * 5.5);
+    List<Straight> lower = plate.lowerEdges();
+    assertEquals(2, lower.size());
+    assertEquals(250.0 - reachMm, lower.get(0).lengthMm(), 1e-9);
+    assertEquals(350.0 - reachMm, lower.get(1).lengthMm(), 1e-9);
   }
 
   @ParameterizedTest
-  // Four diameters between plug welds: AISC 360 J2.3b, from memory.
-  @CsvSource({"12, 47, 50", "12, 100, 11", "12, 100, 320"})
-  void plugWeldsTooCloseAreRefused(double diameter, double pitch, double end) {
-    refusal(
-        () ->
-            BoxingPlate.even("boxing", 4.8, 600.0, 140.0, 1.5)
-                .withPlugs(new PlugWelds(diameter, pitch, end)));
+  @CsvSource({"0", "600"})
+  void boxingPlateThatEndsInTheMiddleOfTheNotchLosesHalfOfIt(double middleMm) {
+    BoxingPlate plate = boxing(140.0, notchAt(middleMm));
+    assertEquals(600.0 * 137.0 - segmentMm2(100.0, 5.5) / 2, plate.outline().areaMm2(), 1e-6);
+    assertEquals(1, plate.lowerEdges().size());
+  }
+
+  @Test
+  void boxingPlateInsideTheOpeningKeepsWhatIsOverTheCut() {
+    BoxingPlate plate = new BoxingPlate("boxing", 4.8, 40.0, 140.0, 1.5, notchAt(20.0));
+    // A strip of 40 mm of the circle about its top, over the line 5.5 mm over its middle.
+    double underCutMm2 =
+        2 * (10.0 * Math.sqrt(100.0 * 100.0 - 20.0 * 20.0) + 5000.0 * Math.asin(0.2)) - 40 * 5.5;
+    assertEquals(40.0 * 137.0 - underCutMm2, plate.outline().areaMm2(), 1e-6);
+    assertTrue(plate.lowerEdges().isEmpty());
+  }
+
+  @Test
+  void boxingPlateBesideTheNotchStaysWhole() {
+    assertEquals(600.0 * 137.0, boxing(140.0, notchAt(-100.0)).outline().areaMm2(), 1e-9);
   }
 
   @Test
   void boxingPlateForAShallowerRailThanItsGapsIsRefused() {
-    refusal(() -> BoxingPlate.even("boxing", 4.8, 600.0, 3.0, 1.5));
+    refusal(() -> boxing(3.0, Optional.empty()));
   }
 
   @Test

@@ -2,6 +2,7 @@ package trammel.plugins.fourlinklateral;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
@@ -74,7 +75,8 @@ record Trial(Chassis chassis, FieldValues options) {
 
   WorkPlan plan(List<Bar> bars) {
     WorkPlan plan = LINKAGE.plan(new Commission(layout(bars), site()));
-    return RailClosings.closed(plan, chassis.rails(), new QuantityPrinter(UnitSystem.US));
+    return RailClosings.closed(
+        plan, chassis.rails(), Optional.empty(), new QuantityPrinter(UnitSystem.US));
   }
 
   static PlateNeed plate(WorkPlan plan, String name) {

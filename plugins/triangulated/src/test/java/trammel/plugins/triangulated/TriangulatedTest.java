@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,7 +84,8 @@ class TriangulatedTest {
 
   private static WorkPlan plan(Chassis chassis, FieldValues options) {
     WorkPlan plan = LINKAGE.plan(new Commission(layout(chassis, options), site(chassis, options)));
-    return RailClosings.closed(plan, chassis.rails(), new QuantityPrinter(UnitSystem.US));
+    return RailClosings.closed(
+        plan, chassis.rails(), Optional.empty(), new QuantityPrinter(UnitSystem.US));
   }
 
   private static PlateNeed plate(WorkPlan plan, String name) {

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,6 +140,21 @@ class ShopDrawingsIT {
       return new Tape(mark, along, out.cross(along).scaled(-side), out);
     }
 
+    /** The axle tube's middle; out is to the left or to the right. */
+    static Tape ofAxle(Draft draft, boolean left) {
+      return level(draft.layout().chassis().axleCentre(), left);
+    }
+
+    /** The vehicle's own: axle line, centre line, underside of the rails over the axle. */
+    static Tape ofFrame(Rails rails) {
+      return level(new Point3(0, 0, rails.undersideMm(0)), true);
+    }
+
+    private static Tape level(Point3 mark, boolean left) {
+      Vector3 out = new Vector3(0, left ? 1 : -1, 0);
+      return new Tape(mark, new Vector3(1, 0, 0), new Vector3(0, 0, 1), out);
+    }
+
     Tape at(Vector3 zero, double turnRad) {
       Vector3 ahead = along.scaled(Math.cos(turnRad)).plus(out.scaled(Math.sin(turnRad)));
       Vector3 outwards = out.scaled(Math.cos(turnRad)).minus(along.scaled(Math.sin(turnRad)));
@@ -182,9 +199,11 @@ class ShopDrawingsIT {
    * own outline and thickness are known, since it is in hand.
    */
   private static List<String> misplaced(
-      SheetTexts.Row row, PlacedPart plate, Tape tape, UnitSystem units) {
-    Vector3 top = tape.named(row.cell("top of its"));
-    Vector3 face = tape.named(row.cell("drawn face"));
+      SheetTexts.Row row, PlacedPart plate, Tape tape, boolean turnedOver, UnitSystem units) {
+    String topHead = row.heads().contains("top of its") ? "top of its" : "top of its drawing";
+    Vector3 top = tape.named(row.cell(topHead));
+    Vector3 face = tape.named(row.cell("drawn face")).scaled(turnedOver ? -1 : 1);
+    boolean sides = row.heads().contains("inner");
     Vector3 square = top.minus(face.scaled(top.dot(face))).normalized();
     Place turned = Place.of(new Point3(0, 0, 0), square.cross(face), square);
     List<Point3> corners = plate.solid().mesh().corners();
@@ -192,7 +211,9 @@ class ShopDrawingsIT {
     List<Vector3> reach = corners.stream().map(turned::apply).map(fromNothing::read).toList();
     double x = middle(row, "rear", "front", units) - middle(reach, Vector3::x);
     double y = middle(row, "lower", "upper", units) - middle(reach, Vector3::y);
-    double z = middle(row, "inner", "outer", units) - middle(reach, Vector3::z);
+    double z =
+        middle(row, sides ? "inner" : "right", sides ? "outer" : "left", units)
+            - middle(reach, Vector3::z);
     Place set = Place.of(tape.mark.plus(tape.way(new Vector3(x, y, z))), turned.x(), turned.y());
     double worstMm = 0;
     Point3 middle = plate.solid().centre();
@@ -246,25 +267,118 @@ class ShopDrawingsIT {
     assertEquals(List.of(), SheetTexts.overwritten(demo(job, units).texts));
   }
 
-  /** Closing plates, notch plates and strips of both rails. */
-  @ParameterizedTest
-  @CsvSource({"pickup, US", "pickup, METRIC"})
-  void thePlatesOfTheRailsAreSetByTheirSheets(String job, UnitSystem units) {
-    Drawn drawn = demo(job, units);
-    List<String> misplaced = new ArrayList<>();
-    List<SheetTexts.Row> rows = SheetTexts.rows(drawn.texts, "PLATES OF THIS RAIL");
-    for (SheetTexts.Row row : rows) {
+  /** Where the zero of a bracket is, by the sheets of rails and axle. */
+  private record Zero(boolean left, Tape tape) {}
+
+  private static List<Zero> zeros(Drawn drawn, String letter) {
+    List<Zero> zeros = new ArrayList<>();
+    for (SheetTexts.Row row : SheetTexts.rows(drawn.texts, "ZERO OF EVERY BRACKET ON THIS RAIL")) {
+      if (row.cell("").equals(letter)) {
+        boolean left = isOfTheLeft(drawn, row.page());
+        Tape rail = Tape.ofRail(drawn.rails(), left);
+        zeros.add(new Zero(left, zero(row, rail, "along", drawn.units)));
+      }
+    }
+    for (SheetTexts.Row row : SheetTexts.rows(drawn.texts, "ZERO OF EVERY BRACKET ON THE AXLE")) {
+      if (row.cell("").equals(letter)) {
+        boolean left = !row.cell("half").equals("right");
+        zeros.add(new Zero(left, zero(row, Tape.ofAxle(drawn.draft, left), "ahead", drawn.units)));
+      }
+    }
+    return zeros.isEmpty() ? List.of(new Zero(true, Tape.ofFrame(drawn.rails()))) : zeros;
+  }
+
+  private static Tape zero(SheetTexts.Row row, Tape tape, String ahead, UnitSystem units) {
+    Vector3 read =
+        new Vector3(
+            mm(row.cell(ahead), units), mm(row.cell("up"), units), mm(row.cell("out"), units));
+    double turnRad = Math.toRadians(Double.parseDouble(row.cell("turned").replace("°", "")));
+    return tape.at(read, turnRad);
+  }
+
+  /** The plates of one bracket's table, on one side, and how far each is off. */
+  private static void set(
+      Drawn drawn,
+      SheetTexts.Row row,
+      Zero zero,
+      boolean mirrored,
+      boolean turnedOver,
+      Map<String, List<String>> placed) {
+    String name = row.cell("part");
+    String here = mirrored ? otherSide(name) : name;
+    boolean sides = row.heads().contains("inner");
+    PlacedPart part =
+        sides
+            ? plate(drawn.assembly, here, zero.left)
+            : drawn.assembly.part(here).orElseThrow(() -> new AssertionError("no part " + here));
+    List<String> off = misplaced(row, part, zero.tape, mirrored && turnedOver, drawn.units);
+    List<String> before = placed.put(part.id(), off);
+    assertTrue(before == null, () -> part.id() + " is set twice");
+  }
+
+  private static String otherSide(String name) {
+    return name.matches(".*\\bleft\\b.*")
+        ? name.replaceAll("\\bleft\\b", "right")
+        : name.replaceAll("\\bright\\b", "left");
+  }
+
+  private static Map<String, List<String>> setByTheSheets(Drawn drawn) {
+    Map<String, List<String>> placed = new TreeMap<>();
+    for (SheetTexts.Row row : SheetTexts.rows(drawn.texts, "PLATES OF THIS RAIL")) {
       boolean left = isOfTheLeft(drawn, row.page());
       PlacedPart plate = plate(drawn.assembly, row.cell("plate"), left);
-      misplaced.addAll(misplaced(row, plate, Tape.ofRail(drawn.rails(), left), units));
+      placed.put(
+          plate.id(), misplaced(row, plate, Tape.ofRail(drawn.rails(), left), false, drawn.units));
     }
-    assertEquals(List.of(), misplaced);
-    long closing =
+    for (SheetTexts.Text title : drawn.texts) {
+      if (!title.text().matches("PARTS OF BRACKET .* FROM ITS ZERO")) {
+        continue;
+      }
+      String letter = title.text().split(" ")[3];
+      String words = words(drawn, letter);
+      boolean turnedOver = words.contains("every plate turned over");
+      for (Zero zero : zeros(drawn, letter)) {
+        boolean mirrored = words.contains("mirror image on the " + (zero.left ? "left" : "right"));
+        for (SheetTexts.Row row : SheetTexts.rows(drawn.texts, title.text())) {
+          if (!row.cell("thick").equals("tube") && row.page() == title.page()) {
+            set(drawn, row, zero, mirrored, turnedOver, placed);
+          }
+        }
+      }
+    }
+    return placed;
+  }
+
+  /** All that the sheets of a bracket say, a table that goes on elsewhere included. */
+  private static String words(Drawn drawn, String letter) {
+    return drawn.texts.stream()
+        .filter(
+            text ->
+                drawn.texts.stream()
+                    .anyMatch(
+                        other ->
+                            other.page() == text.page()
+                                && other.text().equals("bracket " + letter + " of")))
+        .map(SheetTexts.Text::text)
+        .collect(Collectors.joining(" "));
+  }
+
+  private static void everyPlateIsSetByTheSheets(Drawn drawn) {
+    Map<String, List<String>> placed = setByTheSheets(drawn);
+    assertEquals(List.of(), placed.values().stream().flatMap(List::stream).toList());
+    Set<String> plates =
         drawn.assembly.parts().stream()
-            .filter(p -> p.kind() == PartKind.PLATE)
-            .filter(p -> p.id().contains("boxing") || p.id().startsWith("notch "))
-            .count();
-    assertEquals(closing, rows.size());
+            .filter(part -> part.kind() == PartKind.PLATE)
+            .map(PlacedPart::id)
+            .collect(Collectors.toSet());
+    assertEquals(plates, placed.keySet());
+  }
+
+  /** Nothing but the numbers on rail sheets, axle sheet and bracket sheets, and the plates. */
+  @ParameterizedTest
+  @CsvSource({"pickup, US", "pickup, METRIC", "sedan, US", "sedan, METRIC"})
+  void everyPlateIsWhereItsSheetsSay(String job, UnitSystem units) {
+    everyPlateIsSetByTheSheets(demo(job, units));
   }
 
   /**

@@ -130,7 +130,12 @@ public record ArrangementSheet(
       height = new Reach(Math.min(0, height.from) - AIR_MM / 2, height.to + AIR_MM / 2);
       double roomX = widthMm() - 2 * EDGE_MM - VALUES_MM - 3 * GAP_MM;
       double roomY =
-          heightMm() - 2 * EDGE_MM - 2 * Balloons.ROW_MM - ORDINATES_MM - TitleBlock.HEIGHT_MM - GAP_MM;
+          heightMm()
+              - 2 * EDGE_MM
+              - 2 * Balloons.ROW_MM
+              - ORDINATES_MM
+              - TitleBlock.HEIGHT_MM
+              - GAP_MM;
       double least =
           Math.max(
               (length.length() + width.length()) / roomX,

@@ -1,6 +1,7 @@
 package trammel.app.drawings;
 
 import java.util.Optional;
+import java.util.Set;
 import trammel.assembly.PartKind;
 import trammel.assembly.PlacedPart;
 import trammel.assembly.view.SeenLine;
@@ -16,19 +17,20 @@ final class SceneEdges {
   private final VehicleScene scene;
   private final ViewWindow window;
 
-  private final boolean everyHiddenEdge;
+  private final Set<String> dashed;
 
   SceneEdges(VehicleScene scene, ViewWindow window) {
-    this(scene, window, false);
+    this(scene, window, Set.of());
   }
 
   /**
-   * @param everyHiddenEdge true to dash whatever stands behind something, bolts left out
+   * @param dashed ids of the only parts whose edges are dashed where they stand behind something;
+   *     empty for what {@link #showsHidden} picks
    */
-  SceneEdges(VehicleScene scene, ViewWindow window, boolean everyHiddenEdge) {
+  SceneEdges(VehicleScene scene, ViewWindow window, Set<String> dashed) {
     this.scene = scene;
     this.window = window;
-    this.everyHiddenEdge = everyHiddenEdge;
+    this.dashed = Set.copyOf(dashed);
   }
 
   void drawOn(Paper paper) {
@@ -61,8 +63,8 @@ final class SceneEdges {
 
   /** Of what repeats on the far side, the near side is enough; from behind all lies in one heap. */
   private boolean showsHidden(PlacedPart part) {
-    if (everyHiddenEdge) {
-      return part.kind().added() && part.kind() != PartKind.BOLT;
+    if (!dashed.isEmpty()) {
+      return dashed.contains(part.id());
     }
     boolean far = window.viewpoint() == Viewpoint.SIDE && part.centre().yMm() < -NEAR_MM;
     return part.kind().added()

@@ -15,8 +15,11 @@ public final class ShopDrawings {
    */
   public static List<Drawing> of(ShopJob job, ArrangementSheet arrangement) {
     List<SheetPage> pages = new ArrayList<>();
+    pages.addAll(new AxleSheets(job).pages());
     pages.addAll(new RailSheets(job, true).pages());
     pages.addAll(new RailSheets(job, false).pages());
+    pages.addAll(new BracketSheets(job).pages());
+    pages.addAll(new BarSheets(job).pages());
     int count = pages.size() + 1;
     List<Drawing> sheets = new ArrayList<>();
     sheets.add(arrangement.of(1, count));

@@ -1,11 +1,13 @@
 package trammel.app.drawings;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import trammel.assembly.Assembly;
+import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.planning.estimate.BoltLine;
@@ -90,6 +92,25 @@ public record ShopJob(
       bracket.getValue().parts().forEach(p -> letters.put(p.part().id(), bracket.getKey()));
     }
     return letters;
+  }
+
+  /** The bolts of a bracket as the bolt list has them, each with how many there are. */
+  Map<BoltLine, Integer> bolts(Bracket bracket) {
+    Map<BoltLine, Integer> counted = new LinkedHashMap<>();
+    for (BoltNeed need : plan.bolts()) {
+      int count =
+          (int)
+              need.places().stream()
+                  .map(place -> place.held().id("bolt of " + need.where()))
+                  .filter(bracket.bolts()::contains)
+                  .count();
+      bolts.stream()
+          .filter(line -> count > 0 && line.size().key().equals(need.boltKey()))
+          .filter(line -> line.gripMm() == need.gripMm())
+          .findFirst()
+          .ifPresent(line -> counted.merge(line, count, Integer::sum));
+    }
+    return counted;
   }
 
   /** Ids of a bracket's parts and bolts. */

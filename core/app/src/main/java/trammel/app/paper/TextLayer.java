@@ -16,6 +16,9 @@ import org.apache.pdfbox.util.Matrix;
  * that a reader finds and copies them (ISO 32000-1, 9.3.6, rendering mode 3).
  */
 final class TextLayer {
+  /** The font would join these letters to one, and a reader who looks for "off" not find it. */
+  private static final String WITHIN_LIGATURES = "(?<=f)(?=[fijlt])";
+
   private final PDFont font;
 
   TextLayer(PDDocument document) throws IOException {
@@ -29,7 +32,9 @@ final class TextLayer {
     content.setRenderingMode(RenderingMode.NEITHER);
     for (PlacedText text : texts) {
       content.setTextMatrix(matrix(text, heightPt));
-      content.showText(known(text.text()));
+      for (String piece : known(text.text()).split(WITHIN_LIGATURES)) {
+        content.showText(piece);
+      }
     }
     content.endText();
   }

@@ -81,8 +81,12 @@ public record Bracket(
     return datum.at(zero, turnRad);
   }
 
-  /** True if another is this one's mirror image, part by part. */
-  boolean mirrors(Bracket other) {
+  /**
+   * True if another is this one's mirror image, part by part.
+   *
+   * @param turnedOver true for the same plates turned over, false for plates that are cut mirrored
+   */
+  boolean mirrors(Bracket other, boolean turnedOver) {
     if (!datum.kind().opposite(other.datum.kind())
         || !name.equals(other.name)
         || parts.size() != other.parts.size()
@@ -90,7 +94,7 @@ public record Bracket(
       return false;
     }
     for (int i = 0; i < parts.size(); i++) {
-      if (!parts.get(i).mirrors(other.parts.get(i), ALIKE_MM)) {
+      if (!parts.get(i).mirrors(other.parts.get(i), ALIKE_MM, turnedOver)) {
         return false;
       }
     }
@@ -252,6 +256,9 @@ public record Bracket(
         if (bolts.stream().anyMatch(bolt -> bolt.id().equals(mate.part()))) {
           bolted.add(mate.onto());
         }
+      }
+      if (!datum.kind().oneSided()) {
+        return 0;
       }
       Optional<Vector3> normal =
           members.stream()

@@ -10,8 +10,11 @@ import java.util.Optional;
  * @param letter by which every sheet calls it
  * @param shown the one that is drawn
  * @param mirrored its mirror image on the other side, if there is one
+ * @param turnedOver true if the mirror image takes the same plates turned over, false if plates
+ *     that are cut mirrored
  */
-public record BracketKind(String letter, Bracket shown, Optional<Bracket> mirrored) {
+public record BracketKind(
+    String letter, Bracket shown, Optional<Bracket> mirrored, boolean turnedOver) {
   /** Letters that are not taken for numbers. */
   private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
@@ -21,9 +24,11 @@ public record BracketKind(String letter, Bracket shown, Optional<Bracket> mirror
     List<Bracket> left = new ArrayList<>(brackets);
     while (!left.isEmpty()) {
       Bracket shown = left.remove(0);
-      Optional<Bracket> mirrored = left.stream().filter(shown::mirrors).findFirst();
+      Optional<Bracket> over = left.stream().filter(b -> shown.mirrors(b, true)).findFirst();
+      Optional<Bracket> cut = left.stream().filter(b -> shown.mirrors(b, false)).findFirst();
+      Optional<Bracket> mirrored = over.isPresent() ? over : cut;
       mirrored.ifPresent(left::remove);
-      kinds.add(new BracketKind(letter(kinds.size()), shown, mirrored));
+      kinds.add(new BracketKind(letter(kinds.size()), shown, mirrored, over.isPresent()));
     }
     return kinds;
   }

@@ -56,6 +56,11 @@ public record Datum(Kind kind, Point3 origin, Vector3 along, Vector3 up, Vector3
       return this == AXLE || this == AXLE_LEFT || this == AXLE_RIGHT;
     }
 
+    /** True for what has its mirror image on the other side. */
+    public boolean oneSided() {
+      return left() || isRight();
+    }
+
     /** True for two that are mirror images of each other. */
     boolean opposite(Kind other) {
       return rail() == other.rail()

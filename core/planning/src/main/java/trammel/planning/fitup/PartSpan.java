@@ -3,7 +3,6 @@ package trammel.planning.fitup;
 import java.util.List;
 import trammel.assembly.PartKind;
 import trammel.assembly.PlacedPart;
-import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 
 /**
@@ -17,6 +16,8 @@ import trammel.engine.geometry.Vector3;
  * @param face which way the face looks on which the plate is drawn
  */
 public record PartSpan(PlacedPart part, Vector3 from, Vector3 to, Heading top, Heading face) {
+  private static final double NEARLY = 1e-3;
+
   /** A part by a datum. */
   static PartSpan of(PlacedPart part, Datum datum) {
     List<Vector3> corners =
@@ -36,13 +37,10 @@ public record PartSpan(PlacedPart part, Vector3 from, Vector3 to, Heading top, H
         new Heading(datum.kind(), datum.read(tube ? part.place().x() : part.place().z())));
   }
 
-  /** Its middle between its reaches (mm). */
-  Point3 middle() {
-    return new Point3((from.x() + to.x()) / 2, (from.y() + to.y()) / 2, (from.z() + to.z()) / 2);
-  }
-
-  boolean mirrors(PartSpan other, double nearMm) {
-    return from.minus(other.from).norm() < nearMm
+  boolean mirrors(PartSpan other, double nearMm, boolean turnedOver) {
+    Vector3 asHere = other.face.own().scaled(turnedOver ? -1 : 1);
+    return (part.kind() == PartKind.TUBE || asHere.minus(face.own()).norm() < NEARLY)
+        && from.minus(other.from).norm() < nearMm
         && to.minus(other.to).norm() < nearMm
         && top.words().equals(other.top.words());
   }

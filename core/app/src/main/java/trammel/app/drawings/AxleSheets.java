@@ -1,0 +1,314 @@
+package trammel.app.drawings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import trammel.app.drawings.Paper.Anchor;
+import trammel.app.drawings.SheetTable.Column;
+import trammel.assembly.Assembly;
+import trammel.assembly.Place;
+import trammel.assembly.view.SeenLine;
+import trammel.brackets.work.VehicleParts;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.planning.fitup.AxleFoot;
+import trammel.planning.fitup.Bracket;
+import trammel.planning.fitup.BracketKind;
+
+/**
+ * The sheets of the axle: the tube from behind with every foot by its edge nearest to the tube's
+ * middle, an end view of each bracket with its turn, and the tables of feet and zeros.
+ */
+final class AxleSheets {
+  private static final double ORDINATES_MM = 20;
+  private static final double VALUES_MM = 4;
+  private static final double AIR_MM = 30;
+  private static final double GAP_MM = 5;
+  private static final double LETTERS_MM = 2.3;
+  private static final double CELL_MM = 50;
+  private static final double TEXT_MM = 12;
+
+  /** What is nearer to plumb than this reads as plumb. */
+  private static final double SQUARE_RAD = Math.toRadians(0.05);
+
+  private final ShopJob job;
+  private final Point3 middle;
+  private final List<AxleFoot> feet;
+  private final Map<String, String> letters;
+
+  AxleSheets(ShopJob job) {
+    this.job = job;
+    middle = job.layout().chassis().axleCentre();
+    feet = AxleFoot.of(job.assembly(), middle);
+    letters = job.letters();
+  }
+
+  List<SheetPage> pages() {
+    if (feet.isEmpty()) {
+      return List.of();
+    }
+    List<SheetPage> pages = new ArrayList<>();
+    pages.add(picture());
+    TableFlow flow =
+        new TableFlow(
+                ShopSheet.LEFT_MM,
+                ShopSheet.rightMm(job.units()),
+                ShopSheet.TOP_MM,
+                ShopSheet.bottomMm(job.units()))
+            .from(ShopSheet.LEFT_MM, ShopSheet.TOP_MM)
+            .add(feetTable())
+            .add(zeroTable());
+    for (int page = 0; page < flow.pages(); page++) {
+      int number = page;
+      pages.add(new SheetPage("table, axle of", "-", notes(), paper -> flow.drawOn(paper, number)));
+    }
+    return pages;
+  }
+
+  private static List<String> notes() {
+    return List.of(
+        "Along the tube from its middle, half way between the wheel flanges; left is plus. Turned:"
+            + " straightedge from the tube's middle through the hole, angle finder on it, from"
+            + " plumb, the pinion at its angle at ride. Every size from the middle, none chained.",
+        "Weld in short runs from side to side; check the tube for straight. Qualified welder.");
+  }
+
+  private List<BracketKind> kinds() {
+    return job.kinds().stream().filter(kind -> kind.shown().datum().kind().axle()).toList();
+  }
+
+  /** The tube with brackets; one by itself without the centre housing, which would hide it. */
+  private VehicleScene scene(List<Bracket> brackets) {
+    List<String> ids = new ArrayList<>(List.of(VehicleParts.AXLE_TUBE));
+    if (brackets.size() > 1) {
+      ids.add(VehicleParts.HOUSING);
+    }
+    brackets.forEach(bracket -> ShopJob.ids(bracket).forEach(ids::add));
+    return PartScene.of(job.assembly(), ids, Place.at(middle));
+  }
+
+  private SheetPage picture() {
+    VehicleScene scene =
+        scene(
+            job.brackets().stream()
+                .map(Map.Entry::getValue)
+                .filter(bracket -> bracket.datum().kind().axle())
+                .toList());
+    List<SeenLine> lines = scene.lines(Viewpoint.REAR);
+    double halfMm =
+        lines.stream()
+                .mapToDouble(line -> Math.max(Math.abs(line.fromX()), Math.abs(line.toX())))
+                .max()
+                .orElseThrow()
+            + AIR_MM;
+    double lowMm =
+        lines.stream().mapToDouble(line -> Math.min(line.fromY(), line.toY())).min().orElse(0)
+            - AIR_MM / 2;
+    double highMm =
+        lines.stream().mapToDouble(line -> Math.max(line.fromY(), line.toY())).max().orElse(0)
+            + AIR_MM / 2;
+    double roomX = ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - VALUES_MM;
+    double bodyMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
+    double roomY = bodyMm / 2 - Balloons.ROW_MM - 4;
+    int oneTo =
+        ShopSheet.oneTo(job.units(), Math.max(2 * halfMm / roomX, (highMm - lowMm) / roomY));
+    double scale = 1.0 / oneTo;
+    double x = ShopSheet.LEFT_MM + (roomX - 2 * halfMm * scale) / 2;
+    double y = ShopSheet.TOP_MM + 3 + Balloons.ROW_MM;
+    ViewWindow window = new ViewWindow(Viewpoint.REAR, -halfMm, halfMm, lowMm, highMm, scale, x, y);
+    double endsY = y + window.heightMm() + ORDINATES_MM + GAP_MM;
+    int endsTo = endScale(ShopSheet.bottomMm(job.units()) - endsY - TEXT_MM);
+    return new SheetPage(
+        "axle of",
+        "1 : " + oneTo + (endsTo == oneTo ? "" : ", 1 : " + endsTo),
+        notes(),
+        paper -> {
+          rear(paper, scene, window);
+          ends(paper, endsY, 1.0 / endsTo);
+        });
+  }
+
+  private void rear(Paper paper, VehicleScene scene, ViewWindow window) {
+    double right = window.paperX() + window.widthMm();
+    double bottom = window.paperY() + window.heightMm();
+    double middleX = window.acrossPaper(0);
+    paper.text(
+        window.paperX(),
+        window.paperY() - Balloons.ROW_MM,
+        LETTERS_MM + 0.3,
+        Anchor.START,
+        "FROM BEHIND, left on the left");
+    paper.line(middleX, window.paperY(), middleX, bottom, Pen.DATUM);
+    paper.line(window.paperX(), window.downPaper(0), right, window.downPaper(0), Pen.DATUM);
+    new SceneEdges(scene, window).drawOn(paper);
+    Ordinates along = new Ordinates();
+    along.add(middleX, bottom, "tube's middle");
+    for (AxleFoot foot : feet) {
+      double edge =
+          Math.abs(foot.leftMm()) < Math.abs(foot.rightMm()) ? foot.leftMm() : foot.rightMm();
+      along.add(window.acrossPaper(-edge), window.downPaper(0), job.length(edge));
+    }
+    along.below(paper, bottom, window.paperX(), right);
+    Balloons balloons = new Balloons(scene, List.of(window));
+    for (Map.Entry<String, Bracket> bracket : job.brackets()) {
+      if (bracket.getValue().datum().kind().axle()) {
+        balloons.mark(bracket.getKey(), ShopJob.ids(bracket.getValue()).toList());
+      }
+    }
+    balloons.drawOn(paper);
+  }
+
+  private int columns() {
+    double roomMm = ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM;
+    return (int) Math.floor(roomMm / CELL_MM);
+  }
+
+  private int rows() {
+    return (kinds().size() + columns() - 1) / columns();
+  }
+
+  private int endScale(double roomMm) {
+    double cellMm = Math.min(CELL_MM - 4, roomMm / rows() - (rows() - 1) * TEXT_MM / rows());
+    double reachMm = kinds().stream().mapToDouble(kind -> endWindowMm(kind)[2]).max().orElse(100);
+    return ShopSheet.oneTo(job.units(), reachMm / Math.max(8, cellMm));
+  }
+
+  /** Left, bottom and side of the square that an end view shows (mm of the vehicle). */
+  private double[] endWindowMm(BracketKind kind) {
+    List<SeenLine> lines = scene(List.of(kind.shown())).lines(Viewpoint.SIDE);
+    double left =
+        lines.stream().mapToDouble(line -> Math.min(line.fromX(), line.toX())).min().orElse(0);
+    double right =
+        lines.stream().mapToDouble(line -> Math.max(line.fromX(), line.toX())).max().orElse(0);
+    double low =
+        lines.stream().mapToDouble(line -> Math.min(line.fromY(), line.toY())).min().orElse(0);
+    double high =
+        lines.stream().mapToDouble(line -> Math.max(line.fromY(), line.toY())).max().orElse(0);
+    double side = Math.max(right - left, high - low) + AIR_MM;
+    return new double[] {(left + right - side) / 2, (low + high - side) / 2, side};
+  }
+
+  /** Each bracket from the left end of the tube, with the turn of its hole. */
+  private void ends(Paper paper, double fromY, double scale) {
+    List<BracketKind> kinds = kinds();
+    double heightMm = (ShopSheet.bottomMm(job.units()) - fromY) / rows();
+    for (int i = 0; i < kinds.size(); i++) {
+      BracketKind kind = kinds.get(i);
+      double x = ShopSheet.LEFT_MM + (i % columns()) * CELL_MM;
+      double y = fromY + (i / columns()) * heightMm;
+      double[] window = endWindowMm(kind);
+      double side = window[2];
+      ViewWindow view =
+          new ViewWindow(
+              Viewpoint.SIDE,
+              window[0],
+              window[0] + side,
+              window[1],
+              window[1] + side,
+              scale,
+              x,
+              y + TEXT_MM);
+      new SceneEdges(scene(List.of(kind.shown())), view, plates(kind)).drawOn(paper);
+      double centreX = view.acrossPaper(0);
+      double centreY = view.downPaper(0);
+      paper.line(centreX, y + TEXT_MM, centreX, centreY, Pen.DATUM);
+      List<String> words = new ArrayList<>();
+      words.add(kind.letter() + "  " + kind.shown().name());
+      if (kind.shown().hole()) {
+        Vector3 hole = kind.shown().zero();
+        paper.line(
+            centreX, centreY, view.acrossPaper(-hole.x()), view.downPaper(hole.y()), Pen.FINE);
+        words.add(
+            turnWords(Math.atan2(hole.x(), hole.y()))
+                + ", "
+                + job.length(Math.hypot(hole.x(), hole.y()))
+                + " out");
+      }
+      double lineY = y + LETTERS_MM;
+      for (String word : words) {
+        for (String line : Paper.lines(word, LETTERS_MM, CELL_MM - 2)) {
+          paper.text(x, lineY, LETTERS_MM, Anchor.START, line);
+          lineY += 2.9;
+        }
+      }
+    }
+  }
+
+  private static Set<String> plates(BracketKind kind) {
+    return kind.shown().parts().stream().map(s -> s.part().id()).collect(Collectors.toSet());
+  }
+
+  private String turnWords(double turnRad) {
+    if (Math.abs(turnRad) < SQUARE_RAD) {
+      return "straight up";
+    }
+    if (Math.PI - Math.abs(turnRad) < SQUARE_RAD) {
+      return "straight down";
+    }
+    return job.angle(Math.abs(turnRad)) + (turnRad > 0 ? " front" : " rear") + " of straight up";
+  }
+
+  private SheetTable feetTable() {
+    SheetTable table =
+        new SheetTable(
+            "EDGES OF EVERY FOOT ON THE AXLE TUBE",
+            List.of(
+                Column.words("", 6),
+                Column.words("part", 62),
+                Column.number("right edge", 20),
+                Column.number("left edge", 20),
+                Column.number("turned", 16),
+                Column.number("out", 16),
+                Column.words("to its", 16)));
+    for (AxleFoot foot : feet) {
+      table.row(
+          letters.getOrDefault(foot.part(), ""),
+          foot.part(),
+          job.length(foot.rightMm()),
+          job.length(foot.leftMm()),
+          job.angle(foot.turnRad()),
+          job.length(foot.outMm()),
+          foot.hole() ? "hole" : "middle");
+    }
+    return table;
+  }
+
+  /** The zero of each bracket that is set from the tube's middle. */
+  private SheetTable zeroTable() {
+    SheetTable table =
+        new SheetTable(
+            "ZERO OF EVERY BRACKET ON THE AXLE",
+            List.of(
+                Column.words("", 6),
+                Column.words("bracket, its zero", 62),
+                Column.words("half", 16),
+                Column.number("ahead", 18),
+                Column.number("up", 18),
+                Column.number("out", 18),
+                Column.number("turned", 18)));
+    for (Map.Entry<String, Bracket> entry : job.brackets()) {
+      Bracket bracket = entry.getValue();
+      if (bracket.datum().kind().axle()) {
+        table.row(
+            entry.getKey(),
+            bracket.name() + (bracket.hole() ? ", middle of its bolt" : ", the tube's middle"),
+            half(bracket),
+            job.length(bracket.zero().x()),
+            job.length(bracket.zero().y()),
+            job.length(bracket.zero().z()),
+            job.angle(bracket.turnRad()));
+      }
+    }
+    return table;
+  }
+
+  private static String half(Bracket bracket) {
+    return switch (bracket.datum().kind()) {
+      case AXLE_LEFT -> "left";
+      case AXLE_RIGHT -> "right";
+      default -> Assembly.AXLE;
+    };
+  }
+}

@@ -114,6 +114,30 @@ class CanBeMadeIT {
     assertFalse(copy.json(STOP, "plan", job).list("plates").isEmpty());
   }
 
+  /** The shock's lower bracket would stand in the seat of the air spring beside it. */
+  @Test
+  void partsThatCutIntoEachOtherAreAStopThatNamesBoth() throws Exception {
+    String plain = "spring_options: {}";
+    String text = Files.readString(copy.demoJob("pickup"));
+    assertTrue(text.contains(plain), "the demo's options are written otherwise now");
+    Path job = shop.resolve("inboard-air.yaml");
+    Files.writeString(job, text.replace(plain, "spring_options: {across: inboard}"));
+
+    Tree found = copy.json(STOP, "check", job).entry("checks", "check", "parts-apart");
+
+    assertEquals("stop", found.text("verdict"));
+    String where = found.text("where");
+    assertTrue(where.contains("shock lower bracket"), where);
+    assertTrue(where.contains("air spring"), where);
+    Launch.Ended plan = copy.run("plan", job.toString());
+    assertEquals(STOP, plan.exitCode());
+    assertTrue(plan.out().contains("pair of parts that cut into each other"), plan.out());
+    assertTrue(plan.out().contains("TUBES to saw"), plan.out());
+    // As the demonstration has it, with the springs outside the rails, nothing does.
+    Tree demo = copy.json(STOP, "check", copy.demoJob("pickup"));
+    assertEquals("good", demo.entry("checks", "check", "parts-apart").text("verdict"));
+  }
+
   @Seeds(12)
   void whatIsNotStoppedCanBePlannedQuotedAndOrdered(Draw draw) {
     isMadeOrStopped(draw);

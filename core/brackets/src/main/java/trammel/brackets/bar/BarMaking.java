@@ -109,12 +109,18 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
     return new BoltNeed(
         basis.bolts().of(seat.joint().boltDiameterMm()).key(),
         seat.stackMm(),
-        List.of(sides.bolt(bar.point(end), "", plates, jointId(bar, end))),
+        List.of(sides.bolt(bar.point(end), "", plates, jointId(bar, end), !isOutside(end, basis))),
         bar.name() + (end == End.FRAME ? " frame end" : " axle end"),
         "joint of "
             + basis.print().length(seat.joint().widthMm())
             + " between two plates of "
             + basis.print().length(plateMm()));
+  }
+
+  /** Outside the rails the rail is on the inner side, and the bolt's head belongs there. */
+  private boolean isOutside(End end, BracketBasis basis) {
+    Point3 joint = bar.point(end);
+    return !bar.isAcross() && Math.abs(joint.yMm()) > basis.rails().outerFaceMm(joint.xMm());
   }
 
   /** Id of the joint at one end of a bar. */

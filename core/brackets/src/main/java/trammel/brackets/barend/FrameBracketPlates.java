@@ -30,12 +30,15 @@ final class FrameBracketPlates {
   private final RailSeat seat;
   private final BracketStock stock;
   private final SidePair sides;
+  private final boolean outside;
   private final QuantityPrinter print;
 
   /**
    * @param heading the way the bracket faces in plan, a unit vector
+   * @param outside true for a bracket outside the rail: its bolt's head belongs on the inner side
    */
-  FrameBracketPlates(RailSeat seat, BracketStock stock, Vector3 heading, QuantityPrinter print) {
+  FrameBracketPlates(
+      RailSeat seat, BracketStock stock, Vector3 heading, boolean outside, QuantityPrinter print) {
     this.seat = seat;
     this.stock = stock;
     Vector3 across = new Vector3(-heading.y(), heading.x(), 0);
@@ -50,6 +53,7 @@ final class FrameBracketPlates {
             Assembly.FRAME,
             "outer",
             "inner");
+    this.outside = outside;
     this.print = print;
   }
 
@@ -79,7 +83,9 @@ final class FrameBracketPlates {
         new BoltNeed(
             boltKey,
             seat.seat().stackMm(),
-            List.of(sides.bolt(seat.joint(), "", name, BarMaking.jointId(seat.bar(), End.FRAME))),
+            List.of(
+                sides.bolt(
+                    seat.joint(), "", name, BarMaking.jointId(seat.bar(), End.FRAME), !outside)),
             seat.bar() + " frame end",
             "joint of "
                 + print.length(seat.seat().joint().widthMm())

@@ -96,7 +96,7 @@ public final class InboardFrameBracket implements FrameBracket {
   @Override
   public WorkPlan plan(RailBoxing boxing) {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, FORWARD, print);
+    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, FORWARD, false, print);
     plates.addTo(plan, lapMm(), boltKey);
     addBridge(plan, plates);
     addStandOff(plan, plates, boxing.behind(footprint()));

@@ -155,7 +155,7 @@ public final class Outrigger implements FrameBracket {
   public WorkPlan plan(RailBoxing boxing) {
     String backing = outer ? VehicleParts.rail(seat.left()) : boxing.behind(footprint());
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, heading, print);
+    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, heading, outer, print);
     plates.addTo(plan, 0, boltKey);
     double halfMm = seat.baseLengthMm() / 2;
     plan.add(

@@ -1,5 +1,6 @@
 package trammel.brackets.mount;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
@@ -14,6 +15,7 @@ import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
@@ -229,6 +231,27 @@ public record Crossmember(
               name,
               why));
     }
+  }
+
+  /** The room that it takes, its legs beside the rails included. */
+  public List<Box> room() {
+    double rearMm = forwardMm - widthMm() / 2;
+    double frontMm = forwardMm + widthMm() / 2;
+    double sideMm = rails.innerFaceMm(forwardMm);
+    List<Box> room = new ArrayList<>();
+    room.add(
+        Box.between(
+            rearMm, frontMm, -sideMm, sideMm, upMm - heightMm() / 2, upMm + heightMm() / 2));
+    if (!isBetweenRails()) {
+      double footMm =
+          above() ? rails.topMm(forwardMm) - lapMm() : rails.undersideMm(forwardMm) + lapMm();
+      double inwardMm = sideMm - heightMm();
+      double lowMm = Math.min(footMm, upMm);
+      double highMm = Math.max(footMm, upMm);
+      room.add(Box.between(rearMm, frontMm, inwardMm, sideMm, lowMm, highMm));
+      room.add(Box.between(rearMm, frontMm, -sideMm, -inwardMm, lowMm, highMm));
+    }
+    return room;
   }
 
   /** Its section, width along x and height along y. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
+import trammel.brackets.bar.JointSeat;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
@@ -39,12 +40,17 @@ public final class MountRoom {
   /** Room beside the housing for the feet of a bridge over it, 2 in: common practice. */
   private static final double BRIDGE_FOOT_MM = 2 * 25.4;
 
+  /** From the middle of a bracket to a mount beside it: its plate leans, and is welded. */
+  private static final double BESIDE_PLATES_MM = 2 * MountPractice.WELD_ROOM_MM;
+
   private record Blocker(Body body, double airMm) {}
 
   private final Chassis chassis;
   private final List<Bar> bars;
   private final AxleTravel travel;
   private final List<Blocker> blockers = new ArrayList<>();
+  private final List<Body> besideBrackets = new ArrayList<>();
+  private final List<Box> onTheRails = new ArrayList<>();
 
   public MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
     this.chassis = chassis;
@@ -54,6 +60,7 @@ public final class MountRoom {
     for (Bar bar : bars) {
       Capsule capsule = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
       add(bar.name(), capsule, bar.carrier(), MountPractice.MOVING_AIR_MM);
+      frameBracket(bar).ifPresent(onTheRails::add);
     }
     for (Body solid : guide.solids()) {
       blockers.add(new Blocker(solid, MountPractice.MOVING_AIR_MM));
@@ -69,9 +76,106 @@ public final class MountRoom {
     }
   }
 
-  /** Takes another spring or shock into account. */
-  public void add(String name, Cylinder link) {
-    add(name, link, Carrier.LINK, MountPractice.MOVING_AIR_MM);
+  /** Takes another spring or shock, or a part of its mount, into account. */
+  public void add(Body other) {
+    blockers.add(new Blocker(other, MountPractice.MOVING_AIR_MM));
+    if (!other.carrier().isBetween()) {
+      besideBrackets.add(other);
+    }
+  }
+
+  /**
+   * About the room that a bar's frame bracket takes between its joint and the rail's inner face;
+   * empty where the bar ends outside the rails. Half its base is the nose about the bolt and what a
+   * load spreads by 30 degrees on its way to the rail: common practice, no source.
+   */
+  private Optional<Box> frameBracket(Bar bar) {
+    Rails rails = chassis.rails();
+    Point3 joint = bar.frame();
+    double faceMm = rails.innerFaceMm(joint.xMm());
+    if (bar.bracket().isEmpty() || Math.abs(joint.yMm()) > faceMm) {
+      return Optional.empty();
+    }
+    JointSeat seat = new JointSeat(bar.frameJoint(), bar.bracket().get().thicknessMm());
+    double topMm = rails.topMm(joint.xMm());
+    double lowMm = rails.undersideMm(joint.xMm());
+    double offRailMm = Math.max(0, Math.max(lowMm - joint.zMm(), joint.zMm() - topMm));
+    double halfMm =
+        bar.isAcross()
+            ? seat.stackMm() / 2
+            : seat.noseMm() + (seat.airMm() + offRailMm) * Math.tan(Math.toRadians(30));
+    double inwardMm = Math.abs(joint.yMm()) - Math.max(seat.stackMm() / 2, seat.noseMm());
+    double side = joint.yMm() < 0 ? -1 : 1;
+    return Optional.of(
+        Box.between(
+            joint.xMm() - halfMm,
+            joint.xMm() + halfMm,
+            Math.min(side * inwardMm, side * faceMm),
+            Math.max(side * inwardMm, side * faceMm),
+            Math.min(lowMm, joint.zMm() - seat.noseMm()),
+            Math.max(topMm, joint.zMm() + seat.noseMm())));
+  }
+
+  /**
+   * Whether a spring or shock on the left and its bracket on the axle, and their twins, are clear
+   * of the mounts of others on the axle and of the bars' frame brackets.
+   */
+  public boolean isClearOfBrackets(Cylinder left, Capsule bracket) {
+    Body leftBody = new Body("left", left, Carrier.LINK);
+    Body leftBracket = new Body("left", bracket, Carrier.AXLE);
+    Body rightBody =
+        new Body(
+            "right",
+            new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm()),
+            Carrier.LINK);
+    Body rightBracket =
+        new Body(
+            "right",
+            new Capsule(bracket.from().mirrored(), bracket.to().mirrored(), bracket.radiusMm()),
+            Carrier.AXLE);
+    for (Body mount : besideBrackets) {
+      if (isTight(mount, leftBracket, rightBracket, BESIDE_PLATES_MM)) {
+        return false;
+      }
+    }
+    for (Box onRail : onTheRails) {
+      Body still = new Body("frame bracket", onRail, Carrier.FRAME);
+      if (isTight(still, leftBody, rightBody, MountPractice.WELD_ROOM_MM)
+          || isTight(still, leftBracket, rightBracket, MountPractice.WELD_ROOM_MM)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether what is welded in from rail to rail is clear of the bars' frame brackets, and over the
+   * travel of all that moves.
+   */
+  public boolean isFreeOnFrame(List<Box> carrier) {
+    for (Box part : carrier) {
+      for (Box bracket : onTheRails) {
+        if (Gap.isCloser(part, bracket, MountPractice.WELD_ROOM_MM)) {
+          return false;
+        }
+      }
+      for (Blocker blocker : blockers) {
+        boolean aRail = blocker.body().carrier().isStill() && !isMount(blocker.body());
+        if (!aRail && meets(part, blocker.body())) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean isMount(Body body) {
+    return besideBrackets.contains(body);
+  }
+
+  private boolean meets(Box still, Body moving) {
+    return travel.corners().stream()
+        .anyMatch(pose -> Gap.isCloser(still, moving.at(pose), MountPractice.WELD_ROOM_MM));
   }
 
   private void add(

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.reading.quantity.QuantityPrinter;
@@ -23,6 +24,8 @@ public final class MountSearch<T> {
   /** A bracket that reaches further from the tube than 8 in past the closest place bends it. */
   private static final double REACH_MM = 8 * 25.4;
 
+  private static final double NEIGHBOUR_MM = MountPractice.WELD_ROOM_MM;
+
   /** What is placed, drawn at a place. */
   public interface Drawing<T> {
     /** The thing with its lower mount at a place on the left. */
@@ -36,18 +39,32 @@ public final class MountSearch<T> {
 
     /** What is too close at its upper mount, if anything. */
     Optional<TightSpot> atTop(T drawn);
+
+    /** The room of what carries its upper mount from rail to rail; empty where nothing does. */
+    List<Box> carrier(T drawn);
   }
 
   private final String what;
   private final Side side;
   private final MountRoom room;
+  private final boolean clearOfBrackets;
   private final QuantityPrinter print;
   private final Map<String, Seen> seen = new LinkedHashMap<>();
 
-  public MountSearch(String what, Side side, MountRoom room, QuantityPrinter print) {
+  /**
+   * @param what what is placed, as messages call it
+   * @param side side of the axle on which it is
+   * @param room what stands round it
+   * @param clearOfBrackets true where its mounts must be clear of the brackets beside them; without
+   *     that the place is judged later, where the brackets are drawn
+   * @param print for messages
+   */
+  public MountSearch(
+      String what, Side side, MountRoom room, boolean clearOfBrackets, QuantityPrinter print) {
     this.what = what;
     this.side = side;
     this.room = room;
+    this.clearOfBrackets = clearOfBrackets;
     this.print = print;
   }
 
@@ -66,13 +83,23 @@ public final class MountSearch<T> {
       for (double leftMm : placesMm) {
         T drawn = drawing.at(side.forwardMm(offsetMm), leftMm);
         Optional<TightSpot> tight = tight(drawing, drawn);
-        if (tight.isEmpty()) {
+        if (tight.isPresent()) {
+          seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
+        } else if (isClearOfBrackets(drawing, drawn)) {
           return Optional.of(drawn);
+        } else {
+          TightSpot brackets = new TightSpot("brackets beside its mounts", 0, NEIGHBOUR_MM);
+          seen.put(brackets.what(), new Seen(brackets, offsetMm, leftMm));
         }
-        seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
       }
     }
     return Optional.empty();
+  }
+
+  private boolean isClearOfBrackets(Drawing<T> drawing, T drawn) {
+    return !clearOfBrackets
+        || room.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
+            && room.isFreeOnFrame(drawing.carrier(drawn));
   }
 
   private Optional<TightSpot> tight(Drawing<T> drawing, T drawn) {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
@@ -27,7 +29,8 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param side side of the axle tube
  * @param distanceMm lower mount from the axle's centre if the job sets it (mm)
  * @param heightMm lower mount above the axle's centre, negative below (mm)
- * @param plateMm thickness of the bracket plates (mm)
+ * @param stock what its mounts are made of
+ * @param clearOfBrackets true where its mounts must be clear of the brackets beside them
  * @param print for messages
  */
 public record ShockPlace(
@@ -41,7 +44,8 @@ public record ShockPlace(
     Side side,
     OptionalDouble distanceMm,
     double heightMm,
-    double plateMm,
+    MountStock stock,
+    boolean clearOfBrackets,
     QuantityPrinter print) {
   /** Places along the tube that are tried are 1/4 in apart (mm). */
   private static final double ALONG_STEP_MM = 25.4 / 4;
@@ -58,30 +62,36 @@ public record ShockPlace(
   /**
    * The shock in its place.
    *
-   * @param others springs that stand there already
+   * @param others springs that stand there already, with what carries them on the axle
    * @throws UnworkableLayoutException if no shock has the travel or there is no room
    */
-  public ShockFit find(List<Cylinder> others) {
+  public ShockFit find(List<Body> others) {
     requireGround();
     MountRoom room = new MountRoom(chassis, guide, travel);
-    for (Cylinder other : others) {
-      room.add("spring", other);
-    }
-    double halfMm = widestEyeMm() / 2 + plateMm;
+    others.forEach(room::add);
+    double halfMm = widestEyeMm() / 2 + stock.plateMm();
     List<Double> places =
         room.placesAlongTube(
             Math.atan2(heightMm, side.forwardMm(closestMm())),
             halfMm,
             chassis.axle().outerLimitMm(),
             ALONG_STEP_MM);
+    if (clearOfBrackets) {
+      places.removeIf(leftMm -> leftMm - halfMm - leaningInMm() < chassis.axle().innerLimitMm());
+    }
     ShockChoice choice = new ShockChoice(shocks, leanRad, travel, print);
-    MountSearch<ShockFit> search = new MountSearch<>(what, side, room, print);
+    MountSearch<ShockFit> search = new MountSearch<>(what, side, room, clearOfBrackets, print);
     Optional<ShockFit> found =
         search.find(closestMm(), distanceMm, places, new Leaning(choice, halfMm));
     if (found.isEmpty()) {
       throw search.refusal();
     }
     return found.get();
+  }
+
+  /** How far the plates of the lower mount lean in over the top of the axle tube (mm). */
+  private double leaningInMm() {
+    return Math.max(0, chassis.axle().tubeRadiusMm() - heightMm) * Math.tan(leanRad);
   }
 
   /** Where the outside just keeps its air to the axle tube. */
@@ -140,6 +150,14 @@ public record ShockPlace(
       double upMm = chassis.axleCentre().zMm();
       return new Capsule(
           new Point3(0, drawn.axle().yMm(), upMm), drawn.axle(), drawn.shock().eyeWidthMm() / 2);
+    }
+
+    @Override
+    public List<Box> carrier(ShockFit drawn) {
+      return new ShockMounting(
+              what, chassis, drawn.left(), drawn.right(), drawn.shock(), radiusMm, stock, print)
+          .crossmember()
+          .room();
     }
 
     @Override

@@ -85,6 +85,25 @@ public record SidePair(
    * @param between id of what sits between them
    */
   public Bolting bolt(Point3 joint, String mark, String name, String between) {
+    return bolt(joint, mark, name, between, true);
+  }
+
+  /**
+   * A bolt through both plates and what sits between them, its head where there is least room.
+   *
+   * @param joint centre of what sits between them (mm)
+   * @param mark what tells this bolt from others of its line
+   * @param name name of the plates
+   * @param between id of what sits between them
+   * @param headOnFirst true for its head on the first plate, false for the second
+   */
+  public Bolting bolt(Point3 joint, String mark, String name, String between, boolean headOnFirst) {
+    if (!headOnFirst) {
+      Point3 head = joint.plus(towards.scaled(-apartMm / 2 - thicknessMm));
+      return new Bolting(
+          new Held(mark, carrier, Place.along(head, towards)),
+          List.of(ids(name).get(1), between, ids(name).get(0)));
+    }
     Point3 head = joint.plus(towards.scaled(apartMm / 2 + thicknessMm));
     return new Bolting(
         new Held(mark, carrier, Place.along(head, towards.scaled(-1))),

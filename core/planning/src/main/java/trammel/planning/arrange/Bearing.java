@@ -54,6 +54,18 @@ final class Bearing {
     FIELDS.put("spring", List.of("placement", "lower_height", "behind", "lean", "shock_lean"));
     FIELDS.put("air", List.of("ride_height", "air_spring", "placement", "across"));
     FIELDS.put("ride-frequency", List.of("ride_frequency", "ride_height", "air_spring"));
+    FIELDS.put(
+        "parts-apart",
+        List.of(
+            "placement",
+            "across",
+            "lateral_behind",
+            "behind",
+            "lower_height",
+            "lean",
+            "shock_lean",
+            "upper_rise",
+            "rail_gap"));
     FIELDS.put("can-be-made", List.of("bracket_plate", "upper_rise", "upper_length", "rail_gap"));
   }
 

@@ -20,7 +20,8 @@ final class StopChance {
   /** Enough to tell nine out of ten from eight. */
   private static final int SAMPLES = 40;
 
-  private static final List<String> ON_THE_PLAN = List.of("bracket-welds", "can-be-made");
+  private static final List<String> ON_THE_PLAN =
+      List.of("bracket-welds", "can-be-made", "parts-apart");
 
   private StopChance() {}
 

@@ -28,7 +28,8 @@ import trammel.reading.tree.BadInputException;
  */
 final class TrialBench {
   /** Checks that need the plan of the whole job cost the most, clearances come next. */
-  private static final List<String> ON_THE_PLAN = List.of("bracket-welds", "can-be-made");
+  private static final List<String> ON_THE_PLAN =
+      List.of("bracket-welds", "can-be-made", "parts-apart");
 
   private static final String CLEARANCE = "clearance";
 

@@ -48,7 +48,9 @@ public enum PlanCheck {
       "stress in the welds of a bracket, share of what 70 ksi wire may bear",
       Measure.SHARE),
   /** Whether every outline can be cut, every seam run, and every part has room. */
-  CAN_BE_MADE("can-be-made", "part that cannot be made: its outline, seam or room", Measure.COUNT);
+  CAN_BE_MADE("can-be-made", "part that cannot be made: its outline, seam or room", Measure.COUNT),
+  /** Whether two parts stand in the same place. */
+  PARTS_APART("parts-apart", "pair of parts that cut into each other at ride", Measure.COUNT);
 
   private final String id;
   private final String title;

@@ -194,7 +194,7 @@ public final class Drafting {
   }
 
   /** First whether the measurements agree, then what was made of them. */
-  private static List<Check> checks(
+  private List<Check> checks(
       Job job, AxleLinkage linkage, Site linkageSite, JobWork planning, List<LimitedCheck> own) {
     QuantityPrinter print = new QuantityPrinter(linkageSite.units());
     List<Check> checks = new ArrayList<>(new MeasurementChecks(job.measured(), print).all());
@@ -202,6 +202,7 @@ public final class Drafting {
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
     checks.add(new CanBeMade(planning));
+    checks.add(new PartsApart(planning, catalog, print));
     for (LimitedCheck limited : own) {
       checks.add(limited.check());
     }

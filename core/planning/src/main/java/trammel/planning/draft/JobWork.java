@@ -17,7 +17,7 @@ import trammel.reading.quantity.QuantityPrinter;
  * Plans all that a layout of one job asks for: the work of its linkage, of its springs, of what is
  * added to both, and the vehicle's own. The job's own layout is planned once: its checks and its
  * estimate both ask for that, at the same time. The layout asked for first is taken to be the job's
- * own.
+ * own. Of changed ones the last is kept, since several checks ask for it in turn.
  */
 public final class JobWork {
   private final AxleLinkage linkage;
@@ -29,6 +29,8 @@ public final class JobWork {
   private Layout own;
   private WorkPlan work;
   private UnworkableLayoutException refused;
+  private Layout last;
+  private WorkPlan lastWork;
 
   JobWork(
       AxleLinkage linkage,
@@ -61,8 +63,16 @@ public final class JobWork {
         }
         return work;
       }
+      if (layout == last) {
+        return lastWork;
+      }
     }
-    return planned(layout);
+    WorkPlan made = planned(layout);
+    synchronized (this) {
+      last = layout;
+      lastWork = made;
+    }
+    return made;
   }
 
   /** A plugin's fault is not remembered: whoever asks meets it. */

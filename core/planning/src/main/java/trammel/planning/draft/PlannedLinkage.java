@@ -14,12 +14,15 @@ import trammel.reading.fields.Field;
 
 /**
  * The linkage of one job, which plans the job's own layout once: its checks and its estimate both
- * ask for that, at the same time. The layout asked for first is taken to be the job's own.
+ * ask for that, at the same time. The layout asked for first is taken to be the job's own. Of
+ * changed ones the last is kept: two checks ask for it.
  */
 final class PlannedLinkage implements AxleLinkage {
   private final AxleLinkage linkage;
   private Layout planned;
   private WorkPlan plan;
+  private Layout last;
+  private WorkPlan lastPlan;
 
   PlannedLinkage(AxleLinkage linkage) {
     this.linkage = linkage;
@@ -75,7 +78,15 @@ final class PlannedLinkage implements AxleLinkage {
       if (commission.layout() == planned) {
         return plan;
       }
+      if (commission.layout() == last) {
+        return lastPlan;
+      }
     }
-    return linkage.plan(commission);
+    WorkPlan made = linkage.plan(commission);
+    synchronized (this) {
+      last = commission.layout();
+      lastPlan = made;
+    }
+    return made;
   }
 }

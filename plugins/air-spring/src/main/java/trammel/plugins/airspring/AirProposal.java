@@ -1,5 +1,6 @@
 package trammel.plugins.airspring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,7 +11,8 @@ import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
 import trammel.brackets.mount.Side;
-import trammel.engine.clearance.Cylinder;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Carrier;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
@@ -33,13 +35,24 @@ final class AirProposal {
     print = new QuantityPrinter(site.units());
   }
 
-  /** The first place where there is room, of those that the options leave open. */
+  /**
+   * The first place where there is room, of those that the options leave open: clear of the
+   * brackets beside it if there is such a place.
+   */
   SpringSet springs() {
+    try {
+      return springs(true);
+    } catch (UnworkableLayoutException noneIsClear) {
+      return springs(false);
+    }
+  }
+
+  private SpringSet springs(boolean clear) {
     StringBuilder refusals = new StringBuilder();
     for (AirSpringAcross across : acrossToTry()) {
       for (Side side : sidesToTry()) {
         try {
-          return springs(across, side);
+          return springs(across, side, clear);
         } catch (UnworkableLayoutException noRoom) {
           refusals.append(refusals.length() == 0 ? "" : " ");
           refusals.append(side.phrase()).append(", ").append(across.phrase());
@@ -64,9 +77,18 @@ final class AirProposal {
         : List.of(Side.BEHIND, Side.AHEAD);
   }
 
-  private SpringSet springs(AirSpringAcross across, Side side) {
-    AirSpringFit spring = spring(across, side);
-    ShockFit shock = shock(side, spring.envelope());
+  private SpringSet springs(AirSpringAcross across, Side side, boolean clear) {
+    AirSpringFit spring = spring(across, side, clear);
+    List<Body> beside = new ArrayList<>(List.of(spring.body()));
+    if (clear) {
+      beside.addAll(spring.mounts(site.chassis(), stock));
+      if (across == AirSpringAcross.INBOARD) {
+        AirSpringPlace.bridge(site.chassis(), spring.frame(), stock, print).room().stream()
+            .map(box -> new Body("bridge of the springs", box, Carrier.FRAME))
+            .forEach(beside::add);
+      }
+    }
+    ShockFit shock = shock(side, beside, clear);
     return new SpringSet(
         List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
   }
@@ -77,7 +99,7 @@ final class AirProposal {
         first.getMessage() + " On the other side of the axle " + second.getMessage());
   }
 
-  private AirSpringFit spring(AirSpringAcross across, Side side) {
+  private AirSpringFit spring(AirSpringAcross across, Side side, boolean clear) {
     Optional<Double> height = site.options().find(AirOptions.RIDE_HEIGHT);
     AirSpringPlace place =
         new AirSpringPlace(
@@ -88,6 +110,7 @@ final class AirProposal {
             across,
             height.isPresent() ? OptionalDouble.of(height.get()) : OptionalDouble.empty(),
             stock,
+            clear,
             print);
     Optional<String> key = site.options().find(AirOptions.airSpring(site.catalog()));
     return key.isPresent()
@@ -96,19 +119,19 @@ final class AirProposal {
   }
 
   /** On the other side of the axle from the air springs if there is room, else beside them. */
-  private ShockFit shock(Side springSide, Cylinder spring) {
+  private ShockFit shock(Side springSide, List<Body> spring, boolean clear) {
     try {
-      return place(springSide.other()).find(List.of(spring));
+      return place(springSide.other(), clear).find(spring);
     } catch (UnworkableLayoutException noRoom) {
       try {
-        return place(springSide).find(List.of(spring));
+        return place(springSide, clear).find(spring);
       } catch (UnworkableLayoutException noRoomThereEither) {
         throw neither(noRoom, noRoomThereEither);
       }
     }
   }
 
-  private ShockPlace place(Side side) {
+  private ShockPlace place(Side side, boolean clear) {
     List<Shock> shocks = MountOptions.wanted(site.options(), site.catalog(), false);
     double radiusMm = 0;
     for (Shock shock : shocks) {
@@ -125,7 +148,8 @@ final class AirProposal {
         side,
         OptionalDouble.empty(),
         site.options().get(AirOptions.LOWER_HEIGHT),
-        stock.plateMm(),
+        stock,
+        clear,
         print);
   }
 }

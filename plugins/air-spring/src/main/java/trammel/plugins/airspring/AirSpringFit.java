@@ -1,8 +1,14 @@
 package trammel.plugins.airspring;
 
+import java.util.List;
 import java.util.Optional;
+import trammel.brackets.mount.MountStock;
+import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Box;
+import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Chassis;
 import trammel.engine.layout.SpringKind;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.catalog.AirSpring;
@@ -36,6 +42,36 @@ record AirSpringFit(
   /** The room that it takes. */
   public Cylinder envelope() {
     return new Cylinder(frame, axle, spring.outsideRadiusMm());
+  }
+
+  /** The spring, for what stands beside it. */
+  Body body() {
+    return new Body("spring", envelope(), Carrier.LINK);
+  }
+
+  /** Its lower seat and the arms under that. */
+  List<Body> mounts(Chassis chassis, MountStock stock) {
+    double plateMm = stock.plateMm();
+    double diameterMm = AirSpringSeats.diameterMm(spring);
+    Cylinder seat =
+        new Cylinder(
+            new Point3(axle.xMm(), axle.yMm(), axle.zMm() - plateMm), axle, diameterMm / 2);
+    double halfMm = AirSpringSeats.armOffMm(diameterMm) + plateMm / 2;
+    double farMm = axle.xMm() + Math.copySign(AirSpringSeats.armEdgeMm(diameterMm) / 2, axle.xMm());
+    double middleMm = chassis.axleCentre().zMm();
+    double underMm = axle.zMm() - plateMm;
+    double radiusMm = chassis.axle().tubeRadiusMm();
+    Box arms =
+        Box.between(
+            Math.min(0, farMm),
+            Math.max(0, farMm),
+            axle.yMm() - halfMm,
+            axle.yMm() + halfMm,
+            Math.min(underMm, middleMm - radiusMm / 2) - plateMm,
+            Math.max(underMm, middleMm + radiusMm / 2));
+    return List.of(
+        new Body("seat of the spring", seat, Carrier.AXLE),
+        new Body("arms of the spring's seat", arms, Carrier.AXLE));
   }
 
   /** The spring on the left as the layout keeps it. */

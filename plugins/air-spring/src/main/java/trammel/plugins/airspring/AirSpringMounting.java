@@ -104,9 +104,7 @@ record AirSpringMounting(
 
   /** The bridge over the upper seats. */
   public Crossmember bridge() {
-    Point3 middle = left.frame().midpoint(right.frame());
-    double upMm = middle.zMm() + stock.plateMm() + stock.section().heightMm() / 2;
-    return new Crossmember("air spring bridge", chassis.rails(), stock, middle.xMm(), upMm, print);
+    return AirSpringPlace.bridge(chassis, left.frame().midpoint(right.frame()), stock, print);
   }
 
   /** An arm under a lower seat. */

@@ -8,12 +8,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.MountRoom;
 import trammel.brackets.mount.MountSearch;
 import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.Side;
 import trammel.brackets.mount.TightSpot;
+import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
@@ -34,6 +36,7 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param across side of the rails
  * @param rideHeightMm height of the spring at ride if the job sets it (mm)
  * @param stock what the mounts are made of
+ * @param clearOfBrackets true where its mounts must be clear of the brackets beside them
  * @param print for messages
  */
 record AirSpringPlace(
@@ -44,6 +47,7 @@ record AirSpringPlace(
     AirSpringAcross across,
     OptionalDouble rideHeightMm,
     MountStock stock,
+    boolean clearOfBrackets,
     QuantityPrinter print) {
   /** Share of the highest pressure that leaves a third for load: common practice, no source. */
   private static final double EASY_SHARE = 0.65;
@@ -123,13 +127,19 @@ record AirSpringPlace(
     }
     Upright upright = new Upright(spring, seats);
     MountSearch<Upright.Seated> search =
-        new MountSearch<>("air spring " + spring.key(), side, room, print);
+        new MountSearch<>("air spring " + spring.key(), side, room, clearOfBrackets, print);
     Optional<Upright.Seated> seated =
         search.find(closestMm, OptionalDouble.empty(), places, upright);
     if (seated.isEmpty()) {
       throw search.refusal();
     }
     return carrying(spring, seated.get());
+  }
+
+  /** The bridge over upper seats between the rails. */
+  static Crossmember bridge(Chassis chassis, Point3 seat, MountStock stock, QuantityPrinter print) {
+    double upMm = seat.zMm() + stock.plateMm() + stock.section().heightMm() / 2;
+    return new Crossmember("air spring bridge", chassis.rails(), stock, seat.xMm(), upMm, print);
   }
 
   private boolean isOnItsSide(double leftMm) {
@@ -248,6 +258,14 @@ record AirSpringPlace(
               seat.yMm(),
               seat.zMm() - stock.plateMm() - radiusMm),
           radiusMm);
+    }
+
+    @Override
+    public List<Box> carrier(Seated drawn) {
+      if (across != AirSpringAcross.INBOARD) {
+        return List.of();
+      }
+      return bridge(chassis, drawn.frame(), stock, print).room();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package trammel.plugins.coilspring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,26 +65,33 @@ final class CoilProposal {
             site.options().find(CoilOptions.RATE));
   }
 
+  /** On the first side of the axle with room, clear of the brackets there if either side is. */
   private ShockFit shock(AxleTravel travel, double radiusMm) {
     Optional<String> placement = site.options().find(CoilOptions.PLACEMENT);
-    if (placement.isPresent()) {
-      return place(travel, Side.ofWord(placement.get()), radiusMm).find(List.of());
-    }
-    try {
-      return place(travel, Side.BEHIND, radiusMm).find(List.of());
-    } catch (UnworkableLayoutException noRoomBehind) {
-      try {
-        return place(travel, Side.AHEAD, radiusMm).find(List.of());
-      } catch (UnworkableLayoutException noRoomAhead) {
-        throw new UnworkableLayoutException(
-            noRoomBehind.getMessage()
-                + " On the other side of the axle "
-                + noRoomAhead.getMessage());
+    List<Side> sides =
+        placement.isPresent()
+            ? List.of(Side.ofWord(placement.get()))
+            : List.of(Side.BEHIND, Side.AHEAD);
+    List<UnworkableLayoutException> refusals = new ArrayList<>();
+    for (boolean clear : new boolean[] {true, false}) {
+      refusals.clear();
+      for (Side side : sides) {
+        try {
+          return place(travel, side, radiusMm, clear).find(List.of());
+        } catch (UnworkableLayoutException noRoom) {
+          refusals.add(noRoom);
+        }
       }
     }
+    throw refusals.size() == 1
+        ? refusals.get(0)
+        : new UnworkableLayoutException(
+            refusals.get(0).getMessage()
+                + " On the other side of the axle "
+                + refusals.get(1).getMessage());
   }
 
-  private ShockPlace place(AxleTravel travel, Side side, double radiusMm) {
+  private ShockPlace place(AxleTravel travel, Side side, double radiusMm, boolean clear) {
     Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
     return new ShockPlace(
         "coil-over",
@@ -96,7 +104,8 @@ final class CoilProposal {
         side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
         site.options().get(CoilOptions.LOWER_HEIGHT),
-        MountOptions.stock(site.options(), site.catalog()).plateMm(),
+        MountOptions.stock(site.options(), site.catalog()),
+        clear,
         print);
   }
 

@@ -1,0 +1,78 @@
+package trammel.assembly.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.assembly.Prism;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Point2;
+
+/** An outline drawn out: a plate, a rectangular tube, a block. */
+final class FilledPrism extends Filled {
+  private final Rings rings;
+  private final Prism prism;
+
+  private FilledPrism(Prism prism, Rings rings, double[] least, double[] most, double[] edges) {
+    super(least, most, edges);
+    this.prism = prism;
+    this.rings = rings;
+  }
+
+  static FilledPrism of(Prism prism, boolean hollow) {
+    List<List<Point2>> loops = new ArrayList<>();
+    List<Point2> outer = prism.section().polygon(CHORD_MM);
+    loops.add(outer);
+    if (hollow) {
+      for (Loop hole : prism.section().holeLoops()) {
+        loops.add(hole.polygon(CHORD_MM));
+      }
+    }
+    Bounds bounds = prism.section().bounds();
+    double lowMm =
+        Math.min(prism.startSlope() * bounds.minXMm(), prism.startSlope() * bounds.maxXMm());
+    double highMm =
+        prism.lengthMm()
+            + Math.max(prism.endSlope() * bounds.minXMm(), prism.endSlope() * bounds.maxXMm());
+    return new FilledPrism(
+        prism,
+        new Rings(loops),
+        new double[] {bounds.minXMm(), bounds.minYMm(), lowMm},
+        new double[] {bounds.maxXMm(), bounds.maxYMm(), highMm},
+        edges(prism, outer));
+  }
+
+  /** Round both ends and along the sides. */
+  private static double[] edges(Prism prism, List<Point2> outer) {
+    double[] edges = new double[18 * outer.size()];
+    int at = 0;
+    for (int i = 0; i < outer.size(); i++) {
+      Point2 here = outer.get(i);
+      Point2 next = outer.get((i + 1) % outer.size());
+      at = add(edges, at, prism, here, false, next, false);
+      at = add(edges, at, prism, here, true, next, true);
+      at = add(edges, at, prism, here, false, here, true);
+    }
+    return edges;
+  }
+
+  private static int add(
+      double[] edges, int at, Prism prism, Point2 from, boolean fromEnd, Point2 to, boolean toEnd) {
+    edges[at] = from.xMm();
+    edges[at + 1] = from.yMm();
+    edges[at + 2] = along(prism, from.xMm(), fromEnd);
+    edges[at + 3] = to.xMm();
+    edges[at + 4] = to.yMm();
+    edges[at + 5] = along(prism, to.xMm(), toEnd);
+    return at + 6;
+  }
+
+  private static double along(Prism prism, double xMm, boolean end) {
+    return end ? prism.lengthMm() + prism.endSlope() * xMm : prism.startSlope() * xMm;
+  }
+
+  @Override
+  double depthMm(double xMm, double yMm, double zMm) {
+    double endsMm = Math.min(zMm - along(prism, xMm, false), along(prism, xMm, true) - zMm);
+    return endsMm <= 0 ? endsMm : Math.min(endsMm, rings.depthMm(xMm, yMm));
+  }
+}

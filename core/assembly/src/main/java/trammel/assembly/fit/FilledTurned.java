@@ -1,0 +1,93 @@
+package trammel.assembly.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import trammel.assembly.Turned;
+import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Loop;
+import trammel.trade.plates.Point2;
+
+/** A profile turned about an axis: a bolt, a barrel, a tyre, an air spring. */
+final class FilledTurned extends Filled {
+  private static final int LINES = 16;
+
+  /** How far the filled profile goes on beyond the axis, so that the axis is no surface (mm). */
+  private static final double PAST_AXIS_MM = 1e4;
+
+  private final Rings profile;
+
+  private FilledTurned(Rings profile, double[] least, double[] most, double[] edges) {
+    super(least, most, edges);
+    this.profile = profile;
+  }
+
+  static FilledTurned of(Turned turned, boolean hollow) {
+    List<Point2> outer = turned.profile().polygon(CHORD_MM);
+    Bounds bounds = turned.profile().bounds();
+    double radiusMm = bounds.maxXMm();
+    return new FilledTurned(
+        new Rings(List.of(hollow ? pastTheAxis(outer) : filled(outer, bounds))),
+        new double[] {-radiusMm, -radiusMm, bounds.minYMm()},
+        new double[] {radiusMm, radiusMm, bounds.maxYMm()},
+        edges(outer));
+  }
+
+  /** Points on the axis moved far past it: what ends there is solid through the axis. */
+  private static List<Point2> pastTheAxis(List<Point2> outer) {
+    return outer.stream()
+        .map(p -> p.xMm() < Loop.JOIN_MM ? new Point2(-PAST_AXIS_MM, p.yMm()) : p)
+        .toList();
+  }
+
+  /** A ring with its bore filled: its outside down to the axis. */
+  private static List<Point2> filled(List<Point2> outer, Bounds bounds) {
+    if (bounds.minXMm() < Loop.JOIN_MM) {
+      return pastTheAxis(outer);
+    }
+    return List.of(
+        new Point2(-PAST_AXIS_MM, bounds.minYMm()),
+        new Point2(bounds.maxXMm(), bounds.minYMm()),
+        new Point2(bounds.maxXMm(), bounds.maxYMm()),
+        new Point2(-PAST_AXIS_MM, bounds.maxYMm()));
+  }
+
+  /** Rings round its corners and lines from corner to corner. */
+  private static double[] edges(List<Point2> outer) {
+    List<double[]> all = new ArrayList<>();
+    for (int k = 0; k < LINES; k++) {
+      double hereRad = 2 * Math.PI * k / LINES;
+      double nextRad = 2 * Math.PI * (k + 1) / LINES;
+      for (int i = 0; i < outer.size(); i++) {
+        Point2 point = outer.get(i);
+        Point2 next = outer.get((i + 1) % outer.size());
+        if (point.xMm() > Loop.JOIN_MM) {
+          all.add(edge(point, hereRad, point, nextRad));
+        }
+        if (point.xMm() > Loop.JOIN_MM || next.xMm() > Loop.JOIN_MM) {
+          all.add(edge(point, hereRad, next, hereRad));
+        }
+      }
+    }
+    double[] edges = new double[6 * all.size()];
+    for (int i = 0; i < all.size(); i++) {
+      System.arraycopy(all.get(i), 0, edges, 6 * i, 6);
+    }
+    return edges;
+  }
+
+  private static double[] edge(Point2 from, double fromRad, Point2 to, double toRad) {
+    return new double[] {
+      from.xMm() * Math.cos(fromRad),
+      from.xMm() * Math.sin(fromRad),
+      from.yMm(),
+      to.xMm() * Math.cos(toRad),
+      to.xMm() * Math.sin(toRad),
+      to.yMm()
+    };
+  }
+
+  @Override
+  double depthMm(double xMm, double yMm, double zMm) {
+    return profile.depthMm(Math.hypot(xMm, yMm), zMm);
+  }
+}

@@ -1,0 +1,131 @@
+package trammel.planning.draft;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import trammel.assembly.Assembly;
+import trammel.assembly.fit.Interference;
+import trammel.assembly.fit.Overlap;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.checks.Adjustment;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.Detail;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Measure;
+import trammel.engine.checks.Reading;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Direction;
+import trammel.engine.layout.End;
+import trammel.engine.layout.Layout;
+import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringUnit;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.PlanCheck;
+import trammel.planning.vehicle.FinishedVehicle;
+import trammel.reading.quantity.QuantityPrinter;
+
+/**
+ * How many pairs of parts of the finished vehicle stand in each other at ride: a shock's bracket in
+ * the seat of an air spring, the leg of a crossmember in the bracket of a lateral bar. Each part by
+ * itself can be cut and welded, and the job still cannot be built so.
+ */
+final class PartsApart implements Check {
+  private final JobWork planning;
+  private final Catalog catalog;
+  private final QuantityPrinter print;
+
+  PartsApart(JobWork planning, Catalog catalog, QuantityPrinter print) {
+    this.planning = planning;
+    this.catalog = catalog;
+    this.print = print;
+  }
+
+  @Override
+  public String id() {
+    return PlanCheck.PARTS_APART.id();
+  }
+
+  @Override
+  public String title() {
+    return PlanCheck.PARTS_APART.title();
+  }
+
+  @Override
+  public Measure measure() {
+    return PlanCheck.PARTS_APART.measure();
+  }
+
+  @Override
+  public Reading read(LayoutAnalysis analysis) {
+    try {
+      List<Overlap> overlaps = overlaps(analysis.layout());
+      return new Reading.Value(
+          overlaps.size(),
+          overlaps.isEmpty() ? "" : words(overlaps.get(0)) + ", " + depth(overlaps.get(0)),
+          overlaps.stream().skip(1).map(PartsApart::detail).toList());
+    } catch (UnworkableLayoutException cannot) {
+      return new Reading.NotApplicable("what cannot be made stands nowhere");
+    }
+  }
+
+  private List<Overlap> overlaps(Layout layout) {
+    Assembly assembly = FinishedVehicle.of(layout, catalog, planning.of(layout), print);
+    return Interference.of(assembly);
+  }
+
+  private static String words(Overlap overlap) {
+    return overlap.one() + " and " + overlap.other();
+  }
+
+  private String depth(Overlap overlap) {
+    return print.length(overlap.depthMm()) + " deep";
+  }
+
+  private static Detail detail(Overlap overlap) {
+    return new Detail(words(overlap) + ":", Measure.LENGTH, overlap.depthMm());
+  }
+
+  @Override
+  public String advice() {
+    return "The layout cannot be built so. Set an option of one of the two parts that are named:"
+        + " placement, across, lean or lower_height for springs and shocks, lateral_behind for a"
+        + " lateral bar, upper_rise or rail_gap for bars.";
+  }
+
+  /** Moves of the bars, springs and shocks whose parts meet. */
+  @Override
+  public List<Adjustment> adjustments(LayoutAnalysis analysis) {
+    Layout layout = analysis.layout();
+    Set<Adjustment> moves = new LinkedHashSet<>();
+    for (Overlap overlap : overlaps(layout)) {
+      addMoves(moves, layout, overlap.one());
+      addMoves(moves, layout, overlap.other());
+    }
+    return new ArrayList<>(moves);
+  }
+
+  private static void addMoves(Set<Adjustment> moves, Layout layout, String part) {
+    for (Bar bar : layout.bars()) {
+      if (part.contains(bar.name())) {
+        Set<String> alike = layout.alike(bar).stream().map(Bar::name).collect(Collectors.toSet());
+        End end = part.contains("axle") ? End.AXLE : End.FRAME;
+        moves.add(new Adjustment.MoveEnds(alike, end, Direction.FORWARD));
+        moves.add(new Adjustment.MoveEnds(alike, end, Direction.UP));
+        moves.add(new Adjustment.MoveEnds(alike, end, Direction.OUTBOARD));
+      }
+    }
+    if (part.startsWith("shock") || part.startsWith("coil-over")) {
+      Set<String> shocks =
+          layout.shocks().stream().map(ShockUnit::name).collect(Collectors.toSet());
+      layout.springs().stream()
+          .map(SpringUnit::name)
+          .filter(name -> part.startsWith("coil-over"))
+          .forEach(shocks::add);
+      End end = part.contains("lower") ? End.AXLE : End.FRAME;
+      moves.add(new Adjustment.MoveEnds(shocks, end, Direction.OUTBOARD));
+      moves.add(new Adjustment.MoveEnds(shocks, end, Direction.FORWARD));
+    }
+  }
+}

@@ -124,6 +124,12 @@ class HandoutIT {
           stops, Files.readString(folder.resolve(document + ".html")).contains(HEADLINE), document);
     }
     assertEquals(List.of(), outside);
+    if (job.equals("sedan")) {
+      // Its coils stand over their shocks: one set of brackets, under one name.
+      String floor = joined(folder.resolve("floor/floor-packet.pdf"));
+      assertTrue(floor.contains("\u2610 frame bracket of shock-left"), floor);
+      assertFalse(floor.contains("bracket of spring-left"), floor);
+    }
     String check = job.equals("pickup") ? "slip yoke" : "axle square to frame";
     for (String file :
         List.of("tubes.csv", "plates.csv", "cut-lists.json", "drawings/side-view.svg")) {
@@ -150,8 +156,26 @@ class HandoutIT {
             "deep in the clear, strip in place "
                 + between(cost, "of air ask for a notch ", " deep in the clear")),
         floor);
+    assertTheFloorGoesBracketByBracket(floor);
     assertTheCustomerReadsEveryCut(
         joined(folder.resolve("customer/quote.pdf")), cut, length, floor);
+  }
+
+  /** The job's own rake, 0.6 deg on the stands and 0.5 deg at ride, is nose down: minus. */
+  private static void assertTheFloorGoesBracketByBracket(String floor) {
+    assertTrue(
+        floor.contains(
+            "a finder along the rail's underside reads -0.6 deg now, rising to the front (-0.5 deg"
+                + " at ride)"),
+        floor);
+    int axle = floor.indexOf("\u2610 axle bracket of lower-left, part no. 1");
+    int set = floor.indexOf("\u2610 axle, set under the frame");
+    int frame = floor.indexOf("\u2610 frame bracket of lower-left, part no. 1");
+    int proof = floor.indexOf("\u2610 bars and diagonals, which prove the brackets");
+    assertTrue(0 < axle && axle < set && set < frame && frame < proof, floor);
+    String block = floor.substring(frame, floor.indexOf("\u2610", frame + 1));
+    assertTrue(block.contains("Finder along lower-left, rising to the front"), block);
+    assertTrue(block.contains("set and tacked by"), block);
   }
 
   /** Whoever signs knows what is cut out of the vehicle for good, and what is not touched. */

@@ -61,7 +61,9 @@ public final class FloorDocument {
     model.put("order", DocumentModel.texts(order()));
     model.put("struts", struts());
     model.put("angles", angles());
-    model.put("targets", targets());
+    FitUpBlocks blocks = new FitUpBlocks(paper, sheet);
+    model.put("rake", blocks.rake());
+    model.put("brackets", blocks.blocks(model));
     model.put("welds", welds());
     model.put("bolts", bolts());
     return paper.document("floor", model);
@@ -299,42 +301,6 @@ public final class FloorDocument {
           paper.printer().angle(angle.atRideRad(), ANGLE_PLACES));
     }
     return grid;
-  }
-
-  private Grid targets() {
-    Grid grid =
-        new Grid(
-            "brlll",
-            new int[] {15, 13, 44, 14, 14},
-            "set to",
-            "within",
-            "measured from where",
-            "tacked",
-            "again");
-    String group = "";
-    for (Target target : sheet.targets()) {
-      if (!target.group().equals(group)) {
-        group = target.group();
-        grid.group(titled(group));
-      }
-      grid.row(
-          value(target, target.plan()),
-          "± " + value(target, target.tolerance()),
-          target.what(),
-          BLANK,
-          BLANK);
-    }
-    return grid;
-  }
-
-  /** A group of targets with the number of its part. */
-  private String titled(String group) {
-    for (String name : paper.numbers().names()) {
-      if (group.equals(name) || group.endsWith(" of " + name)) {
-        return paper.numbers().of(name) + "  " + group;
-      }
-    }
-    return group;
   }
 
   private String value(Target target, double value) {

@@ -36,11 +36,11 @@ public final class FitUpForm {
     return FormMark.of(jobNumber, plan);
   }
 
-  /** The form as comma-separated values. */
+  /** The form as comma-separated values, its lines in the order of work. */
   public static String csv(String jobNumber, FitUpSheet sheet, QuantityPrinter printer) {
     Csv csv = new Csv().row(COLUMNS.toArray());
     csv.row(FormMark.LINE, mark(jobNumber, sheet).text(), FormMark.note(jobNumber), "", "", "", "");
-    for (Target target : sheet.targets()) {
+    for (Target target : sheet.inOrderOfWork()) {
       csv.row(
           target.id(),
           target.group(),

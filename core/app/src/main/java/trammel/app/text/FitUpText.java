@@ -55,7 +55,8 @@ public final class FitUpText {
           printer.angle(angle.fromFrameRad(), ANGLE_PLACES),
           printer.angle(angle.atRideRad(), ANGLE_PLACES));
     }
-    return "ANGLE FINDER: from level as the frame sits now; zeroed on the rail's underside; at ride\n"
+    return "ANGLE FINDER: from level as the frame sits now; zeroed on the rail's underside; at"
+        + " ride\n"
         + table.text("  ");
   }
 
@@ -64,7 +65,7 @@ public final class FitUpText {
         new StringBuilder("SET, TACK, MEASURE AGAIN: set to, within, what it is after tacking\n");
     String group = "";
     Table table = new Table("rrll");
-    for (Target target : sheet.targets()) {
+    for (Target target : sheet.inOrderOfWork()) {
       if (!target.group().equals(group)) {
         text.append(table.text("  "));
         table = new Table("rrll");

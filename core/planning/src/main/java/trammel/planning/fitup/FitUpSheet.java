@@ -1,9 +1,11 @@
 package trammel.planning.fitup;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
@@ -33,6 +35,14 @@ public record FitUpSheet(List<Target> targets, List<FinderAngle> angles, List<St
   private static final double DIAGONAL_MM = 25.4 / 8;
   private static final double ANGLE_RAD = Math.toRadians(0.5);
 
+  /** The group of what is read on the axle itself. */
+  private static final String AXLE = "axle";
+
+  /**
+   * A bar that runs less far along the vehicle than this share of its run across rises sideways.
+   */
+  private static final double MOSTLY_ACROSS = 0.25;
+
   public FitUpSheet {
     targets = List.copyOf(targets);
     angles = List.copyOf(angles);
@@ -40,15 +50,17 @@ public record FitUpSheet(List<Target> targets, List<FinderAngle> angles, List<St
   }
 
   /**
-   * An angle in side view.
+   * An angle as the finder reads it that lies along a part: its rise over its own length in plan,
+   * not over what of it is seen from the side.
    *
-   * @param what what it is held against
+   * @param part name of the bar, spring or shock; empty for what is not one
+   * @param what what it is laid along, and which way it rises
    * @param onStandsRad what the finder reads from level as the frame sits on its stands (rad)
    * @param fromFrameRad what it reads when it is zeroed on the rails' underside (rad)
    * @param atRideRad what it will read from level at ride (rad)
    */
   public record FinderAngle(
-      String what, double onStandsRad, double fromFrameRad, double atRideRad) {}
+      String part, String what, double onStandsRad, double fromFrameRad, double atRideRad) {}
 
   /**
    * A strut in place of a shock.
@@ -167,7 +179,7 @@ public record FitUpSheet(List<Target> targets, List<FinderAngle> angles, List<St
       targets.add(
           new Target(
               reading.id(),
-              "axle",
+              AXLE,
               reading.what(),
               angle ? QuantityKind.ANGLE : QuantityKind.LENGTH,
               angle ? plan + noseUpOnStandsRad : plan,
@@ -176,22 +188,57 @@ public record FitUpSheet(List<Target> targets, List<FinderAngle> angles, List<St
     }
   }
 
+  /** The rail first: whoever reads it off first knows that the frame still sits as it did. */
   private static List<FinderAngle> angles(Layout layout, FrameAxes axes, double noseUpOnStandsRad) {
+    Finder finder = new Finder(axes.along(), noseUpOnStandsRad);
     List<FinderAngle> angles = new ArrayList<>();
+    angles.add(finder.along("", "rail's underside, rising to the front", axes.along()));
     for (Bar bar : layout.bars()) {
-      if (Math.abs(bar.frame().xMm() - bar.axle().xMm()) > 1) {
-        double rideRad = bar.axle().to(bar.frame()).sideViewRad();
-        angles.add(angle(bar.name() + ", rising to the front", rideRad, axes, noseUpOnStandsRad));
-      }
+      Vector3 toFrame = bar.axle().to(bar.frame());
+      boolean across = Math.abs(toFrame.x()) < Math.abs(toFrame.y()) * MOSTLY_ACROSS;
+      boolean turned = across ? toFrame.y() < 0 : toFrame.x() < 0;
+      angles.add(
+          finder.along(
+              bar.name(),
+              bar.name() + ", rising to the " + (across ? "left" : "front"),
+              toFrame.scaled(turned ? -1 : 1)));
+    }
+    for (ShockUnit shock : layout.shocks()) {
+      angles.add(
+          finder.along(
+              shock.name(),
+              "strut in place of " + shock.name() + ", standing up",
+              shock.axle().to(shock.frame())));
     }
     double pinionRad = layout.chassis().driveline().pinionAngleRad();
-    angles.add(angle("pinion, nose up", pinionRad, axes, noseUpOnStandsRad));
+    angles.add(
+        finder.along(
+            "", "pinion, nose up", new Vector3(Math.cos(pinionRad), 0, Math.sin(pinionRad))));
     return angles;
   }
 
-  private static FinderAngle angle(
-      String what, double rideRad, FrameAxes axes, double noseUpOnStandsRad) {
-    return new FinderAngle(what, rideRad + noseUpOnStandsRad, rideRad - axes.slopeRad(), rideRad);
+  /** The angle of one part, if the finder can be laid along it. */
+  public Optional<FinderAngle> angleOf(String part) {
+    return angles.stream().filter(angle -> angle.part().equals(part)).findFirst();
+  }
+
+  /**
+   * The targets as the work goes: brackets on the axle while it is on the bench, the axle set under
+   * the frame, brackets on the frame, and last the bars and the diagonals that prove them.
+   */
+  public List<Target> inOrderOfWork() {
+    return targets.stream().sorted(Comparator.comparingInt(FitUpSheet::stage)).toList();
+  }
+
+  private static int stage(Target target) {
+    String id = target.id();
+    if (id.contains(".axle.")) {
+      return 0;
+    }
+    if (target.group().equals(AXLE)) {
+      return 1;
+    }
+    return id.contains(".frame.") ? 2 : 3;
   }
 
   private static List<Strut> struts(Layout layout) {

@@ -23,7 +23,7 @@ public record Mount(String part, End end) {
   private static final double ON_THE_SHOCK_MM = 0.1;
 
   /** Every bracket of a layout, each once: bars, springs, shocks; frame end before axle end. */
-  static List<Mount> of(Layout layout) {
+  public static List<Mount> of(Layout layout) {
     List<Mount> mounts = new ArrayList<>();
     for (Bar bar : layout.bars()) {
       add(mounts, bar.name());
@@ -56,7 +56,7 @@ public record Mount(String part, End end) {
   }
 
   /** In words: a bracket, or the joint on a further body of the linkage, such as a rocker. */
-  String words(Layout layout) {
+  public String words(Layout layout) {
     Optional<String> body =
         layout.bar(part).map(bar -> bar.at(end).body()).filter(Mount::isFurther);
     return body.isPresent()
@@ -69,7 +69,7 @@ public record Mount(String part, End end) {
   }
 
   /** Where it is in a layout (mm). */
-  Point3 point(Layout layout) {
+  public Point3 point(Layout layout) {
     for (Bar bar : layout.bars()) {
       if (bar.name().equals(part)) {
         return bar.point(end);

@@ -82,16 +82,62 @@ class FitUpSheetTest {
     }
   }
 
+  /** What runs fore and aft is tipped with the frame; zeroed on the rail nothing changes. */
   @Test
   void theFinderReadsMoreByHowMuchTheNoseIsUpAndTheSameFromTheRail() {
-    List<FitUpSheet.FinderAngle> level = sheet(0).angles();
-    List<FitUpSheet.FinderAngle> tipped = sheet(2).angles();
-    for (int i = 0; i < level.size(); i++) {
-      assertEquals(
-          level.get(i).onStandsRad() + Math.toRadians(2), tipped.get(i).onStandsRad(), 1e-12);
-      assertEquals(level.get(i).fromFrameRad(), tipped.get(i).fromFrameRad(), 1e-12);
-      assertEquals(level.get(i).onStandsRad(), level.get(i).atRideRad(), 1e-12);
+    for (String part : List.of("rail's underside", "lower-left", "pinion")) {
+      FitUpSheet.FinderAngle level = angle(sheet(0), part);
+      FitUpSheet.FinderAngle tipped = angle(sheet(2), part);
+      assertEquals(level.onStandsRad() + Math.toRadians(2), tipped.onStandsRad(), 1e-12, part);
+      assertEquals(level.fromFrameRad(), tipped.fromFrameRad(), 1e-12, part);
+      assertEquals(level.onStandsRad(), level.atRideRad(), 1e-12, part);
     }
+  }
+
+  private static FitUpSheet.FinderAngle angle(FitUpSheet sheet, String part) {
+    return sheet.angles().stream()
+        .filter(angle -> angle.what().startsWith(part + ","))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * A bar that runs 300 mm ahead, splays 50 deg in plan and rises 60 mm. By hand: it runs 300 / cos
+   * 50 deg = 466.72 mm in plan, so the finder reads atan(60 / 466.72) = 7.326 deg, where from the
+   * side one sees atan(60 / 300) = 11.310 deg. With the nose 2 deg up it rises 300 sin 2 deg + 60
+   * cos 2 deg = 70.433 mm over 465.25 mm in plan: 8.608 deg.
+   */
+  @Test
+  void theFinderOnASplayedBarReadsItsRiseOverItsRunInPlan() {
+    double splayMm = 300 * Math.tan(Math.toRadians(50));
+    Bar first = LAYOUT.bars().get(0);
+    Point3 frame = first.axle().plus(new Vector3(300, splayMm, 60));
+    Layout splayed = new Mount(first.name(), End.FRAME).moved(LAYOUT, frame);
+    FitUpSheet level = FitUpSheet.of(splayed, 0, Math.toRadians(0.2));
+    FitUpSheet tipped = FitUpSheet.of(splayed, Math.toRadians(2), Math.toRadians(0.2));
+    FitUpSheet.FinderAngle read = tipped.angleOf(first.name()).orElseThrow();
+    assertEquals(7.326, Math.toDegrees(read.atRideRad()), 0.001);
+    assertEquals(8.608, Math.toDegrees(read.onStandsRad()), 0.001);
+    assertEquals(
+        7.326, Math.toDegrees(level.angleOf(first.name()).orElseThrow().onStandsRad()), 0.001);
+  }
+
+  /** A lateral bar rises to a side, and the finder lies along it as along any other. */
+  @Test
+  void aBarAcrossTheVehicleRisesToTheLeft() {
+    FitUpSheet.FinderAngle lateral = sheet(0).angleOf("lateral-bar").orElseThrow();
+    assertEquals("lateral-bar, rising to the left", lateral.what());
+  }
+
+  /** Axle on the bench, axle under the frame, frame, then what proves it; nothing is lost. */
+  @Test
+  void theOrderOfWorkGoesFromTheAxleToTheFrame() {
+    List<String> ids = sheet(0).inOrderOfWork().stream().map(Target::id).toList();
+    assertEquals(plan(sheet(0)).keySet(), new HashSet<>(ids));
+    assertTrue(ids.indexOf("lower-left.axle.up") < ids.indexOf("pinion.angle"));
+    assertTrue(ids.indexOf("pinion.angle") < ids.indexOf("lower-left.frame.forward"));
+    assertTrue(ids.indexOf("spring-left.frame.up") < ids.indexOf("lower-left.length"));
+    assertEquals(ids.size(), new HashSet<>(ids).size());
   }
 
   /** Square brackets have equal diagonals. */

@@ -66,7 +66,8 @@ public record PriceTerms(
       throw new IllegalArgumentException(
           "Deposit and progress payments are "
               + sum.movePointRight(2).stripTrailingZeros().toPlainString()
-              + " % of the total together; allowed is 100 % at most. Make deposit or progress smaller.");
+              + " % of the total together; allowed is 100 % at most. Make deposit or progress"
+              + " smaller.");
     }
   }
 

@@ -1,0 +1,165 @@
+package trammel.app.drawings;
+
+import java.util.Comparator;
+import java.util.List;
+import trammel.app.drawings.Paper.Anchor;
+import trammel.assembly.view.Eye;
+import trammel.assembly.view.HiddenLines;
+import trammel.assembly.view.SeenLine;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+
+/**
+ * One joint of the finished vehicle and what stands about it, looked at from the corner from which
+ * most of it is seen. What is made and set is drawn strong, the rest fine; a cross in a ring stands
+ * on the joint's middle, to which the sheet's distances go.
+ */
+public final class JointPicture implements Drawing {
+  private static final double WIDTH_MM = 58;
+  private static final double HEIGHT_MM = 44;
+  private static final double SCALE = 0.13;
+
+  /** Half of what is shown about the joint (mm of the vehicle). */
+  private static final double REACH_MM = WIDTH_MM / SCALE / 2;
+
+  /** Half of the cube in which bodies are looked for: what is further off is another bracket. */
+  private static final double NEAR_MM = 180;
+
+  /** What lies within this of the joint should be seen (mm). */
+  private static final double CLOSE_MM = 110;
+
+  /** A joint this far behind the axle line is looked at from behind (mm). */
+  private static final double BEHIND_MM = 30;
+
+  private static final double LETTERS_MM = 2.4;
+  private static final double RING_MM = 1.3;
+  private static final double ARROW_MM = 7;
+
+  /** Room for the axes and their names in the lower left corner. */
+  private static final double AXES_MM = 17;
+
+  /** The frame stays within the picture, so that nothing cuts it off. */
+  private static final double INSET_MM = 0.3;
+
+  private final JointScene.Near near;
+  private final Point3 joint;
+  private final Eye eye;
+  private final List<SeenLine> lines;
+
+  /**
+   * @param scene the finished vehicle
+   * @param joint the joint's middle at ride, in vehicle axes (mm)
+   */
+  public JointPicture(JointScene scene, Point3 joint) {
+    this.joint = joint;
+    near = scene.near(joint, NEAR_MM);
+    Seen best =
+        corners(joint).stream()
+            .map(this::seen)
+            .max(Comparator.comparingDouble(Seen::shown))
+            .orElseThrow();
+    eye = best.eye();
+    lines = best.lines();
+  }
+
+  private record Seen(Eye eye, List<SeenLine> lines, double shown) {}
+
+  /** From the left and from the right, a little from above, and from the end that is nearer. */
+  private static List<Eye> corners(Point3 joint) {
+    int ahead = joint.xMm() < -BEHIND_MM ? -1 : 1;
+    return List.of(
+        eye(new Vector3(0.62 * ahead, 0.68, 0.4)), eye(new Vector3(0.62 * ahead, -0.68, 0.4)));
+  }
+
+  private static Eye eye(Vector3 towards) {
+    Vector3 line = towards.scaled(1 / towards.norm());
+    Vector3 right = new Vector3(-line.y(), line.x(), 0);
+    right = right.scaled(1 / right.norm());
+    return new Eye(right, line.cross(right));
+  }
+
+  private Seen seen(Eye from) {
+    List<SeenLine> all = HiddenLines.of(near.bodies(), from);
+    Point3 middle = from.see(joint);
+    double shown = 0;
+    for (SeenLine line : all) {
+      boolean close =
+          Math.hypot(
+                  (line.fromX() + line.toX()) / 2 - middle.xMm(),
+                  (line.fromY() + line.toY()) / 2 - middle.yMm())
+              < CLOSE_MM;
+      if (close && !line.hidden() && near.strong().contains(line.id())) {
+        shown += line.lengthMm();
+      }
+    }
+    return new Seen(from, all, shown);
+  }
+
+  @Override
+  public double widthMm() {
+    return WIDTH_MM;
+  }
+
+  @Override
+  public double heightMm() {
+    return HEIGHT_MM;
+  }
+
+  @Override
+  public void drawOn(Paper paper) {
+    Point3 middle = eye.see(joint);
+    double halfUpMm = HEIGHT_MM / SCALE / 2;
+    Strokes strokes = new Strokes(paper);
+    for (SeenLine line : lines) {
+      if (!line.hidden()) {
+        Clip.within(
+                middle.xMm() - REACH_MM,
+                middle.yMm() - halfUpMm,
+                middle.xMm() + REACH_MM,
+                middle.yMm() + halfUpMm,
+                line)
+            .ifPresent(
+                piece ->
+                    strokes.add(
+                        WIDTH_MM / 2 + (piece.fromX() - middle.xMm()) * SCALE,
+                        HEIGHT_MM / 2 - (piece.fromY() - middle.yMm()) * SCALE,
+                        WIDTH_MM / 2 + (piece.toX() - middle.xMm()) * SCALE,
+                        HEIGHT_MM / 2 - (piece.toY() - middle.yMm()) * SCALE,
+                        near.strong().contains(piece.id()) ? Pen.OUTLINE : Pen.EXISTING));
+      }
+    }
+    strokes.draw();
+    double[] xs = {INSET_MM, AXES_MM + 2, AXES_MM + 2, INSET_MM};
+    double[] ys = {
+      HEIGHT_MM - AXES_MM, HEIGHT_MM - AXES_MM, HEIGHT_MM - INSET_MM, HEIGHT_MM - INSET_MM
+    };
+    paper.area(xs, ys, "white", Pen.LIGHT);
+    paper.frame(INSET_MM, INSET_MM, WIDTH_MM - 2 * INSET_MM, HEIGHT_MM - 2 * INSET_MM, Pen.LIGHT);
+    ring(paper);
+    arrow(paper, new Vector3(1, 0, 0), "front");
+    arrow(paper, new Vector3(0, 1, 0), "left");
+    arrow(paper, new Vector3(0, 0, 1), "up");
+  }
+
+  private static void ring(Paper paper) {
+    double x = WIDTH_MM / 2;
+    double y = HEIGHT_MM / 2;
+    paper.disc(x, y, RING_MM, "none", Pen.ACCENT);
+    paper.line(x - 2 * RING_MM, y, x + 2 * RING_MM, y, Pen.ACCENT);
+    paper.line(x, y - 2 * RING_MM, x, y + 2 * RING_MM, Pen.ACCENT);
+  }
+
+  /** The three axes of the vehicle in a corner, so that nobody takes left for right. */
+  private void arrow(Paper paper, Vector3 axis, String name) {
+    Point3 tip = eye.see(new Point3(axis.x(), axis.y(), axis.z()));
+    double x = AXES_MM / 2 + 1;
+    double y = HEIGHT_MM - AXES_MM / 2;
+    paper.line(x, y, x + ARROW_MM * tip.xMm(), y - ARROW_MM * tip.yMm(), Pen.FRAME);
+    paper.text(
+        x + ARROW_MM * tip.xMm(),
+        y - ARROW_MM * tip.yMm() + (tip.yMm() < 0 ? LETTERS_MM : -0.4),
+        LETTERS_MM,
+        Anchor.MIDDLE,
+        name);
+  }
+}

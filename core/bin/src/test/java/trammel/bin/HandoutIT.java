@@ -52,6 +52,19 @@ class HandoutIT {
     return copy.run("quote", job.toString(), "--quiet", "--out", folder.toString());
   }
 
+  /** What the demonstration pickup's quote said and wrote, made once and only read. */
+  private record Given(Launch.Ended ended, Path folder) {}
+
+  private static Given pickup;
+
+  private static Given pickup() throws Exception {
+    if (pickup == null) {
+      Path folder = shop.resolve("pickup");
+      pickup = new Given(quote(copy.demoJob("pickup"), folder), folder);
+    }
+    return pickup;
+  }
+
   private static List<Path> files(Path folder, String end) throws IOException {
     try (Stream<Path> all = Files.walk(folder)) {
       return all.filter(file -> file.toString().endsWith(end)).toList();
@@ -140,8 +153,7 @@ class HandoutIT {
   /** The floor saws what the cost sheet bills, and the customer reads what is done to the bed. */
   @Test
   void theFloorAndTheCustomerReadTheFiguresOfTheCostSheet() throws Exception {
-    Path folder = shop.resolve("same-figures");
-    quote(copy.demoJob("pickup"), folder);
+    Path folder = pickup().folder();
     String cost = joined(folder.resolve("office/cost-sheet.pdf"));
     String floor = joined(folder.resolve("floor/floor-packet.pdf"));
     String cut = between(cost, "the rail is cut ", " deep and ");
@@ -157,6 +169,12 @@ class HandoutIT {
                 + between(cost, "of air ask for a notch ", " deep in the clear")),
         floor);
     assertTheFloorGoesBracketByBracket(floor);
+    String templates = joined(folder.resolve("floor/true-scale.pdf"));
+    for (String words :
+        List.of(
+            "Job D-101, 2026-11-25", "A36 plate 1/4 in; holes 1 x 17/32 in", "KEEP: paper on")) {
+      assertTrue(templates.contains(words), words + " is not in: " + templates);
+    }
     assertTheCustomerReadsEveryCut(
         joined(folder.resolve("customer/quote.pdf")), cut, length, floor);
   }
@@ -207,8 +225,7 @@ class HandoutIT {
    */
   @Test
   void theCustomersPaperSpeaksToTheCustomer() throws Exception {
-    Path folder = shop.resolve("letterhead");
-    quote(copy.demoJob("pickup"), folder);
+    Path folder = pickup().folder();
     String quote = joined(folder.resolve("customer/quote.pdf"));
     for (String words :
         List.of(
@@ -241,10 +258,44 @@ class HandoutIT {
     return text.substring(start, text.indexOf(to, start));
   }
 
+  /**
+   * On a phone tables become rows under each other: nothing is wider than the screen, no number is
+   * broken, and whoever does not see a drawing is told what it shows.
+   */
+  @Test
+  void everyDocumentIsReadOnAPhoneWithoutScrollingSideways() throws Exception {
+    List<Path> pages = files(pickup().folder(), ".html");
+    assertEquals(DOCUMENTS.size(), pages.size());
+    try (Chromium phone = Chromium.open()) {
+      for (Path page : pages) {
+        phone.wide(360, 760).go(page.toUri().toString());
+        for (int width : new int[] {360, 390}) {
+          phone.wide(width, 760);
+          String where = page.getFileName() + " at " + width + " px";
+          assertEquals(
+              (long) width, phone.script("return document.documentElement.scrollWidth"), where);
+          assertEquals(List.of(), phone.script(WIDER_OR_BROKEN), where);
+        }
+        assertEquals(List.of(), phone.script(UNLABELLED), page.toString());
+      }
+    }
+  }
+
+  private static final String WIDER_OR_BROKEN =
+      "return [...document.querySelectorAll('body *')].filter((e) => !e.closest('svg, thead')"
+          + " && e.getBoundingClientRect().right > innerWidth + 1).concat("
+          + "[...document.querySelectorAll('.q')].filter((e) => e.getClientRects().length > 1))"
+          + ".map((e) => e.tagName + ' ' + e.textContent.slice(0, 60))";
+
+  private static final String UNLABELLED =
+      "return [...document.querySelectorAll('svg')].filter((e) => e.getAttribute('role') !== 'img'"
+          + " || !e.getAttribute('aria-label')).concat([...document.querySelectorAll('th')]"
+          + ".filter((e) => !e.getAttribute('scope'))).map((e) => e.outerHTML.slice(0, 80))";
+
   @Test
   void theQuoteSaysThePriceThatTheCommandSays() throws Exception {
-    Path folder = shop.resolve("price");
-    Launch.Ended ended = quote(copy.demoJob("pickup"), folder);
+    Path folder = pickup().folder();
+    Launch.Ended ended = pickup().ended();
     String line = ended.out().substring(ended.out().indexOf("  TOTAL"));
     String total = line.substring(line.indexOf('$'), line.indexOf('\n')).strip();
     assertTrue(PdfPages.text(folder.resolve("customer/quote.pdf")).contains(total), total);

@@ -72,13 +72,14 @@ class TackedIT {
     assertTrue(tacked.out().contains("CHANGE THE PLAN"), tacked.out());
   }
 
+  /** Heading, mark, three lines for each of nine axle brackets and seven of the axle come first. */
   @Test
   void aReadingThatIsNoLengthIsNamedWithItsLine() throws Exception {
     Path readings = filled("lower-left.frame.up", "about there");
     Launch.Ended tacked =
         copy.run("tacked", copy.demoJob("pickup").toString(), readings.toString());
     assertEquals(BAD_INPUT, tacked.exitCode());
-    assertTrue(tacked.err().contains("line 5, lower-left.frame.up"), tacked.err());
+    assertTrue(tacked.err().contains("line 39, lower-left.frame.up"), tacked.err());
     assertFalse(tacked.err().contains("Exception"), tacked.err());
   }
 }

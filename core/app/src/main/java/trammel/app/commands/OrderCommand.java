@@ -44,8 +44,8 @@ public final class OrderCommand extends JobCommand {
         JobRun.addTo(
                 Syntax.of(
                     "Makes one material order a supplier; several jobs are cut and bought together."
-                        + " With --out it writes the order as PDF and web page, and a CSV, a JSON and a"
-                        + " text a supplier."))
+                        + " With --out it writes the order as PDF and web page, and a CSV, a JSON"
+                        + " and a text a supplier."))
             .flag(
                 RACK,
                 "Use the stock on the rack of the shop's ledger first: what is used is taken off,"
@@ -208,9 +208,8 @@ public final class OrderCommand extends JobCommand {
       LocalDate placed,
       Workbench bench,
       QuantityPrinter printer) {
-    String shop = bench.catalog().shop().name();
     FileSet files = new FileSet();
-    new OrderFiles(jobs.numbers(), order, placed, shop, printer.system(), jobs.stops())
+    new OrderFiles(jobs.numbers(), order, placed, bench.catalog(), printer.system(), jobs.stops())
         .addTo(files);
     return files;
   }

@@ -62,7 +62,11 @@ public final class CutDocument {
     Map<String, Object> section = new LinkedHashMap<>();
     section.put("material", cut.material().title());
     section.put("lines", grid.model());
-    section.put("sticks", model.figure(new StickPicture(cut.plan().bars(), paper.printer())));
+    section.put(
+        "sticks",
+        model.figure(
+            new StickPicture(cut.plan().bars(), paper.printer()),
+            "Sticks of " + cut.material().title() + " and where each is sawn"));
     section.put("proof", Amounts.proven(cut.plan().status(), cut.plan().lowerBound()));
     return section;
   }
@@ -86,12 +90,17 @@ public final class CutDocument {
     List<Map<String, Object>> boards = new ArrayList<>();
     for (int from = 0; from < entries.size(); from += PlateBoard.MOST) {
       int to = Math.min(entries.size(), from + PlateBoard.MOST);
-      boards.add(model.figure(new PlateBoard(entries.subList(from, to))));
+      boards.add(
+          model.figure(
+              new PlateBoard(entries.subList(from, to)),
+              "Plates of " + cut.material().title() + ", each with its name and size"));
     }
     List<Map<String, Object>> nests = new ArrayList<>();
     for (CutSheet sheet : cut.plan().sheets()) {
       Map<String, Object> nest =
-          model.figure(new NestPicture(new NestDrawing(sheet, byName, cut.material().title())));
+          model.figure(
+              new NestPicture(new NestDrawing(sheet, byName, cut.material().title())),
+              "How the plates lie on a sheet of " + cut.material().title());
       nest.put("size", size(sheet));
       nests.add(nest);
     }

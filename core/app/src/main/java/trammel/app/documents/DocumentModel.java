@@ -12,6 +12,7 @@ import trammel.planning.catalog.Letterhead;
 final class DocumentModel {
   private final Map<String, Object> values = new LinkedHashMap<>();
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
+  private final Map<String, String> labels = new LinkedHashMap<>();
 
   /** Puts a word, a list of words or a flag. */
   DocumentModel put(String name, Object value) {
@@ -43,16 +44,25 @@ final class DocumentModel {
     return this;
   }
 
-  /** Puts a drawing. */
-  DocumentModel put(String name, Drawing drawing) {
-    values.put(name, figure(drawing));
+  /**
+   * Puts a drawing.
+   *
+   * @param label what it shows, in words
+   */
+  DocumentModel put(String name, Drawing drawing, String label) {
+    values.put(name, figure(drawing, label));
     return this;
   }
 
-  /** A drawing within a list of a model. */
-  Map<String, Object> figure(Drawing drawing) {
+  /**
+   * A drawing within a list of a model.
+   *
+   * @param label what it shows, in words
+   */
+  Map<String, Object> figure(Drawing drawing, String label) {
     String id = "d" + drawings.size();
     drawings.put(id, drawing);
+    labels.put(id, label);
     Map<String, Object> figure = new LinkedHashMap<>();
     figure.put("drawing", id);
     figure.put("width", Double.toString(drawing.widthMm()));
@@ -75,5 +85,10 @@ final class DocumentModel {
 
   Map<String, Drawing> drawings() {
     return drawings;
+  }
+
+  /** What a drawing shows, by the same names. */
+  Map<String, String> labels() {
+    return labels;
   }
 }

@@ -65,7 +65,11 @@ final class FitUpBlocks {
             group + (number.isEmpty() ? "" : ", part no. " + number),
             grid(targets),
             sheet.angleOf(mount.part()).map(this::finder).orElse(BLANK));
-    block.put("joint", model.figure(new JointPicture(scene, mount.point(paper.draft().layout()))));
+    block.put(
+        "joint",
+        model.figure(
+            new JointPicture(scene, mount.point(paper.draft().layout())),
+            "Picture of the " + group));
     return block;
   }
 

@@ -49,7 +49,7 @@ public final class FloorDocument {
     DocumentModel model = paper.model("Floor packet");
     List<Map<String, Object>> views = new ArrayList<>();
     for (LayoutView view : views(paper)) {
-      views.add(model.figure(view));
+      views.add(model.figure(view, view.viewpoint().title() + " of the finished vehicle"));
     }
     model.put("views", views);
     model.put("key", key());
@@ -312,19 +312,22 @@ public final class FloorDocument {
   private Grid welds() {
     Grid grid =
         new Grid(
-            "blrrll",
-            new int[] {7, 17, 10, 13, 18, 35},
-            "no.",
+            "brlrrll",
+            new int[] {7, 9, 15, 10, 13, 16, 30},
             "weld",
+            "how many",
+            "kind",
             "size",
             "length each",
             "position",
             "where");
+    int number = 0;
     for (SeamEstimate line : paper.estimate().welds().lines()) {
       WeldSeam seam = line.seam();
       grid.noted(
-          5,
+          6,
           seam.starts() > 1 ? "in " + seam.starts() + " steps, never right through" : "",
+          WeldNumbers.of(number++),
           Integer.toString(seam.count()),
           seam.joint().title(),
           paper.printer().length(seam.joint().sizeMm()),
@@ -339,8 +342,8 @@ public final class FloorDocument {
     Grid grid =
         new Grid(
             "blbrll",
-            new int[] {6, 24, 15, 10, 37, 8},
-            "no.",
+            new int[] {9, 23, 15, 10, 35, 8},
+            "how many",
             "bolt",
             "torque, dry",
             "grip",

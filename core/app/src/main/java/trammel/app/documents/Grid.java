@@ -83,6 +83,7 @@ final class Grid {
       // A percentage is not broken before its sign.
       cell.put("text", cells[i].replace(" %", "\u00a0%"));
       cell.put("kind", kind(i));
+      cell.put("head", columns.get(i).get("head"));
       cell.put("remark", i == noted ? note : "");
       line.add(cell);
     }
@@ -114,6 +115,7 @@ final class Grid {
       headed |= !column.get("head").equals("");
     }
     model.put("headed", headed);
+    model.put("form", headed ? "headed" : "plain");
     return model;
   }
 }

@@ -11,6 +11,7 @@ import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.Stops;
 import trammel.engine.checks.CheckResult;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Shop;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
@@ -23,12 +24,16 @@ import trammel.reading.quantity.UnitSystem;
  *
  * @param estimate the job
  * @param results its checks, worst first
- * @param house the shop whose papers they are
+ * @param catalog the shop whose papers they are, and its suppliers
  * @param amounts prints values in the reader's units
  * @param scene the finished vehicle
  */
 public record JobPaper(
-    Estimate estimate, List<CheckResult> results, Shop house, Amounts amounts, VehicleScene scene) {
+    Estimate estimate,
+    List<CheckResult> results,
+    Catalog catalog,
+    Amounts amounts,
+    VehicleScene scene) {
   private static final int LONGEST_FOOT = 60;
 
   /** Copies the list. */
@@ -36,9 +41,14 @@ public record JobPaper(
     results = List.copyOf(results);
   }
 
+  /** The shop. */
+  Shop house() {
+    return catalog.shop();
+  }
+
   /** Name of the shop. */
   public String shop() {
-    return house.name();
+    return house().name();
   }
 
   Draft draft() {
@@ -65,7 +75,7 @@ public record JobPaper(
   /** A document for the customer: the shop's letterhead, and not the shop's own note. */
   DocumentModel customerModel(String heading) {
     DocumentModel model = model(heading, header().customerNote());
-    model.put(house.letterhead());
+    model.put(house().letterhead());
     return model;
   }
 

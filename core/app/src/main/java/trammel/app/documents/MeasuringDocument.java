@@ -46,7 +46,10 @@ public final class MeasuringDocument {
     model.put("title", "Measuring sheet");
     model.put("foot", "Measuring sheet");
     model.put("shop", shop);
-    model.put("picture", MeasuringPicture.of(document.numbers));
+    model.put(
+        "picture",
+        MeasuringPicture.of(document.numbers),
+        "Where each measurement is taken, from the left and from above");
     model.put("lines", document.grid);
     model.put("cautions", DocumentModel.texts(Cautions.lines()));
     return new PaperDocument("measuring", model, units);

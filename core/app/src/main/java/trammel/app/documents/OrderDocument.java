@@ -1,70 +1,116 @@
 package trammel.app.documents;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.app.text.Amounts;
 import trammel.app.text.Stops;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.SupplierTerms;
 import trammel.planning.estimate.Counts;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;
+import trammel.planning.order.WorkingDays;
 import trammel.reading.quantity.UnitSystem;
 
-/** A material order, a page or more for each supplier. */
+/** A material order, a page or more for each supplier, each with its number, day and addresses. */
 public final class OrderDocument {
-  private OrderDocument() {}
+  private static final String TO_WRITE = "\u00a0";
+
+  private final String jobs;
+  private final MaterialOrder order;
+  private final LocalDate placed;
+  private final Catalog catalog;
+
+  private OrderDocument(String jobs, MaterialOrder order, LocalDate placed, Catalog catalog) {
+    this.jobs = jobs;
+    this.order = order;
+    this.placed = placed;
+    this.catalog = catalog;
+  }
 
   /**
    * The document.
    *
    * @param jobs the numbers of the jobs it is for
-   * @param shop name of the shop that orders
    * @param order what is ordered
+   * @param placed the day on which it is placed
+   * @param catalog the shop that orders, and where its suppliers are
    * @param units which paper to print it on
    * @param stops what the checks of the jobs say stop to
    */
   public static PaperDocument of(
-      List<String> jobs, String shop, MaterialOrder order, UnitSystem units, Stops stops) {
+      List<String> jobs,
+      MaterialOrder order,
+      LocalDate placed,
+      Catalog catalog,
+      UnitSystem units,
+      Stops stops) {
     String numbers = String.join(", ", jobs);
     DocumentModel model = new DocumentModel();
     model.put("heading", "Material order");
     model.put("title", "Material order " + numbers);
     model.put("foot", JobPaper.shortened(stops.before("Material order for " + numbers)));
+    model.put(catalog.shop().letterhead());
     model.put(stops);
-    model.put("jobs", numbers);
-    model.put("shop", shop);
-    List<Map<String, Object>> suppliers = new ArrayList<>();
-    for (SupplierOrder supplier : order.suppliers()) {
-      suppliers.add(supplier(supplier, suppliers.isEmpty()));
-    }
-    model.put("suppliers", suppliers);
+    model.put("suppliers", new OrderDocument(numbers, order, placed, catalog).suppliers());
     return new PaperDocument("order", model, units);
   }
 
-  private static Map<String, Object> supplier(SupplierOrder supplier, boolean first) {
+  private List<Map<String, Object>> suppliers() {
+    List<Map<String, Object>> suppliers = new ArrayList<>();
+    for (SupplierOrder supplier : order.suppliers()) {
+      suppliers.add(supplier(supplier, suppliers.size() + 1));
+    }
+    return suppliers;
+  }
+
+  private Map<String, Object> supplier(SupplierOrder supplier, int count) {
+    Optional<SupplierTerms> terms =
+        Optional.ofNullable(catalog.suppliers().get(supplier.supplier()));
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("supplier", supplier.supplier());
+    model.put("number", jobs.replace(", ", "+") + "-" + count);
+    model.put("placed", placed.toString());
+    model.put("jobs", jobs);
+    model.put("address", terms.flatMap(SupplierTerms::address).orElse(TO_WRITE));
+    model.put("account", terms.flatMap(SupplierTerms::account).orElse(TO_WRITE));
+    model.put(
+        "deliver",
+        catalog.shop().name()
+            + catalog.shop().letterhead().address().map(address -> ", " + address).orElse(""));
+    model.put(
+        "lead",
+        Counts.of(supplier.leadDays(), "working day")
+            + ", "
+            + WorkingDays.after(placed, supplier.leadDays()));
+    model.put("break", count == 1 ? "" : "newpage");
+    model.put("lines", grid(supplier).model());
+    model.put("remarks", DocumentModel.texts(supplier.remarks()));
+    return model;
+  }
+
+  private static Grid grid(SupplierOrder supplier) {
     Grid grid =
-        new Grid("brll" + "r", new int[] {11, 10, 47, 20, 12}, "", "unit", "what", "key", "amount");
+        new Grid(
+            "bllrr", new int[] {11, 16, 45, 14, 14}, "how many", "unit", "what", "each", "amount");
     for (OrderLine line : supplier.lines()) {
       grid.row(
           Amounts.plain(line.quantity().doubleValue()),
           line.unit(),
           line.title(),
-          line.key(),
+          Amounts.plain(line.price().doubleValue()),
           line.amount().text());
     }
     for (Charge charge : supplier.charges()) {
       grid.row("", "", charge.title(), "", charge.amount().text());
     }
     grid.total("", "", "together, before tax", "", supplier.total().text());
-    Map<String, Object> model = new LinkedHashMap<>();
-    model.put("supplier", supplier.supplier());
-    model.put("lead", Counts.of(supplier.leadDays(), "working day"));
-    model.put("break", first ? "" : "newpage");
-    model.put("lines", grid.model());
-    model.put("remarks", DocumentModel.texts(supplier.remarks()));
-    return model;
+    return grid;
   }
 }

@@ -74,7 +74,8 @@ public final class QuoteDocument {
             Viewpoint.SIDE,
             paper.printer(),
             Map.of(),
-            paper.stops().line()));
+            paper.stops().line()),
+        "Side view of the finished vehicle");
     model.put("parts", bought(BoughtAs.PART));
     model.put("outside", bought(BoughtAs.OUTSIDE_WORK));
     model.put("prices", prices(price));

@@ -72,8 +72,8 @@ public final class RecordDocument {
     Grid grid =
         new Grid(
             "rlblll",
-            new int[] {6, 28, 16, 18, 18, 14},
-            "no.",
+            new int[] {9, 26, 16, 18, 18, 13},
+            "how many",
             "bolt",
             "torque, dry",
             "first",

@@ -9,7 +9,6 @@ import java.io.Writer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.app.drawings.Drawing;
 import trammel.app.drawings.Markup;
 import trammel.reading.quantity.UnitSystem;
 
@@ -58,11 +57,11 @@ final class Template {
     }
     mustache.execute(writer, List.of(model.values(), more));
     String text = writer.toString();
-    return onScreen ? withDrawings(Unbroken.in(text), model.drawings()) : text;
+    return onScreen ? withDrawings(Unbroken.in(text), model) : text;
   }
 
   /** A drawing is markup of our own, which must not go through the escaping of values. */
-  private static String withDrawings(String text, Map<String, Drawing> drawings) {
+  private static String withDrawings(String text, DocumentModel model) {
     StringBuilder whole = new StringBuilder(text.length() * 2);
     String open = "<object type=\"trammel/drawing\" data=\"";
     int from = 0;
@@ -70,7 +69,9 @@ final class Template {
       int idFrom = at + open.length();
       String id = text.substring(idFrom, text.indexOf('"', idFrom));
       String close = "</object>";
-      whole.append(text, from, at).append(drawings.get(id).inlineSvg());
+      whole
+          .append(text, from, at)
+          .append(model.drawings().get(id).inlineSvg(model.labels().get(id)));
       from = text.indexOf(close, at) + close.length();
     }
     return whole.append(text, from, text.length()).toString();

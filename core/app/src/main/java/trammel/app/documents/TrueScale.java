@@ -5,19 +5,26 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import trammel.app.drawings.Drawing;
+import trammel.app.drawings.Tiling;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
-import trammel.app.drawings.TrueScaleTemplate.Mark;
 import trammel.app.text.Stops;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
+import trammel.planning.job.JobHeader;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Bounds;
+import trammel.trade.plates.Hole;
 import trammel.trade.plates.Outline;
+import trammel.trade.plates.RoundHole;
+import trammel.trade.tubes.Cope;
 
 /** Shaped plates and cope wraps of a job at true scale, row by row on sheets of Letter or A4. */
 public final class TrueScale {
@@ -30,6 +37,7 @@ public final class TrueScale {
   private final double widthMm;
   private final double heightMm;
   private final String job;
+  private final QuantityPrinter printer;
   private final List<Drawing> pages = new ArrayList<>();
   private final List<TrueScalePage.Piece> pieces = new ArrayList<>();
   private double x;
@@ -46,45 +54,77 @@ public final class TrueScale {
     return units == UnitSystem.US ? LETTER_HEIGHT_MM : A4_HEIGHT_MM;
   }
 
-  private TrueScale(UnitSystem units, String job) {
+  private TrueScale(UnitSystem units, String job, QuantityPrinter printer) {
     widthMm = paperWidthMm(units);
     heightMm = paperHeightMm(units);
     this.job = job;
+    this.printer = printer;
   }
 
   /** The sheets: plates first, then wraps; what is larger than a sheet is tiled. */
   public static List<Drawing> of(Estimate estimate, UnitSystem units, Stops stops) {
-    String job = "Job " + estimate.draft().job().header().number() + ", templates at true scale";
-    TrueScale scale = new TrueScale(units, JobPaper.shortened(stops.before(job)));
-    for (TrueScaleTemplate template : templates(estimate)) {
+    JobHeader header = estimate.draft().job().header();
+    String job = "Job " + header.number() + ", " + header.date() + ", templates at true scale";
+    TrueScale scale =
+        new TrueScale(units, JobPaper.shortened(stops.before(job)), new QuantityPrinter(units));
+    for (TrueScaleTemplate template : scale.templates(estimate)) {
       scale.add(template);
     }
     scale.finishPage();
     return scale.pages;
   }
 
-  private static List<TrueScaleTemplate> templates(Estimate estimate) {
+  private List<TrueScaleTemplate> templates(Estimate estimate) {
     List<TrueScaleTemplate> templates = new ArrayList<>();
-    Map<Outline, String> shapes = new LinkedHashMap<>();
     for (PlateCut cut : estimate.materials().plates()) {
+      Map<Outline, String> shapes = new LinkedHashMap<>();
       for (PlateNeed need : cut.needs()) {
         if (!isRectangle(need.plate().outline())) {
           String name = need.quantity() + " x " + need.plate().name();
           shapes.merge(need.plate().outline(), name, (one, other) -> one + ", " + other);
         }
       }
+      shapes.forEach(
+          (outline, name) ->
+              templates.add(
+                  TrueScaleTemplate.of(name, cut.material().title() + bored(outline), outline)));
     }
-    shapes.forEach((outline, name) -> templates.add(TrueScaleTemplate.of(name, outline)));
     templates.sort(Comparator.comparingDouble(one -> one.bounds().heightMm()));
     for (SectionCut cut : estimate.materials().sections()) {
       for (TubeNeed need : cut.needs()) {
         for (int i = 0; i < need.copes().size(); i++) {
           String name = need.name() + ", wrap " + (i + 1) + " of " + need.copes().size();
-          templates.add(TrueScaleTemplate.of(name, need.copes().get(i)));
+          Cope cope = need.copes().get(i);
+          String note =
+              "for "
+                  + cut.material().title()
+                  + ", "
+                  + printer.length(2 * Math.PI * cope.branchRadiusMm())
+                  + " about";
+          templates.add(TrueScaleTemplate.of(name, note, cope));
         }
       }
     }
     return templates;
+  }
+
+  /** The sizes of the round holes, each with how many there are. */
+  private String bored(Outline outline) {
+    Map<String, Integer> sizes = new TreeMap<>();
+    for (Hole hole : outline.holes()) {
+      if (hole instanceof RoundHole round) {
+        sizes.merge(printer.length(round.diameterMm()), 1, Integer::sum);
+      }
+    }
+    StringBuilder bored = new StringBuilder();
+    sizes.forEach(
+        (size, count) ->
+            bored
+                .append(bored.length() == 0 ? "; holes " : ", ")
+                .append(count)
+                .append(" x ")
+                .append(size));
+    return bored.toString();
   }
 
   /** A rectangle without holes is marked out from the sizes in the cut list. */
@@ -104,7 +144,8 @@ public final class TrueScale {
 
   private void add(TrueScaleTemplate template) {
     Bounds bounds = template.bounds();
-    if (bounds.widthMm() > acrossMm() || bounds.heightMm() + GAP_MM > upMm()) {
+    double captionMm = TrueScalePage.captionMm(template);
+    if (bounds.widthMm() > acrossMm() || bounds.heightMm() + captionMm > upMm()) {
       finishPage();
       tile(template);
       return;
@@ -115,17 +156,17 @@ public final class TrueScale {
       y += rowMm + GAP_MM;
       rowMm = 0;
     }
-    if (y + bounds.heightMm() + GAP_MM > upMm()) {
+    if (y + bounds.heightMm() + captionMm > upMm()) {
       finishPage();
     }
-    pieces.add(new TrueScalePage.Piece(template, bounds, x, y));
+    pieces.add(TrueScalePage.Piece.whole(template, x, y));
     x += cellMm + GAP_MM;
-    rowMm = Math.max(rowMm, bounds.heightMm());
+    rowMm = Math.max(rowMm, bounds.heightMm() + captionMm);
   }
 
   private void finishPage() {
     if (!pieces.isEmpty()) {
-      pages.add(new TrueScalePage(widthMm, heightMm, job, pieces));
+      pages.add(new TrueScalePage(widthMm, heightMm, job, pieces, List.of()));
     }
     pieces.clear();
     x = 0;
@@ -134,59 +175,27 @@ public final class TrueScale {
   }
 
   private void tile(TrueScaleTemplate template) {
-    Bounds whole = template.bounds();
-    double overlapMm = TrueScalePage.OVERLAP_MM;
-    double stepX = acrossMm() - overlapMm;
-    double stepY = upMm() - GAP_MM - overlapMm;
-    int columns = (int) Math.max(1, Math.ceil((whole.widthMm() - overlapMm) / stepX));
-    int rows = (int) Math.max(1, Math.ceil((whole.heightMm() - overlapMm) / stepY));
-    TrueScaleTemplate marked = template.with(marks(whole, columns, rows, stepX, stepY));
-    for (int row = 0; row < rows; row++) {
-      for (int column = 0; column < columns; column++) {
-        double left = whole.minXMm() + column * stepX;
-        double top = whole.maxYMm() - row * stepY;
-        Bounds shown =
-            new Bounds(
-                left,
-                Math.max(whole.minYMm(), top - stepY - overlapMm),
-                Math.min(whole.maxXMm(), left + stepX + overlapMm),
-                top);
-        TrueScalePage.Piece piece = new TrueScalePage.Piece(marked, shown, 0, 0);
-        if (piece.isEmpty()) {
-          continue;
-        }
-        String heading =
-            job
-                + ", "
-                + template.name()
-                + ", tile "
-                + (row * columns + column + 1)
-                + " of "
-                + rows * columns;
-        pages.add(new TrueScalePage(widthMm, heightMm, heading, List.of(piece)));
-      }
+    Tiling tiling = new Tiling(template, acrossMm(), upMm());
+    List<String> remarks = new ArrayList<>();
+    remarks.add(template.name() + "; " + template.note());
+    remarks.add(
+        "Crosses of the same name lie on each other where sheets join, two a seam; a hole is drawn"
+            + " on the sheet that shows all of it.");
+    if (!tiling.blank().isEmpty()) {
+      remarks.add(
+          "Blank, and not printed: tile "
+              + tiling.blank().stream().map(String::valueOf).collect(Collectors.joining(", "))
+              + ".");
     }
-  }
-
-  /** Two crosses in the middle of every overlap, near the ends of the seam in each tile. */
-  private static List<Mark> marks(Bounds whole, int columns, int rows, double stepX, double stepY) {
-    List<Mark> marks = new ArrayList<>();
-    double half = TrueScalePage.OVERLAP_MM / 2;
-    char name = 'A';
-    for (int column = 1; column < columns; column++) {
-      double x = whole.minXMm() + column * stepX + half;
-      for (double share : new double[] {0.2, 0.8}) {
-        marks.add(
-            new Mark(Character.toString(name++), x, whole.minYMm() + share * whole.heightMm()));
-      }
+    for (Tiling.Tile tile : tiling.drawn()) {
+      String heading = job + ", tile " + tile.number() + " of " + tiling.count();
+      pages.add(
+          new TrueScalePage(
+              widthMm,
+              heightMm,
+              heading,
+              List.of(new TrueScalePage.Piece(template, tile.shown(), tile.marks(), 0, 0)),
+              remarks));
     }
-    for (int row = 1; row < rows; row++) {
-      double y = whole.maxYMm() - row * stepY - half;
-      for (double share : new double[] {0.2, 0.8}) {
-        marks.add(
-            new Mark(Character.toString(name++), whole.minXMm() + share * whole.widthMm(), y));
-      }
-    }
-    return marks;
   }
 }

@@ -18,9 +18,13 @@ public interface Drawing {
     return page.svg();
   }
 
-  /** The drawing as SVG within a page of HTML, as wide as the room there. */
-  default String inlineSvg() {
-    SvgPage page = SvgPage.inline(widthMm(), heightMm());
+  /**
+   * The drawing as SVG within a page of HTML, as wide as the room there.
+   *
+   * @param label what it shows, for whoever does not see it
+   */
+  default String inlineSvg(String label) {
+    SvgPage page = SvgPage.inline(widthMm(), heightMm(), label);
     drawOn(page);
     return page.svg();
   }

@@ -23,9 +23,10 @@ final class SvgPage implements Paper {
   /**
    * A page within HTML: no heading of its own, and as wide as its room but not wider than drawn.
    */
-  static SvgPage inline(double widthMm, double heightMm) {
+  static SvgPage inline(double widthMm, double heightMm, String label) {
     SvgPage page = new SvgPage();
-    page.svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" style=\"width:100%;max-width:");
+    page.svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"");
+    page.svg.append(Markup.escaped(label)).append("\" style=\"width:100%;max-width:");
     page.svg.append(number(widthMm)).append("mm\" viewBox=\"0 0 ").append(number(widthMm));
     page.svg.append(' ').append(number(heightMm)).append("\">\n");
     return page;

@@ -1,7 +1,12 @@
 package trammel.app.drawings;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import trammel.app.drawings.Paper.Anchor;
+import trammel.assembly.view.SeenLine;
 import trammel.trade.plates.Bounds;
 
 /**
@@ -12,25 +17,37 @@ import trammel.trade.plates.Bounds;
  * @param heightMm height of the paper
  * @param heading what is on it
  * @param pieces what is drawn
+ * @param remarks what is to be known of these pieces
  */
-public record TrueScalePage(double widthMm, double heightMm, String heading, List<Piece> pieces)
+public record TrueScalePage(
+    double widthMm, double heightMm, String heading, List<Piece> pieces, List<String> remarks)
     implements Drawing {
   /** Side of the check square: 2 in. */
   public static final double SQUARE_MM = 50.8;
 
-  /** How far two sheets overlap. */
-  public static final double OVERLAP_MM = 12;
-
   private static final double MARGIN_MM = 12;
   private static final double HEAD_MM = 10;
   private static final double LETTERS_MM = 3;
-  private static final double SMALL_MM = 2.5;
-  private static final double NAME_MM = 1.8;
+  private static final double SMALL_MM = 2.3;
+  private static final double LINE_MM = 3.2;
   private static final double CROSS_MM = 4;
 
-  /** Copies the list. */
+  /** A line along the edge of what is shown belongs to it. */
+  private static final double ON_THE_EDGE_MM = 1e-6;
+
+  /** A caption is at least this wide, so that it does not run on over many lines (mm). */
+  private static final double CAPTION_MM = 42;
+
+  private static final String[] NOTES = {
+    "Print at 100 %, not fitted to the page.",
+    "The square must measure 2 in (50.8 mm) both ways.",
+    "If it does not, do not use this sheet."
+  };
+
+  /** Copies the lists. */
   public TrueScalePage {
     pieces = List.copyOf(pieces);
+    remarks = List.copyOf(remarks);
   }
 
   /** Room for templates on a sheet this wide. */
@@ -43,10 +60,39 @@ public record TrueScalePage(double widthMm, double heightMm, String heading, Lis
     return heightMm - 2 * MARGIN_MM - HEAD_MM - SQUARE_MM - 6;
   }
 
-  /** Room that a template takes across a sheet, with its name in letters that can be read. */
+  /** Room that a template takes across a sheet with its caption. */
   public static double acrossMm(TrueScaleTemplate template) {
-    return Math.max(
-        template.bounds().widthMm(), Math.min(90, Paper.widthMm(template.name(), NAME_MM)));
+    return Math.max(template.bounds().widthMm(), CAPTION_MM);
+  }
+
+  /** Room that the caption takes under a template. */
+  public static double captionMm(TrueScaleTemplate template) {
+    return caption(template, acrossMm(template)).size() * LINE_MM + 2;
+  }
+
+  private static List<String> caption(TrueScaleTemplate template, double roomMm) {
+    List<String> lines = new ArrayList<>(wrapped(template.name(), roomMm));
+    lines.addAll(wrapped(template.note(), roomMm));
+    return lines;
+  }
+
+  /** A text in lines that take no more than some room. */
+  private static List<String> wrapped(String text, double roomMm) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && Paper.widthMm(longer, SMALL_MM) > roomMm) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    if (!line.isEmpty()) {
+      lines.add(line);
+    }
+    return lines;
   }
 
   /**
@@ -54,124 +100,138 @@ public record TrueScalePage(double widthMm, double heightMm, String heading, Lis
    *
    * @param template the whole template
    * @param shown what of the template this sheet shows
+   * @param marks the crosses by which it is joined to other sheets
    * @param leftMm where its left edge comes to lie within the room
    * @param topMm where its upper edge comes to lie within the room
    */
-  public record Piece(TrueScaleTemplate template, Bounds shown, double leftMm, double topMm) {
-    /** Whether no line of the template comes to lie in what is shown. */
-    public boolean isEmpty() {
-      Clip clip = new Clip(shown);
-      for (TrueScaleTemplate.Line line : template.lines()) {
-        for (int i = 1; i < line.xs().length; i++) {
-          if (clip.keep(line.xs()[i - 1], line.ys()[i - 1], line.xs()[i], line.ys()[i]).length
-              > 0) {
-            return false;
-          }
-        }
-      }
-      return true;
+  public record Piece(
+      TrueScaleTemplate template,
+      Bounds shown,
+      List<Tiling.Mark> marks,
+      double leftMm,
+      double topMm) {
+    /** Copies the list. */
+    public Piece {
+      marks = List.copyOf(marks);
+    }
+
+    /** A template that a sheet shows whole. */
+    public static Piece whole(TrueScaleTemplate template, double leftMm, double topMm) {
+      return new Piece(template, template.bounds(), List.of(), leftMm, topMm);
     }
 
     boolean isTile() {
-      return shown.widthMm() < template.bounds().widthMm() - 1e-6
-          || shown.heightMm() < template.bounds().heightMm() - 1e-6;
+      return !shown.equals(template.bounds());
     }
   }
 
   @Override
   public void drawOn(Paper paper) {
-    double letters =
-        Math.min(
-            LETTERS_MM, LETTERS_MM * roomAcrossMm(widthMm) / Paper.widthMm(heading, LETTERS_MM));
+    double letters = Paper.fitting(heading, LETTERS_MM, roomAcrossMm(widthMm));
     paper.text(MARGIN_MM, MARGIN_MM + LETTERS_MM, letters, Anchor.START, heading);
     for (Piece piece : pieces) {
       draw(paper, piece);
     }
     double top = heightMm - MARGIN_MM - SQUARE_MM;
     paper.frame(MARGIN_MM, top, SQUARE_MM, SQUARE_MM, Pen.ACCENT);
-    String[] notes = {
-      "Print at 100 %, not fitted to the page.",
-      "The square must measure 2 in (50.8 mm) both ways.",
-      "If it does not, do not use this sheet.",
-      "Crosses of the same name lie on each other where sheets join."
-    };
-    for (int i = 0; i < notes.length; i++) {
-      paper.text(MARGIN_MM + SQUARE_MM + 5, top + 6 + 6 * i, LETTERS_MM, Anchor.START, notes[i]);
+    double y = top + LETTERS_MM;
+    for (String note : NOTES) {
+      paper.text(MARGIN_MM + SQUARE_MM + 5, y, LETTERS_MM, Anchor.START, note);
+      y += 2 * LETTERS_MM;
+    }
+    double room = roomAcrossMm(widthMm) - SQUARE_MM - 5;
+    for (String remark : remarks) {
+      for (String line : wrapped(remark, room)) {
+        paper.text(MARGIN_MM + SQUARE_MM + 5, y, SMALL_MM, Anchor.START, line);
+        y += LINE_MM;
+      }
     }
   }
 
   private void draw(Paper paper, Piece piece) {
-    double left = MARGIN_MM + piece.leftMm();
-    double top = MARGIN_MM + HEAD_MM + piece.topMm();
-    Clip clip = new Clip(piece.shown());
+    Place place =
+        new Place(MARGIN_MM + piece.leftMm(), MARGIN_MM + HEAD_MM + piece.topMm(), piece.shown());
     for (TrueScaleTemplate.Line line : piece.template().lines()) {
-      for (int i = 1; i < line.xs().length; i++) {
-        double[] kept = clip.keep(line.xs()[i - 1], line.ys()[i - 1], line.xs()[i], line.ys()[i]);
-        if (kept.length > 0) {
-          paper.line(
-              left + kept[0] - piece.shown().minXMm(),
-              top + piece.shown().maxYMm() - kept[1],
-              left + kept[2] - piece.shown().minXMm(),
-              top + piece.shown().maxYMm() - kept[3],
-              line.pen());
-        }
+      place.draw(paper, line);
+    }
+    for (TrueScaleTemplate.Opening hole : piece.template().holes()) {
+      if (isWhole(hole, piece.shown())) {
+        hole.lines().forEach(line -> place.draw(paper, line));
       }
     }
-    if (piece.isTile()) {
-      crosses(paper, piece, left, top);
+    for (TrueScaleTemplate.Word word : piece.template().words()) {
+      if (contains(piece.shown(), word.xMm(), word.yMm())) {
+        paper.text(
+            place.x(word.xMm()),
+            place.y(word.yMm()) + SMALL_MM / 3,
+            SMALL_MM,
+            Anchor.MIDDLE,
+            word.text());
+      }
+    }
+    for (Tiling.Mark mark : piece.marks()) {
+      cross(paper, place.x(mark.xMm()), place.y(mark.yMm()), mark.name());
     }
     if (!piece.isTile()) {
-      String name = piece.template().name();
-      double room = acrossMm(piece.template());
-      double letters = Math.min(SMALL_MM, SMALL_MM * room / Paper.widthMm(name, SMALL_MM));
-      paper.text(left, top + piece.shown().heightMm() + SMALL_MM + 1, letters, Anchor.START, name);
-    }
-  }
-
-  /** Crosses stand in the middle of each overlap, named by the corner of the tiling. */
-  private void crosses(Paper paper, Piece piece, double left, double top) {
-    for (TrueScaleTemplate.Mark mark : piece.template().marks()) {
-      Bounds shown = piece.shown();
-      double x = left + mark.xMm() - shown.minXMm();
-      double y = top + shown.maxYMm() - mark.yMm();
-      boolean inside =
-          mark.xMm() >= shown.minXMm()
-              && mark.xMm() <= shown.maxXMm()
-              && mark.yMm() >= shown.minYMm()
-              && mark.yMm() <= shown.maxYMm();
-      if (inside) {
-        paper.line(x - CROSS_MM, y, x + CROSS_MM, y, Pen.ACCENT);
-        paper.line(x, y - CROSS_MM, x, y + CROSS_MM, Pen.ACCENT);
-        paper.text(x + 1, y - 1, SMALL_MM, Anchor.START, mark.name());
+      double y = place.y(piece.shown().minYMm()) + SMALL_MM + 1;
+      for (String line : caption(piece.template(), acrossMm(piece.template()))) {
+        paper.text(place.left(), y, SMALL_MM, Anchor.START, line);
+        y += LINE_MM;
       }
     }
   }
 
-  /** Keeps of a line what lies within bounds (Liang and Barsky's way, from memory). */
-  private record Clip(Bounds bounds) {
-    double[] keep(double x1, double y1, double x2, double y2) {
-      double[] p = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
-      double[] q = {
-        x1 - bounds.minXMm(), bounds.maxXMm() - x1, y1 - bounds.minYMm(), bounds.maxYMm() - y1
-      };
-      double from = 0;
-      double to = 1;
-      for (int i = 0; i < p.length; i++) {
-        if (p[i] == 0) {
-          if (q[i] < 0) {
-            return new double[0];
-          }
-        } else if (p[i] < 0) {
-          from = Math.max(from, q[i] / p[i]);
-        } else {
-          to = Math.min(to, q[i] / p[i]);
-        }
-      }
-      return from > to
-          ? new double[0]
-          : new double[] {
-            x1 + from * (x2 - x1), y1 + from * (y2 - y1), x1 + to * (x2 - x1), y1 + to * (y2 - y1)
-          };
+  private static void cross(Paper paper, double x, double y, String name) {
+    paper.line(x - CROSS_MM, y, x + CROSS_MM, y, Pen.ACCENT);
+    paper.line(x, y - CROSS_MM, x, y + CROSS_MM, Pen.ACCENT);
+    paper.text(x + 1, y - 1, SMALL_MM, Anchor.START, name);
+  }
+
+  /** Brings what is shown of a template, whose y runs up, to its place on the paper. */
+  private record Place(double left, double top, Bounds shown) {
+    double x(double xMm) {
+      return left + xMm - shown.minXMm();
     }
+
+    double y(double yMm) {
+      return top + shown.maxYMm() - yMm;
+    }
+
+    void draw(Paper paper, TrueScaleTemplate.Line line) {
+      pieces(line, shown)
+          .forEach(
+              piece ->
+                  paper.line(
+                      x(piece.fromX()),
+                      y(piece.fromY()),
+                      x(piece.toX()),
+                      y(piece.toY()),
+                      line.pen()));
+    }
+  }
+
+  /** What of a line lies within what is shown. */
+  static Stream<SeenLine> pieces(TrueScaleTemplate.Line line, Bounds shown) {
+    return IntStream.range(1, line.xs().length)
+        .mapToObj(
+            i ->
+                Clip.within(
+                    shown.minXMm() - ON_THE_EDGE_MM,
+                    shown.minYMm() - ON_THE_EDGE_MM,
+                    shown.maxXMm() + ON_THE_EDGE_MM,
+                    shown.maxYMm() + ON_THE_EDGE_MM,
+                    new SeenLine(
+                        "", line.xs()[i - 1], line.ys()[i - 1], line.xs()[i], line.ys()[i], false)))
+        .flatMap(Optional::stream);
+  }
+
+  /** A hole is drawn where all of it is shown: half a hole is bored in the wrong place. */
+  static boolean isWhole(TrueScaleTemplate.Opening hole, Bounds shown) {
+    return contains(shown, hole.bounds().minXMm(), hole.bounds().minYMm())
+        && contains(shown, hole.bounds().maxXMm(), hole.bounds().maxYMm());
+  }
+
+  private static boolean contains(Bounds shown, double x, double y) {
+    return x >= shown.minXMm() && x <= shown.maxXMm() && y >= shown.minYMm() && y <= shown.maxYMm();
   }
 }

@@ -11,6 +11,7 @@ import trammel.app.json.Json;
 import trammel.app.json.OrderJson;
 import trammel.app.text.OrderText;
 import trammel.app.text.Stops;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
@@ -25,7 +26,7 @@ public final class OrderFiles {
   private final List<String> jobs;
   private final MaterialOrder order;
   private final LocalDate placed;
-  private final String shop;
+  private final Catalog catalog;
   private final UnitSystem units;
   private final Stops stops;
 
@@ -33,7 +34,7 @@ public final class OrderFiles {
    * @param jobs the numbers of the jobs
    * @param order the order over all of them
    * @param placed the day on which it is placed
-   * @param shop name of the shop that orders
+   * @param catalog the shop that orders, and where its suppliers are
    * @param units which paper to print it on
    * @param stops what the checks of the jobs say stop to
    */
@@ -41,20 +42,20 @@ public final class OrderFiles {
       List<String> jobs,
       MaterialOrder order,
       LocalDate placed,
-      String shop,
+      Catalog catalog,
       UnitSystem units,
       Stops stops) {
     this.jobs = List.copyOf(jobs);
     this.order = order;
     this.placed = placed;
-    this.shop = shop;
+    this.catalog = catalog;
     this.units = units;
     this.stops = stops;
   }
 
   /** Adds the order on paper, a page or more for each supplier, and three files a supplier. */
   public void addTo(FileSet files) {
-    PaperDocument paper = OrderDocument.of(jobs, shop, order, units, stops);
+    PaperDocument paper = OrderDocument.of(jobs, order, placed, catalog, units, stops);
     files.add("material-order.pdf", paper.pdf());
     files.add("material-order.html", paper.html());
     for (SupplierOrder supplier : order.suppliers()) {

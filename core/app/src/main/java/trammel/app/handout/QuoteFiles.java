@@ -62,7 +62,7 @@ public final class QuoteFiles {
         new VehicleScene(
             FinishedVehicle.of(
                 draft.layout(), bench.catalog(), estimate.plan(), amounts.printer()));
-    JobPaper paper = new JobPaper(estimate, results, bench.catalog().shop(), amounts, scene);
+    JobPaper paper = new JobPaper(estimate, results, bench.catalog(), amounts, scene);
     return new QuoteHandout(
             paper,
             options,

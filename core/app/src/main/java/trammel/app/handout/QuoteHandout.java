@@ -27,6 +27,7 @@ import trammel.app.travel.TravelStudy;
 import trammel.cutting.background.Background;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.fitup.FitUpSheet;
+import trammel.planning.job.JobHeader;
 import trammel.planning.order.MaterialOrder;
 import trammel.reading.quantity.UnitSystem;
 
@@ -75,10 +76,11 @@ public final class QuoteHandout {
     documents.put("floor/floor-packet", new FloorDocument(paper, sheet).document());
     documents.put("office/cost-sheet", new CostDocument(paper).document());
     documents.put("floor/cut-lists", new CutDocument(paper).document());
-    String number = paper.estimate().draft().job().header().number();
+    JobHeader header = paper.estimate().draft().job().header();
     documents.put(
         "office/material-order",
-        OrderDocument.of(List.of(number), paper.shop(), order, units, paper.stops()));
+        OrderDocument.of(
+            List.of(header.number()), order, header.date(), paper.catalog(), units, paper.stops()));
     documents.put("floor/as-built-record", new RecordDocument(paper, sheet).document());
     documents.put("floor/measuring-sheet", MeasuringDocument.of(paper.shop(), units));
     return documents;

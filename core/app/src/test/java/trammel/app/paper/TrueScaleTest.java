@@ -5,12 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
+import trammel.app.drawings.Tiling;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
+import trammel.trade.plates.Bounds;
 import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
@@ -29,7 +34,8 @@ class TrueScaleTest {
             LETTER_WIDTH_MM,
             LETTER_HEIGHT_MM,
             "test",
-            List.of(new TrueScalePage.Piece(template, template.bounds(), 0, 0)));
+            List.of(TrueScalePage.Piece.whole(template, 0, 0)),
+            List.of());
     try (PDDocument document = Loader.loadPDF(PdfSheets.of(List.of(page)))) {
       assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.01, "8 1/2 in");
       assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.01, "11 in");
@@ -63,7 +69,7 @@ class TrueScaleTest {
                     new Point2(0, 0), new Point2(120, 0), new Point2(120, 90), new Point2(0, 90))),
             List.of(
                 new RoundHole(new Point2(20, 20), 6.5), new RoundHole(new Point2(95, 70), 6.5)));
-    List<PdfLines.Line> lines = printed(TrueScaleTemplate.of("bracket", bracket));
+    List<PdfLines.Line> lines = printed(TrueScaleTemplate.of("bracket", "", bracket));
     Rectangle2D outside = black(lines);
     assertEquals(120, outside.getWidth(), TRUE_MM);
     assertEquals(90, outside.getHeight(), TRUE_MM);
@@ -93,7 +99,7 @@ class TrueScaleTest {
         Outline.solid(
             Loop.through(List.of(new Point2(0, 0), new Point2(30, 0), new Point2(0, 30))));
     int sides = 0;
-    for (PdfLines.Line line : printed(TrueScaleTemplate.of("any", any))) {
+    for (PdfLines.Line line : printed(TrueScaleTemplate.of("any", "", any))) {
       if (line.red()) {
         assertEquals(50.8, line.lengthMm(), 0.02);
         sides++;
@@ -106,8 +112,71 @@ class TrueScaleTest {
   @Test
   void aWrapGoesOnceRoundTheTube() throws Exception {
     Cope cope = new Cope(19.05, 25.4, Math.PI / 2, 0);
-    Rectangle2D outside = black(printed(TrueScaleTemplate.of("wrap", cope)));
+    Rectangle2D outside = black(printed(TrueScaleTemplate.of("wrap", "round 1 1/2 in tube", cope)));
     assertEquals(Math.PI * 38.1, outside.getWidth(), TRUE_MM);
     assertTrue(outside.getHeight() > cope.depthMm());
+  }
+
+  /**
+   * A plate of 500 mm x 300 mm on sheets of 190 mm x 180 mm: by hand, three tiles across
+   * overlapping 12 mm show 190 + 2 x 178 = 546 mm, two down 180 + 168 = 348 mm. A hole of 20 mm
+   * stands on the first seam at 190 mm, so that the second tile begins before it.
+   */
+  @Test
+  void noSeamGoesThroughAHoleAndEveryJointHasTwoCrosses() {
+    Outline plate =
+        new Outline(
+            Loop.through(
+                List.of(
+                    new Point2(0, 0),
+                    new Point2(500, 0),
+                    new Point2(500, 300),
+                    new Point2(0, 300))),
+            List.of(
+                new RoundHole(new Point2(185, 250), 20), new RoundHole(new Point2(60, 125), 15)));
+    Tiling tiling = new Tiling(TrueScaleTemplate.of("plate", "", plate), 190, 180);
+    assertEquals(6, tiling.count());
+    assertEquals(List.of(), tiling.blank());
+    for (TrueScaleTemplate.Opening hole : TrueScaleTemplate.of("plate", "", plate).holes()) {
+      assertTrue(
+          tiling.drawn().stream().anyMatch(tile -> within(hole.bounds(), tile.shown())),
+          () -> "no tile shows all of the hole at " + hole.bounds());
+    }
+    Map<String, List<Tiling.Mark>> joints = new TreeMap<>();
+    for (Tiling.Tile tile : tiling.drawn()) {
+      for (Tiling.Mark mark : tile.marks()) {
+        assertTrue(
+            within(new Bounds(mark.xMm(), mark.yMm(), mark.xMm(), mark.yMm()), tile.shown()));
+        joints.computeIfAbsent(mark.name(), name -> new ArrayList<>()).add(mark);
+      }
+    }
+    // Two rows of three tiles meet at four upright seams and three level ones.
+    assertEquals(2 * (4 + 3), joints.size());
+    joints.forEach((name, on) -> assertEquals(2, on.size(), name + " is on two sheets"));
+  }
+
+  /** The middle of a ring is empty paper: that tile needs no sheet, and its number is told. */
+  @Test
+  void aTileWithNothingOnItIsNamedAsBlank() {
+    Outline frame =
+        new Outline(
+            Loop.through(
+                List.of(
+                    new Point2(0, 0),
+                    new Point2(500, 0),
+                    new Point2(500, 500),
+                    new Point2(0, 500))),
+            List.of());
+    Tiling tiling = new Tiling(TrueScaleTemplate.of("frame", "", frame), 180, 180);
+    assertEquals(9, tiling.count());
+    assertEquals(List.of(5), tiling.blank());
+    assertEquals(8, tiling.drawn().size());
+  }
+
+  private static boolean within(Bounds one, Bounds other) {
+    return one.minXMm() >= other.minXMm()
+        && one.maxXMm() <= other.maxXMm()
+        && one.minYMm() >= other.minYMm()
+        && one.maxYMm() <= other.maxYMm();
   }
 }

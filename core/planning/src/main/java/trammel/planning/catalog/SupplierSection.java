@@ -25,11 +25,16 @@ final class SupplierSection extends CatalogSection {
       Field.money("over_length_charge", "added once to an order with an over-length stick")
           .optional();
 
+  private static final Field<String> ADDRESS =
+      Field.text("address", "where orders are sent, as it stands on them", 200).optional();
+  private static final Field<String> ACCOUNT =
+      Field.text("account", "the shop's number with the supplier", 60).optional();
+
   SupplierSection() {
     super(
         "suppliers",
         "what suppliers ask for an order beside their prices, by the name that entries give",
-        List.of(MINIMUM, SMALL, FREIGHT, FREE, LONG, LONG_CHARGE));
+        List.of(MINIMUM, SMALL, FREIGHT, FREE, LONG, LONG_CHARGE, ADDRESS, ACCOUNT));
   }
 
   @Override
@@ -53,6 +58,8 @@ final class SupplierSection extends CatalogSection {
             values.find(FREIGHT),
             values.find(FREE),
             values.find(LONG),
-            values.find(LONG_CHARGE)));
+            values.find(LONG_CHARGE),
+            values.find(ADDRESS),
+            values.find(ACCOUNT)));
   }
 }

@@ -14,6 +14,8 @@ import trammel.engine.quantity.Given;
  * @param freightFreeFrom value of an order from which freight is free
  * @param longLengthMm length (mm) beyond which a piece counts as over-length
  * @param longLengthCharge added once to an order with an over-length piece
+ * @param address where orders are sent
+ * @param account the shop's number with it
  */
 public record SupplierTerms(
     String supplier,
@@ -22,7 +24,9 @@ public record SupplierTerms(
     Optional<BigDecimal> freight,
     Optional<BigDecimal> freightFreeFrom,
     Optional<Double> longLengthMm,
-    Optional<BigDecimal> longLengthCharge) {
+    Optional<BigDecimal> longLengthCharge,
+    Optional<String> address,
+    Optional<String> account) {
   public SupplierTerms {
     Given.text("name of a supplier", supplier, "Write it as the entries do.");
     if (smallOrderCharge.isPresent() && minimumOrder.isEmpty()) {
@@ -43,6 +47,8 @@ public record SupplierTerms(
   public static SupplierTerms none(String supplier) {
     return new SupplierTerms(
         supplier,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

@@ -181,6 +181,7 @@ final class SheetTexts extends PDFTextStripper {
   /** A table by the places of its headings. */
   private record Table(List<Text> texts, Text title) {
     private static final double NEAR_MM = 0.35;
+    private static final double HEAD_LINE_MM = 3.8;
     private static final double HEAD_MM = 4.5;
     private static final double ROW_MM = 3.2;
     private static final double GAP_MM = 4.5;
@@ -192,7 +193,7 @@ final class SheetTexts extends PDFTextStripper {
               .toList();
       List<Text> heads =
           here.stream()
-              .filter(t -> t.y < title.y + HEAD_MM && t.x > title.x - 1)
+              .filter(t -> Math.abs(t.y - title.y - HEAD_LINE_MM) < 0.1 && t.x > title.x - 1)
               .sorted(Comparator.comparingDouble(Text::x))
               .toList();
       List<Row> rows = new ArrayList<>();
@@ -213,9 +214,10 @@ final class SheetTexts extends PDFTextStripper {
           break;
         }
         int column = column(heads, text).get();
-        // A row begins where a number or a mark stands.
+        // A row begins where numbers stand; another text at that height may end like one of them.
         boolean begins =
-            body.stream().anyMatch(t -> Math.abs(t.y - text.y) < 0.05 && isStart(heads, t));
+            body.stream().filter(t -> Math.abs(t.y - text.y) < 0.05 && isStart(heads, t)).count()
+                >= Math.min(3, heads.size() - 1);
         if (begins && Math.abs(text.y - rowY) > 0.05) {
           inHead = false;
           cells = new ArrayList<>();

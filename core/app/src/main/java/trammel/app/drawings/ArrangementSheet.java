@@ -38,6 +38,7 @@ public record ArrangementSheet(
   private static final double LETTERS_MM = 2.3;
   private static final double TABLE_ROW_MM = 3.4;
   private static final double NOTE_ROW_MM = 3;
+  private static final int MOST_COLUMNS = 4;
 
   /** Scales that a shop's ruler reads (feet and inches; ISO 5455 and between). */
   private static final List<Integer> US_SCALES = List.of(4, 6, 8, 12, 16, 24, 32, 48);
@@ -178,6 +179,7 @@ public record ArrangementSheet(
           "1 : " + oneTo,
           thirdAngle());
       datums();
+      windows.values().forEach(window -> new Ghosts(layout, window).drawOn(paper));
       windows.values().forEach(window -> new SceneEdges(scene, window).drawOn(paper));
       ordinates();
       balloons();
@@ -263,19 +265,45 @@ public record ArrangementSheet(
               ? rear.paperY() - Balloons.ROW_MM - y
               : heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM - GAP_MM - y;
       int rows = Math.max(1, (int) Math.floor(roomMm / TABLE_ROW_MM));
-      int columns = (key.items().size() + rows - 1) / rows;
       double tableMm = thirdAngle() ? widthMm() - EDGE_MM - GAP_MM - x : rear.widthMm();
+      int columns = 1;
+      while (columns < MOST_COLUMNS && columnsOf(rows, tableMm / columns).size() > columns) {
+        columns++;
+      }
       double widthMm = tableMm / columns;
-      for (int i = 0; i < key.items().size(); i++) {
-        PartsKey.Item item = key.items().get(i);
-        double left = x + (i / rows) * widthMm;
-        double line = y + (i % rows + 1) * TABLE_ROW_MM;
-        String text = item.name() + ", " + pieces(item);
-        paper.text(left + 4, line, LETTERS_MM, Anchor.END, item.number());
-        String fitting = Paper.cut(text, LETTERS_MM, widthMm - 6);
-        paper.text(left + 5.5, line, LETTERS_MM, Anchor.START, fitting);
+      double left = x;
+      for (List<PartsKey.Item> column : columnsOf(rows, widthMm)) {
+        double line = y;
+        for (PartsKey.Item item : column) {
+          paper.text(left + 4, line + TABLE_ROW_MM, LETTERS_MM, Anchor.END, item.number());
+          for (String words : words(item, widthMm)) {
+            line += TABLE_ROW_MM;
+            paper.text(left + 5.5, line, LETTERS_MM, Anchor.START, words);
+          }
+        }
+        left += widthMm;
       }
       paper.text(x, y - 0.5, LETTERS_MM, Anchor.START, "no. and part, both sides");
+    }
+
+    private List<String> words(PartsKey.Item item, double widthMm) {
+      return Paper.lines(item.name() + ", " + pieces(item), LETTERS_MM, widthMm - 6);
+    }
+
+    /** The items by columns of so many lines; a name that is too long takes two or more. */
+    private List<List<PartsKey.Item>> columnsOf(int rows, double widthMm) {
+      List<List<PartsKey.Item>> columns = new ArrayList<>(List.of(new ArrayList<>()));
+      int used = 0;
+      for (PartsKey.Item item : key.items()) {
+        int lines = words(item, widthMm).size();
+        if (used > 0 && used + lines > rows) {
+          columns.add(new ArrayList<>());
+          used = 0;
+        }
+        columns.get(columns.size() - 1).add(item);
+        used += lines;
+      }
+      return columns;
     }
 
     /** A coil on a shock is drawn and counted with it. */
@@ -306,10 +334,9 @@ public record ArrangementSheet(
       double y = heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM + 3;
       double roomMm = widthMm() - 2 * EDGE_MM - TitleBlock.WIDTH_MM - 4;
       List<String> notes = new ArrayList<>(stopLines(roomMm));
-      notes.add(
-          "At ride. Strong: added by this job. Fine: there before. Dashed: behind something.");
-      notes.add("Light with dots: wheels, tyres and what stands in the way. Do not scale.");
-      notes.add("Lengths from the axle line, ground and centre line; ahead, up and left are plus.");
+      notes.add("At ride. Strong: added by this job. Fine: there before. Dashed: behind.");
+      notes.add("Light: wheels and what is in the way (dots), full bump and droop (dashes).");
+      notes.add("From axle line, ground, centre line; ahead, up, left are plus. Do not scale.");
       notes.add("Support on stands under the frame. Work by a qualified welder to the procedure.");
       for (String note : notes) {
         paper.text(x, y, LETTERS_MM, Anchor.START, Paper.cut(note, LETTERS_MM, roomMm));

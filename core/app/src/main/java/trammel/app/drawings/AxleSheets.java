@@ -1,6 +1,7 @@
 package trammel.app.drawings;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -37,6 +38,7 @@ final class AxleSheets {
   private final Point3 middle;
   private final List<AxleFoot> feet;
   private final Map<String, String> letters;
+  private final Map<String, VehicleScene> ends = new HashMap<>();
 
   AxleSheets(ShopJob job) {
     this.job = job;
@@ -87,6 +89,10 @@ final class AxleSheets {
     }
     brackets.forEach(bracket -> ShopJob.ids(bracket).forEach(ids::add));
     return PartScene.of(job.assembly(), ids, Place.at(middle));
+  }
+
+  private VehicleScene end(BracketKind kind) {
+    return ends.computeIfAbsent(kind.letter(), letter -> scene(List.of(kind.shown())));
   }
 
   private SheetPage picture() {
@@ -177,7 +183,7 @@ final class AxleSheets {
 
   /** Left, bottom and side of the square that an end view shows (mm of the vehicle). */
   private double[] endWindowMm(BracketKind kind) {
-    List<SeenLine> lines = scene(List.of(kind.shown())).lines(Viewpoint.SIDE);
+    List<SeenLine> lines = end(kind).lines(Viewpoint.SIDE);
     double left =
         lines.stream().mapToDouble(line -> Math.min(line.fromX(), line.toX())).min().orElse(0);
     double right =
@@ -210,7 +216,7 @@ final class AxleSheets {
               scale,
               x,
               y + TEXT_MM);
-      new SceneEdges(scene(List.of(kind.shown())), view, plates(kind)).drawOn(paper);
+      new SceneEdges(end(kind), view, plates(kind)).drawOn(paper);
       double centreX = view.acrossPaper(0);
       double centreY = view.downPaper(0);
       paper.line(centreX, y + TEXT_MM, centreX, centreY, Pen.DATUM);

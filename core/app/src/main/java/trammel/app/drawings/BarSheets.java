@@ -39,7 +39,7 @@ final class BarSheets {
   }
 
   /** Bars that are sawn alike, by the first of them. */
-  private record Kind(Bar bar, TubeNeed tube, List<String> names) {}
+  private record Kind(Bar bar, TubeNeed tube, VehicleScene scene, List<String> names) {}
 
   private List<Kind> kinds() {
     List<Kind> kinds = new ArrayList<>();
@@ -54,7 +54,7 @@ final class BarSheets {
       if (same.isPresent()) {
         same.get().names.add(bar.name());
       } else {
-        kinds.add(new Kind(bar, tube.get(), new ArrayList<>(List.of(bar.name()))));
+        kinds.add(new Kind(bar, tube.get(), scene(bar), new ArrayList<>(List.of(bar.name()))));
       }
     }
     return kinds;
@@ -139,27 +139,27 @@ final class BarSheets {
   }
 
   /** Along the bar from its frame end, which lies to the left; across it as its bolts run. */
-  private Place view(Kind kind) {
-    Point3 frame = kind.bar.point(End.FRAME);
-    Vector3 along = kind.bar.point(End.AXLE).to(frame).normalized();
-    PlacedPart tube = job.assembly().part(kind.bar.name()).orElseThrow();
+  private Place view(Bar bar) {
+    Point3 frame = bar.point(End.FRAME);
+    Vector3 along = bar.point(End.AXLE).to(frame).normalized();
+    PlacedPart tube = job.assembly().part(bar.name()).orElseThrow();
     Vector3 across = tube.place().x();
     Vector3 square = across.minus(along.scaled(across.dot(along))).normalized();
     return Place.of(frame, along, square);
   }
 
-  private VehicleScene scene(Kind kind) {
+  private VehicleScene scene(Bar bar) {
     List<String> ids =
         job.assembly().parts().stream()
-            .filter(part -> part.carrier().equals(kind.bar.name()))
+            .filter(part -> part.carrier().equals(bar.name()))
             .map(PlacedPart::id)
             .toList();
-    return PartScene.of(job.assembly(), ids, view(kind));
+    return PartScene.of(job.assembly(), ids, view(bar));
   }
 
   /** From left to right and from low to high in the picture (mm of the bar). */
   private double[] reach(Kind kind) {
-    List<SeenLine> lines = scene(kind).lines(Viewpoint.SIDE);
+    List<SeenLine> lines = kind.scene.lines(Viewpoint.SIDE);
     return new double[] {
       lines.stream().mapToDouble(line -> Math.min(line.fromX(), line.toX())).min().orElse(0),
       lines.stream().mapToDouble(line -> Math.max(line.fromX(), line.toX())).max().orElse(0),
@@ -186,13 +186,13 @@ final class BarSheets {
         LETTERS_MM + 0.3,
         Anchor.START,
         String.join(", ", kind.names) + ", frame end on the left");
-    new SceneEdges(scene(kind), window).drawOn(paper);
+    new SceneEdges(kind.scene, window).drawOn(paper);
     double bottom = window.paperY() + window.heightMm();
     double right = window.paperX() + window.widthMm();
     paper.line(window.paperX(), window.downPaper(0), right, window.downPaper(0), Pen.DATUM);
     Ordinates along = new Ordinates();
     PlacedPart tube = job.assembly().part(kind.bar.name()).orElseThrow();
-    Place into = PartScene.inverse(view(kind));
+    Place into = PartScene.inverse(view(kind.bar));
     double startMm = -into.apply(tube.place().origin()).xMm();
     for (Map.Entry<String, Double> mark :
         Map.of(

@@ -254,6 +254,9 @@ final class BracketSheets {
           paper.text(x, y, LETTERS_MM, Anchor.START, line);
         }
       }
+      if (bracket.datum().kind() == Datum.Kind.FRAME) {
+        frameZero().drawOn(paper, x, y + GAP_MM);
+      }
     }
 
     private String side() {
@@ -268,20 +271,40 @@ final class BracketSheets {
     }
 
     private String zeroWords() {
+      Datum.Kind on = bracket.datum().kind();
+      if (on == Datum.Kind.FRAME) {
+        return (bracket.hole() ? "Zero: the middle of its bolt, half way through the grip" : "Zero")
+            + ", set from the axle line, the centre line and the height of the rails' underside"
+            + " over the axle, level and square to the vehicle; left is plus.";
+      }
       if (bracket.hole()) {
         return "Zero: the middle of its bolt, half way through the grip; set as the sheet of the "
-            + (bracket.datum().kind().axle() ? "axle" : "rail")
+            + (on.axle() ? "axle" : "rail")
             + " says.";
       }
-      return switch (bracket.datum().kind()) {
-        case LEFT_RAIL, RIGHT_RAIL ->
-            "Zero: its rear, lower, inner corner; set as the sheet of the rail says.";
-        case AXLE, AXLE_LEFT, AXLE_RIGHT ->
-            "Zero: the middle of the axle tube, half way between the flanges.";
-        case FRAME ->
-            "Zero: the axle line on the centre line, at the height of the rails' underside over"
-                + " the axle; level and square to the vehicle, left is plus.";
-      };
+      return on.axle()
+          ? "Zero: the middle of the axle tube, half way between the flanges."
+          : "Zero: its rear, lower, inner corner; set as the sheet of the rail says.";
+    }
+
+    /** Where the zero is of what neither a rail nor the axle has on its sheet. */
+    private SheetTable frameZero() {
+      SheetTable zero =
+          new SheetTable(
+              "ITS ZERO ON THE FRAME",
+              List.of(
+                  Column.words("", 7),
+                  Column.number("ahead", 16),
+                  Column.number("up", 16),
+                  Column.number("left", 16),
+                  Column.number("turned", 16)));
+      zero.row(
+          kind.letter(),
+          job.length(bracket.zero().x()),
+          job.length(bracket.zero().y()),
+          job.length(bracket.zero().z()),
+          job.angle(bracket.turnRad()));
+      return zero;
     }
 
     private List<String> bolts() {
@@ -442,8 +465,9 @@ final class BracketSheets {
         boolean third = ShopSheet.thirdAngle(job.units());
         ViewWindow lengths = third ? side : plan;
         ViewWindow beside = third ? rear : side;
-        double lengthsY = lengths.paperY() + lengths.heightMm();
-        double rearY = rear.paperY() + rear.heightMm();
+        // Heights may take more room than the view: what is written below begins under them.
+        double rearY = rear.paperY() + heightBandMm;
+        double lengthsY = third ? rearY : plan.paperY() + plan.heightMm();
         Ordinates along = new Ordinates();
         Ordinates outs = new Ordinates();
         Ordinates heights = new Ordinates();

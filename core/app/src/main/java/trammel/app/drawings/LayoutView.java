@@ -7,13 +7,11 @@ import java.util.Map;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.assembly.PlacedPart;
 import trammel.engine.geometry.Point3;
-import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
-import trammel.engine.motion.AxlePose;
 import trammel.reading.quantity.QuantityPrinter;
 
 /**
@@ -154,7 +152,7 @@ public record LayoutView(
         double sizeMm = Paper.fitting(stop, TITLE_MM, WIDTH_MM - 1 - leftX);
         paper.text(leftX, 9.5, sizeMm, Anchor.START, stop);
       }
-      ghosts();
+      new Ghosts(layout, frame).drawOn(paper);
       new SceneEdges(scene, frame).drawOn(paper);
       notch(layout.chassis().rails());
       pickUpMarks();
@@ -176,16 +174,6 @@ public record LayoutView(
       return frame.y(point);
     }
 
-    private void line(Point3 from, Point3 to, Pen pen) {
-      paper.line(x(from), y(from), x(to), y(to), pen);
-    }
-
-    private void box(Point3 one, Point3 other, String fill, Pen pen) {
-      double[] xs = {x(one), x(other), x(other), x(one)};
-      double[] ys = {y(one), y(one), y(other), y(other)};
-      paper.area(xs, ys, fill, pen);
-    }
-
     /** How deep the notch is in the clear, said beside the side view and led to it. */
     private void notch(Rails rails) {
       if (viewpoint != Viewpoint.SIDE || rails.notchDepthMm() <= 0) {
@@ -198,44 +186,6 @@ public record LayoutView(
       paper.text(fromX, y, NOTE_MM, Anchor.START, text);
       paper.line(fromX - 1, y - 0.9, x(crown), y(crown), Pen.FINE);
       paper.disc(x(crown), y(crown), 0.5, "black", Pen.FINE);
-    }
-
-    private void ghosts() {
-      AxleMotion motion = layout.motion();
-      double[] heaves = {layout.chassis().travel().bumpMm(), -layout.chassis().travel().droopMm()};
-      for (double heaveMm : heaves) {
-        motion.solve(heaveMm, 0).found().ifPresent(this::ghost);
-      }
-    }
-
-    private void ghost(AxlePose pose) {
-      if (viewpoint == Viewpoint.PLAN) {
-        return;
-      }
-      axle(pose, Pen.GHOST);
-      for (Bar bar : layout.bars()) {
-        line(
-            pose.placement().of(bar.frameEnd().body()).move(bar.frame()),
-            pose.placement().of(bar.axleEnd().body()).move(bar.axle()),
-            Pen.GHOST);
-      }
-    }
-
-    private void axle(AxlePose pose, Pen pen) {
-      double radiusMm = layout.chassis().axle().tubeRadiusMm();
-      double flangesMm = layout.chassis().axle().flangeToFlangeMm() / 2;
-      double halfMm = viewpoint == Viewpoint.PLAN ? Math.min(flangesMm, frame.top()) : flangesMm;
-      Point3 centre = layout.chassis().axleCentre();
-      if (viewpoint == Viewpoint.SIDE) {
-        Point3 at = pose.move(centre);
-        paper.disc(x(at), y(at), radiusMm * frame.scale(), "none", pen);
-        return;
-      }
-      double downMm = viewpoint == Viewpoint.REAR ? radiusMm : 0;
-      double forwardMm = viewpoint == Viewpoint.PLAN ? radiusMm : 0;
-      Point3 one = new Point3(forwardMm, halfMm, centre.zMm() - downMm);
-      Point3 other = new Point3(-forwardMm, -halfMm, centre.zMm() + downMm);
-      box(pose.move(one), pose.move(other), "none", pen);
     }
 
     private void pickUpMarks() {

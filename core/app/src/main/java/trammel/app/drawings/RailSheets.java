@@ -36,6 +36,11 @@ final class RailSheets {
   private static final double LETTERS_MM = 2.3;
   private static final double LABEL_MM = 3;
 
+  /** What a view takes above and below itself (mm). */
+  private static final double ROUND_A_VIEW_MM = Balloons.ROW_MM + LABEL_MM + ORDINATES_MM;
+
+  private static final double APART_MM = 3.5;
+
   /** What stands on the rail is drawn so far above it (mm). */
   private static final double ABOVE_MM = 45;
 
@@ -139,33 +144,26 @@ final class RailSheets {
       return outer == (foot.face() != RailFoot.Face.INNER);
     }
 
+    /** Height that the view takes, or that the values beside it do, if that is more (mm). */
+    double bandMm(double windowMm) {
+      Set<String> values = new HashSet<>();
+      for (RailFoot foot : feet) {
+        if (shows(foot)) {
+          values.add(job.length(foot.lowerMm()));
+          values.add(job.length(foot.upperMm()));
+        }
+      }
+      return Math.max(windowMm, (values.size() + 1) * APART_MM);
+    }
+
     void draw(Paper paper, ViewWindow window) {
       double right = window.paperX() + window.widthMm();
-      double bottom = window.paperY() + window.heightMm();
+      double bottom = window.paperY() + bandMm(window.heightMm());
       Point3 mark = at(0, 0);
       paper.line(window.x(mark), window.paperY(), window.x(mark), bottom, Pen.DATUM);
       paper.line(window.paperX(), window.y(mark), right, window.y(mark), Pen.DATUM);
       new SceneEdges(scene, window).drawOn(paper);
-      Ordinates along = new Ordinates();
-      Ordinates heights = new Ordinates();
-      along.add(window.x(mark), bottom, "axle mark");
-      heights.add(window.y(mark), right, "0 underside");
-      for (RailFoot foot : feet) {
-        if (shows(foot)) {
-          for (double edge : new double[] {foot.rearMm(), foot.frontMm()}) {
-            Point3 low = at(edge, foot.lowerMm());
-            along.add(window.x(low), window.y(low), job.length(edge));
-          }
-          for (double edge : new double[] {foot.lowerMm(), foot.upperMm()}) {
-            Point3 rear = at(ahead > 0 ? foot.rearMm() : foot.frontMm(), edge);
-            if (!job.length(edge).equals("0") && !job.length(edge).equals("0.0")) {
-              heights.add(window.y(rear), window.x(rear), job.length(edge));
-            }
-          }
-        }
-      }
-      along.below(paper, bottom, window.paperX(), right);
-      heights.beside(paper, right, window.paperY(), bottom);
+      ordinates(paper, window, bottom);
       Balloons balloons = new Balloons(scene, List.of(window));
       Map<String, List<String>> byMark = new LinkedHashMap<>();
       for (RailFoot foot : feet) {
@@ -176,6 +174,30 @@ final class RailSheets {
       byMark.forEach(balloons::mark);
       balloons.drawOn(paper);
       label(paper, window);
+    }
+
+    private void ordinates(Paper paper, ViewWindow window, double bottom) {
+      double right = window.paperX() + window.widthMm();
+      Ordinates along = new Ordinates();
+      Ordinates heights = new Ordinates();
+      along.add(window.x(at(0, 0)), bottom, "axle mark");
+      heights.add(window.y(at(0, 0)), right, "0 underside");
+      for (RailFoot foot : feet) {
+        if (shows(foot)) {
+          for (double edge : new double[] {foot.rearMm(), foot.frontMm()}) {
+            Point3 low = at(edge, foot.lowerMm());
+            along.add(window.x(low), window.y(low), job.length(edge));
+          }
+          for (double edge : new double[] {foot.lowerMm(), foot.upperMm()}) {
+            Point3 rear = at(ahead > 0 ? foot.rearMm() : foot.frontMm(), edge);
+            if (!job.length(edge).equals(job.length(0))) {
+              heights.add(window.y(rear), window.x(rear), job.length(edge));
+            }
+          }
+        }
+      }
+      along.below(paper, bottom, window.paperX(), right);
+      heights.beside(paper, right, window.paperY(), bottom);
     }
 
     private void label(Paper paper, ViewWindow window) {
@@ -201,7 +223,7 @@ final class RailSheets {
             .add(feetTable())
             .add(zeroTable())
             .add(stopsTable());
-    pages.add(elevations(flow));
+    pages.addAll(elevations(flow));
     for (int page = 1; page < flow.pages(); page++) {
       int number = page;
       pages.add(
@@ -211,7 +233,8 @@ final class RailSheets {
     return pages;
   }
 
-  private SheetPage elevations(TableFlow flow) {
+  /** Both faces on one sheet; where their values take too much room, a sheet each. */
+  private List<SheetPage> elevations(TableFlow flow) {
     List<FaceView> views = List.of(new FaceView(true), new FaceView(false));
     DoubleSummaryStatistics across = views.get(0).reach(SeenLine::fromX, SeenLine::toX);
     DoubleSummaryStatistics up = views.get(0).reach(SeenLine::fromY, SeenLine::toY);
@@ -223,29 +246,39 @@ final class RailSheets {
     double highMm = Math.max(Math.min(up.getMax(), depthMm + ABOVE_MM), depthMm) + AIR_MM / 2;
     double roomX =
         ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - TABLES_MM - VALUES_MM - GAP_MM;
-    double roomY =
-        (ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM) / 2
-            - Balloons.ROW_MM
-            - LABEL_MM
-            - ORDINATES_MM
-            - GAP_MM / 2;
+    double roomMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
     int oneTo =
         ShopSheet.oneTo(
-            job.units(), Math.max((frontMm - rearMm) / roomX, (highMm - lowMm) / roomY));
-    return new SheetPage(
-        title(),
-        "1 : " + oneTo,
-        notes(),
-        paper -> {
-          double y = ShopSheet.TOP_MM + LABEL_MM + Balloons.ROW_MM;
-          for (FaceView view : views) {
-            ViewWindow window =
-                view.window(frontMm, rearMm, lowMm, highMm, 1.0 / oneTo, ShopSheet.LEFT_MM + 1, y);
-            view.draw(paper, window);
-            y += window.heightMm() + ORDINATES_MM + GAP_MM + LABEL_MM + Balloons.ROW_MM;
-          }
-          flow.drawOn(paper, 0);
-        });
+            job.units(),
+            Math.max(
+                (frontMm - rearMm) / roomX,
+                (highMm - lowMm) / (roomMm / 2 - ROUND_A_VIEW_MM - GAP_MM / 2)));
+    double windowMm = (highMm - lowMm) / oneTo;
+    double bothMm =
+        views.stream().mapToDouble(v -> v.bandMm(windowMm) + ROUND_A_VIEW_MM).sum() + GAP_MM;
+    List<List<FaceView>> sheets =
+        bothMm <= roomMm ? List.of(views) : List.of(views.subList(0, 1), views.subList(1, 2));
+    List<SheetPage> pages = new ArrayList<>();
+    for (List<FaceView> sheet : sheets) {
+      boolean first = pages.isEmpty();
+      pages.add(
+          new SheetPage(
+              title(),
+              "1 : " + oneTo,
+              notes(),
+              paper -> {
+                double y = ShopSheet.TOP_MM + LABEL_MM + Balloons.ROW_MM;
+                double x = ShopSheet.LEFT_MM + 1;
+                for (FaceView view : sheet) {
+                  view.draw(paper, view.window(frontMm, rearMm, lowMm, highMm, 1.0 / oneTo, x, y));
+                  y += view.bandMm(windowMm) + ROUND_A_VIEW_MM + GAP_MM;
+                }
+                if (first) {
+                  flow.drawOn(paper, 0);
+                }
+              }));
+    }
+    return pages;
   }
 
   private static List<String> notes() {

@@ -10,7 +10,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 import trammel.app.drawings.Paper;
 import trammel.app.drawings.Pen;
 
@@ -19,22 +19,22 @@ public final class GraphicsPaper implements Paper {
   private static final String NONE = "none";
 
   private final Graphics2D graphics;
-  private final Consumer<PlacedText> texts;
+  private final Predicate<PlacedText> writer;
 
   /**
    * @param graphics where to draw, scaled to millimetres
    */
   public GraphicsPaper(Graphics2D graphics) {
-    this(graphics, text -> {});
+    this(graphics, text -> false);
   }
 
   /**
    * @param graphics where to draw, scaled to millimetres
-   * @param texts is told every text that is drawn and where
+   * @param writer is told every text and where; answers whether it writes the letters itself
    */
-  GraphicsPaper(Graphics2D graphics, Consumer<PlacedText> texts) {
+  GraphicsPaper(Graphics2D graphics, Predicate<PlacedText> writer) {
     this.graphics = graphics;
-    this.texts = texts;
+    this.writer = writer;
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
@@ -85,9 +85,10 @@ public final class GraphicsPaper implements Paper {
     place.translate(anchor == Anchor.END ? -widthMm : -widthMm / 2, 0);
     AffineTransform onPage = new AffineTransform(graphics.getTransform());
     onPage.concatenate(place);
-    texts.accept(new PlacedText(text, sizeMm, onPage));
-    graphics.setColor(Color.BLACK);
-    graphics.fill(place.createTransformedShape(lettering.outline(text, sizeMm)));
+    if (!writer.test(new PlacedText(text, sizeMm, onPage))) {
+      graphics.setColor(Color.BLACK);
+      graphics.fill(place.createTransformedShape(lettering.outline(text, sizeMm)));
+    }
     return this;
   }
 

@@ -74,7 +74,8 @@ public final class PdfSheets {
     for (Drawing drawing : sheet.drawings()) {
       AffineTransform before = graphics.getTransform();
       graphics.translate((sheet.widthMm() - drawing.widthMm()) / 2, topMm);
-      drawing.drawOn(new GraphicsPaper(graphics, texts::add));
+      drawing.drawOn(
+          new GraphicsPaper(graphics, text -> texts.add(text) && TextLayer.writes(text)));
       graphics.setTransform(before);
       topMm += drawing.heightMm();
     }
@@ -85,7 +86,7 @@ public final class PdfSheets {
       throws IOException {
     List<PlacedText> texts = new ArrayList<>();
     PdfBoxGraphics2D graphics = page(document, drawing.widthMm(), drawing.heightMm());
-    drawing.drawOn(new GraphicsPaper(graphics, texts::add));
+    drawing.drawOn(new GraphicsPaper(graphics, text -> texts.add(text) && TextLayer.writes(text)));
     put(document, graphics, layer, texts);
   }
 

@@ -12,8 +12,9 @@ import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 
 /**
- * The texts of drawings once more, not to be seen, over the letters that are drawn as outlines: so
- * that a reader finds and copies them (ISO 32000-1, 9.3.6, rendering mode 3).
+ * The texts of drawings as texts over their lines, in the font that comes with Trammel. Those that
+ * are read from the right are drawn as outlines in the order of sight, and stand here once more,
+ * not to be seen, so that a reader finds and copies them (ISO 32000-1, 9.3.6, rendering mode 3).
  */
 final class TextLayer {
   /** The font would join these letters to one, and a reader who looks for "off" not find it. */
@@ -25,12 +26,17 @@ final class TextLayer {
     font = PDType0Font.load(document, new ByteArrayInputStream(Lettering.regular()));
   }
 
+  /** True for a text whose letters are seen here; false for one that is drawn as outlines. */
+  static boolean writes(PlacedText text) {
+    return !Lettering.readsFromTheRight(text.text());
+  }
+
   /** Puts the texts of one page over it. */
   void put(PDPageContentStream content, float heightPt, List<PlacedText> texts) throws IOException {
     content.beginText();
     content.setFont(font, 1);
-    content.setRenderingMode(RenderingMode.NEITHER);
     for (PlacedText text : texts) {
+      content.setRenderingMode(writes(text) ? RenderingMode.FILL : RenderingMode.NEITHER);
       content.setTextMatrix(matrix(text, heightPt));
       for (String piece : known(text.text()).split(WITHIN_LIGATURES)) {
         content.showText(piece);

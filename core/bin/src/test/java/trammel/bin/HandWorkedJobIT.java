@@ -1,6 +1,7 @@
 package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -227,6 +228,13 @@ class HandWorkedJobIT {
   }
 
   /** Gillespie 1992 ch. 6, from memory; Barton and Fieldhouse 2018, p. 225. */
+  @Test
+  void armsOfTheAirSprings() {
+    Tree found = check.entry("checks", "check", "mount-strength");
+    assertEquals(1.715, found.number("value"), 3e-3);
+    assertTrue(found.text("where").startsWith("air spring arm, left"), found.text("where"));
+  }
+
   @Test
   void rollOfTheBody() {
     assertEquals(8.77, ride("roll_deg_per_g"), 0.05);

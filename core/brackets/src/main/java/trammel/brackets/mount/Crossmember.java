@@ -2,6 +2,7 @@ package trammel.brackets.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
@@ -10,6 +11,7 @@ import trammel.assembly.Prism;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
 import trammel.brackets.work.BracketStock;
+import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.TubeNeed;
@@ -230,6 +232,62 @@ public record Crossmember(
               new BracketStock(stock.boxing()),
               name,
               why));
+    }
+  }
+
+  /**
+   * Adds what loads the tube and its legs: an upright force on each side, which the rails hold
+   * pinned, for an open rail twists; what turns the tube its two ends hold together.
+   *
+   * @param left name of the spring, shock or bar on the left
+   * @param right name of its twin
+   * @param acrossMm distance of each from the centre plane (mm), less than to the rail
+   * @param offMm distance of the force from the tube's middle along the vehicle (mm)
+   */
+  public void addLoads(
+      WorkPlan.Builder plan, String left, String right, double acrossMm, double offMm) {
+    double fromRailMm = fromRailMm(acrossMm);
+    double far = fromRailMm / (2 * rails.innerFaceMm(forwardMm));
+    double near = 1 - far;
+    addLoads(
+        plan,
+        Map.of(left, bent(near, fromRailMm, offMm), right, bent(far, fromRailMm, offMm)),
+        Map.of(left, onLeg(near, offMm), right, onLeg(far, offMm)));
+  }
+
+  /**
+   * Adds what one upright force loads.
+   *
+   * @param unit name of the spring, shock or bar
+   * @param acrossMm its distance from the centre plane (mm)
+   * @param offMm its distance from the tube's middle along the vehicle (mm)
+   */
+  public void addLoad(WorkPlan.Builder plan, String unit, double acrossMm, double offMm) {
+    double fromRailMm = fromRailMm(acrossMm);
+    double near = 1 - fromRailMm / (2 * rails.innerFaceMm(forwardMm));
+    addLoads(plan, Map.of(unit, bent(near, fromRailMm, offMm)), Map.of(unit, onLeg(near, offMm)));
+  }
+
+  private double fromRailMm(double acrossMm) {
+    return Math.max(0, rails.innerFaceMm(forwardMm) - Math.abs(acrossMm));
+  }
+
+  /** The tube at a force of 1 N of which a share goes to the rail that is so far from it. */
+  private double bent(double share, double fromRailMm, double offMm) {
+    return MemberStress.tube(stock.section(), share * fromRailMm, 0, share * offMm, 0);
+  }
+
+  private double onLeg(double share, double offMm) {
+    return MemberStress.tube(stock.section(), share * heightMm() / 2, share * offMm, 0, share);
+  }
+
+  private void addLoads(
+      WorkPlan.Builder plan, Map<String, Double> onTube, Map<String, Double> onLeg) {
+    double yieldMPa = stock.tube().yieldMPa();
+    plan.add(new LoadedMember(name, onTube, yieldMPa, "bent and twisted between the rails"));
+    if (!isBetweenRails()) {
+      plan.add(
+          new LoadedMember(name + " leg", onLeg, yieldMPa, "bent beside the rail and along it"));
     }
   }
 

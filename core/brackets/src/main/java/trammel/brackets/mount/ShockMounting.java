@@ -2,6 +2,7 @@ package trammel.brackets.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
@@ -12,6 +13,7 @@ import trammel.brackets.material.Shock;
 import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.Bolting;
 import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
@@ -156,6 +158,7 @@ public record ShockMounting(
     addUpper(plan);
     addMockUp(plan);
     addBolts(plan);
+    addLoads(plan);
     plan.add(
         new OperationNeed(
             "fit-shock-mount",
@@ -168,6 +171,41 @@ public record ShockMounting(
     plan.add(
         new OperationNeed(
             "dress-plate", 2 * MOUNTS, "8 plates", "brackets and tabs of the " + what + "s"));
+  }
+
+  /** What the shocks load: the crossmember, its tabs and the brackets on the axle. */
+  private void addLoads(WorkPlan.Builder plan) {
+    Crossmember crossmember = crossmember();
+    double tabMm = upperTab(left).holeHeightMm();
+    crossmember.addLoads(
+        plan,
+        left.name(),
+        right.name(),
+        Math.abs(left.frame().yMm()),
+        tabMm + crossmember.widthMm() / 2);
+    double yieldMPa = stock.bracket().yieldMPa();
+    double perTab = tabMm / 2;
+    double rootMm = Math.sin(TubeBracket.USUAL_WRAP_RAD / 2) * chassis.axle().tubeDiameterMm();
+    for (ShockUnit unit : List.of(left, right)) {
+      plan.add(
+          new LoadedMember(
+              upperName(unit),
+              Map.of(
+                  unit.name(),
+                  MemberStress.plate(perTab, stock.plateMm(), upperTab(unit).baseWidthMm())),
+              yieldMPa,
+              "two tabs bent at the crossmember's face"));
+      Point2 hole = lowerHole(unit, true);
+      double leverMm =
+          Math.hypot(hole.xMm(), hole.yMm())
+              - chassis.axle().tubeRadiusMm() * Math.cos(TubeBracket.USUAL_WRAP_RAD / 2);
+      plan.add(
+          new LoadedMember(
+              lowerId(unit, true),
+              Map.of(unit.name(), MemberStress.plate(leverMm / 2, stock.plateMm(), rootMm)),
+              yieldMPa,
+              "two plates bent at the axle tube"));
+    }
   }
 
   private String lean() {

@@ -206,7 +206,8 @@ public final class RailClosings {
         welds,
         plan.operations(),
         plan.feet(),
-        List.of());
+        List.of(),
+        plan.members());
   }
 
   private static SeamRun onto(SeamRun run, Map<String, String> became) {

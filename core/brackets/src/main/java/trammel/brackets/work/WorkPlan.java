@@ -16,6 +16,7 @@ import trammel.trade.welding.WeldSeam;
  * @param feet where the brackets of bars are welded on, for the check of their welds
  * @param closings stretches of channel rail to close, of which a job's plates are made once all its
  *     plans are together
+ * @param members parts of mounts and what loads them, for the check of their strength
  */
 public record WorkPlan(
     List<PartNeed> parts,
@@ -25,7 +26,8 @@ public record WorkPlan(
     List<WeldSeam> welds,
     List<OperationNeed> operations,
     List<WeldedFoot> feet,
-    List<RailClosing> closings) {
+    List<RailClosing> closings,
+    List<LoadedMember> members) {
   /** A plan that asks for nothing. */
   public static final WorkPlan NONE = new Builder().build();
 
@@ -38,6 +40,7 @@ public record WorkPlan(
     operations = List.copyOf(operations);
     feet = List.copyOf(feet);
     closings = List.copyOf(closings);
+    members = List.copyOf(members);
   }
 
   /** This plan followed by another. */
@@ -55,6 +58,7 @@ public record WorkPlan(
     private final List<OperationNeed> operations = new ArrayList<>();
     private final List<WeldedFoot> feet = new ArrayList<>();
     private final List<RailClosing> closings = new ArrayList<>();
+    private final List<LoadedMember> members = new ArrayList<>();
 
     /** Adds every line of a plan. */
     public Builder add(WorkPlan plan) {
@@ -66,6 +70,7 @@ public record WorkPlan(
       operations.addAll(plan.operations);
       feet.addAll(plan.feet);
       closings.addAll(plan.closings);
+      members.addAll(plan.members);
       return this;
     }
 
@@ -117,9 +122,15 @@ public record WorkPlan(
       return this;
     }
 
+    /** Adds a part of a mount that is to be judged. */
+    public Builder add(LoadedMember member) {
+      members.add(member);
+      return this;
+    }
+
     /** The plan as collected. */
     public WorkPlan build() {
-      return new WorkPlan(parts, bolts, plates, tubes, welds, operations, feet, closings);
+      return new WorkPlan(parts, bolts, plates, tubes, welds, operations, feet, closings, members);
     }
   }
 }

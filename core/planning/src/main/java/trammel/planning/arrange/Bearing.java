@@ -55,6 +55,8 @@ final class Bearing {
     FIELDS.put("air", List.of("ride_height", "air_spring", "placement", "across"));
     FIELDS.put("ride-frequency", List.of("ride_frequency", "ride_height", "air_spring"));
     FIELDS.put(
+        "mount", List.of("crossmember", "bracket_plate", "lower_height", "lean", "shock_lean"));
+    FIELDS.put(
         "parts-apart",
         List.of(
             "placement",

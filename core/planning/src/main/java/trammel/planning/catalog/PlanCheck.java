@@ -47,6 +47,11 @@ public enum PlanCheck {
       "bracket-welds",
       "stress in the welds of a bracket, share of what 70 ksi wire may bear",
       Measure.SHARE),
+  /** What carries springs and shocks. */
+  MOUNTS(
+      "mount-strength",
+      "safety factor of what carries springs and shocks, on yield",
+      Measure.FACTOR),
   /** Whether every outline can be cut, every seam run, and every part has room. */
   CAN_BE_MADE("can-be-made", "part that cannot be made: its outline, seam or room", Measure.COUNT),
   /** Whether two parts stand in the same place. */

@@ -201,6 +201,7 @@ public final class Drafting {
     checks.addAll(StandardChecks.all());
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
+    checks.add(new MountStrength(planning));
     checks.add(new CanBeMade(planning));
     checks.add(new PartsApart(planning, catalog, print));
     for (LimitedCheck limited : own) {

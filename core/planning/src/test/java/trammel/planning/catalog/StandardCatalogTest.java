@@ -63,6 +63,7 @@ class StandardCatalogTest {
     "lateral-bar-angle, -Infinity, 0.0174533, -Infinity, 0.0872665",
     "lateral-shift, -Infinity, 6.35, -Infinity, 12.7",
     "can-be-made, -Infinity, 0, -Infinity, 0",
+    "mount-strength, 1.5, Infinity, 1, Infinity",
     "parts-apart, -Infinity, 0, -Infinity, 0",
     "linkage-reach, 1, Infinity, 1, Infinity",
     "bump-travel, 76.2, Infinity, 50.8, Infinity",

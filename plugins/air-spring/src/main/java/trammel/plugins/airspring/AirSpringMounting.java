@@ -2,6 +2,7 @@ package trammel.plugins.airspring;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
@@ -11,6 +12,7 @@ import trammel.assembly.Solid;
 import trammel.assembly.Turned;
 import trammel.brackets.material.BoltSize;
 import trammel.brackets.mount.Crossmember;
+import trammel.brackets.mount.MemberStress;
 import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.PlatePair;
@@ -19,6 +21,7 @@ import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.Bolting;
 import trammel.brackets.work.BoughtPiece;
 import trammel.brackets.work.BracketStock;
+import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.RailClosing;
@@ -161,6 +164,7 @@ record AirSpringMounting(
     } else {
       addOutriggers(plan);
     }
+    addLoads(plan);
     BoltSize bolt = bolt();
     plan.add(
         new BoltNeed(
@@ -183,6 +187,51 @@ record AirSpringMounting(
             SPRINGS,
             "2 air springs",
             left.name() + " and " + right.name() + ", level at a height of " + height()));
+  }
+
+  /** What the springs load: the arms on the axle, and the bridge or the outriggers' gussets. */
+  private void addLoads(WorkPlan.Builder plan) {
+    double radiusMm = chassis.axle().tubeRadiusMm();
+    double halfWrapRad = TubeBracket.USUAL_WRAP_RAD / 2;
+    double yieldMPa = stock.bracket().yieldMPa();
+    for (SpringUnit unit : units()) {
+      double leverMm =
+          Math.abs(unit.axle().xMm() - chassis.axleCentre().xMm())
+              - radiusMm * Math.cos(halfWrapRad);
+      double atTube =
+          MemberStress.plate(leverMm / 2, stock.plateMm(), 2 * radiusMm * Math.sin(halfWrapRad));
+      // Where the seat begins the arms are least deep, with the seat welded on them as far as it
+      // lies between them; the load is half the seat further on.
+      double atSeat =
+          MemberStress.pairUnderPlate(
+              AirSpringSeats.armEdgeMm(diameterMm()) / 2,
+              stock.plateMm(),
+              ARM_DEPTH_MM,
+              2 * AirSpringSeats.armOffMm(diameterMm()));
+      plan.add(
+          new LoadedMember(
+              PlatePair.name("air spring arm", isLeft(unit)),
+              Map.of(unit.name(), Math.max(atTube, atSeat)),
+              yieldMPa,
+              "two arms bent between seat and axle tube"));
+      if (!isInboard()) {
+        plan.add(
+            new LoadedMember(
+                PlatePair.name(GUSSET, isLeft(unit)),
+                Map.of(
+                    unit.name(),
+                    MemberStress.pairUnderPlate(
+                        reachMm(unit),
+                        stock.plateMm(),
+                        outriggerGusset(unit).otherLegMm(),
+                        diameterMm())),
+                yieldMPa,
+                "two gussets and the seat bent at the rail's outer face"));
+      }
+    }
+    if (isInboard()) {
+      bridge().addLoads(plan, left.name(), right.name(), Math.abs(left.frame().yMm()), 0);
+    }
   }
 
   private String height() {

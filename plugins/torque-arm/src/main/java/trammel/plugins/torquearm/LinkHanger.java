@@ -39,6 +39,9 @@ record LinkHanger(BarMaking link, MountStock stock, BracketBasis basis) {
   WorkPlan carrier() {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     crossmember().addTo(plan, "carries the drop link of the torque arm" + beyondTheTape());
+    Point3 joint = link.bar().frame();
+    double offMm = Math.abs(crossmember().forwardMm() - joint.xMm());
+    crossmember().addLoad(plan, link.bar().name(), joint.yMm(), offMm);
     return plan.build();
   }
 

@@ -197,7 +197,8 @@ class LinkageContractTest {
                     .filter(one -> !one.why().contains("lower-right"))
                     .toList(),
                 all.feet(),
-                all.closings());
+                all.closings(),
+                all.members());
           }
         },
         "frame end of lower-right has no operation");

@@ -63,7 +63,8 @@ class MountPromisesTest {
             all.welds(),
             all.operations(),
             all.feet(),
-            all.closings()),
+            all.closings(),
+            all.members()),
         "no bolt or pin");
   }
 
@@ -79,7 +80,8 @@ class MountPromisesTest {
             all.welds(),
             all.operations(),
             all.feet(),
-            all.closings()),
+            all.closings(),
+            all.members()),
         "no bracket");
   }
 
@@ -95,7 +97,8 @@ class MountPromisesTest {
             without(all.welds(), weld -> weld.name().startsWith(END)),
             all.operations(),
             all.feet(),
-            all.closings()),
+            all.closings(),
+            all.members()),
         "no seam");
   }
 
@@ -111,7 +114,8 @@ class MountPromisesTest {
             all.welds(),
             all.operations(),
             without(all.feet(), foot -> foot.name().startsWith(END)),
-            all.closings()),
+            all.closings(),
+            all.members()),
         "no foot");
   }
 
@@ -131,7 +135,8 @@ class MountPromisesTest {
                             all.welds(),
                             without(all.operations(), one -> one.why().contains("upper-left")),
                             all.feet(),
-                            all.closings())))
+                            all.closings(),
+                            all.members())))
             .getMessage();
     assertTrue(message.contains("end of upper-left has no operation"), message);
   }
@@ -149,7 +154,8 @@ class MountPromisesTest {
             all.welds(),
             all.operations(),
             all.feet(),
-            all.closings());
+            all.closings(),
+            all.members());
     String message =
         assertThrows(
                 AssertionError.class,

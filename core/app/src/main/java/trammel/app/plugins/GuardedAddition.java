@@ -1,7 +1,9 @@
 package trammel.app.plugins;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.checks.LayoutAnalysis;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
@@ -16,6 +18,11 @@ final class GuardedAddition extends GuardedExtension<Addition> implements Additi
   @Override
   public List<LimitedCheck> checks(Site site) {
     return GuardedCheck.all(code, addition -> addition.checks(site));
+  }
+
+  @Override
+  public OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
+    return code.ask("the end of its droop", addition -> addition.endOfDroopMm(analysis, site));
   }
 
   @Override

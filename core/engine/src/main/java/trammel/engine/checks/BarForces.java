@@ -177,14 +177,7 @@ public final class BarForces {
     if (traction.tyreGrip().isEmpty()) {
       return general;
     }
-    return new LoadCase(
-        general.name(),
-        general.driveMultiplier(),
-        general.brakingG(),
-        general.corneringG(),
-        general.leftBumpFactor(),
-        general.rightBumpFactor(),
-        traction.tyreGrip().getAsDouble());
+    return general.withFriction(traction.tyreGrip().getAsDouble());
   }
 
   private static LoadedVehicle vehicle(Chassis chassis, BodyRoll roll) {

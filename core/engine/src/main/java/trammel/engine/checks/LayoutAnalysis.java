@@ -29,6 +29,7 @@ public final class LayoutAnalysis {
   private BarForces barForces;
   private Clearances clearances;
   private Optional<LayoutAnalysis> fullLoad;
+  private Optional<LayoutAnalysis> underBlows;
   private List<AxlePose> heaveSweep;
   private List<AxlePose> envelope;
   private final List<List<LinkReading>> linkReadings = new ArrayList<>();
@@ -77,6 +78,17 @@ public final class LayoutAnalysis {
               : Optional.of(new LayoutAnalysis(FullLoad.of(this), settings));
     }
     return fullLoad;
+  }
+
+  /** The same under hard blows in place of the usual load cases; empty where there are none. */
+  public Optional<LayoutAnalysis> underBlows() {
+    if (underBlows == null) {
+      underBlows =
+          settings.hardCases().isEmpty()
+              ? Optional.empty()
+              : Optional.of(new LayoutAnalysis(layout, settings.underBlows()));
+    }
+    return underBlows;
   }
 
   /** The force in every bar at ride, under every load case. */

@@ -75,6 +75,22 @@ public final class StandardChecks {
             "rail-torsion",
             "twist that the notched rail bears to the original",
             NotchedRail.Load.TWIST),
+        new UnderBlows(
+            new BarStrength(
+                "bar-strength-hard",
+                "safety factor of the bars under a pothole, kerb or full stop")),
+        new UnderBlows(
+            new BoltStrength(
+                "bolt-strength-hard",
+                "safety factor of bars' bolts under a pothole, kerb or full stop")),
+        new UnderBlows(
+            new JointRating(
+                "joint-rating-hard",
+                "force in a bar under a pothole, kerb or full stop, share of its joint's rating")),
+        new UnderBlows(
+            new AxleTube(
+                "axle-tube-hard",
+                "safety factor of the axle tube under a pothole, kerb or full stop")),
         new LoadedBump("bump-travel-loaded", "bump travel left at full load"),
         new AtFullLoad(
             new AirPressure(

@@ -1,5 +1,6 @@
 package trammel.engine.loads;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.quantity.Gravity;
 
@@ -78,7 +79,40 @@ public final class AxleLoads {
             sideN * rightShare,
             rightN * loadCase.rightBumpFactor());
     double shaftNmm = shaftTorqueNmm(loadCase);
-    return new AppliedLoads(List.of(left, right, ownWeight(loadCase)), -shaftNmm, 0, 0);
+    List<PointForce> forces = new ArrayList<>(List.of(left, right, ownWeight(loadCase)));
+    addBlow(forces, "left", 1, loadCase.leftBlow());
+    addBlow(forces, "right", -1, loadCase.rightBlow());
+    return new AppliedLoads(forces, -shaftNmm, 0, 0);
+  }
+
+  /** A wheel that rolls takes a push at its middle; a kerb pushes it where it stands. */
+  private void addBlow(List<PointForce> forces, String side, int sign, WheelBlow blow) {
+    WeightAndSize size = vehicle.size();
+    double halfTrackMm = sign * size.rearTrackMm() / 2.0;
+    if (blow.rearward() > 0) {
+      double backN = blow.rearward() * size.rearWeightN() / 2;
+      forces.add(
+          new PointForce(
+              "blow on the " + side + " wheel",
+              0,
+              halfTrackMm,
+              vehicle.tyreRadiusMm(),
+              -backN,
+              0,
+              0));
+    }
+    if (blow.kerb() > 0) {
+      double tipsN = size.rearWeightN() * size.rearTrackMm() / (2 * size.centreOfGravityHeightMm());
+      forces.add(
+          new PointForce(
+              "kerb at the " + side + " tyre",
+              0,
+              halfTrackMm,
+              0,
+              0,
+              -sign * blow.kerb() * tipsN,
+              0));
+    }
   }
 
   /** Weight of the axle, and its inertia against being accelerated. */

@@ -18,6 +18,8 @@ import trammel.engine.quantity.Given;
  *     on smooth road
  * @param rightBumpFactor the same at the right tyre
  * @param friction friction of tyre on road, over 0 to 5
+ * @param leftBlow a blow on the left wheel
+ * @param rightBlow a blow on the right wheel
  */
 public record LoadCase(
     String name,
@@ -26,9 +28,60 @@ public record LoadCase(
     double corneringG,
     double leftBumpFactor,
     double rightBumpFactor,
-    double friction) {
+    double friction,
+    WheelBlow leftBlow,
+    WheelBlow rightBlow) {
   /** Friction of a good street tyre on dry road. Common practice, no source. */
   public static final double DRY_ROAD_FRICTION = 1.0;
+
+  /** A case without a blow on a wheel. */
+  public LoadCase(
+      String name,
+      double driveMultiplier,
+      double brakingG,
+      double corneringG,
+      double leftBumpFactor,
+      double rightBumpFactor,
+      double friction) {
+    this(
+        name,
+        driveMultiplier,
+        brakingG,
+        corneringG,
+        leftBumpFactor,
+        rightBumpFactor,
+        friction,
+        WheelBlow.NONE,
+        WheelBlow.NONE);
+  }
+
+  /** The same with blows on the wheels. */
+  public LoadCase withBlows(WheelBlow left, WheelBlow right) {
+    return new LoadCase(
+        name,
+        driveMultiplier,
+        brakingG,
+        corneringG,
+        leftBumpFactor,
+        rightBumpFactor,
+        friction,
+        left,
+        right);
+  }
+
+  /** The same on tyres that hold otherwise. */
+  public LoadCase withFriction(double newFriction) {
+    return new LoadCase(
+        name,
+        driveMultiplier,
+        brakingG,
+        corneringG,
+        leftBumpFactor,
+        rightBumpFactor,
+        newFriction,
+        leftBlow,
+        rightBlow);
+  }
 
   /**
    * Checks the case.
@@ -58,7 +111,7 @@ public record LoadCase(
 
   /** Whether it loads one side otherwise than the other. */
   public boolean isHanded() {
-    return corneringG != 0 || leftBumpFactor != rightBumpFactor;
+    return corneringG != 0 || leftBumpFactor != rightBumpFactor || !leftBlow.equals(rightBlow);
   }
 
   /** The same case to the other hand, its name with left and right exchanged. */
@@ -71,7 +124,9 @@ public record LoadCase(
         0 - corneringG,
         rightBumpFactor,
         leftBumpFactor,
-        friction);
+        friction,
+        rightBlow,
+        leftBlow);
   }
 
   private boolean loadsAs(LoadCase other) {
@@ -80,7 +135,9 @@ public record LoadCase(
         && corneringG == other.corneringG
         && leftBumpFactor == other.leftBumpFactor
         && rightBumpFactor == other.rightBumpFactor
-        && friction == other.friction;
+        && friction == other.friction
+        && leftBlow.equals(other.leftBlow)
+        && rightBlow.equals(other.rightBlow);
   }
 
   /**

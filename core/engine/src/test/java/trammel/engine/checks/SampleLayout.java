@@ -199,6 +199,10 @@ public final class SampleLayout {
     limits.put("ride-frequency-loaded", new Limit(1, 2, 0.8, 2.8, source));
     limits.put("bar-strength-loaded", Limit.atLeast(2, 1.3, source));
     limits.put("joint-rating-loaded", Limit.atMost(1, 1.5, source));
+    limits.put("bar-strength-hard", Limit.atLeast(1.5, 1, source));
+    limits.put("bolt-strength-hard", Limit.atLeast(2, 1.2, source));
+    limits.put("joint-rating-hard", Limit.atMost(2, 4, source));
+    limits.put("axle-tube-hard", Limit.atLeast(1.2, 1, source));
     limits.put("axle-tube-loaded", Limit.atLeast(1.5, 1, source));
     limits.put("rail-shear", Limit.atLeast(1, 0.9, source));
     limits.put("rail-torsion", Limit.atLeast(1, Double.NEGATIVE_INFINITY, source));

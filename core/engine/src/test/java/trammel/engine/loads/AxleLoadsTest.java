@@ -269,4 +269,54 @@ class AxleLoadsTest {
     assertThrows(IllegalArgumentException.class, () -> new DriveTrain(-1, 2.5, 1, 4));
     assertThrows(IllegalArgumentException.class, () -> new LoadCase(" ", 1, 0, 0, 1, 1, 1));
   }
+
+  /**
+   * Kerb strike of 4,200 lb, track 62 in, height 26 in: 7,011 lb with a factor of 1.4, 8,763 with
+   * 1.75 and 5,008 with 1.0 (Brown, Robertson and Serpento, Motor Vehicle Structures, p. 24). Here
+   * the weight of the rear axle alone, and all of it on the tyre that strikes.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.0, 5008", "1.4, 7011", "1.75, 8763"})
+  void aKerbPushesWithWhatTipsTheVehicle(double factor, double pounds) {
+    double newtons = 4.4482216152605;
+    LoadedVehicle heavy =
+        new LoadedVehicle(
+            new WeightAndSize(1, 4200 * newtons / G, 0, 26 * 25.4, 3000, 62 * 25.4),
+            new DriveTrain(1e6, 2.5, 1.0, 4.0),
+            320,
+            0.4,
+            0.4);
+    LoadCase kerb =
+        new LoadCase("kerb at the left wheel", 0, 0, 0, 2, 0, 1)
+            .withBlows(new WheelBlow(0, factor), WheelBlow.NONE);
+    AppliedLoads loads = new AxleLoads(heavy).applied(kerb);
+    assertEquals(-pounds, loads.totalForceYN() / newtons, 1);
+    assertEquals(4200, left(loads).forceZN() / newtons, 1);
+    assertEquals(0, right(loads).forceZN(), 1e-9);
+  }
+
+  /** Twice its load at rest, 8,000 N, at the wheel's middle: it rolls, and takes no torque. */
+  @Test
+  void aPotholePushesTheWheelBackAtItsMiddle() {
+    LoadCase pothole =
+        new LoadCase("pothole", 0, 0, 0, 1, 3, 1).withBlows(WheelBlow.NONE, new WheelBlow(2, 0));
+    AppliedLoads loads = new AxleLoads(STRONG).applied(pothole);
+    PointForce blow = loads.forces().get(3);
+    assertEquals(-8000, blow.forceXN(), 1e-9);
+    assertEquals(320, blow.zMm(), 1e-9);
+    assertEquals(-750, blow.yMm(), 1e-9);
+    assertEquals(12000, right(loads).forceZN(), 1e-9);
+  }
+
+  @Test
+  void aBlowHasTwoHands() {
+    LoadCase left =
+        new LoadCase("kerb at the left wheel", 0, 0, 0, 1, 1, 1)
+            .withBlows(new WheelBlow(0, 1.4), WheelBlow.NONE);
+    List<LoadCase> both = LoadCase.inBothHands(List.of(left));
+    assertEquals(2, both.size());
+    assertEquals("kerb at the right wheel", both.get(1).name());
+    assertEquals(new WheelBlow(0, 1.4), both.get(1).rightBlow());
+    assertEquals(WheelBlow.NONE, both.get(1).leftBlow());
+  }
 }

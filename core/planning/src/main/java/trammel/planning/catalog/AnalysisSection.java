@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.loads.LoadCase;
+import trammel.engine.loads.WheelBlow;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 
@@ -31,14 +32,41 @@ final class AnalysisSection extends CatalogSection {
       Field.number("right_bump", "factor on the load of the right wheel", 0, 10).withDefault(1.0);
   private static final Field<Double> FRICTION =
       Field.number("friction", "tyre on road, where the job does not measure it", 0.01, 5);
-  private static final Field<List<FieldValues>> LOAD_CASES =
+  private static final Field<Double> LEFT_BACK =
+      Field.number("left_back", "blow rearward on the left wheel, share of its load at rest", 0, 10)
+          .withDefault(0.0);
+  private static final Field<Double> RIGHT_BACK =
+      Field.number("right_back", "the same on the right wheel", 0, 10).withDefault(0.0);
+  private static final Field<Double> LEFT_KERB =
+      Field.number(
+              "left_kerb", "kerb at the left wheel, share of what tips the vehicle over it", 0, 5)
+          .withDefault(0.0);
+  private static final Field<Double> RIGHT_KERB =
+      Field.number("right_kerb", "the same at the right wheel", 0, 5).withDefault(0.0);
+  private static final List<Field<?>> CASE =
+      List.of(
+          NAME,
+          DRIVE,
+          BRAKING,
+          CORNERING,
+          LEFT_BUMP,
+          RIGHT_BUMP,
+          FRICTION,
+          LEFT_BACK,
+          RIGHT_BACK,
+          LEFT_KERB,
+          RIGHT_KERB);
+  private static final Field<List<FieldValues>> HARD_CASES =
       Field.sections(
-          "load_cases",
-          "the loads under which strength is judged",
-          List.of(NAME, DRIVE, BRAKING, CORNERING, LEFT_BUMP, RIGHT_BUMP, FRICTION));
+              "hard_cases",
+              "blows that come a few times in a life, judged by limits of their own",
+              CASE)
+          .withDefault(List.of());
+  private static final Field<List<FieldValues>> LOAD_CASES =
+      Field.sections("load_cases", "the loads under which strength is judged", CASE);
 
   AnalysisSection() {
-    super("analysis", "what the checks assume", List.of(DESIGN_SPEED, LOAD_CASES));
+    super("analysis", "what the checks assume", List.of(DESIGN_SPEED, LOAD_CASES, HARD_CASES));
   }
 
   @Override
@@ -48,11 +76,16 @@ final class AnalysisSection extends CatalogSection {
 
   @Override
   void add(CatalogEntry entry, FieldValues values, CatalogAssembly assembly) {
-    List<LoadCase> loadCases = new ArrayList<>();
-    for (FieldValues row : values.get(LOAD_CASES)) {
-      loadCases.add(loadCase(row));
-    }
-    assembly.analysis = Optional.of(new AnalysisSettings(values.get(DESIGN_SPEED), loadCases));
+    assembly.analysis =
+        Optional.of(
+            new AnalysisSettings(values.get(DESIGN_SPEED), cases(values.get(LOAD_CASES)))
+                .withHardCases(cases(values.get(HARD_CASES))));
+  }
+
+  private static List<LoadCase> cases(List<FieldValues> rows) {
+    List<LoadCase> cases = new ArrayList<>();
+    rows.forEach(row -> cases.add(loadCase(row)));
+    return cases;
   }
 
   private static LoadCase loadCase(FieldValues row) {
@@ -63,6 +96,8 @@ final class AnalysisSection extends CatalogSection {
         row.get(CORNERING),
         row.get(LEFT_BUMP),
         row.get(RIGHT_BUMP),
-        row.get(FRICTION));
+        row.get(FRICTION),
+        new WheelBlow(row.get(LEFT_BACK), row.get(LEFT_KERB)),
+        new WheelBlow(row.get(RIGHT_BACK), row.get(RIGHT_KERB)));
   }
 }

@@ -47,6 +47,9 @@ public enum PlanCheck {
       "bracket-welds",
       "stress in the welds of a bracket, share of what 70 ksi wire may bear",
       Measure.SHARE),
+  /** What ends the droop. */
+  DROOP_END(
+      "droop-end", "how far a hanging axle falls on after something gave out", Measure.LENGTH),
   /** What carries springs and shocks. */
   MOUNTS(
       "mount-strength",

@@ -125,7 +125,7 @@ public final class Drafting {
     List<ChosenAddition> additions = additions(job, chassis, shown);
     JobWork planning = new JobWork(linkage, spring, linkageSite, springSite, additions, job);
     List<LimitedCheck> own = ownChecks(linkage, spring, additions);
-    List<Check> checks = checks(job, linkage, linkageSite, planning, own);
+    List<Check> checks = checks(job, linkage, linkageSite, planning, additions, own);
     Map<String, Limit> limits = limits(job, checks, own);
     Layout layout = layout(job, linkage, spring, linkageSite, springSite);
     Layout notched = new NotchRule(limits, catalog, new QuantityPrinter(shown)).notched(layout);
@@ -195,12 +195,18 @@ public final class Drafting {
 
   /** First whether the measurements agree, then what was made of them. */
   private List<Check> checks(
-      Job job, AxleLinkage linkage, Site linkageSite, JobWork planning, List<LimitedCheck> own) {
+      Job job,
+      AxleLinkage linkage,
+      Site linkageSite,
+      JobWork planning,
+      List<ChosenAddition> additions,
+      List<LimitedCheck> own) {
     QuantityPrinter print = new QuantityPrinter(linkageSite.units());
     List<Check> checks = new ArrayList<>(new MeasurementChecks(job.measured(), print).all());
     checks.addAll(StandardChecks.all());
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
+    checks.add(new DroopEnd(additions));
     checks.add(new MountStrength(planning));
     checks.add(new CanBeMade(planning));
     checks.add(new PartsApart(planning, catalog, print));

@@ -1,7 +1,9 @@
 package trammel.planning.extension;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.checks.LayoutAnalysis;
 import trammel.planning.catalog.Catalog;
 import trammel.reading.fields.Field;
 
@@ -29,6 +31,17 @@ public interface Addition extends Extension {
    */
   default List<LimitedCheck> checks(Site site) {
     return List.of();
+  }
+
+  /**
+   * How far below ride both wheels hang when this addition ends the droop (mm); empty for one that
+   * does not.
+   *
+   * @param analysis the layout that it is built onto
+   * @param site the addition's options, catalog and units
+   */
+  default OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
+    return OptionalDouble.empty();
   }
 
   /**

@@ -1,6 +1,7 @@
 package trammel.plugins.limitingstraps;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import trammel.brackets.Drawn;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
@@ -38,6 +39,11 @@ public final class LimitingStraps implements Addition {
   @Override
   public List<LimitedCheck> checks(Site site) {
     return List.of(StrapRoom.of(site));
+  }
+
+  @Override
+  public OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
+    return StrapRoom.endOfDroopMm(analysis, site);
   }
 
   @Override

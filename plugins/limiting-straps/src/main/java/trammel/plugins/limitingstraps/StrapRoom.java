@@ -3,6 +3,7 @@ package trammel.plugins.limitingstraps;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.Adjustment;
@@ -40,8 +41,8 @@ record StrapRoom(Site site) implements Check {
         Limit.atLeast(
             site.options().get(StrapOptions.RESERVE),
             0,
-            "the option reserve; common practice, no source: a strap comes tight before the shock is"
-                + " fully extended"));
+            "the option reserve; common practice, no source: a strap comes tight before the shock"
+                + " is fully extended"));
   }
 
   @Override
@@ -95,6 +96,18 @@ record StrapRoom(Site site) implements Check {
     return new Reading.Value(
         leastMm,
         where + ", " + fit.strap().title() + " stretched to " + print.length(fit.stretchedMm()));
+  }
+
+  /**
+   * How far below ride both wheels hang in stretched straps (mm); empty where they find no room.
+   */
+  static OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
+    try {
+      Optional<AxlePose> pose = tight(analysis, StrapFit.of(analysis, site), Hanging.BOTH);
+      return pose.isPresent() ? OptionalDouble.of(-pose.get().heaveMm()) : OptionalDouble.empty();
+    } catch (UnworkableLayoutException noRoom) {
+      return OptionalDouble.empty();
+    }
   }
 
   /** Which wheel hangs in its strap. */

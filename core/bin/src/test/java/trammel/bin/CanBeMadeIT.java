@@ -61,13 +61,15 @@ class CanBeMadeIT {
   }
 
   private static Path pickupWithTheLateralBarRaised(String rise) throws IOException {
-    String plain = "linkage_options: {mounting: inboard}";
+    String plain = "linkage_options: {mounting: inboard, rail_gap: 1 in}";
     String text = Files.readString(copy.demoJob("pickup"));
     assertTrue(text.contains(plain), "the demo's options are written otherwise now");
     Path job = shop.resolve("raised.yaml");
     return Files.writeString(
         job,
-        text.replace(plain, "linkage_options: {mounting: inboard, lateral_rise: " + rise + "}"));
+        text.replace(
+            plain,
+            "linkage_options: {mounting: inboard, rail_gap: 1 in, lateral_rise: " + rise + "}"));
   }
 
   /** The frame end comes so near to the rail's edge that its bracket's sides cross themselves. */
@@ -121,7 +123,10 @@ class CanBeMadeIT {
     String text = Files.readString(copy.demoJob("pickup"));
     assertTrue(text.contains(plain), "the demo's options are written otherwise now");
     Path job = shop.resolve("inboard-air.yaml");
-    Files.writeString(job, text.replace(plain, "spring_options: {across: inboard}"));
+    Files.writeString(
+        job,
+        text.replace(plain, "spring_options: {across: inboard}")
+            .replace("rail_gap: 1 in", "rail_gap: 1/2 in"));
 
     Tree found = copy.json(STOP, "check", job).entry("checks", "check", "parts-apart");
 

@@ -197,7 +197,7 @@ class PageBrowserIT {
     browser.wide(390, 844);
     opened("fitup").find(".target input");
     fillTarget("lower-left-frame-forward", "24 1/4");
-    fillTarget("lower-left-frame-left", "13 9/16; 13 9/16");
+    fillTarget("lower-left-frame-left", "13 1/16; 13 1/16");
     browser.says(".tacked .answer", "MEASURE");
     keepPicture("page-floor");
     Path form = jobs.resolve("pickup.fitup.csv");

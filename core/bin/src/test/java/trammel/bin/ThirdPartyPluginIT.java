@@ -45,7 +45,8 @@ class ThirdPartyPluginIT {
         job,
         pickup
             .replace("linkage: four-link-lateral", "linkage: three-link")
-            .replace("linkage_options: {mounting: inboard}", "linkage_options: {}"));
+            .replace(
+                "linkage_options: {mounting: inboard, rail_gap: 1 in}", "linkage_options: {}"));
   }
 
   @Test

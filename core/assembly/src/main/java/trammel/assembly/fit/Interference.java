@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,11 +16,13 @@ import trammel.assembly.PartKind;
 import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
 import trammel.assembly.PlacedSeam;
+import trammel.assembly.Pose;
 import trammel.assembly.Solid;
 
 /**
- * Parts of a finished vehicle that stand in the same place at ride and therefore cannot be built
- * so. What a bolt clamps, what is pressed or screwed together and what belongs to the vehicle may.
+ * Parts of a finished vehicle that stand in the same place and therefore cannot be built so, or
+ * strike each other where the axle goes. What a bolt clamps, what is pressed or screwed together
+ * and what belongs to the vehicle may.
  *
  * <p>Blocks round the parts are compared first; where they overlap, the edges of each part are
  * followed through the other: of two bodies with plane faces that overlap, an edge of one passes
@@ -41,7 +44,15 @@ public final class Interference {
   private final Map<Solid, Filled> forms = new IdentityHashMap<>();
   private final Map<Solid, Filled> hollowForms = new IdentityHashMap<>();
 
-  private Interference() {}
+  private final Assembly assembly;
+  private final Map<String, Set<String>> held;
+  private final Map<String, Set<String>> welded;
+
+  private Interference(Assembly assembly) {
+    this.assembly = assembly;
+    held = held(assembly);
+    welded = welded(assembly);
+  }
 
   /**
    * One part, its simple solids where they stand.
@@ -59,22 +70,59 @@ public final class Interference {
     }
   }
 
-  /** Every pair of parts that overlaps, the deepest first. */
+  /** Every pair of parts that overlaps at ride, the deepest first. */
   public static List<Overlap> of(Assembly assembly) {
-    return new Interference().found(assembly);
+    return of(assembly, List.of());
   }
 
-  private List<Overlap> found(Assembly assembly) {
-    Map<String, Set<String>> held = held(assembly);
-    Map<String, Set<String>> welded = welded(assembly);
-    List<Body> bodies = new ArrayList<>();
+  /**
+   * Every pair of parts that overlaps: those at ride, then those at a pose, the deepest of each
+   * first. At a pose only what has moved against each other is looked at, and only what keeps its
+   * form: bodies that the pose does not place, and bought parts that stand on the frame or the
+   * axle, such as bump stops, are left out.
+   *
+   * @param poses each with all bodies that are to be looked at, but for the frame
+   */
+  public static List<Overlap> of(Assembly assembly, List<Pose> poses) {
+    return new Interference(assembly).found(poses);
+  }
+
+  private List<Overlap> found(List<Pose> poses) {
+    Map<Set<String>, Overlap> deepest = new LinkedHashMap<>();
+    List<Body> atRide = new ArrayList<>();
     for (PlacedPart part : assembly.parts()) {
       if (isLookedAt(part)) {
-        bodies.add(body(part));
+        atRide.add(body(part, Pose.RIDE));
       }
     }
+    addOverlaps(deepest, atRide, Overlap.AT_RIDE);
+    for (int i = 0; i < poses.size(); i++) {
+      addOverlaps(deepest, moved(atRide, poses.get(i)), i);
+    }
+    List<Overlap> overlaps = new ArrayList<>(deepest.values());
+    overlaps.sort(
+        Comparator.comparing((Overlap overlap) -> overlap.pose() != Overlap.AT_RIDE)
+            .thenComparing(Comparator.comparingDouble(Overlap::depthMm).reversed()));
+    return overlaps;
+  }
+
+  private List<Body> moved(List<Body> atRide, Pose pose) {
+    List<Body> moved = new ArrayList<>(atRide.size());
+    for (Body body : atRide) {
+      PlacedPart part = body.part();
+      boolean onFrame = part.carrier().equals(Assembly.FRAME);
+      boolean ofABar = !onFrame && !part.carrier().equals(Assembly.AXLE);
+      boolean placed = onFrame || pose.moved().containsKey(part.carrier());
+      if (placed && (ofABar || part.kind() != PartKind.BOUGHT)) {
+        moved.add(onFrame ? body : body(part, pose));
+      }
+    }
+    return moved;
+  }
+
+  private void addOverlaps(Map<Set<String>, Overlap> deepest, List<Body> bodies, int pose) {
+    boolean travel = pose != Overlap.AT_RIDE;
     bodies.sort(Comparator.comparingDouble(Body::rearMm));
-    List<Overlap> overlaps = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       Body one = bodies.get(i);
       double frontMm = one.frontMm() - ROOT_MM;
@@ -82,17 +130,25 @@ public final class Interference {
       Set<String> fitted = welded.getOrDefault(one.part().id(), Set.of());
       for (int j = i + 1; j < bodies.size() && bodies.get(j).rearMm() < frontMm; j++) {
         Body other = bodies.get(j);
-        if (!standsTogether(one.part(), other.part()) && !holds.contains(other.part().id())) {
-          double allowedMm = fitted.contains(other.part().id()) ? FITTED_MM : ROOT_MM;
-          double depthMm = depthMm(one, other, allowedMm);
-          if (depthMm > allowedMm) {
-            overlaps.add(new Overlap(one.part().id(), other.part().id(), depthMm));
-          }
+        boolean still = travel && one.part().carrier().equals(other.part().carrier());
+        if (still
+            || standsTogether(one.part(), other.part())
+            || holds.contains(other.part().id())) {
+          continue;
+        }
+        double allowedMm = fitted.contains(other.part().id()) ? FITTED_MM : ROOT_MM;
+        double depthMm = depthMm(one, other, allowedMm);
+        if (depthMm > allowedMm) {
+          Overlap found = new Overlap(one.part().id(), other.part().id(), depthMm, pose);
+          deepest.merge(Set.of(found.one(), found.other()), found, Interference::deeper);
         }
       }
     }
-    overlaps.sort(Comparator.comparingDouble(Overlap::depthMm).reversed());
-    return overlaps;
+  }
+
+  /** What is there at ride is told as that, however deep it gets later. */
+  private static Overlap deeper(Overlap known, Overlap next) {
+    return known.pose() == Overlap.AT_RIDE || known.depthMm() >= next.depthMm() ? known : next;
   }
 
   /**
@@ -122,10 +178,10 @@ public final class Interference {
     return onTheRail && other.carrier().equals(Assembly.FRAME) && other.kind() != PartKind.BOLT;
   }
 
-  private Body body(PlacedPart part) {
+  private Body body(PlacedPart part, Pose pose) {
     boolean hollow = part.kind() != PartKind.TUBE && part.kind() != PartKind.VEHICLE;
     List<Standing> members = new ArrayList<>();
-    add(members, part.solid(), part.place(), hollow);
+    add(members, part.solid(), pose.of(part.carrier()).after(part.place()), hollow);
     return new Body(part, members);
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trammel.assembly.Assembly;
@@ -14,6 +15,7 @@ import trammel.assembly.PartKind;
 import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
 import trammel.assembly.PlacedSeam;
+import trammel.assembly.Pose;
 import trammel.assembly.Prism;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
@@ -167,5 +169,44 @@ class InterferenceTest {
     PlacedPart small =
         part("small", PartKind.PLATE, turned.after(at(50, 0, 40)), Prism.block(20, 20, 20));
     assertEquals(10, overlaps(large, small).get(0).depthMm(), 1e-6);
+  }
+
+  private static PlacedPart on(String carrier, PartKind kind, String id, Place place) {
+    double sideMm = carrier.equals(Assembly.AXLE) ? 30 : 50;
+    Solid block = Prism.block(sideMm, sideMm, 20);
+    return new PlacedPart(id, id, kind, carrier, place, block, 0, "asked for by a test");
+  }
+
+  /** An axle part 30 under a frame part: raised by 36 it is 6 deep in it, lowered it is clear. */
+  @Test
+  void whatTheTravelBringsTogetherIsFoundWithItsPose() {
+    List<PlacedPart> parts =
+        List.of(
+            on(Assembly.FRAME, PartKind.PLATE, "over", at(0, 0, 100)),
+            on(Assembly.AXLE, PartKind.PLATE, "under", at(0, 0, 50)),
+            on(Assembly.AXLE, PartKind.PLATE, "beside it on the axle", at(200, 0, 50)));
+    Assembly assembly = new Assembly(List.of("frame", "axle"), parts, List.of(), List.of());
+    Pose lowered = new Pose(Map.of(Assembly.AXLE, at(0, 0, -60)));
+    Pose raised = new Pose(Map.of(Assembly.AXLE, at(0, 0, 36)));
+    assertEquals(List.of(), Interference.of(assembly));
+    List<Overlap> found = Interference.of(assembly, List.of(lowered, raised));
+    assertEquals(1, found.size());
+    assertEquals(1, found.get(0).pose());
+    assertEquals(6, found.get(0).depthMm(), 1e-9);
+  }
+
+  /** A bump stop is squeezed, and a spring that the pose does not place gets shorter. */
+  @Test
+  void whatGivesWayIsLeftOutOfTheTravel() {
+    List<PlacedPart> parts =
+        List.of(
+            on(Assembly.FRAME, PartKind.BOUGHT, "bump stop", at(0, 0, 100)),
+            on("spring", PartKind.PLATE, "spring's end", at(200, 0, 100)),
+            on(Assembly.AXLE, PartKind.PLATE, "pad", at(0, 0, 50)),
+            on(Assembly.AXLE, PartKind.PLATE, "seat", at(200, 0, 50)));
+    Assembly assembly =
+        new Assembly(List.of("frame", "axle", "spring"), parts, List.of(), List.of());
+    Pose raised = new Pose(Map.of(Assembly.AXLE, at(0, 0, 36)));
+    assertEquals(List.of(), Interference.of(assembly, List.of(raised)));
   }
 }

@@ -41,8 +41,7 @@ class PlaneCutTest {
     PlaneCut cut = new PlaneCut(tube, FROM_ABOVE, 50);
     assertEquals(area, coveredMm2(cut, 0.25), 0.01 * area);
     for (PlaneCut.Segment line : cut.hatching(2, Math.toRadians(45))) {
-      double middle =
-          Math.hypot((line.fromX() + line.toX()) / 2, (line.fromY() + line.toY()) / 2);
+      double middle = Math.hypot((line.fromX() + line.toX()) / 2, (line.fromY() + line.toY()) / 2);
       assertTrue(middle > 19, "a line lies in the bore: " + line);
     }
   }

@@ -4,108 +4,61 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.assembly.Assembly;
+import trammel.assembly.Place;
 import trammel.brackets.work.VehicleParts;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.engine.layout.Bar;
+import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
-import trammel.engine.mechanism.FurtherBody;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.motion.Placement;
+import trammel.planning.vehicle.BodyPlaces;
 
 /**
- * How each body of the assembly has moved from ride to a pose, as sixteen numbers column by column:
- * the axle and further bodies as the engine has them, bars from joint to joint, and springs, shocks
- * and the shaft also made longer or shorter along their line.
+ * How each body of the assembly has moved from ride to a pose, as sixteen numbers column by column.
+ * Springs, shocks and the shaft are also made longer or shorter along their line.
  */
 public final class BodyMotions {
-  private static final double ALONG = 1e-9;
-
-  private final Layout layout;
-  private final Placement axle;
-
-  private BodyMotions(Layout layout, AxlePose pose) {
-    this.layout = layout;
-    this.axle = pose.placement();
-  }
+  private BodyMotions() {}
 
   /** The motion of every body, by its name. */
   public static Map<String, List<Double>> of(Layout layout, AxlePose pose) {
-    return new BodyMotions(layout, pose).all();
-  }
-
-  private Map<String, List<Double>> all() {
     Map<String, List<Double>> motions = new LinkedHashMap<>();
-    motions.put(Assembly.AXLE, rigid(axle));
-    for (FurtherBody body : layout.guide().bodies()) {
-      motions.put(body.name(), rigid(axle.of(body.name())));
-    }
-    for (Bar bar : layout.bars()) {
-      Point3 frame = axle.of(bar.frameEnd().body()).move(bar.frame());
-      Point3 end = axle.of(bar.axleEnd().body()).move(bar.axle());
-      motions.put(bar.name(), between(bar.frame(), bar.axle(), frame, end));
-    }
+    BodyPlaces.of(layout, pose).moved().forEach((body, place) -> motions.put(body, columns(place)));
+    Placement axle = pose.placement();
     for (SpringUnit spring : layout.springs()) {
-      motions.put(
-          spring.name(),
-          between(spring.frame(), spring.axle(), spring.frame(), axle.move(spring.axle())));
+      motions.put(spring.name(), drawnOut(spring.frame(), spring.axle(), axle));
     }
     for (ShockUnit shock : layout.shocks()) {
-      motions.put(
-          shock.name(),
-          between(shock.frame(), shock.axle(), shock.frame(), axle.move(shock.axle())));
+      motions.put(shock.name(), drawnOut(shock.frame(), shock.axle(), axle));
     }
-    Point3 front = layout.chassis().driveline().transmissionJoint();
-    Point3 rear = layout.chassis().driveline().pinionJoint();
-    motions.put(VehicleParts.SHAFT, between(front, rear, front, axle.move(rear)));
+    Driveline driveline = layout.chassis().driveline();
+    motions.put(
+        VehicleParts.SHAFT, drawnOut(driveline.transmissionJoint(), driveline.pinionJoint(), axle));
     return motions;
   }
 
-  private static List<Double> rigid(Placement body) {
-    return columns(
-        body.turn(new Vector3(1, 0, 0)),
-        body.turn(new Vector3(0, 1, 0)),
-        body.turn(new Vector3(0, 0, 1)),
-        body.move(new Point3(0, 0, 0)));
+  /** Turned about its end on the frame and made as long as it is from there to the axle. */
+  private static List<Double> drawnOut(Point3 frame, Point3 onAxle, Placement axle) {
+    Point3 moved = axle.move(onAxle);
+    double share = frame.distanceMm(moved) / frame.distanceMm(onAxle);
+    Place turn = BodyPlaces.turnedAbout(frame, onAxle, moved);
+    Vector3 along = frame.to(onAxle).normalized();
+    Vector3 x = turn.turn(drawn(new Vector3(1, 0, 0), along, share));
+    Vector3 y = turn.turn(drawn(new Vector3(0, 1, 0), along, share));
+    Vector3 z = turn.turn(drawn(new Vector3(0, 0, 1), along, share));
+    Vector3 stays = x.scaled(frame.xMm()).plus(y.scaled(frame.yMm())).plus(z.scaled(frame.zMm()));
+    return columns(x, y, z, frame.plus(stays.scaled(-1)));
   }
 
-  /** From one line to another, by the shortest turn, drawn out along the line. */
-  private static List<Double> between(Point3 from, Point3 to, Point3 movedFrom, Point3 movedTo) {
-    Vector3 was = from.to(to);
-    Vector3 is = movedFrom.to(movedTo);
-    double share = is.norm() / was.norm();
-    Vector3 along = was.normalized();
-    Vector3 now = is.normalized();
-    Vector3 x = moved(new Vector3(1, 0, 0), along, now, share);
-    Vector3 y = moved(new Vector3(0, 1, 0), along, now, share);
-    Vector3 z = moved(new Vector3(0, 0, 1), along, now, share);
-    Vector3 shifted = x.scaled(from.xMm()).plus(y.scaled(from.yMm())).plus(z.scaled(from.zMm()));
-    return columns(
-        x,
-        y,
-        z,
-        new Point3(
-            movedFrom.xMm() - shifted.x(),
-            movedFrom.yMm() - shifted.y(),
-            movedFrom.zMm() - shifted.z()));
+  private static Vector3 drawn(Vector3 own, Vector3 along, double share) {
+    return own.plus(along.scaled((share - 1) * own.dot(along)));
   }
 
-  private static Vector3 moved(Vector3 own, Vector3 along, Vector3 now, double share) {
-    Vector3 drawn = own.plus(along.scaled((share - 1) * own.dot(along)));
-    return turned(drawn, along, now);
-  }
-
-  /** The turn that takes one direction to another (Rodrigues' formula). */
-  private static Vector3 turned(Vector3 one, Vector3 from, Vector3 to) {
-    Vector3 axis = from.cross(to);
-    double cos = from.dot(to);
-    if (axis.norm() < ALONG) {
-      return one;
-    }
-    return one.scaled(cos).plus(axis.cross(one)).plus(axis.scaled(axis.dot(one) / (1 + cos)));
+  private static List<Double> columns(Place place) {
+    return columns(place.x(), place.y(), place.z(), place.origin());
   }
 
   private static List<Double> columns(Vector3 x, Vector3 y, Vector3 z, Point3 origin) {

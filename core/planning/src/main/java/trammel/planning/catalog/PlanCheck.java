@@ -58,7 +58,10 @@ public enum PlanCheck {
   /** Whether every outline can be cut, every seam run, and every part has room. */
   CAN_BE_MADE("can-be-made", "part that cannot be made: its outline, seam or room", Measure.COUNT),
   /** Whether two parts stand in the same place. */
-  PARTS_APART("parts-apart", "pair of parts that cut into each other at ride", Measure.COUNT);
+  PARTS_APART(
+      "parts-apart",
+      "pair of parts that cut into each other, at ride or at the ends of the travel",
+      Measure.COUNT);
 
   private final String id;
   private final String title;

@@ -16,22 +16,30 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Direction;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.layout.Travel;
+import trammel.engine.motion.AxlePose;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlanCheck;
+import trammel.planning.vehicle.BodyPlaces;
 import trammel.planning.vehicle.FinishedVehicle;
 import trammel.reading.quantity.QuantityPrinter;
 
 /**
- * How many pairs of parts of the finished vehicle stand in each other at ride: a shock's bracket in
- * the seat of an air spring, the leg of a crossmember in the bracket of a lateral bar. Each part by
- * itself can be cut and welded, and the job still cannot be built so.
+ * How many pairs of parts of the finished vehicle stand in each other, at ride or with each wheel
+ * at an end of its travel: a shock's bracket in the seat of an air spring, the leg of a crossmember
+ * in the bracket of a lateral bar, a tyre in an outrigger. Each part by itself can be cut and
+ * welded, and the job still cannot be built or driven so.
  */
 final class PartsApart implements Check {
+  /** A wheel this near to the end of its travel is there. */
+  private static final double END_MM = 0.5;
+
   private final JobWork planning;
   private final Catalog catalog;
   private final QuantityPrinter print;
@@ -60,31 +68,55 @@ final class PartsApart implements Check {
   @Override
   public Reading read(LayoutAnalysis analysis) {
     try {
-      List<Overlap> overlaps = overlaps(analysis.layout());
+      List<AxlePose> ends = ends(analysis);
+      List<Overlap> overlaps = overlaps(analysis.layout(), ends);
+      List<String> where = ends.stream().map(pose -> ", " + analysis.describe(pose)).toList();
       return new Reading.Value(
           overlaps.size(),
-          overlaps.isEmpty() ? "" : words(overlaps.get(0)) + ", " + depth(overlaps.get(0)),
-          overlaps.stream().skip(1).map(PartsApart::detail).toList());
+          overlaps.isEmpty() ? "" : words(overlaps.get(0), where) + ", " + depth(overlaps.get(0)),
+          overlaps.stream().skip(1).map(overlap -> detail(overlap, where)).toList());
     } catch (UnworkableLayoutException cannot) {
       return new Reading.NotApplicable("what cannot be made stands nowhere");
     }
   }
 
-  private List<Overlap> overlaps(Layout layout) {
-    Assembly assembly = FinishedVehicle.of(layout, catalog, planning.of(layout), print);
-    return Interference.of(assembly);
+  /** The poses with each wheel at full bump or at full droop. */
+  private static List<AxlePose> ends(LayoutAnalysis analysis) {
+    Chassis chassis = analysis.layout().chassis();
+    Travel travel = chassis.travel();
+    List<AxlePose> ends = new ArrayList<>(4);
+    for (AxlePose pose : analysis.envelope()) {
+      double halfMm = chassis.axle().trackMm() / 2 * Math.sin(pose.rollRad());
+      if (isEnd(pose.heaveMm() + halfMm, travel) && isEnd(pose.heaveMm() - halfMm, travel)) {
+        ends.add(pose);
+      }
+    }
+    return ends;
   }
 
-  private static String words(Overlap overlap) {
-    return overlap.one() + " and " + overlap.other();
+  private static boolean isEnd(double wheelMm, Travel travel) {
+    return wheelMm > travel.bumpMm() - END_MM || wheelMm < END_MM - travel.droopMm();
+  }
+
+  private List<Overlap> overlaps(Layout layout, List<AxlePose> ends) {
+    Assembly assembly = FinishedVehicle.of(layout, catalog, planning.of(layout), print);
+    return Interference.of(
+        assembly, ends.stream().map(pose -> BodyPlaces.of(layout, pose)).toList());
+  }
+
+  private static String words(Overlap overlap, List<String> where) {
+    return overlap.one()
+        + " and "
+        + overlap.other()
+        + (overlap.pose() == Overlap.AT_RIDE ? "" : where.get(overlap.pose()));
   }
 
   private String depth(Overlap overlap) {
     return print.length(overlap.depthMm()) + " deep";
   }
 
-  private static Detail detail(Overlap overlap) {
-    return new Detail(words(overlap) + ":", Measure.LENGTH, overlap.depthMm());
+  private static Detail detail(Overlap overlap, List<String> where) {
+    return new Detail(words(overlap, where) + ":", Measure.LENGTH, overlap.depthMm());
   }
 
   @Override
@@ -99,7 +131,7 @@ final class PartsApart implements Check {
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     Layout layout = analysis.layout();
     Set<Adjustment> moves = new LinkedHashSet<>();
-    for (Overlap overlap : overlaps(layout)) {
+    for (Overlap overlap : overlaps(layout, ends(analysis))) {
       addMoves(moves, layout, overlap.one());
       addMoves(moves, layout, overlap.other());
     }

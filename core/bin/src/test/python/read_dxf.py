@@ -52,9 +52,13 @@ def loops(entities):
 
 for file in sorted(pathlib.Path(sys.argv[1]).glob("*.dxf")):
     document = ezdxf.readfile(file)
-    if document.dxfversion != "AC1009":
-        raise ValueError(f"{file} is not release 12")
+    if document.dxfversion != "AC1015":
+        raise ValueError(f"{file} is not release 2000")
+    # What the file says its numbers mean ($INSUNITS), and what its name says.
+    mm = {1: 25.4, 4: 1.0}[document.units]
+    if not file.stem.endswith({1: "-inch", 4: "-mm"}[document.units]):
+        raise ValueError(f"{file} does not say its units in its name")
     space = document.modelspace()
     outer = loops([e for e in space if e.dxf.layer == "CUT_OUTER"])
     inner = loops([e for e in space if e.dxf.layer == "CUT_INNER"])
-    print(file.stem, repr(sum(outer) - sum(inner)), len(inner))
+    print(file.stem.rsplit("-", 1)[0], repr((sum(outer) - sum(inner)) * mm**2), len(inner))

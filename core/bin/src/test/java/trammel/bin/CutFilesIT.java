@@ -1,15 +1,21 @@
 package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,6 +68,69 @@ class CutFilesIT {
       platesMm2 += plate.number("area_mm2") * plate.number("quantity");
     }
     assertEquals(platesMm2, sheetsMm2, 10);
+  }
+
+  /** Inches in a job in US units, where the shop's catalog asks for the units of the job. */
+  @Test
+  void aShopMayHaveItsCutFilesInTheUnitsOfTheJob() throws Exception {
+    Path own = Files.createDirectories(shop.resolve("inches/catalog"));
+    Files.writeString(
+        own.resolve("cutting.yaml"), "format: trammel-catalog/1\ncutting: {cut_file_units: job}\n");
+    Path job = Files.copy(copy.demoJob("sedan"), shop.resolve("inches/sedan.yaml"));
+    Path files = shop.resolve("inches/out");
+    assertEquals(STOP, copy.run("plan", job.toString(), "--out", files.toString()).exitCode());
+    for (String line : readByEzdxf(files.resolve("plates"))) {
+      assertTrue(Double.parseDouble(line.split(" ")[1]) > 100, line);
+    }
+    try (Stream<Path> sheets = Files.list(files.resolve("sheets"))) {
+      assertTrue(
+          sheets
+              .filter(file -> file.toString().endsWith(".dxf"))
+              .allMatch(file -> file.toString().endsWith("-inch.dxf")));
+    }
+  }
+
+  /**
+   * Read back from its bytes: each edge once one way and once the other (closed, all facets turned
+   * alike), and the volume by the divergence theorem, above 0 where facets are turned outwards, is
+   * area times thickness within the half percent of a mesh's chords.
+   */
+  @Test
+  void everyPrintIsAClosedSolidOfThePlatesVolume() throws Exception {
+    for (Tree plate : copy.json(STOP, "plan", copy.demoJob("pickup")).list("plates")) {
+      String name = plate.text("name");
+      ByteBuffer stl =
+          ByteBuffer.wrap(
+                  Files.readAllBytes(out.resolve("prints/" + FileSet.safeName(name) + "-mm.stl")))
+              .order(ByteOrder.LITTLE_ENDIAN);
+      assertFalse(new String(stl.array(), 0, 5, StandardCharsets.US_ASCII).equals("solid"), name);
+      int count = stl.getInt(80);
+      assertEquals(84 + 50 * count, stl.capacity(), name);
+      Map<String, Integer> edges = new HashMap<>();
+      double volumeMm3 = 0;
+      for (int i = 0; i < count; i++) {
+        double[][] corners = new double[3][3];
+        for (int j = 0; j < 9; j++) {
+          corners[j / 3][j % 3] = stl.getFloat(84 + 50 * i + 12 + 4 * j);
+        }
+        volumeMm3 += sixTimesVolume(corners[0], corners[1], corners[2]) / 6;
+        for (int j = 0; j < 3; j++) {
+          String from = Arrays.toString(corners[j]);
+          String to = Arrays.toString(corners[(j + 1) % 3]);
+          edges.merge(from + to, 1, Integer::sum);
+          edges.merge(to + from, -1, Integer::sum);
+        }
+      }
+      assertTrue(edges.values().stream().allMatch(sum -> sum == 0), name + " is not closed");
+      double planMm3 = plate.number("area_mm2") * plate.number("thickness_mm");
+      assertEquals(planMm3, volumeMm3, 0.005 * planMm3, name);
+    }
+  }
+
+  private static double sixTimesVolume(double[] a, double[] b, double[] c) {
+    return a[0] * (b[1] * c[2] - b[2] * c[1])
+        + a[1] * (b[2] * c[0] - b[0] * c[2])
+        + a[2] * (b[0] * c[1] - b[1] * c[0]);
   }
 
   @Test

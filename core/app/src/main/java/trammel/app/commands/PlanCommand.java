@@ -39,8 +39,9 @@ public final class PlanCommand extends JobCommand {
             Syntax.of(
                 "Lists the parts, tubes, plates, welds and hours of a job, with their reasons. With"
                     + " --out it writes what saw and cutting table need: a DXF and an SVG of every"
-                    + " plate and every sheet, templates of coped tubes, both cut lists, and the finished job as a"
-                    + " scene that any viewer of glTF 2.0 shows (assembly.gltf).")));
+                    + " plate and every sheet, templates of coped tubes, both cut lists, every"
+                    + " plate as a solid to print and try, and the finished job as a scene that any"
+                    + " viewer of glTF 2.0 shows (assembly.gltf).")));
   }
 
   @Override
@@ -84,7 +85,9 @@ public final class PlanCommand extends JobCommand {
     Stops stops = Verdicts.stops(draft, results, amounts);
     if (folder.isPresent()) {
       FileSet files = new FileSet();
-      new CutFiles(estimate, stops).addTo(files);
+      CutFiles cutFiles = new CutFiles(estimate, stops);
+      cutFiles.addTo(files);
+      cutFiles.addPrintsTo(files);
       files.add("assembly.gltf", GltfScene.text(assembly(draft, bench, estimate)) + "\n");
       CommonOptions.write(files, folder.get(), screen);
     }

@@ -10,6 +10,7 @@ import trammel.app.files.FileSet;
 import trammel.app.json.EstimateJson;
 import trammel.app.json.Json;
 import trammel.app.text.Stops;
+import trammel.assembly.Prism;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.cutting.bars.CutBar;
@@ -17,6 +18,7 @@ import trammel.cutting.bars.PlacedPiece;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.PlacedPart;
 import trammel.planning.drawings.DxfDrawing;
+import trammel.planning.drawings.DxfUnits;
 import trammel.planning.drawings.NestDrawing;
 import trammel.planning.drawings.SvgDrawing;
 import trammel.planning.drawings.WrapTemplate;
@@ -36,6 +38,7 @@ public final class CutFiles {
 
   private final Estimate estimate;
   private final Stops stops;
+  private final DxfUnits units;
   private final Set<String> taken = new HashSet<>();
 
   /**
@@ -45,6 +48,14 @@ public final class CutFiles {
   public CutFiles(Estimate estimate, Stops stops) {
     this.estimate = estimate;
     this.stops = stops;
+    units =
+        estimate
+            .draft()
+            .linkageSite()
+            .catalog()
+            .cutting()
+            .cutFileUnits()
+            .of(estimate.draft().job().header().units());
   }
 
   /** Adds all files to a set. */
@@ -57,11 +68,23 @@ public final class CutFiles {
     files.add("cut-lists.json", Json.text(EstimateJson.cutLists(estimate, stops)) + "\n");
   }
 
+  /** Adds every plate as a solid to print in plastic and try on the vehicle before it is cut. */
+  public void addPrintsTo(FileSet files) {
+    for (PlateCut cut : estimate.materials().plates()) {
+      for (PlateNeed need : cut.needs()) {
+        Plate plate = need.plate();
+        String name = free("prints/" + FileSet.safeName(plate.name()));
+        Prism solid = Prism.plate(plate.outline(), plate.thicknessMm());
+        files.add(name + "-mm.stl", StlFile.of(plate.name(), solid.mesh()));
+      }
+    }
+  }
+
   private void addPlates(FileSet files) {
     for (PlateCut cut : estimate.materials().plates()) {
       for (PlateNeed need : cut.needs()) {
         String name = free("plates/" + FileSet.safeName(need.plate().name()));
-        files.add(name + ".dxf", DxfDrawing.of(need.plate()).text());
+        files.add(dxf(name), DxfDrawing.of(need.plate(), units).text());
         files.add(name + ".svg", SvgDrawing.of(need.plate().outline()).text());
       }
     }
@@ -83,10 +106,11 @@ public final class CutFiles {
                 + sheets.size()
                 + ", "
                 + sheets.get(i).stock().id()
-                + ", lengths in mm";
+                + ", lengths in "
+                + units.word();
         NestDrawing nest = new NestDrawing(sheets.get(i), plates, title);
         String name = free("sheets/" + FileSet.safeName(cut.material().key()) + "-" + (i + 1));
-        files.add(name + ".dxf", nest.dxf().text());
+        files.add(dxf(name), nest.dxf(units).text());
         files.add(name + ".svg", nest.svg().text());
       }
     }
@@ -103,6 +127,11 @@ public final class CutFiles {
         }
       }
     }
+  }
+
+  /** A name that says what the numbers in it mean to a table that does not read it off. */
+  private String dxf(String name) {
+    return name + "-" + units.word() + ".dxf";
   }
 
   /** Two parts may have names that come to the same file name. */

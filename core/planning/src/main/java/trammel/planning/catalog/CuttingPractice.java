@@ -13,6 +13,7 @@ import trammel.engine.quantity.Given;
  * @param sheetMarginMm kept free along a sheet's edge (mm), 0 or more
  * @param usefulStickMm offcut of a stick that goes back on the rack (mm), above 0
  * @param usefulSheetMm least side of a sheet offcut that goes back on the rack (mm), above 0
+ * @param cutFileUnits in which units the cutting table is given its files
  */
 public record CuttingPractice(
     double sawKerfMm,
@@ -21,7 +22,8 @@ public record CuttingPractice(
     double leadInRoomMm,
     double sheetMarginMm,
     double usefulStickMm,
-    double usefulSheetMm) {
+    double usefulSheetMm,
+    CutFileUnits cutFileUnits) {
   public CuttingPractice {
     Given.within("saw kerf", sawKerfMm, 0, 20, "mm", "Measure a cut.");
     Given.within("saw trim", sawTrimMm, 0, 500, "mm", "0 for none.");

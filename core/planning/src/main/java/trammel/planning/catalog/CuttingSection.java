@@ -28,6 +28,13 @@ final class CuttingSection extends CatalogSection {
       Field.lengthMm(
           "useful_sheet", "least side of a sheet's offcut that goes back", inches(1), inches(96));
 
+  private static final Field<String> CUT_FILE_UNITS =
+      Field.choice(
+              "cut_file_units",
+              "units of the DXF files for the cutting table; job: inches in a job in US units",
+              CutFileUnits.words())
+          .withDefault(CutFileUnits.MILLIMETRES.word());
+
   CuttingSection() {
     super(
         "cutting",
@@ -40,6 +47,7 @@ final class CuttingSection extends CatalogSection {
             SHEET_MARGIN,
             USEFUL_STICK,
             USEFUL_SHEET,
+            CUT_FILE_UNITS,
             Purchase.SOURCE));
   }
 
@@ -63,6 +71,7 @@ final class CuttingSection extends CatalogSection {
                 values.get(LEAD_IN_ROOM),
                 values.get(SHEET_MARGIN),
                 values.get(USEFUL_STICK),
-                values.get(USEFUL_SHEET)));
+                values.get(USEFUL_SHEET),
+                CutFileUnits.ofWord(values.get(CUT_FILE_UNITS))));
   }
 }

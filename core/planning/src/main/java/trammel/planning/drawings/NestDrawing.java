@@ -56,17 +56,19 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
     return placed;
   }
 
-  /** For the cutting table; the sheet's edge is only marked. */
-  public DxfDrawing dxf() {
+  /** For the cutting table; the sheet's edge and the legend are on a layer of their own. */
+  public DxfDrawing dxf(DxfUnits units) {
     List<Edge> edge = new ArrayList<>(border().outer().edges());
-    return new DxfDrawing(placed(), edge, notes());
+    return new DxfDrawing(placed(), numbers(), edge, legend(), units);
   }
 
   /** For the eye. */
   public SvgDrawing svg() {
     List<Outline> outlines = new ArrayList<>(placed());
     outlines.add(border());
-    return SvgDrawing.of(outlines, notes());
+    List<Note> notes = new ArrayList<>(numbers());
+    notes.addAll(legend());
+    return SvgDrawing.of(outlines, notes);
   }
 
   private Outline border() {
@@ -81,21 +83,28 @@ public record NestDrawing(CutSheet sheet, Map<String, Plate> plates, String titl
                 new Point2(0, heightMm))));
   }
 
-  /** A number in every plate, and under the sheet what the numbers are. */
-  private List<Note> notes() {
-    List<Note> notes = new ArrayList<>(2 * sheet.parts().size() + 1);
-    notes.add(new Note(new Point2(0, -LINE_MM), NOTE_HEIGHT_MM, title));
-    List<String> names = new ArrayList<>();
+  /** A number in every plate. */
+  private List<Note> numbers() {
+    List<Note> numbers = new ArrayList<>(sheet.parts().size());
+    List<String> names = names();
     List<Outline> placed = placed();
     for (int i = 0; i < placed.size(); i++) {
       String name = sheet.parts().get(i).partId();
-      if (!names.contains(name)) {
-        names.add(name);
-      }
-      notes.add(number(placed.get(i), names.indexOf(name) + 1));
+      numbers.add(number(placed.get(i), names.indexOf(name) + 1));
     }
-    notes.addAll(key(names));
-    return notes;
+    return numbers;
+  }
+
+  /** Under the sheet, which it is and what the numbers are. */
+  private List<Note> legend() {
+    List<Note> legend = new ArrayList<>();
+    legend.add(new Note(new Point2(0, -LINE_MM), NOTE_HEIGHT_MM, title));
+    legend.addAll(key(names()));
+    return legend;
+  }
+
+  private List<String> names() {
+    return sheet.parts().stream().map(PlacedPart::partId).distinct().toList();
   }
 
   /** What the numbers are, in as many columns as the longest name leaves room for. */

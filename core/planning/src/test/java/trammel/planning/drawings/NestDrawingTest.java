@@ -49,7 +49,7 @@ class NestDrawingTest {
 
   @Test
   void theDrawingReadBackHoldsTheAreaOfAllPlates() {
-    List<DxfReader.Entity> entities = DxfReader.entities(nest().dxf().text());
+    List<DxfReader.Entity> entities = DxfReader.entities(nest().dxf(DxfUnits.MILLIMETRES).text());
     double cutMm2 =
         DxfReader.closedArea(entities, DxfDrawing.CUT_OUTER, 1e-3)
             - DxfReader.closedArea(entities, DxfDrawing.CUT_INNER, 1e-3);
@@ -72,17 +72,19 @@ class NestDrawingTest {
             Map.of(first, TAB, second, TAB),
             "1/4 in plate, sheet 1 of 1");
     List<Note> key =
-        nest.dxf().notes().stream().filter(note -> note.text().contains("boxing")).toList();
+        nest.dxf(DxfUnits.MILLIMETRES).legend().stream()
+            .filter(note -> note.text().contains("boxing"))
+            .toList();
     assertEquals(2, key.size());
     assertEquals(key.get(0).at().xMm(), key.get(1).at().xMm());
     assertTrue(key.get(1).at().yMm() < key.get(0).at().yMm() - key.get(0).heightMm());
   }
 
   @Test
-  void theSheetsEdgeIsOnlyMarked() {
+  void theSheetsEdgeIsOnALayerOfItsOwn() {
     long marked =
-        DxfReader.entities(nest().dxf().text()).stream()
-            .filter(entity -> entity.layer().equals(DxfDrawing.MARK))
+        DxfReader.entities(nest().dxf(DxfUnits.MILLIMETRES).text()).stream()
+            .filter(entity -> entity.layer().equals(DxfDrawing.BORDER))
             .filter(entity -> entity.kind().equals("LINE"))
             .count();
     assertEquals(4, marked);

@@ -33,6 +33,7 @@ class HandoutIT {
   private static final Map<String, Integer> DOCUMENTS =
       Map.of(
           "customer/quote", 2,
+          "customer/handover", 2,
           "floor/floor-packet", 6,
           "floor/cut-lists", 3,
           "floor/as-built-record", 3,
@@ -137,6 +138,11 @@ class HandoutIT {
           stops, Files.readString(folder.resolve(document + ".html")).contains(HEADLINE), document);
     }
     assertEquals(List.of(), outside);
+    double widthPt = units.equals("us") ? 612 : 210 / 25.4 * 72;
+    assertEquals(widthPt, PdfPages.widthPt(folder.resolve("drawings/travel.pdf")), 0.5);
+    if (units.equals("metric")) {
+      assertFalse(joined(folder.resolve("floor/floor-packet.pdf")).contains("35 ft"));
+    }
     if (job.equals("sedan")) {
       // Its coils stand over their shocks: one set of brackets, under one name.
       String floor = joined(folder.resolve("floor/floor-packet.pdf"));
@@ -194,6 +200,35 @@ class HandoutIT {
     String block = floor.substring(frame, floor.indexOf("\u2610", frame + 1));
     assertTrue(block.contains("Finder along lower-left, rising to the front"), block);
     assertTrue(block.contains("set and tacked by"), block);
+  }
+
+  /** Every seam of the floor's weld list is looked over by its number; the owner's own sheet. */
+  @Test
+  void everyWeldIsLookedOverAndTheOwnerKnowsWhatToLookAt() throws Exception {
+    String floor = joined(pickup().folder().resolve("floor/floor-packet.pdf"));
+    String record = joined(pickup().folder().resolve("floor/as-built-record.pdf"));
+    String looked = record.substring(record.indexOf("Welds, looked over by eye"));
+    int welds = 0;
+    while (floor.contains(" W" + (welds + 1) + " ")) {
+      welds++;
+      assertTrue(looked.contains(" W" + welds + " "), "W" + welds + " is not looked over");
+    }
+    assertTrue(welds > 30, "welds of the list: " + welds);
+    // AWS D1.1, visual, from memory: undercut no deeper than 1/32 in.
+    assertTrue(looked.contains("undercut no deeper than 1/32 in"), looked);
+    assertTrue(record.contains("Torque record") && record.contains("customer signs"), record);
+    String owner = joined(pickup().folder().resolve("customer/handover.pdf"));
+    // The demonstration job's own loads, and 17 1/2 in of ride height.
+    for (String words :
+        List.of(
+            "ground to the frame's underside at the axle 17 1/2 in",
+            "driver and passenger 360 lb, load in the bed 500 lb",
+            "after 50 miles",
+            "never work under it on a jack alone",
+            "Warranty our welds and brackets for 24 months")) {
+      assertTrue(owner.contains(words), words + " is not in: " + owner);
+    }
+    assertFalse(owner.contains("Air lines to run inside"), "the shop's own note");
   }
 
   /** Whoever signs knows what is cut out of the vehicle for good, and what is not touched. */
@@ -320,6 +355,7 @@ class HandoutIT {
         copy.demoTree("pickup")
             .with("job.customer", customer)
             .with("job.vehicle", vehicle)
+            .with("job.customer_note", "\u4f60\u597d")
             .with("job.note", "note " + "very long ".repeat(20) + "<b>&amp;");
     Path file = InstalledCopy.write(shop.resolve("nasty.json"), job);
     Path folder = shop.resolve("nasty");
@@ -331,7 +367,13 @@ class HandoutIT {
     }
     String quote = PdfPages.text(folder.resolve("customer/quote.pdf"));
     assertTrue(quote.contains("<script>alert(1)</script>"), quote);
-    assertTrue(Files.readString(folder.resolve("customer/quote.html")).contains("&lt;script&gt;"));
+    // Letters that the font has not are told by their numbers, not printed as something else.
+    assertTrue(
+        quote.contains("letters that the font of this paper has not: U+4F60, U+597D"), quote);
+    assertFalse(quote.contains("##"), quote);
+    String html = Files.readString(folder.resolve("customer/quote.html"));
+    assertTrue(html.contains("\u4f60\u597d"), "the browser has letters of its own");
+    assertTrue(html.contains("&lt;script&gt;"));
     for (Path svg : files(folder, ".svg")) {
       DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(svg.toFile());
     }

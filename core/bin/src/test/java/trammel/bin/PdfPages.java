@@ -43,6 +43,13 @@ final class PdfPages {
     }
   }
 
+  /** Width of the first page (pt). */
+  static double widthPt(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return document.getPage(0).getMediaBox().getWidth();
+    }
+  }
+
   static String text(Path pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return new PDFTextStripper().getText(document);

@@ -58,7 +58,7 @@ public final class FloorDocument {
     model.put("leftRail", rail(true));
     model.put("rightRail", rail(false));
     model.put("axleTube", axleTube());
-    model.put("order", DocumentModel.texts(order()));
+    model.put("order", DocumentModel.texts(OrderOfWork.of(paper)));
     model.put("struts", struts());
     model.put("angles", angles());
     FitUpBlocks blocks = new FitUpBlocks(paper, sheet);
@@ -178,30 +178,6 @@ public final class FloorDocument {
               + paper.amounts().good(judged.measure(), judged.limit()));
     }
     return grid;
-  }
-
-  private List<String> order() {
-    List<String> order = new ArrayList<>();
-    order.add("Stand the vehicle on rated stands, level across; chock, disconnect, drain, shield.");
-    order.add(
-        "Mark the axle line on both rails and the centre line on the floor; check diagonals.");
-    NotchCut.of(paper.draft().layout(), paper.draft().linkageSite())
-        .ifPresent(
-            cut ->
-                order.add(
-                    "Brace the frame, then notch one rail at a time, cut "
-                        + paper.printer().length(cut.cutDepthMm())
-                        + " deep: fit and weld its plates before the other rail is cut."));
-    order.add("Hold the axle at ride with the mock-up struts, square and centred to the marks.");
-    order.add("Set each bracket by its two datums, tack it, and write down what it is.");
-    order.add("Type the readings in: trammel tacked JOB fitup.csv. Weld only when it says weld.");
-    order.add("Take rubber, bushings and wires out of the heat; weld in steps from side to side.");
-    order.add("Fit the bars; draw the bolts tight at ride height, never hanging.");
-    order.add("Take the struts out, move the axle through its whole travel, look at every gap.");
-    order.add("Springs and shocks in, lines and hose checked at full droop, brakes bled.");
-    order.add(
-        "Torque again after the first drive; set the alignment; fill in the as-built record.");
-    return order;
   }
 
   private Grid notch() {

@@ -96,7 +96,7 @@ public record JobPaper(
     job.put("note", note.orElse(""));
     model.put("job", job);
     model.put(stops());
-    model.put("cautions", DocumentModel.texts(Cautions.lines()));
+    model.put("cautions", DocumentModel.texts(Cautions.lines(printer().system())));
     return model;
   }
 

@@ -3,15 +3,20 @@ package trammel.app.documents;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trammel.app.drawings.MeasuringPicture;
 import trammel.app.text.Cautions;
 import trammel.planning.job.JobFields;
 import trammel.reading.fields.Field;
+import trammel.reading.fields.FieldKind;
 import trammel.reading.quantity.UnitSystem;
 
 /** The blank sheet that goes to the vehicle with the tape, the angle finder and the scales. */
 public final class MeasuringDocument {
   private static final String MEASURED = "measured";
+  private static final String CHOSEN = "chosen";
+  private static final Set<String> WANTED =
+      Set.of("rail_underside_at_axle", "bump", "droop", "top_speed");
 
   private final UnitSystem units;
   private final Map<String, String> numbers = new LinkedHashMap<>();
@@ -27,6 +32,21 @@ public final class MeasuringDocument {
           "again",
           "again");
 
+  /** What there may be several of: a column for each of three. */
+  private final Grid several =
+      new Grid(
+          "blrlll",
+          new int[] {6, 50, 8, 12, 12, 12},
+          "no.",
+          "what it is, and from where",
+          "in",
+          "one",
+          "two",
+          "three");
+
+  private final Grid wanted =
+      new Grid("lr" + "l", new int[] {50, 10, 40}, "what is wanted", "in", "");
+
   private MeasuringDocument(UnitSystem units) {
     this.units = units;
   }
@@ -36,9 +56,10 @@ public final class MeasuringDocument {
     MeasuringDocument document = new MeasuringDocument(units);
     for (Field<?> field : JobFields.all()) {
       if (field.key().equals(MEASURED)) {
-        for (Field<?> part : field.children()) {
-          document.add(part, MEASURED);
-        }
+        document.addAll(field, false, document.grid);
+        document.addAll(field, true, document.several);
+      } else if (field.key().equals(CHOSEN)) {
+        field.children().forEach(document::addWanted);
       }
     }
     DocumentModel model = new DocumentModel();
@@ -51,20 +72,38 @@ public final class MeasuringDocument {
         MeasuringPicture.of(document.numbers),
         "Where each measurement is taken, from the left and from above");
     model.put("lines", document.grid);
-    model.put("cautions", DocumentModel.texts(Cautions.lines()));
+    model.put("several", document.several);
+    model.put("wanted", document.wanted);
+    model.put("cautions", DocumentModel.texts(Cautions.lines(units)));
     return new PaperDocument("measuring", model, units);
   }
 
-  private void add(Field<?> field, String within) {
+  /** Adds what there is one of, or what there may be several of. */
+  private void addAll(Field<?> measured, boolean lists, Grid into) {
+    for (Field<?> part : measured.children()) {
+      if (lists == (part.kind() == FieldKind.SECTION_LIST)) {
+        add(part, MEASURED, into, "");
+      }
+    }
+  }
+
+  /** A heading is put over its first line, never over another heading. */
+  private void add(Field<?> field, String within, Grid into, String heading) {
     String path = within + "." + field.key();
     if (field.children().isEmpty()) {
-      line(field, path);
+      line(field, path, into);
       return;
     }
-    grid.group(field.help());
+    String over = heading.isEmpty() ? field.help() : heading + ": " + field.help();
     int before = counted;
+    boolean headed = false;
     for (Field<?> child : field.children()) {
-      add(child, path);
+      if (!headed && child.children().isEmpty()) {
+        into.group(over);
+        headed = true;
+      }
+      add(child, path, into, headed ? "" : over);
+      headed |= !child.children().isEmpty();
     }
     // The picture shows a point once, with the numbers of all that is measured of it.
     String last = Integer.toString(counted);
@@ -73,7 +112,23 @@ public final class MeasuringDocument {
     }
   }
 
-  private void line(Field<?> field, String path) {
+  /** What decides the layout and is asked with the tape in hand: linkage, springs, ride height. */
+  private void addWanted(Field<?> field) {
+    if (field.key().equals("linkage_options")) {
+      wanted.row(
+          "side of the frame rails on which the bars run: between them, outside them", "", "");
+    } else if (field.key().equals("ride")) {
+      field.children().forEach(this::addWanted);
+    } else if (field.key().equals("linkage")) {
+      wanted.row("linkage that carries the axle", "", "");
+    } else if (field.key().equals("spring")) {
+      wanted.row("springs: coil or air, on the shocks or beside them", "", "");
+    } else if (WANTED.contains(field.key())) {
+      wanted.row(field.help(), field.unit(units), "");
+    }
+  }
+
+  private void line(Field<?> field, String path, Grid into) {
     counted++;
     String number = Integer.toString(counted);
     numbers.put(path, number);
@@ -88,6 +143,6 @@ public final class MeasuringDocument {
     if (field.isOptional() && field.defaultText(units).isEmpty()) {
       what.append(" (if there is one)");
     }
-    grid.row(number, what.toString(), field.unit(units), "", "", "");
+    into.row(number, what.toString(), field.unit(units), "", "", "");
   }
 }

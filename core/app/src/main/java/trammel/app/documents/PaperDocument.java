@@ -1,6 +1,7 @@
 package trammel.app.documents;
 
 import java.nio.charset.StandardCharsets;
+import trammel.app.paper.ArabicJoining;
 import trammel.reading.quantity.UnitSystem;
 
 /** A document that is ready to be written. */
@@ -22,6 +23,7 @@ public final class PaperDocument {
 
   /** The document as PDF, on Letter paper where inches are read, on A4 elsewhere. */
   public byte[] pdf() {
-    return Typesetter.pdf(Template.printable(template, model, units), model.drawings());
+    String html = ArabicJoining.joined(Template.printable(template, model, units));
+    return Typesetter.pdf(MissingLetters.toldIn(html), model.drawings());
   }
 }

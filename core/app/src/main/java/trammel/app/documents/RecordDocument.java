@@ -6,9 +6,14 @@ import trammel.planning.estimate.SectionCut;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
 import trammel.reading.quantity.QuantityKind;
+import trammel.trade.welding.SeamEstimate;
+import trammel.trade.welding.WeldSeam;
 
 /** The record of what was really built, to be filled in and kept with the vehicle's papers. */
 public final class RecordDocument {
+  /** Deepest undercut in material under 1 in: 1/32 in (AWS D1.1, visual, from memory). */
+  private static final double UNDERCUT_MM = 25.4 / 32;
+
   private final JobPaper paper;
   private final FitUpSheet sheet;
 
@@ -24,18 +29,82 @@ public final class RecordDocument {
   /** The document. */
   public PaperDocument document() {
     DocumentModel model = paper.customerModel("As-built record");
+    model.put("steps", steps());
     model.put("targets", targets());
+    model.put("material", material());
     model.put("welds", welds());
+    model.put("revisions", revisions());
+    model.put("undercut", paper.printer().length(UNDERCUT_MM));
     model.put("bolts", bolts());
     model.put("road", road());
     return paper.document("record", model);
+  }
+
+  /** The order of work, each step with who did it and when. */
+  private Grid steps() {
+    Grid grid =
+        new Grid("rlll", new int[] {6, 58, 20, 16}, "step", "what is done", "done by", "date");
+    int step = 1;
+    for (String what : OrderOfWork.of(paper)) {
+      grid.row(Integer.toString(step++), what, "", "");
+    }
+    return grid;
+  }
+
+  /** Every line of the weld list, looked over by eye before paint. */
+  private Grid welds() {
+    Grid grid =
+        new Grid(
+            "brlllll",
+            new int[] {7, 9, 20, 28, 14, 12, 10},
+            "weld",
+            "how many",
+            "kind and size",
+            "where",
+            "good, or what was mended",
+            "looked at by",
+            "date");
+    int number = 0;
+    for (SeamEstimate line : paper.estimate().welds().lines()) {
+      WeldSeam seam = line.seam();
+      grid.row(
+          WeldNumbers.of(number++),
+          Integer.toString(seam.count()),
+          seam.joint().title()
+              + " "
+              + paper.printer().length(seam.joint().sizeMm())
+              + ", "
+              + seam.place().title(),
+          seam.name(),
+          "",
+          "",
+          "");
+    }
+    return grid;
+  }
+
+  /** Changes to what was agreed, each signed by both before it is done. */
+  static Grid revisions() {
+    Grid grid =
+        new Grid(
+            "lllll",
+            new int[] {8, 14, 44, 17, 17},
+            "revision",
+            "date",
+            "what changes, its price and its days",
+            "shop signs",
+            "customer signs");
+    for (String revision : new String[] {"A", "B", "C", "D"}) {
+      grid.row(revision, "", "", "", "");
+    }
+    return grid;
   }
 
   private Grid targets() {
     Grid grid =
         new Grid("rlll", new int[] {15, 45, 20, 20}, "planned", "from where", "as built", "by");
     String group = "";
-    for (Target target : sheet.targets()) {
+    for (Target target : sheet.inOrderOfWork()) {
       if (!target.group().equals(group)) {
         group = target.group();
         grid.group(group);
@@ -49,10 +118,9 @@ public final class RecordDocument {
     return grid;
   }
 
-  private Grid welds() {
+  private Grid material() {
     Grid grid =
-        new Grid(
-            "llll", new int[] {40, 20, 20, 20}, "material", "heat or lot no.", "welder", "date");
+        new Grid("llll", new int[] {40, 20, 20, 20}, "material", "heat or lot", "welder", "date");
     for (SectionCut cut : paper.estimate().materials().sections()) {
       StringBuilder names = new StringBuilder();
       for (TubeNeed need : cut.needs()) {

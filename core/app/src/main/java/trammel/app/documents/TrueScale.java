@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import trammel.app.drawings.Drawing;
+import trammel.app.drawings.PaperSize;
 import trammel.app.drawings.Tiling;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
@@ -28,10 +29,6 @@ import trammel.trade.tubes.Cope;
 
 /** Shaped plates and cope wraps of a job at true scale, row by row on sheets of Letter or A4. */
 public final class TrueScale {
-  private static final double LETTER_WIDTH_MM = 215.9;
-  private static final double LETTER_HEIGHT_MM = 279.4;
-  private static final double A4_WIDTH_MM = 210;
-  private static final double A4_HEIGHT_MM = 297;
   private static final double GAP_MM = 8;
 
   private final double widthMm;
@@ -46,12 +43,12 @@ public final class TrueScale {
 
   /** Width of the paper that is read in these units (mm). */
   public static double paperWidthMm(UnitSystem units) {
-    return units == UnitSystem.US ? LETTER_WIDTH_MM : A4_WIDTH_MM;
+    return PaperSize.of(units).widthMm();
   }
 
   /** Height of the paper that is read in these units (mm). */
   public static double paperHeightMm(UnitSystem units) {
-    return units == UnitSystem.US ? LETTER_HEIGHT_MM : A4_HEIGHT_MM;
+    return PaperSize.of(units).heightMm();
   }
 
   private TrueScale(UnitSystem units, String job, QuantityPrinter printer) {

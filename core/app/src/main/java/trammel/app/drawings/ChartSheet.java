@@ -10,17 +10,15 @@ import trammel.app.drawings.Paper.Anchor;
  * @param subtitle line below it
  * @param charts the charts, row by row
  * @param footing line at the foot of the page
+ * @param paper the paper; more than four rows make the page longer
  */
-public record ChartSheet(String title, String subtitle, List<Chart> charts, String footing)
+public record ChartSheet(
+    String title, String subtitle, List<Chart> charts, String footing, PaperSize paper)
     implements Drawing {
-  /** Upright A4; more than four rows make the page longer. */
-  private static final double WIDTH_MM = 210;
-
-  private static final double HEIGHT_MM = 297;
+  private static final int MOST_ROWS = 4;
   private static final double MARGIN_MM = 12;
   private static final double HEAD_MM = 20;
   private static final double FOOT_MM = 10;
-  private static final double ROW_MM = 63;
   private static final double LEFT_MM = 17;
   private static final double BELOW_MM = 14;
   private static final double ABOVE_MM = 11;
@@ -29,6 +27,9 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
   private static final double TEXT_MM = 3.2;
   private static final double SMALL_MM = 2.6;
   private static final int COLUMNS = 2;
+
+  /** The smallest letters that are read on paper (ISO 3098-1: 2.5 mm or next to it). */
+  private static final double LEAST_MM = 2.3;
 
   /** Room that a letter takes on average, as a share of its height. */
   private static final double LETTER = 0.55;
@@ -40,41 +41,47 @@ public record ChartSheet(String title, String subtitle, List<Chart> charts, Stri
 
   @Override
   public double widthMm() {
-    return WIDTH_MM;
+    return paper.widthMm();
   }
 
   @Override
   public double heightMm() {
     int rows = (charts.size() + COLUMNS - 1) / COLUMNS;
-    return Math.max(HEIGHT_MM, MARGIN_MM + HEAD_MM + rows * ROW_MM + FOOT_MM);
+    return Math.max(paper.heightMm(), MARGIN_MM + HEAD_MM + rows * rowMm() + FOOT_MM);
+  }
+
+  /** Four rows fill a sheet. */
+  private double rowMm() {
+    return (paper.heightMm() - MARGIN_MM - HEAD_MM - FOOT_MM) / MOST_ROWS;
   }
 
   @Override
   public void drawOn(Paper page) {
-    page.text(MARGIN_MM, MARGIN_MM + LARGE_MM, fitting(title, LARGE_MM), Anchor.START, title);
-    page.text(
-        MARGIN_MM, MARGIN_MM + LARGE_MM + 6, fitting(subtitle, TEXT_MM), Anchor.START, subtitle);
-    double columnMm = (WIDTH_MM - 2 * MARGIN_MM - GAP_MM) / COLUMNS;
+    heading(page, MARGIN_MM + LARGE_MM, LARGE_MM, title);
+    heading(page, MARGIN_MM + LARGE_MM + 6, TEXT_MM, subtitle);
+    double columnMm = (paper.widthMm() - 2 * MARGIN_MM - GAP_MM) / COLUMNS;
     for (int i = 0; i < charts.size(); i++) {
       double x = MARGIN_MM + i % COLUMNS * (columnMm + GAP_MM);
-      double y = MARGIN_MM + HEAD_MM + i / COLUMNS * ROW_MM;
+      double y = MARGIN_MM + HEAD_MM + i / COLUMNS * rowMm();
       draw(page, charts.get(i), x, y, columnMm);
     }
     page.text(MARGIN_MM, heightMm() - FOOT_MM / 2, SMALL_MM, Anchor.START, footing);
   }
 
-  /** A size of letters at which the text fits across the page. */
-  private static double fitting(String text, double sizeMm) {
-    return Paper.fitting(text, sizeMm, WIDTH_MM - 2 * MARGIN_MM);
+  /** A heading across the page, in letters that can be read; what has no room is cut short. */
+  private void heading(Paper page, double y, double sizeMm, String text) {
+    double room = paper.widthMm() - 2 * MARGIN_MM;
+    double letters = Math.max(LEAST_MM, Paper.fitting(text, sizeMm, room));
+    page.text(MARGIN_MM, y, letters, Anchor.START, Paper.cut(text, letters, room));
   }
 
-  private static void draw(Paper page, Chart chart, double x, double y, double columnMm) {
+  private void draw(Paper page, Chart chart, double x, double y, double columnMm) {
     Panel panel =
         new Panel(
             x + LEFT_MM,
             y + ABOVE_MM,
             columnMm - LEFT_MM,
-            ROW_MM - ABOVE_MM - BELOW_MM,
+            rowMm() - ABOVE_MM - BELOW_MM,
             across(chart),
             up(chart));
     page.text(x, y + TEXT_MM, TEXT_MM, Anchor.START, chart.title());

@@ -7,6 +7,7 @@ import java.util.Map;
 import trammel.app.documents.CostDocument;
 import trammel.app.documents.CutDocument;
 import trammel.app.documents.FloorDocument;
+import trammel.app.documents.HandoverDocument;
 import trammel.app.documents.JobPaper;
 import trammel.app.documents.MeasuringDocument;
 import trammel.app.documents.OrderDocument;
@@ -82,6 +83,7 @@ public final class QuoteHandout {
         OrderDocument.of(
             List.of(header.number()), order, header.date(), paper.catalog(), units, paper.stops()));
     documents.put("floor/as-built-record", new RecordDocument(paper, sheet).document());
+    documents.put("customer/handover", new HandoverDocument(paper).document());
     documents.put("floor/measuring-sheet", MeasuringDocument.of(paper.shop(), units));
     return documents;
   }

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Bidi;
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
@@ -114,7 +116,16 @@ public final class Lettering {
 
   /** Letters that are read from right to left, in the order in which they stand on the paper. */
   private static String inSightOrder(String text) {
-    return readsFromTheRight(text) ? ReadingOrder.inSight(text) : text;
+    return readsFromTheRight(text) ? ReadingOrder.inSight(ArabicJoining.joined(text)) : text;
+  }
+
+  /** The letters of a text that the font has not, in their order, each once. */
+  public synchronized Set<Integer> missing(String text) {
+    Set<Integer> missing = new LinkedHashSet<>();
+    text.codePoints()
+        .filter(letter -> !Character.isISOControl(letter) && glyphs.getGlyphId(letter) == 0)
+        .forEach(missing::add);
+    return missing;
   }
 
   /** Whether a text has letters that are read from right to left. */

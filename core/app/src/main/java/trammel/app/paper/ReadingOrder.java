@@ -7,7 +7,7 @@ import java.text.Bidi;
 
 /**
  * Puts right-to-left names into the order in which they are read, by the Unicode algorithm as Java
- * brings it. Arabic letters keep their stand-alone forms.
+ * brings it. {@link ArabicJoining} joins them before.
  */
 public final class ReadingOrder implements BidiSplitter, BidiReorderer {
   private static final String OPENING = "([{<";

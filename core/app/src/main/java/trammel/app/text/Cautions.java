@@ -1,6 +1,7 @@
 package trammel.app.text;
 
 import java.util.List;
+import trammel.reading.quantity.UnitSystem;
 
 /** The cautions that stand under every result. Sources: see docs/cautions.md. */
 public final class Cautions {
@@ -11,8 +12,8 @@ public final class Cautions {
 
   private static final String[] LINES = {
     SCREENING,
-    "Support: rated stands on level ground under frame and axle, wheels chocked, never a jack alone;"
-        + " brace the chassis before it is cut. Springs hold energy.",
+    "Support: rated stands on level ground under frame and axle, wheels chocked, never a jack"
+        + " alone; brace the chassis before it is cut. Springs hold energy.",
     "Fire and fumes: drain and move fuel tank and lines, never weld near a tank; clear or shield 35"
         + " ft, keep a fire watch for at least an hour; take zinc, chrome and paint off first.",
     "Electrics: ignition off, both battery cables off, modules near the work unplugged, clamp next"
@@ -22,6 +23,13 @@ public final class Cautions {
   };
 
   private Cautions() {}
+
+  /** The cautions of a paper, their distance in its units: 35 ft are 10.7 m, so 11 m. */
+  public static List<String> lines(UnitSystem units) {
+    return units == UnitSystem.US
+        ? lines()
+        : lines().stream().map(line -> line.replace("35 ft", "11 m")).toList();
+  }
 
   /** The cautions, one by one. */
   public static List<String> lines() {

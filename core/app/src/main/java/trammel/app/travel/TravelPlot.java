@@ -5,6 +5,7 @@ import java.util.List;
 import trammel.app.drawings.Chart;
 import trammel.app.drawings.ChartSheet;
 import trammel.app.drawings.Curve;
+import trammel.app.drawings.PaperSize;
 import trammel.app.drawings.Pen;
 import trammel.engine.motion.SpringReading;
 import trammel.reading.quantity.QuantityKind;
@@ -23,6 +24,7 @@ public final class TravelPlot {
   private static final double LEAST_SPAN_N = 100;
 
   private final TravelStudy study;
+  private final PaperSize paper;
   private final Unit length;
   private final Unit rate;
   private final Unit force;
@@ -34,6 +36,7 @@ public final class TravelPlot {
    */
   public TravelPlot(TravelStudy study, UnitSystem units) {
     this.study = study;
+    paper = PaperSize.of(units);
     length = QuantityKind.LENGTH.bareUnit(units);
     rate = QuantityKind.RATE.bareUnit(units);
     force = QuantityKind.FORCE.bareUnit(units);
@@ -78,7 +81,8 @@ public final class TravelPlot {
         stops.isEmpty() ? subtitle : stops + ". " + subtitle,
         charts,
         "Both wheels together in heave; about ride height in roll, left wheel up positive."
-            + " Screening figures for comparison, not certification.");
+            + " Screening figures for comparison, not certification.",
+        paper);
   }
 
   private Chart pinion() {

@@ -88,6 +88,16 @@ class HandoutIT {
     Path pdf = folder.resolve("measuring-sheet.pdf");
     assertEquals(List.of(), PdfPages.troubles(pdf));
     assertTrue(PdfPages.text(pdf).contains("wheelbase"), PdfPages.text(pdf));
+    // Room for three of what may be in the way, for the layout that is wanted, and no heading that
+    // stands over another heading.
+    String sheet = joined(pdf);
+    for (String words :
+        List.of(
+            "one two three what the suspension must stay clear of",
+            "side of the frame rails on which the bars run",
+            "where the driveshaft starts: centre of the front universal joint 35")) {
+      assertTrue(sheet.contains(words), words + " is not in: " + sheet);
+    }
     assertTrue(Files.size(folder.resolve("measuring-sheet.html")) > 1000);
     Launch.Ended table = copy.run("start", "--sheet");
     assertEquals(table.out(), Files.readString(folder.resolve("measuring-sheet.csv")));
@@ -269,6 +279,7 @@ class HandoutIT {
             "vehicle repair registration 00000",
             "All figures of this job are invented.",
             "\u2610 as quoted",
+            "Numbers in the drawing: 1 left lower bar, 2 right lower bar",
             "\u2610 bars outside the frame rails",
             "Lead time: the work begins within 15 working days of the deposit",
             "Warranty: our welds and brackets for 24 months",

@@ -4,17 +4,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import trammel.app.drawings.MeasuringPicture;
 import trammel.app.text.Cautions;
 import trammel.planning.job.JobFields;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldKind;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
 /** The blank sheet that goes to the vehicle with the tape, the angle finder and the scales. */
 public final class MeasuringDocument {
   private static final String MEASURED = "measured";
   private static final String CHOSEN = "chosen";
+  private static final Pattern INCHES = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) in\\b(?=[,;.)]|$)");
   private static final Set<String> WANTED =
       Set.of("rail_underside_at_axle", "bump", "droop", "top_speed");
 
@@ -128,6 +131,17 @@ public final class MeasuringDocument {
     }
   }
 
+  /** A length that a help names in inches, on a sheet that is read in millimetres. */
+  private String inUnits(String help) {
+    return units == UnitSystem.US
+        ? help
+        : INCHES
+            .matcher(help)
+            .replaceAll(
+                inches ->
+                    new QuantityPrinter(units).length(25.4 * Double.parseDouble(inches.group(1))));
+  }
+
   private void line(Field<?> field, String path, Grid into) {
     counted++;
     String number = Integer.toString(counted);
@@ -143,6 +157,6 @@ public final class MeasuringDocument {
     if (field.isOptional() && field.defaultText(units).isEmpty()) {
       what.append(" (if there is one)");
     }
-    into.row(number, what.toString(), field.unit(units), "", "", "");
+    into.row(number, inUnits(what.toString()), field.unit(units), "", "", "");
   }
 }

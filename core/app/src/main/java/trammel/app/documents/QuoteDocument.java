@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import trammel.app.drawings.LayoutView;
 import trammel.app.drawings.Viewpoint;
 import trammel.app.text.Amounts;
@@ -76,6 +77,7 @@ public final class QuoteDocument {
             Map.of(),
             paper.stops().line()),
         "Side view of the finished vehicle");
+    model.put("key", key());
     model.put("parts", bought(BoughtAs.PART));
     model.put("outside", bought(BoughtAs.OUTSIDE_WORK));
     model.put("prices", prices(price));
@@ -145,6 +147,14 @@ public final class QuoteDocument {
 
   private String length(double lengthMm) {
     return paper.printer().length(lengthMm);
+  }
+
+  /** What the numbers in the drawing are, in words. */
+  private String key() {
+    PartWords words = new PartWords(paper.draft().layout());
+    return paper.numbers().names().stream()
+        .map(name -> paper.numbers().of(name) + " " + words.in(name))
+        .collect(Collectors.joining(", "));
   }
 
   private Grid bought(BoughtAs as) {

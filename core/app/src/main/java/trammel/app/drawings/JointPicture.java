@@ -2,6 +2,7 @@ package trammel.app.drawings;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.assembly.view.Eye;
 import trammel.assembly.view.HiddenLines;
@@ -43,8 +44,9 @@ public final class JointPicture implements Drawing {
 
   private final JointScene.Near near;
   private final Point3 joint;
-  private final Eye eye;
-  private final List<SeenLine> lines;
+
+  /** Worked out when it is first drawn, which is on whichever core sets its document. */
+  private Optional<Seen> best = Optional.empty();
 
   /**
    * @param scene the finished vehicle
@@ -53,13 +55,13 @@ public final class JointPicture implements Drawing {
   public JointPicture(JointScene scene, Point3 joint) {
     this.joint = joint;
     near = scene.near(joint, NEAR_MM);
-    Seen best =
-        corners(joint).stream()
-            .map(this::seen)
-            .max(Comparator.comparingDouble(Seen::shown))
-            .orElseThrow();
-    eye = best.eye();
-    lines = best.lines();
+  }
+
+  private synchronized Seen best() {
+    if (best.isEmpty()) {
+      best = corners(joint).stream().map(this::seen).max(Comparator.comparingDouble(Seen::shown));
+    }
+    return best.orElseThrow();
   }
 
   private record Seen(Eye eye, List<SeenLine> lines, double shown) {}
@@ -107,10 +109,11 @@ public final class JointPicture implements Drawing {
 
   @Override
   public void drawOn(Paper paper) {
+    Eye eye = best().eye();
     Point3 middle = eye.see(joint);
     double halfUpMm = HEIGHT_MM / SCALE / 2;
     Strokes strokes = new Strokes(paper);
-    for (SeenLine line : lines) {
+    for (SeenLine line : best().lines()) {
       if (!line.hidden()) {
         Clip.within(
                 middle.xMm() - REACH_MM,
@@ -136,9 +139,9 @@ public final class JointPicture implements Drawing {
     paper.area(xs, ys, "white", Pen.LIGHT);
     paper.frame(INSET_MM, INSET_MM, WIDTH_MM - 2 * INSET_MM, HEIGHT_MM - 2 * INSET_MM, Pen.LIGHT);
     ring(paper);
-    arrow(paper, new Vector3(1, 0, 0), "front");
-    arrow(paper, new Vector3(0, 1, 0), "left");
-    arrow(paper, new Vector3(0, 0, 1), "up");
+    arrow(paper, eye, new Vector3(1, 0, 0), "front");
+    arrow(paper, eye, new Vector3(0, 1, 0), "left");
+    arrow(paper, eye, new Vector3(0, 0, 1), "up");
   }
 
   private static void ring(Paper paper) {
@@ -150,7 +153,7 @@ public final class JointPicture implements Drawing {
   }
 
   /** The three axes of the vehicle in a corner, so that nobody takes left for right. */
-  private void arrow(Paper paper, Vector3 axis, String name) {
+  private static void arrow(Paper paper, Eye eye, Vector3 axis, String name) {
     Point3 tip = eye.see(new Point3(axis.x(), axis.y(), axis.z()));
     double x = AXES_MM / 2 + 1;
     double y = HEIGHT_MM - AXES_MM / 2;

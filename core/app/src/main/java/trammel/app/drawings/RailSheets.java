@@ -284,8 +284,9 @@ final class RailSheets {
   private static List<String> notes() {
     return List.of(
         "Along the rail from the axle mark on its outer face, carried over square to the rail;"
-            + " ahead is plus. Up square from the underside. Out square from the outer face;"
-            + " inside it is minus. Turned: front end swung outward. Every size from these datums, none chained.",
+            + " ahead is plus. Up square from the underside. Out square from the outer face; inside"
+            + " it is minus. Turned: front end swung outward. Every size from these datums, none"
+            + " chained.",
         "Support on stands under the frame. Work by a qualified welder to the procedure.");
   }
 

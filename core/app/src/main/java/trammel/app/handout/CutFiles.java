@@ -17,6 +17,7 @@ import trammel.cutting.bars.CutBar;
 import trammel.cutting.bars.PlacedPiece;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.PlacedPart;
+import trammel.planning.catalog.CutFileUnits;
 import trammel.planning.drawings.DxfDrawing;
 import trammel.planning.drawings.DxfUnits;
 import trammel.planning.drawings.NestDrawing;
@@ -48,14 +49,11 @@ public final class CutFiles {
   public CutFiles(Estimate estimate, Stops stops) {
     this.estimate = estimate;
     this.stops = stops;
+    CutFileUnits asked = estimate.draft().linkageSite().catalog().cutting().cutFileUnits();
     units =
-        estimate
-            .draft()
-            .linkageSite()
-            .catalog()
-            .cutting()
-            .cutFileUnits()
-            .of(estimate.draft().job().header().units());
+        asked.areInches(estimate.draft().job().header().units())
+            ? DxfUnits.INCHES
+            : DxfUnits.MILLIMETRES;
   }
 
   /** Adds all files to a set. */

@@ -2,7 +2,6 @@ package trammel.planning.catalog;
 
 import java.util.List;
 import java.util.stream.Stream;
-import trammel.planning.drawings.DxfUnits;
 import trammel.reading.quantity.UnitSystem;
 
 /** In which units a shop's cutting table is given its files. */
@@ -33,9 +32,8 @@ public enum CutFileUnits {
     return Stream.of(values()).filter(one -> one.word.equals(word)).findFirst().orElseThrow();
   }
 
-  /** The units of the files of a job. */
-  public DxfUnits of(UnitSystem job) {
-    boolean inches = this == INCHES || this == BY_JOB && job == UnitSystem.US;
-    return inches ? DxfUnits.INCHES : DxfUnits.MILLIMETRES;
+  /** Whether the files of a job in these units are in inches, and not in millimetres. */
+  public boolean areInches(UnitSystem job) {
+    return this == INCHES || this == BY_JOB && job == UnitSystem.US;
   }
 }

@@ -74,7 +74,7 @@ final class DrivelinePart {
   static final Field<FieldValues> DRIVE =
       Field.section(
               "drive",
-              "what the engine can put on the axle; give drive or tyre_grip or both",
+              "what the engine can put on the axle; give the drive, the grip of the tyres, or both",
               List.of(ENGINE_TORQUE, FIRST_GEAR, STALL_RATIO, LOW_RANGE, FINAL_DRIVE))
           .optional();
 

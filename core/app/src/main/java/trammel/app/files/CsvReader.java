@@ -1,8 +1,5 @@
 package trammel.app.files;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +10,9 @@ import trammel.reading.tree.PlainText;
 import trammel.reading.tree.Problems;
 
 /**
- * Reads comma-separated values, quoted cells and cells with line breaks included (RFC 4180). Lines
- * end as on any system; blanks about a cell, those without a width too, are no part of it.
+ * Reads a table as any spreadsheet saves it: cells parted by comma, semicolon or tab, quoted cells
+ * and cells with line breaks included (RFC 4180), in UTF-8, UTF-16 or Latin-1. Lines end as on any
+ * system; blanks about a cell, those without a width too, are no part of it.
  */
 public final class CsvReader {
   /** A file that is no table may have one in every cell. */
@@ -38,8 +36,10 @@ public final class CsvReader {
    *
    * @param line the line of the file on which it starts, from 1
    * @param cells its cells, without the blanks about them
+   * @param decimalCommas true where the cells are parted in the way of places that write decimals
+   *     with a comma
    */
-  public record Row(int line, List<String> cells) {
+  public record Row(int line, List<String> cells, boolean decimalCommas) {
     public Row {
       cells = List.copyOf(cells);
     }
@@ -48,25 +48,51 @@ public final class CsvReader {
     public String cell(int index) {
       return index < cells.size() ? cells.get(index) : "";
     }
+
+    /** A cell that holds a plain number, its decimals behind a point. */
+    public String number(int index) {
+      String cell = cell(index);
+      return decimalCommas && cell.matches("[-+]?\\d*,\\d+") ? cell.replace(',', '.') : cell;
+    }
+
+    private Row onOneLine() {
+      return new Row(line, cells.stream().map(CsvReader::onOneLine).toList(), decimalCommas);
+    }
   }
 
   /**
-   * All rows of a file that are not blank. Every cell of a form is one line.
+   * All rows of a file that are not blank, parted as its first line is. A line break in a cell is
+   * read as a blank.
    *
    * @throws CommandFailure if it cannot be read, or a quoted cell does not end where it should
-   * @throws trammel.reading.tree.BadInputException if a cell has a line break or a character that
-   *     does not show
+   * @throws trammel.reading.tree.BadInputException if a cell has a character that does not show
    */
   public static List<Row> rows(Path file) {
+    String text = TableText.of(file);
     try {
-      List<Row> rows = rows(Files.readString(file, StandardCharsets.UTF_8));
+      List<Row> rows = withoutSeparatorLine(onOneLine(rows(text, TableText.between(text))));
       refuseOutOfPlace(file, rows);
       return rows;
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotRead(file, refused);
     } catch (IllegalArgumentException broken) {
       throw CommandFailure.badInput(file + ", " + broken.getMessage());
     }
+  }
+
+  /** The rows without one that only says what stands between the cells. */
+  static List<Row> withoutSeparatorLine(List<Row> all) {
+    boolean told = !all.isEmpty() && all.get(0).cell(0).startsWith(TableText.SEPARATOR_LINE);
+    return told ? all.subList(1, all.size()) : all;
+  }
+
+  /** The rows with a blank in place of each line break that stands in a cell. */
+  static List<Row> onOneLine(List<Row> rows) {
+    return rows.stream().map(Row::onOneLine).toList();
+  }
+
+  private static String onOneLine(String cell) {
+    return cell.indexOf('\n') < 0 && cell.indexOf('\r') < 0
+        ? cell
+        : cell.replaceAll("\\s*[\r\n]+\\s*", " ");
   }
 
   /** Refuses cells that are not one line of characters that show. */
@@ -134,7 +160,7 @@ public final class CsvReader {
     if (skip('\n') || ended) {
       line++;
     }
-    return new Row(start, cells);
+    return new Row(start, cells, between != ',');
   }
 
   private boolean skip(char expected) {

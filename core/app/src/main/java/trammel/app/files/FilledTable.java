@@ -1,11 +1,5 @@
 package trammel.app.files;
 
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -23,9 +17,6 @@ import trammel.reading.tree.Problems;
  */
 public final class FilledTable {
   private static final char[] BETWEEN_CELLS = {',', ';', '\t'};
-
-  /** What some spreadsheets put in front to say what stands between the cells. */
-  private static final String SEPARATOR_LINE = "sep=";
 
   private final Path file;
   private final CsvReader.Row head;
@@ -82,11 +73,12 @@ public final class FilledTable {
    */
   public static FilledTable read(
       Path file, List<String> columns, String remedy, Problems problems) {
-    String text = text(file);
+    String text = TableText.of(file);
     String broken = "";
     for (char between : BETWEEN_CELLS) {
       try {
-        List<CsvReader.Row> all = withoutSeparatorLine(CsvReader.rows(text, between));
+        List<CsvReader.Row> all =
+            CsvReader.withoutSeparatorLine(CsvReader.onOneLine(CsvReader.rows(text, between)));
         if (!all.isEmpty() && all.get(0).cells().containsAll(columns)) {
           CsvReader.refuseOutOfPlace(file, all);
           FilledTable table = new FilledTable(file, all, between);
@@ -107,27 +99,6 @@ public final class FilledTable {
             + String.join(", ", columns)
             + ". "
             + remedy);
-  }
-
-  private static List<CsvReader.Row> withoutSeparatorLine(List<CsvReader.Row> all) {
-    boolean told = !all.isEmpty() && all.get(0).cell(0).startsWith(SEPARATOR_LINE);
-    return told ? all.subList(1, all.size()) : all;
-  }
-
-  /** UTF-8, or UTF-16 with its mark; anything else could turn one sign into another. */
-  private static String text(Path file) {
-    try {
-      byte[] bytes = Files.readAllBytes(file);
-      boolean big = bytes.length > 1 && bytes[0] == (byte) 0xfe && bytes[1] == (byte) 0xff;
-      boolean little = bytes.length > 1 && bytes[0] == (byte) 0xff && bytes[1] == (byte) 0xfe;
-      Charset signs = big || little ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
-      return signs.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    } catch (CharacterCodingException foreign) {
-      throw CommandFailure.badInput(
-          file + " is not text in UTF-8. Save it as comma-separated values in UTF-8.");
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotRead(file, refused);
-    }
   }
 
   /** A comma typed into a cell without quotation marks moves all that follows; so it is told. */

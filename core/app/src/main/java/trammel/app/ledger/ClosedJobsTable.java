@@ -171,7 +171,7 @@ public final class ClosedJobsTable {
   }
 
   private static double number(Path file, CsvReader.Row row, int column, Problems problems) {
-    String text = row.cell(column);
+    String text = row.number(column);
     if (text.length() <= 25 && text.matches("\\d+(\\.\\d+)?([eE]-?\\d{1,3})?")) {
       return Double.parseDouble(text);
     }

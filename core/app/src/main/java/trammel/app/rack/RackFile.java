@@ -158,7 +158,7 @@ public final class RackFile {
   }
 
   private BigDecimal quantity(CsvReader.Row row) {
-    String text = row.cell(5);
+    String text = row.number(5);
     if (text.length() <= 9 && text.matches("\\d+(\\.\\d+)?")) {
       return new BigDecimal(text);
     }

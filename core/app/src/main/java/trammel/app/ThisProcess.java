@@ -22,6 +22,9 @@ final class ThisProcess implements PluginCalls.Overseer {
   /** Process id of the launcher, which it gives. */
   private static final String LAUNCHER_PROPERTY = "trammel.launcher";
 
+  /** What a launcher gives that does not know its own process id. */
+  private static final String UNWATCHED = "unwatched";
+
   /** A file that the launcher reads if this process ends without a word. */
   private static final String RUNNING_PROPERTY = "trammel.running";
 
@@ -55,7 +58,7 @@ final class ThisProcess implements PluginCalls.Overseer {
   static ThisProcess started(PrintWriter err, String... words) {
     String launcher = System.getProperty(LAUNCHER_PROPERTY);
     ThisProcess process = new ThisProcess(err, List.of(words), launcher != null);
-    if (launcher != null) {
+    if (launcher != null && !launcher.equals(UNWATCHED)) {
       process.endWith(launcher);
     }
     PluginCalls.overseenBy(process);

@@ -1,8 +1,12 @@
 package trammel.app.desk;
 
+import java.net.URI;
+import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.CodeSource;
 import java.util.List;
+import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 
 /**
@@ -15,17 +19,35 @@ public record Installation(Path home) {
   public static final String HOME_PROPERTY = "trammel.home";
 
   /**
-   * The copy that is running.
+   * The copy that is running: the one that the launcher says, else the one in whose {@code lib} the
+   * program lies, as {@code java -jar lib/trammel-app.jar} starts it.
    *
-   * @throws CommandFailure if the launcher did not say where it is
+   * @throws CommandFailure if it is neither
    */
   public static Installation running() {
-    String home = System.getProperty(HOME_PROPERTY);
-    if (home == null || !Files.isDirectory(Path.of(home))) {
-      throw CommandFailure.badInput(
-          "Trammel does not know where it is installed; start it by its launcher, bin/trammel.");
+    String told = System.getProperty(HOME_PROPERTY);
+    Optional<Path> home = told == null ? ofProgram() : Optional.of(Path.of(told));
+    return new Installation(
+        home.filter(Files::isDirectory)
+            .orElseThrow(
+                () ->
+                    CommandFailure.badInput(
+                        "Trammel does not know where it is installed; start it by its launcher,"
+                            + " bin/trammel, or as java -jar lib/trammel-app.jar.")));
+  }
+
+  private static Optional<Path> ofProgram() {
+    try {
+      CodeSource source = Installation.class.getProtectionDomain().getCodeSource();
+      return Optional.ofNullable(source)
+          .map(CodeSource::getLocation)
+          .map(location -> Path.of(URI.create(location.toString())))
+          .map(Path::getParent)
+          .filter(lib -> lib.endsWith("lib"))
+          .map(Path::getParent);
+    } catch (IllegalArgumentException | FileSystemNotFoundException noFile) {
+      return Optional.empty();
     }
-    return new Installation(Path.of(home));
   }
 
   /** The folder that plugins are dropped into. */

@@ -30,8 +30,8 @@ class DemoJobsIT {
   /**
    * Bands of a rear four-link on a full frame, lift and plasma table at hand: from memory, no
    * source. Notch, air springs and their plumbing are on top of the whole job's 38.5 to 140 h; so
-   * is an hour for the plates of the air springs' seats and outriggers, beside 2 to 8 for the
-   * brackets.
+   * are design, readings after tacking, the axle out again, the bed off and on, and an hour for the
+   * plates of the air springs' seats and outriggers, beside 2 to 8 for the brackets.
    */
   private static final List<String> HOURS =
       List.of(
@@ -41,7 +41,11 @@ class DemoJobsIT {
           "1-4 clean-weld-zones",
           "1.5-5 datum-and-mark",
           "1.5-5 set-axle",
-          "2-9 dress-plate drill-plate",
+          "2-9 dress-plate cut-plate set-up-table",
+          "1-6 design",
+          "0.5-2 fit-up-readings",
+          "1-5 bench-welding",
+          "2-8 bed-off",
           "2.5-8 fit-frame-bracket",
           "2-6 fit-axle-bracket",
           "4-14 box-rail fit-local-boxing",
@@ -86,7 +90,7 @@ class DemoJobsIT {
     assertEquals(check, quote.list("checks").get(0).text("check"), "the worst comes first");
   }
 
-  /** The two sides were taped as 112 in and 112 5/16 in; over 1/4 in is a stop. */
+  /** The two sides were taped as 113 3/4 in and 114 1/16 in; over 1/4 in is a stop. */
   @Test
   void theSedansAxleIsOutOfSquareByTheDifferenceOfTheTwoTapes() throws Exception {
     Tree checks = copy.json(STOP, "check", copy.demoJob("sedan"));

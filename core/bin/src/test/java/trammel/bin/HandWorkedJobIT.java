@@ -259,8 +259,8 @@ class HandWorkedJobIT {
         taxable
             .add(total("shop supplies"))
             .add(total("outside work"))
+            .add(total("freight and charges"))
             .add(total("labour"))
-            .add(total("overhead"))
             .add(total("contingency"));
     BigDecimal tax = cents(taxable.multiply(new BigDecimal("0.0725")));
     BigDecimal total = subtotal.add(tax);

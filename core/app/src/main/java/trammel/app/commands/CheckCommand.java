@@ -26,7 +26,7 @@ import trammel.engine.checks.Verdict;
 import trammel.planning.arrange.OptionChanges;
 import trammel.planning.draft.Draft;
 
-/** Shows a job's layout and every check, worst first. */
+/** Shows every check of a job, worst first, then its layout. */
 public final class CheckCommand extends JobCommand {
 
   /** Changes of options that are tried for all checks together. */
@@ -36,7 +36,7 @@ public final class CheckCommand extends JobCommand {
   public Syntax syntax() {
     return UncertaintyOptions.addTo(
         CommonOptions.addTo(
-            JobRun.addTo(Syntax.of("Shows the layout of a job and every check, worst first."))));
+            JobRun.addTo(Syntax.of("Shows every check of a job, worst first, then its layout."))));
   }
 
   @Override
@@ -89,8 +89,8 @@ public final class CheckCommand extends JobCommand {
     } else {
       Amounts amounts = new Amounts(bench.shown(draft.job()));
       text.append(JobHeading.text(draft));
-      text.append(new LayoutText(analysis, amounts).text()).append('\n');
       text.append(new CheckText(draft, amounts).text(results, options)).append('\n');
+      text.append(new LayoutText(analysis, amounts).text()).append('\n');
       uncertainty
           .study(draft, screen)
           .ifPresent(result -> text.append(new UncertaintyText(amounts).text(result)).append('\n'));

@@ -20,6 +20,7 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
   private static final String UNITS = "--units";
   private static final String JSON = "--json";
   private static final String OUT = "--out";
+  static final String FULL = "--full";
   static final String REPLACE = "--replace";
 
   /** The syntax, and {@code --units} and {@code --json}. */

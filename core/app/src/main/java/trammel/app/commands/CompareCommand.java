@@ -30,6 +30,8 @@ public final class CompareCommand extends JobCommand {
                     "Sets variants of a job side by side, with the lines that make the difference."
                         + " Without --vary, every installed spring by every mounting of the"
                         + " linkage."))
+            .flag(
+                CommonOptions.FULL, "Print every line that makes the difference, with its reason.")
             .repeatableOption(
                 VARY,
                 "FIELD=A,B",
@@ -41,23 +43,26 @@ public final class CompareCommand extends JobCommand {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = bench(options.units(), screen);
     List<String> vary = arguments.values(VARY);
+    boolean full = arguments.has(CommonOptions.FULL);
     return JobRun.run(
         arguments,
         screen,
         bench,
         options.json(),
-        (draft, folder) -> result(draft, vary, bench, screen, options.json()));
+        (draft, folder) -> result(draft, vary, bench, screen, options.json(), full));
   }
 
   private static JobResult result(
-      Draft own, List<String> vary, Workbench bench, Screen screen, boolean asJson) {
+      Draft own, List<String> vary, Workbench bench, Screen screen, boolean asJson, boolean full) {
     List<Variant> variants = variants(own.job(), vary, bench, screen);
     Amounts amounts = new Amounts(bench.shown(own.job()));
     String text =
         asJson
             ? ""
             : JobHeading.text(variants.get(0).estimate().draft())
-                + new CompareText(amounts).text(variants);
+                + (full
+                    ? new CompareText(amounts).text(variants)
+                    : new CompareText(amounts).brief(variants));
     return new JobResult(
         text,
         asJson ? CompareJson.of(variants, amounts) : Map.of(),

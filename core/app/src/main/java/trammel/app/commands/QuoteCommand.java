@@ -18,6 +18,7 @@ import trammel.app.text.CheckText;
 import trammel.app.text.LayoutText;
 import trammel.app.text.PlanText;
 import trammel.app.text.PriceText;
+import trammel.app.text.QuoteText;
 import trammel.app.text.WhyText;
 import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
@@ -43,6 +44,7 @@ public final class QuoteCommand extends JobCommand {
                         + " build-up. With --out it writes the folder to hand out: the customer's"
                         + " quote, the shop's cost sheet, the material order and the floor packet,"
                         + " as HTML and PDF, and what saw and cutting table need.")))
+        .flag(CommonOptions.FULL, "Print layout, checks, plan and cost build-up in full.")
         .flag(QUIET, "With --out: do not tell how far it is.")
         .option(
             WHY,
@@ -55,6 +57,7 @@ public final class QuoteCommand extends JobCommand {
     CommonOptions options = CommonOptions.of(arguments);
     Workbench bench = bench(options.units(), screen);
     boolean quiet = arguments.has(QUIET);
+    boolean full = arguments.has(CommonOptions.FULL);
     Optional<String> why = arguments.value(WHY);
     if (why.isPresent() && CommonOptions.asksForFiles(arguments)) {
       throw CommandFailure.badInput(
@@ -69,8 +72,11 @@ public final class QuoteCommand extends JobCommand {
         (draft, folder) ->
             why.isPresent()
                 ? why(why.get(), draft, bench)
-                : result(draft, bench, folder, screen, options.json(), quiet));
+                : result(draft, bench, folder, screen, new Print(options.json(), full, quiet)));
   }
+
+  /** How the result is printed: for a machine, in full, and without telling how far it is. */
+  private record Print(boolean asJson, boolean full, boolean quiet) {}
 
   private static JobResult why(String asked, Draft draft, Workbench bench) {
     Estimate estimate = bench.estimate(draft);
@@ -93,23 +99,18 @@ public final class QuoteCommand extends JobCommand {
   }
 
   private static JobResult result(
-      Draft draft,
-      Workbench bench,
-      Optional<OutFolder> folder,
-      Screen screen,
-      boolean asJson,
-      boolean quiet) {
+      Draft draft, Workbench bench, Optional<OutFolder> folder, Screen screen, Print print) {
     Background<List<CheckResult>> judging =
         Background.start(() -> draft.judge().judge(draft.layout()));
     Estimate estimate = bench.estimate(draft);
     List<CheckResult> results = judging.get();
     if (folder.isPresent()) {
-      new QuoteFolder(bench, screen, quiet).write(folder.get(), estimate, results);
+      new QuoteFolder(bench, screen, print.quiet()).write(folder.get(), estimate, results);
     }
-    String text = asJson ? "" : text(draft, estimate, results, bench);
+    String text = print.asJson() ? "" : text(draft, estimate, results, bench, print.full());
     return new JobResult(
         text,
-        asJson
+        print.asJson()
             ? EstimateJson.quote(
                 estimate,
                 results,
@@ -120,9 +121,13 @@ public final class QuoteCommand extends JobCommand {
   }
 
   private static String text(
-      Draft draft, Estimate estimate, List<CheckResult> results, Workbench bench) {
+      Draft draft, Estimate estimate, List<CheckResult> results, Workbench bench, boolean full) {
     Amounts amounts = new Amounts(bench.shown(draft.job()));
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
+    if (!full) {
+      return JobHeading.text(draft)
+          + new QuoteText(estimate, amounts).text(analysis, results, draft.job().source().file());
+    }
     return JobHeading.text(draft)
         + new LayoutText(analysis, amounts).text()
         + "\n"

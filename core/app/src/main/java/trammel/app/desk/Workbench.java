@@ -258,7 +258,7 @@ public final class Workbench {
    */
   public WorkPlan toBuy(Draft draft) {
     terms(draft.job());
-    return Estimating.withSupplies(work(draft), catalog());
+    return Estimating.toBuy(work(draft), draft.job().terms(), catalog());
   }
 
   private PriceTerms terms(Job job) {

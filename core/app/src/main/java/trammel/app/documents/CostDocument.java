@@ -35,23 +35,31 @@ public final class CostDocument {
   }
 
   private static Grid summary(CostBuildUp price) {
-    Grid grid = new Grid("lrrr", new int[] {46, 18, 18, 18}, "", "cost", "price", "over cost");
+    Grid grid = new Grid("lrrr", new int[] {46, 18, 18, 18}, "", "cost", "price", "profit");
     for (ClassTotal total : price.classTotals()) {
       grid.row(
           total.costClass().title(),
           total.cost().text(),
           total.price().text(),
-          total.price().minus(total.cost()).text());
+          total.profit().text());
     }
-    grid.total("subtotal", "", price.subtotal().text(), "");
+    grid.total(
+        "subtotal",
+        price.cost().text(),
+        price.subtotal().text(),
+        price.subtotal().minus(price.cost()).text());
     grid.row(
-        "sales tax, "
+        price.terms().tax().name()
+            + ", "
             + QuantityPrinter.percent(price.terms().tax().rate())
             + " on "
             + price.taxable().text(),
         "",
         price.tax().text(),
         "");
+    if (!price.cashRounding().isZero()) {
+      grid.row("rounding", "", price.cashRounding().text(), "");
+    }
     grid.total("total", "", price.total().text(), "");
     Payments payments = price.payments();
     grid.row(

@@ -141,6 +141,10 @@ public final class QuoteDocument {
         : Amounts.fixed(lengthMm / 1000, 1) + " m";
   }
 
+  private static String capital(String title) {
+    return Character.toUpperCase(title.charAt(0)) + title.substring(1);
+  }
+
   private static String small(String title) {
     return title.isEmpty() ? title : Character.toLowerCase(title.charAt(0)) + title.substring(1);
   }
@@ -173,22 +177,32 @@ public final class QuoteDocument {
     grid.row("Steel", price(price, CostClass.STEEL).text());
     grid.row("Parts", price(price, CostClass.PARTS).text());
     grid.row("Work done outside the shop", price(price, CostClass.OUTSIDE).text());
+    addIfAny(grid, "Freight and suppliers' charges", price(price, CostClass.FREIGHT));
     Money shop =
         price(price, CostClass.LABOUR)
             .plus(price(price, CostClass.OVERHEAD))
             .plus(price(price, CostClass.CONTINGENCY))
             .plus(price(price, CostClass.SUPPLIES));
     grid.row("Shop work and supplies", shop.text());
+    addIfAny(grid, "Fees", price(price, CostClass.FEES));
     grid.total("Subtotal", price.subtotal().text());
     grid.row(
-        "Sales tax, "
+        capital(price.terms().tax().name())
+            + ", "
             + QuantityPrinter.percent(price.terms().tax().rate())
             + " on "
             + price.taxable().text(),
         price.tax().text());
+    addIfAny(grid, "Rounding", price.cashRounding());
     grid.total("Total", price.total().text());
     addPayments(grid, price);
     return grid;
+  }
+
+  private static void addIfAny(Grid grid, String title, Money amount) {
+    if (!amount.isZero()) {
+      grid.row(title, amount.text());
+    }
   }
 
   private static void addPayments(Grid grid, CostBuildUp price) {

@@ -9,7 +9,7 @@ package trammel.app.drawings;
  */
 public record Pen(String colour, double widthMm, String dashes) {
   /** The accent: the curve that matters most. */
-  public static final Pen ACCENT = new Pen("#b3261e", 0.6, "");
+  public static final Pen ACCENT = new Pen("#a8331c", 0.6, "");
 
   /** A second curve, told apart without colour too. */
   public static final Pen DASHED = new Pen("black", 0.45, "2.2 1.2");
@@ -36,7 +36,7 @@ public record Pen(String colour, double widthMm, String dashes) {
   public static final Pen GHOST = new Pen("#9a9a9a", 0.22, "1.6 0.9");
 
   /** Centre lines and datums. */
-  public static final Pen DATUM = new Pen("#b3261e", 0.25, "6 1.2 1.2 1.2");
+  public static final Pen DATUM = new Pen("#a8331c", 0.25, "6 1.2 1.2 1.2");
 
   /** Dimension lines. */
   public static final Pen FINE = new Pen("black", 0.15, "");

@@ -12,7 +12,7 @@ import trammel.app.json.OrderJson;
 import trammel.app.text.OrderText;
 import trammel.app.text.Stops;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.order.Charge;
+import trammel.planning.estimate.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;

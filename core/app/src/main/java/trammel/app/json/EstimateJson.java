@@ -239,6 +239,7 @@ public final class EstimateJson {
       row.put("class", line.line().costClass().title());
       row.put("quantity", line.line().quantityText());
       row.put("how", line.how());
+      row.put("cost", line.cost().amount());
       row.put("price", line.price().amount());
       row.put("taxable", line.taxable());
       row.put("why", line.line().why());
@@ -247,9 +248,12 @@ public final class EstimateJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("currency", price.terms().currency().getCurrencyCode());
     json.put("lines", rows);
+    json.put("cost", price.cost().amount());
     json.put("subtotal", price.subtotal().amount());
     json.put("taxable", price.taxable().amount());
+    json.put("tax_name", price.terms().tax().name());
     json.put("tax", price.tax().amount());
+    json.put("rounding", price.cashRounding().amount());
     json.put("total", price.total().amount());
     json.put("deposit", price.payments().deposit().amount());
     json.put("progress", progress(price));

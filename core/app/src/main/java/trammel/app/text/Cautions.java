@@ -36,6 +36,18 @@ public final class Cautions {
     return List.of(LINES);
   }
 
+  /** The cautions in a few words, for a result that is a summary itself. */
+  static String brief() {
+    return "CAUTIONS\n"
+        + Paragraph.wrap(
+            SCREENING
+                + " Stands and chocks, fire and fumes, battery and modules, a qualified welder, the"
+                + " rules of your place: in full under check, plan and quote --full, and on every"
+                + " paper.",
+            "  ! ",
+            "    ");
+  }
+
   /** The cautions as they are printed. */
   public static String text() {
     StringBuilder text = new StringBuilder("CAUTIONS\n");

@@ -52,7 +52,7 @@ public final class ChangeText {
           + ", and turn the pinion with it";
     }
     if (adjustment instanceof Adjustment.ChangeShaft) {
-      return "make the propeller shaft "
+      return "make the driveshaft "
           + printer.length(Math.abs(amount))
           + (amount < 0 ? " shorter" : " longer");
     }

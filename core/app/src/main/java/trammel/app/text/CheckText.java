@@ -54,6 +54,55 @@ public final class CheckText {
     return text.append(good(results)).toString();
   }
 
+  /**
+   * What is not good, each with its change on one line; the rest counted where there are more.
+   *
+   * @param most how many are told
+   */
+  public String notGood(List<CheckResult> results, int most) {
+    StringBuilder text = new StringBuilder();
+    int told = 0;
+    int more = 0;
+    for (CheckResult result : results) {
+      if (result instanceof Judged judged && judged.verdict() == Verdict.GOOD) {
+        continue;
+      }
+      if (told == most) {
+        more++;
+        continue;
+      }
+      told++;
+      text.append(
+          result instanceof Judged judged
+              ? brief(judged)
+              : "  not judged  " + result.title() + "\n");
+    }
+    if (more > 0) {
+      text.append("  and ").append(more).append(" more\n");
+    }
+    return text.toString();
+  }
+
+  private String brief(Judged judged) {
+    String margin = "              ";
+    StringBuilder text =
+        new StringBuilder(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ")
+            .append(amounts.value(judged.measure(), judged.value()))
+            .append("  ")
+            .append(judged.title())
+            .append('\n');
+    judged
+        .change()
+        .ifPresent(
+            change ->
+                text.append(
+                    Paragraph.wrap(
+                        "change: " + ChangeText.fields(new FieldChanges(draft).of(change)),
+                        margin,
+                        margin + "  ")));
+    return text.toString();
+  }
+
   private String failing(Judged judged, OptionChanges.Found options) {
     StringBuilder text = new StringBuilder();
     text.append(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ");

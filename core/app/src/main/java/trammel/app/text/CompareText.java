@@ -5,6 +5,7 @@ import java.util.function.Function;
 import trammel.engine.checks.Verdict;
 import trammel.planning.compare.Difference;
 import trammel.planning.compare.Differences;
+import trammel.planning.compare.LineDifference;
 import trammel.planning.compare.PriceDifference;
 import trammel.planning.compare.PriceDifferences;
 import trammel.planning.compare.PricedWork;
@@ -16,6 +17,7 @@ import trammel.trade.money.Money;
 /** Variants of a job side by side on a screen. */
 public final class CompareText {
   private static final int MOST_LABELS = 2;
+  private static final int MOST_LINES = 5;
   private static final double SQUARE_INCH_MM2 = 645.16;
   private static final double SQUARE_CENTIMETRE_MM2 = 100;
 
@@ -32,6 +34,72 @@ public final class CompareText {
 
   /** The figures side by side, then what makes each variant differ from the first. */
   public String text(List<Variant> variants) {
+    StringBuilder text = new StringBuilder(sideBySide(variants));
+    for (Variant other : variants.subList(1, variants.size())) {
+      text.append('\n').append(explained(variants.get(0), other));
+    }
+    return text.toString();
+  }
+
+  /** The same with a sentence and the lines that make most of each difference. */
+  public String brief(List<Variant> variants) {
+    StringBuilder text = new StringBuilder(sideBySide(variants));
+    for (Variant other : variants.subList(1, variants.size())) {
+      text.append('\n').append(brief(variants.get(0), other));
+    }
+    return text.append("\n--full gives every hour, weld, plate, tube and part with its reason.\n")
+        .toString();
+  }
+
+  private String brief(Variant first, Variant other) {
+    CostBuildUp before = first.estimate().price();
+    CostBuildUp after = other.estimate().price();
+    Money change = after.total().minus(before.total());
+    double hours = other.estimate().hours().meanHours() - first.estimate().hours().meanHours();
+    StringBuilder text =
+        new StringBuilder(
+            Paragraph.wrap(
+                other.label()
+                    + " costs "
+                    + moreOrLess(change)
+                    + " and takes "
+                    + moreOrLess(hours)
+                    + " than "
+                    + first.label()
+                    + ". What differs most:",
+                "",
+                "  "));
+    Table table = new Table("lr");
+    List<LineDifference> lines = LineDifference.between(before, after);
+    Money rest = Money.zero(before.terms().currency());
+    for (int i = 0; i < lines.size(); i++) {
+      if (i < MOST_LINES) {
+        table.row(lines.get(i).title(), signed(lines.get(i).change()));
+      } else {
+        rest = rest.plus(lines.get(i).change());
+      }
+    }
+    if (lines.size() > MOST_LINES) {
+      table.row(lines.size() - MOST_LINES + " other lines, together", signed(rest));
+    }
+    return text.append(table.text("  ")).toString();
+  }
+
+  private static String moreOrLess(Money change) {
+    if (change.isZero()) {
+      return "as much";
+    }
+    boolean less = change.amount().signum() < 0;
+    Money size = less ? Money.zero(change.currency()).minus(change) : change;
+    return size.text() + (less ? " less" : " more");
+  }
+
+  private static String moreOrLess(double hours) {
+    String size = hours(Math.abs(hours));
+    return size.equals(hours(0)) ? "no longer" : size + (hours < 0 ? " less" : " longer");
+  }
+
+  private String sideBySide(List<Variant> variants) {
     Table table = new Table("l" + "r".repeat(variants.size()));
     boolean letters = variants.size() > MOST_LABELS;
     row(table, "", variants, v -> letters ? letter(variants, v) : v.label());
@@ -59,9 +127,6 @@ public final class CompareText {
       if (!stops.isEmpty()) {
         text.append(Paragraph.wrap(variant.label() + ": " + stops.line(), "  ", "    "));
       }
-    }
-    for (Variant other : variants.subList(1, variants.size())) {
-      text.append('\n').append(explained(variants.get(0), other));
     }
     return text.toString();
   }

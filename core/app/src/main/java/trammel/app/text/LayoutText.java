@@ -101,7 +101,8 @@ public final class LayoutText {
           spring.charge().map(air -> "at " + printer.pressure(air.rideGaugeMPa())).orElse(""));
     }
     table.row("wheel rate", printer.rate(ride.rates().heaveNPerMm()), "each wheel");
-    table.row("roll stiffness", rollStiffness(ride), "of the springs");
+    table.row(
+        "roll stiffness", printer.rollStiffness(ride.rates().rollNmPerDegree()), "of the springs");
     BodyRoll roll = ride.roll();
     table.row(
         "body roll",
@@ -128,10 +129,6 @@ public final class LayoutText {
       double speed = analysis.settings().designSpeedMPerS() * whirlsRpm / rpm.getAsDouble();
       table.row("shaft whirls at", printer.rotation(whirlsRpm), "that is " + printer.speed(speed));
     }
-  }
-
-  private static String rollStiffness(RideState ride) {
-    return Amounts.fixed(ride.rates().rollNmPerDegree(), 0) + " Nm/deg";
   }
 
   private void springs(Table table, RideState ride) {

@@ -2,8 +2,8 @@ package trammel.app.text;
 
 import java.time.LocalDate;
 import java.util.List;
+import trammel.planning.estimate.Charge;
 import trammel.planning.estimate.Counts;
-import trammel.planning.order.Charge;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.OrderLine;
 import trammel.planning.order.SupplierOrder;

@@ -39,21 +39,26 @@ public final class PriceText {
       table.row("", "", "together", total.price().text());
       text.append(table.text("    "));
     }
-    return text.append('\n').append(totals(price)).toString();
+    return text.append("\nPRICE\n").append(sums()).toString();
   }
 
-  private String totals(CostBuildUp price) {
+  /** Subtotal, tax, total and payments, and how long it holds. */
+  String sums() {
+    CostBuildUp price = estimate.price();
     PriceTerms terms = price.terms();
     Table table = new Table("lrl");
     table.row("subtotal", price.subtotal().text(), "");
     table.row(
-        "sales tax",
+        terms.tax().name(),
         price.tax().text(),
         QuantityPrinter.percent(terms.tax().rate())
             + " on "
             + taxable(price)
             + ", "
             + price.taxable().text());
+    if (!price.cashRounding().isZero()) {
+      table.row("rounding", price.cashRounding().text(), "");
+    }
     table.row("TOTAL", price.total().text(), "");
     Payments payments = price.payments();
     table.row("deposit with the order", payments.deposit().text(), share(terms.depositFraction()));
@@ -63,8 +68,7 @@ public final class PriceText {
           "when: " + payment.when(), payments.progress().get(i).text(), share(payment.fraction()));
     }
     table.row("balance on delivery", payments.balance().text(), "");
-    return "PRICE\n"
-        + table.text("  ")
+    return table.text("  ")
         + "  good for "
         + terms.validDays()
         + " days, until "

@@ -26,7 +26,7 @@ import trammel.trade.plates.TubeBracket;
 
 /** What stands round the axle, and how close a spring or shock comes to it over the travel. */
 public final class MountRoom {
-  /** Radius of a propeller shaft that is not measured, 1 3/4 in. */
+  /** Radius of a driveshaft that is not measured, 1 3/4 in. */
   private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * 25.4;
 
   private static final Vector3 UP = new Vector3(0, 0, 1);
@@ -256,7 +256,7 @@ public final class MountRoom {
             ? driveline.shaftDiameterMm().getAsDouble() / 2
             : USUAL_SHAFT_RADIUS_MM;
     Capsule shaft = new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
-    add("propeller shaft", shaft, Carrier.LINK, MountPractice.MOVING_AIR_MM);
+    add("driveshaft", shaft, Carrier.LINK, MountPractice.MOVING_AIR_MM);
   }
 
   /**

@@ -10,8 +10,8 @@ public final class VehicleParts {
   /** The centre housing, where it is measured. */
   public static final String HOUSING = "axle's centre housing";
 
-  /** The propeller shaft. */
-  public static final String SHAFT = "propeller shaft";
+  /** The driveshaft. */
+  public static final String SHAFT = "driveshaft";
 
   /** What the plates on the sides of a notched rail are called. */
   public static final String NOTCH_SIDE_PLATE = "notch side plate";

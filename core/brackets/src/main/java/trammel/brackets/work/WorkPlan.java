@@ -48,6 +48,16 @@ public record WorkPlan(
     return new Builder().add(this).add(other).build();
   }
 
+  /** The same with other bought parts. */
+  public WorkPlan withParts(List<PartNeed> others) {
+    return new WorkPlan(others, bolts, plates, tubes, welds, operations, feet, closings, members);
+  }
+
+  /** The same with other work. */
+  public WorkPlan withOperations(List<OperationNeed> others) {
+    return new WorkPlan(parts, bolts, plates, tubes, welds, others, feet, closings, members);
+  }
+
   /** Collects a plan line by line. */
   public static final class Builder {
     private final List<PartNeed> parts = new ArrayList<>();

@@ -187,8 +187,8 @@ public sealed interface Adjustment {
   }
 
   /**
-   * Makes the propeller shaft of another length, longer being positive: what the slip yoke gains in
-   * room it loses in spline.
+   * Makes the driveshaft of another length, longer being positive: what the slip yoke gains in room
+   * it loses in spline.
    */
   record ChangeShaft() implements Adjustment {
     @Override

@@ -35,7 +35,7 @@ import trammel.engine.motion.BodyPose;
  *   <li>a spring or shock and the rail on its side, within a seat's reach of its upper mount;
  *   <li>springs and shocks with the axle tube, which a check of its own judges;
  *   <li>the axle tube with the rails over it, which a check of its own judges with the notch;
- *   <li>the propeller shaft and the axle with its housing: between them is the pinion;
+ *   <li>the driveshaft and the axle with its housing: between them is the pinion;
  *   <li>a coil spring and the shock that runs inside it;
  *   <li>a tyre and the floor, which has a wheel house over it.
  * </ul>
@@ -49,12 +49,12 @@ final class ClearanceBodies {
   /** What a seat or shock mount reaches along the spring, 2 in: common practice, no source (mm). */
   private static final double SEAT_MM = 2 * INCH_MM;
 
-  /** Diameter of a propeller shaft that is not measured, 3 1/2 in: from memory (mm). */
+  /** Diameter of a driveshaft that is not measured, 3 1/2 in: from memory (mm). */
   private static final double USUAL_SHAFT_MM = 3.5 * INCH_MM;
 
   private static final String TUBE = "axle tube";
   private static final String HOUSING = "axle's centre housing";
-  private static final String SHAFT = "propeller shaft";
+  private static final String SHAFT = "driveshaft";
   private static final String LEFT_TYRE = "left tyre";
   private static final String RIGHT_TYRE = "right tyre";
 

@@ -26,7 +26,7 @@ import trammel.engine.motion.WheelRates;
  * @param rates each spring's length and motion ratios, wheel rate and roll stiffness
  * @param loaded each spring under the load that it carries at ride
  * @param roll how the body rolls in a bend
- * @param shaft length and joint angles of the propeller shaft
+ * @param shaft length and joint angles of the driveshaft
  * @param antiSquatShare anti-squat, 1 for 100 %
  * @param antiLiftShare anti-lift under braking, 1 for 100 %
  * @param rideFrequencyHz natural frequency of a rear corner on its springs (Hz)
@@ -75,7 +75,7 @@ public record RideState(
         rates.rideFrequencyHz(chassis.masses().sprungPerRearCornerKg()));
   }
 
-  /** The propeller shaft of a driveline as the motion engine sees it. */
+  /** The driveshaft of a driveline as the motion engine sees it. */
   public static Shaft shaft(Driveline driveline) {
     return new Shaft(
         driveline.pinionJoint(),

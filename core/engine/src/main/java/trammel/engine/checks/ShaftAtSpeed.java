@@ -7,7 +7,7 @@ import trammel.engine.driveline.ShaftSpeed;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
 
-/** How fast the propeller shaft turns at the road speed that a layout is judged for. */
+/** How fast the driveshaft turns at the road speed that a layout is judged for. */
 public final class ShaftAtSpeed {
   private ShaftAtSpeed() {}
 

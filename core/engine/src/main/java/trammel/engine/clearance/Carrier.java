@@ -16,7 +16,7 @@ public record Carrier(String from, String to) {
   /** Fixed to the axle: tube, housing, brackets, tyres. */
   public static final Carrier AXLE = on(BodyPose.AXLE);
 
-  /** Between the two: links, lateral bar, shocks, springs, propeller shaft. */
+  /** Between the two: links, lateral bar, shocks, springs, driveshaft. */
   public static final Carrier LINK = new Carrier(BodyPose.FRAME, BodyPose.AXLE);
 
   public Carrier {

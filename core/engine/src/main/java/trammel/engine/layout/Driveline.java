@@ -7,7 +7,7 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.quantity.Given;
 
 /**
- * Transmission output, propeller shaft and pinion at ride.
+ * Transmission output, driveshaft and pinion at ride.
  *
  * @param pinionJoint centre of the universal joint on the pinion (mm)
  * @param pinionAxis direction of the pinion's axis, forward

@@ -21,7 +21,7 @@ export function Price() {
     <p class="total"><${Why} line="total" title="price with tax" amount=${cash(price.total)} /></p>
     <div class="sums">
       <${Why} line="subtotal" title="before tax" amount=${cash(price.subtotal)} />
-      <${Why} line="tax" title="sales tax" amount=${cash(price.tax)} />
+      <${Why} line="tax" title=${price.tax_name} amount=${cash(price.tax)} />
       <${Why} line="deposit" title="deposit with the order" amount=${cash(price.deposit)} />
       ${price.progress.map((one, i) => html`<${Why} key=${i} line=${'payment-' + (i + 1)} title=${one.at} amount=${cash(one.amount)} />`)}
       <${Why} line="balance" title="balance on delivery" amount=${cash(price.balance)} />

@@ -7,7 +7,7 @@ import * as THREE from 'three';
 import { OrbitControls } from 'three/addons/OrbitControls.js';
 
 const PAPER = 0xffffff;
-const ACCENT = 0xb3261e;
+const ACCENT = 0xa8331c;
 const TIGHT = 0xe8a39e;
 const FILL = { plate: 0xe9edf2, tube: 0xc9cfd6, bought: 0xb9b9b9, bolt: 0x6d6d6d, vehicle: 0xdcdcdc, tool: 0xe6dcc2 };
 const EDGE_DEGREES = 28;

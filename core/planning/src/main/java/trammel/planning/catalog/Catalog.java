@@ -35,6 +35,8 @@ import trammel.trade.welding.WeldPractice;
  * @param suppliers what suppliers ask for an order beside their prices; not all need be there
  * @param welding how the shop welds
  * @param cutting how the shop cuts
+ * @param plateCutting how the shop has its plates cut
+ * @param extras what the shop bills by rules of its own
  * @param limits the limit of each check
  * @param analysis what the checks assume
  * @param shop whose catalog it is, with the shop's usual terms
@@ -55,6 +57,8 @@ public record Catalog(
     Map<String, SupplierTerms> suppliers,
     WeldPractice welding,
     CuttingPractice cutting,
+    PlateCutting plateCutting,
+    Map<String, ShopExtra> extras,
     Map<String, Limit> limits,
     AnalysisSettings analysis,
     Shop shop,
@@ -72,9 +76,11 @@ public record Catalog(
     shocks = ordered(shocks);
     operations = ordered(operations);
     suppliers = ordered(suppliers);
+    extras = ordered(extras);
     limits = ordered(limits);
     Given.present("welding practice", welding, "Give the shop's.");
     Given.present("cutting practice", cutting, "Give the shop's.");
+    Given.present("plate cutting", plateCutting, "Give the shop's.");
     Given.present("analysis settings", analysis, "Give the design speed and load cases.");
     Given.present("shop of the catalog", shop, "Give its name and terms.");
     priceDates = ordered(priceDates);
@@ -102,6 +108,19 @@ public record Catalog(
   /** A priced item. */
   public Item item(String key) {
     return find(items, key, "priced item");
+  }
+
+  /** The item itself, or its alternate in stock while it is out of stock itself. */
+  public Item inStock(Item asked) {
+    if (!asked.selling().outOfStock()) {
+      return asked;
+    }
+    return asked
+        .selling()
+        .alternate()
+        .map(this::item)
+        .filter(other -> !other.selling().outOfStock())
+        .orElse(asked);
   }
 
   /** A joint for a bar. */

@@ -18,6 +18,7 @@ import trammel.engine.checks.Limit;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.Problems;
 import trammel.trade.labour.Operation;
+import trammel.trade.money.PriceShare;
 import trammel.trade.welding.WeldPractice;
 
 /** The parts of a catalog as they are read, section by section. */
@@ -37,6 +38,7 @@ final class CatalogAssembly {
   final Map<String, AirSpring> airSprings = new LinkedHashMap<>();
   final Map<String, Shock> shocks = new LinkedHashMap<>();
   final Map<String, Operation> operations = new LinkedHashMap<>();
+  final Map<String, ShopExtra> extras = new LinkedHashMap<>();
   final Map<String, SupplierTerms> suppliers = new LinkedHashMap<>();
 
   /** Items named in place of others, with where that is written. */
@@ -49,6 +51,7 @@ final class CatalogAssembly {
 
   Optional<WeldPractice> welding = Optional.empty();
   Optional<CuttingPractice> cutting = Optional.empty();
+  Optional<PlateCutting> plateCutting = Optional.empty();
   Optional<AnalysisSettings> analysis = Optional.empty();
   Optional<Shop> shop = Optional.empty();
 
@@ -107,6 +110,31 @@ final class CatalogAssembly {
     }
   }
 
+  /** Reports an operation that an entry needs and the catalog does not have. */
+  void requireOperation(String key, Location where) {
+    if (!operations.containsKey(key) && !refused.contains(Location.child("operations", key))) {
+      problems.error(
+          where,
+          "'" + key + "'",
+          "the name of an entry in operations",
+          "Add '" + key + "' to operations with its hours, or name another.");
+    }
+  }
+
+  /** The rules that are a share of the price. */
+  List<PriceShare> shares() {
+    return extras.values().stream()
+        .filter(extra -> extra.share().isPresent())
+        .map(
+            extra ->
+                new PriceShare(
+                    extra.key(),
+                    extra.title(),
+                    extra.share().get(),
+                    "the shop bills it on every job"))
+        .toList();
+  }
+
   /** Reports a bolt hole for which the catalog has no bolt. */
   void requireBolt(double diameterMm, String given, Location where) {
     StringBuilder sizes = new StringBuilder();
@@ -141,6 +169,8 @@ final class CatalogAssembly {
         suppliers,
         welding.orElseThrow(),
         cutting.orElseThrow(),
+        plateCutting.orElseThrow(),
+        extras,
         limits,
         analysis.orElseThrow(),
         shop.orElseThrow(),

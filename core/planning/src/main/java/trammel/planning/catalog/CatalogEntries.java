@@ -12,9 +12,11 @@ import trammel.reading.tree.Problems;
  */
 final class CatalogEntries {
   private final Map<String, CatalogEntry> byKey = new LinkedHashMap<>();
+  private final CatalogSection section;
   private final Problems problems;
 
-  CatalogEntries(Problems problems) {
+  CatalogEntries(CatalogSection section, Problems problems) {
+    this.section = section;
     this.problems = problems;
   }
 
@@ -43,7 +45,8 @@ final class CatalogEntries {
           "the units of the entry that it changes, " + earlier.units().word(),
           "Move it to a file that says units: " + earlier.units().word() + ".");
     } else {
-      byKey.put(entry.key(), earlier.changedBy(entry));
+      section.checkChange(entry, problems);
+      byKey.put(entry.key(), earlier.changedBy(entry, section.rivals()));
     }
   }
 

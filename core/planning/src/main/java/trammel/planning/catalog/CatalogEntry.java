@@ -1,5 +1,6 @@
 package trammel.planning.catalog;
 
+import java.util.Map;
 import java.util.Optional;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.Location;
@@ -27,17 +28,26 @@ record CatalogEntry(String key, ObjectNode node, UnitSystem units, int folder, U
     return node.location();
   }
 
-  /** This entry with the keys that a later folder writes put in place of its own. */
-  CatalogEntry changedBy(CatalogEntry later) {
-    return new CatalogEntry(key, changed(node, later.node), units, later.folder, usual);
+  /**
+   * This entry with the keys that a later folder writes put in place of its own.
+   *
+   * @param rivals keys, each with the one that it takes the place of
+   */
+  CatalogEntry changedBy(CatalogEntry later, Map<String, String> rivals) {
+    return new CatalogEntry(key, changed(node, later.node, rivals), units, later.folder, usual);
   }
 
-  private static ObjectNode changed(ObjectNode before, ObjectNode later) {
+  private static ObjectNode changed(
+      ObjectNode before, ObjectNode later, Map<String, String> rivals) {
     ObjectNode result = before;
     for (ObjectNode.Member member : later.members()) {
+      String rival = rivals.get(member.key());
+      if (rival != null && later.find(rival).isEmpty()) {
+        result = result.without(rival);
+      }
       Optional<ObjectNode> old = before.findObject(member.key());
       if (old.isPresent() && member.value() instanceof ObjectNode inner) {
-        result = result.with(member.key(), changed(old.get(), inner));
+        result = result.with(member.key(), changed(old.get(), inner, rivals));
       } else {
         result = result.with(member.key(), member.value());
       }

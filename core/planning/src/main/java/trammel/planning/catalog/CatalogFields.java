@@ -79,6 +79,8 @@ public final class CatalogFields {
         new AnalysisSection(),
         new WeldingSection(),
         new CuttingSection(),
+        new PlateCuttingSection(),
+        new ShopExtraSection(),
         new ShopSection());
   }
 }

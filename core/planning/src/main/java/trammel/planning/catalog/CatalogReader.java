@@ -47,8 +47,8 @@ public final class CatalogReader {
   private boolean unreadable;
 
   private CatalogReader() {
-    for (int i = 0; i < sections.size(); i++) {
-      entries.add(new CatalogEntries(problems));
+    for (CatalogSection section : sections) {
+      entries.add(new CatalogEntries(section, problems));
     }
   }
 

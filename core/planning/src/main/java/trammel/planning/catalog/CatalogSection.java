@@ -1,8 +1,10 @@
 package trammel.planning.catalog;
 
 import java.util.List;
+import java.util.Map;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.tree.Problems;
 
 /** One section of a catalog file: how its entries are written and what becomes of them. */
 abstract class CatalogSection {
@@ -47,6 +49,14 @@ abstract class CatalogSection {
   /** True if its entries have prices. */
   boolean isPriced() {
     return false;
+  }
+
+  /** Reports what a later file may not change by itself. */
+  void checkChange(CatalogEntry later, Problems problems) {}
+
+  /** Keys that a later file writes in place of another key of an earlier one, at any depth. */
+  Map<String, String> rivals() {
+    return Map.of();
   }
 
   /**

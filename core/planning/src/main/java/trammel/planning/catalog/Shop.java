@@ -10,7 +10,6 @@ import trammel.engine.quantity.Given;
 import trammel.planning.job.Tax;
 import trammel.planning.job.Terms;
 import trammel.trade.labour.LabourPlan;
-import trammel.trade.money.Contingency;
 import trammel.trade.money.CostClass;
 import trammel.trade.money.Markup;
 import trammel.trade.money.PriceTerms;
@@ -24,6 +23,7 @@ import trammel.trade.money.SalesTax;
  * @param labour the hands, bays and hours of a day in it
  * @param priceDays age in days from which prices are old, 1 or more
  * @param hoursCorrelation how much the hours of different operations run over together, 0 to 1
+ * @param billsPackRests whether a job pays for whole packs; otherwise only for what it uses of them
  * @param promises what it promises beside the price
  */
 public record Shop(
@@ -32,6 +32,7 @@ public record Shop(
     LabourPlan labour,
     int priceDays,
     double hoursCorrelation,
+    boolean billsPackRests,
     Promises promises) {
   public Shop {
     Given.present("letterhead of the shop", letterhead, "Say whose documents they are.");
@@ -62,18 +63,24 @@ public record Shop(
     refuseOtherCurrency(job);
     return new PriceTerms(
         terms.currency(),
-        job.labourRate().orElse(terms.labourPerHour()),
-        job.overheadRate().orElse(terms.overheadPerHour()),
+        terms
+            .rate()
+            .with(
+                job.labourRate().orElse(terms.rate().perHour()),
+                job.overheadRate().orElse(terms.rate().overheadPerHour())),
         markups(job),
         terms.steelWaste(),
         job.supplies().orElse(terms.suppliesOfLabour()),
-        job.contingencyPercentile().isPresent()
-            ? upTo(job.contingencyPercentile().get())
-            : terms.contingency(),
-        job.tax().isPresent() ? tax(job.tax().get()) : terms.tax(),
+        job.contingency().orElse(terms.contingency()),
+        terms.shares().stream()
+            .filter(
+                share -> job.leftOut().stream().noneMatch(out -> out.what().equals(share.key())))
+            .toList(),
+        job.tax().isPresent() ? tax(job.tax().get(), terms.tax().name()) : terms.tax(),
         job.deposit().orElse(terms.depositFraction()),
         job.progress().orElse(terms.progress()),
-        job.validDays().orElse(terms.validDays()));
+        job.validDays().orElse(terms.validDays()),
+        terms.rounding());
   }
 
   private void refuseOtherCurrency(Terms job) {
@@ -92,27 +99,16 @@ public record Shop(
   private Map<CostClass, Markup> markups(Terms job) {
     Map<CostClass, Markup> markups = new EnumMap<>(CostClass.class);
     markups.putAll(terms.markups());
-    if (job.partsMarkup().isPresent()) {
-      markups.put(CostClass.PARTS, new Markup(job.partsMarkup().get()));
-    }
-    if (job.steelMarkup().isPresent()) {
-      markups.put(CostClass.STEEL, new Markup(job.steelMarkup().get()));
-    }
-    if (job.outsideMarkup().isPresent()) {
-      markups.put(CostClass.OUTSIDE, new Markup(job.outsideMarkup().get()));
-    }
+    markups.putAll(job.markups());
     return markups;
   }
 
-  static Contingency upTo(int percentile) {
-    return new Contingency.HoursToChance(percentile / 100.0);
-  }
-
-  static SalesTax tax(Tax tax) {
+  static SalesTax tax(Tax tax, String usualName) {
     return new SalesTax(
+        tax.name().orElse(usualName),
         tax.rate(),
         taxable(tax.taxable()),
-        tax.byItem() ? SalesTax.Rounding.BY_ITEM : SalesTax.Rounding.BY_INVOICE);
+        tax.byItem() ? SalesTax.RoundedBy.BY_ITEM : SalesTax.RoundedBy.BY_INVOICE);
   }
 
   /** The classes behind the words of a file; labour takes with it what is added on labour. */
@@ -124,6 +120,8 @@ public record Shop(
         case "steel" -> taxable.add(CostClass.STEEL);
         case "supplies" -> taxable.add(CostClass.SUPPLIES);
         case "outside" -> taxable.add(CostClass.OUTSIDE);
+        case "freight" -> taxable.add(CostClass.FREIGHT);
+        case "fees" -> taxable.add(CostClass.FEES);
         case "labour" -> {
           taxable.add(CostClass.LABOUR);
           taxable.add(CostClass.OVERHEAD);
@@ -133,8 +131,8 @@ public record Shop(
             throw new IllegalArgumentException(
                 "'"
                     + word
-                    + "' was given as taxable; allowed are parts, steel, supplies, labour and"
-                    + " outside. Write one of these.");
+                    + "' was given as taxable; allowed are parts, steel, supplies, labour,"
+                    + " outside, freight and fees. Write one of these.");
       }
     }
     return taxable;

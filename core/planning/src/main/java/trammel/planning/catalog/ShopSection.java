@@ -1,17 +1,21 @@
 package trammel.planning.catalog;
 
 import java.math.BigDecimal;
-import java.util.EnumMap;
+import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.planning.job.TermFields;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.tree.Problems;
 import trammel.trade.labour.LabourPlan;
-import trammel.trade.money.CostClass;
-import trammel.trade.money.Markup;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.LabourRate;
 import trammel.trade.money.PriceTerms;
+import trammel.trade.money.Rounding;
+import trammel.trade.money.SalesTax;
 
 /** The section {@code shop}: whose catalog it is and the shop's usual terms. */
 final class ShopSection extends CatalogSection {
@@ -45,13 +49,27 @@ final class ShopSection extends CatalogSection {
   private static final Field<BigDecimal> LABOUR_RATE =
       Field.money("labour_rate", "price of an hour");
   private static final Field<BigDecimal> OVERHEAD_RATE =
-      Field.money("overhead_rate", "overhead of an hour on top; 0 when the rate has it");
-
-  private static final Field<FieldValues> MARKUP =
-      Field.section(
-          "markup",
-          "markups on cost",
-          List.of(TermFields.PARTS_MARKUP, TermFields.STEEL_MARKUP, TermFields.OUTSIDE_MARKUP));
+      Field.money("overhead_rate", "rent, power and tools of an hour");
+  private static final String IN_RATE = "in-rate";
+  private static final Field<String> OVERHEAD =
+      Field.choice(
+          "overhead",
+          "whether labour_rate has the overhead in it, or it is billed on top",
+          List.of(IN_RATE, "on-top"));
+  private static final Field<BigDecimal> WAGE_RATE =
+      Field.money("wage_rate", "what an hour is paid: wage, taxes and insurance");
+  private static final Field<Integer> CONTINGENCY = TermFields.CONTINGENCY.optional();
+  private static final Field<String> PACK_RESTS =
+      Field.choice(
+              "pack_rests",
+              "whether a job pays for whole spools and boxes, or for what it uses of them",
+              List.of("billed", "kept"))
+          .withDefault("billed");
+  private static final Field<String> ROUNDING =
+      Field.choice("rounding", "where half a coin goes", List.of("half-up", "half-even"))
+          .withDefault("half-up");
+  private static final Field<BigDecimal> CASH_ROUNDING =
+      Field.money("cash_rounding", "the total is a whole number of these, such as 0.05").optional();
   private static final Field<FieldValues> TAX = TermFields.tax("tax on a quote");
   private static final Field<Integer> VALID_DAYS =
       Field.count("valid_days", "how many days a quote is good for", 1, 365);
@@ -81,9 +99,15 @@ final class ShopSection extends CatalogSection {
             LOGO,
             LABOUR_RATE,
             OVERHEAD_RATE,
-            MARKUP,
+            OVERHEAD,
+            WAGE_RATE,
+            TermFields.MARKUP,
             TermFields.SUPPLIES,
-            TermFields.CONTINGENCY,
+            CONTINGENCY,
+            TermFields.FLAT_CONTINGENCY,
+            PACK_RESTS,
+            ROUNDING,
+            CASH_ROUNDING,
             TAX,
             TermFields.DEPOSIT,
             TermFields.PROGRESS,
@@ -103,27 +127,61 @@ final class ShopSection extends CatalogSection {
     return true;
   }
 
+  /** A rate on the door says nothing until it is known whether it has the overhead in it. */
+  @Override
+  void checkChange(CatalogEntry later, Problems problems) {
+    boolean rate = later.node().find(LABOUR_RATE.key()).isPresent();
+    if (rate && later.node().find(OVERHEAD.key()).isEmpty()) {
+      problems.error(
+          later.location().inside(OVERHEAD.key()),
+          "labour_rate alone",
+          "labour_rate together with overhead: " + IN_RATE + " or on-top",
+          "Does the rate have rent, power and tools in it? Add overhead: "
+              + IN_RATE
+              + " if it does, or overhead: on-top with the overhead_rate that is billed besides.");
+    }
+  }
+
+  /** What a later file writes in place of an earlier one's other way to say it. */
+  @Override
+  Map<String, String> rivals() {
+    Map<String, String> rivals = new HashMap<>();
+    rivals.put(CONTINGENCY.key(), TermFields.FLAT_CONTINGENCY.key());
+    rivals.put(TermFields.FLAT_CONTINGENCY.key(), CONTINGENCY.key());
+    for (String key : List.of("parts", "steel", "outside")) {
+      rivals.put(key, key + TermFields.MARGIN);
+      rivals.put(key + TermFields.MARGIN, key);
+    }
+    return rivals;
+  }
+
   @Override
   void add(CatalogEntry entry, FieldValues values, CatalogAssembly assembly) {
-    FieldValues markup = values.get(MARKUP);
-    Map<CostClass, Markup> markups = new EnumMap<>(CostClass.class);
-    markups.put(CostClass.PARTS, new Markup(markup.get(TermFields.PARTS_MARKUP)));
-    markups.put(CostClass.STEEL, new Markup(markup.get(TermFields.STEEL_MARKUP)));
-    markups.put(CostClass.OUTSIDE, new Markup(markup.get(TermFields.OUTSIDE_MARKUP)));
+    TermFields.refuseBoth(values.get(TermFields.MARKUP), assembly.problems);
+    TermFields.refuseTwoContingencies(values, CONTINGENCY, assembly.problems);
     PriceTerms terms =
         new PriceTerms(
             assembly.currency,
-            values.get(LABOUR_RATE),
-            values.get(OVERHEAD_RATE),
-            markups,
+            new LabourRate(
+                values.get(LABOUR_RATE),
+                values.get(OVERHEAD_RATE),
+                values.get(OVERHEAD).equals(IN_RATE),
+                values.get(WAGE_RATE)),
+            TermFields.markupsOf(values.get(TermFields.MARKUP)),
             // Whole sticks and sheets are priced, so nothing is cut away that was not paid for.
             BigDecimal.ZERO,
             values.get(TermFields.SUPPLIES),
-            Shop.upTo(values.get(TermFields.CONTINGENCY)),
-            Shop.tax(TermFields.taxOf(values.get(TAX))),
+            TermFields.contingencyOf(values, CONTINGENCY).orElse(new Contingency.None()),
+            assembly.shares(),
+            Shop.tax(TermFields.taxOf(values.get(TAX)), SalesTax.USUAL_NAME),
             values.get(TermFields.DEPOSIT),
             TermFields.progressOf(values),
-            values.get(VALID_DAYS));
+            values.get(VALID_DAYS),
+            new Rounding(
+                values.get(ROUNDING).equals("half-even")
+                    ? RoundingMode.HALF_EVEN
+                    : RoundingMode.HALF_UP,
+                values.find(CASH_ROUNDING)));
     assembly.shop =
         Optional.of(
             new Shop(
@@ -132,6 +190,7 @@ final class ShopSection extends CatalogSection {
                 new LabourPlan(values.get(HANDS), values.get(BAYS), values.get(DAY_HOURS)),
                 values.get(PRICE_DAYS),
                 values.get(HOURS_CORRELATION),
+                values.get(PACK_RESTS).equals("billed"),
                 new Promises(
                     values.find(START_DAYS), values.find(WARRANTY), values.find(CHANGE_RULE))));
   }

@@ -13,9 +13,12 @@ import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.money.Contingency;
 import trammel.trade.money.CostBuildUp;
 import trammel.trade.money.CostClass;
+import trammel.trade.money.LabourRate;
 import trammel.trade.money.Money;
 import trammel.trade.money.Payments;
+import trammel.trade.money.PriceShare;
 import trammel.trade.money.PriceTerms;
+import trammel.trade.money.Rounding;
 import trammel.trade.money.SalesTax;
 
 /**
@@ -86,16 +89,18 @@ public final class PriceDifferences {
   }
 
   private void terms(PriceTerms first, PriceTerms other) {
+    LabourRate before = first.rate();
+    LabourRate after = other.rate();
     step(
         "labour rate an hour",
-        rate(first, first.labourPerHour()),
-        rate(other, other.labourPerHour()),
-        work.terms().withRates(other.labourPerHour(), first.overheadPerHour()));
+        rate(first, before.perHour()),
+        rate(other, after.perHour()),
+        work.terms().withRate(before.with(after.perHour(), before.overheadPerHour())));
     step(
-        "overhead an hour",
-        rate(first, first.overheadPerHour()),
-        rate(other, other.overheadPerHour()),
-        work.terms().withRates(other.labourPerHour(), other.overheadPerHour()));
+        "overhead billed on top, an hour",
+        rate(first, before.overheadOnTop()),
+        rate(other, after.overheadOnTop()),
+        work.terms().withRate(after));
     for (CostClass costClass : CostClass.values()) {
       step(
           "markup on " + costClass.title(),
@@ -118,12 +123,22 @@ public final class PriceDifferences {
         words(first.contingency()),
         words(other.contingency()),
         work.terms().withContingency(other.contingency()));
+    step(
+        "shares of the price",
+        words(first.shares()),
+        words(other.shares()),
+        work.terms().withShares(other.shares()));
     tax(first.tax(), other.tax());
+    step(
+        "rounding",
+        words(first.rounding()),
+        words(other.rounding()),
+        work.terms().withRounding(other.rounding()));
   }
 
   private void tax(SalesTax first, SalesTax other) {
     step(
-        "sales tax",
+        first.name(),
         percent(first.rate()),
         percent(other.rate()),
         work.terms().withTax(first.withRate(other.rate())));
@@ -131,7 +146,8 @@ public final class PriceDifferences {
         "what is taxable",
         taxable(first),
         taxable(other),
-        work.terms().withTax(new SalesTax(other.rate(), other.taxable(), first.rounding())));
+        work.terms()
+            .withTax(new SalesTax(first.name(), other.rate(), other.taxable(), first.rounding())));
     step("tax is rounded", rounded(first), rounded(other), work.terms().withTax(other));
   }
 
@@ -152,7 +168,8 @@ public final class PriceDifferences {
     for (CostClass costClass : CostClass.values()) {
       line(costClass.title(), before.total(costClass).price(), after.total(costClass).price());
     }
-    line("sales tax on the work", before.tax(), after.tax());
+    line(after.terms().tax().name() + " on the work", before.tax(), after.tax());
+    line("rounding of the total", before.cashRounding(), after.cashRounding());
   }
 
   private void line(String name, Money first, Money other) {
@@ -183,6 +200,23 @@ public final class PriceDifferences {
         : "none";
   }
 
+  private static String words(List<PriceShare> shares) {
+    StringBuilder words = new StringBuilder();
+    for (PriceShare share : shares) {
+      words
+          .append(words.isEmpty() ? "" : ", ")
+          .append(share.title())
+          .append(' ')
+          .append(percent(share.fraction()));
+    }
+    return words.isEmpty() ? "none" : words.toString();
+  }
+
+  private static String words(Rounding rounding) {
+    return rounding.word()
+        + rounding.cashStep().map(step -> ", total in " + step.toPlainString()).orElse("");
+  }
+
   private static String taxable(SalesTax tax) {
     if (tax.taxable().isEmpty()) {
       return "nothing";
@@ -195,6 +229,6 @@ public final class PriceDifferences {
   }
 
   private static String rounded(SalesTax tax) {
-    return tax.rounding() == SalesTax.Rounding.BY_ITEM ? "by item" : "by invoice";
+    return tax.rounding() == SalesTax.RoundedBy.BY_ITEM ? "by item" : "by invoice";
   }
 }

@@ -1,15 +1,13 @@
 package trammel.planning.estimate;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Currency;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import trammel.brackets.work.TubeNeed;
-import trammel.cutting.bars.CutBar;
 import trammel.planning.catalog.BoughtAs;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.money.CostClass;
@@ -17,13 +15,13 @@ import trammel.trade.money.CostLine;
 
 /** Writes the cost lines of everything that is bought for a job. */
 final class CostSheet {
-  private static final int QUANTITY_PLACES = 3;
-
+  private final Catalog catalog;
   private final Currency currency;
   private final QuantityPrinter printer;
   private final List<CostLine> lines = new ArrayList<>();
 
-  CostSheet(Currency currency, QuantityPrinter printer) {
+  CostSheet(Catalog catalog, Currency currency, QuantityPrinter printer) {
+    this.catalog = catalog;
     this.currency = currency;
     this.printer = printer;
   }
@@ -37,28 +35,25 @@ final class CostSheet {
     addPlates(materials.plates());
     addParts(materials.parts());
     addBolts(materials.bolts());
+    addCharges(materials);
+    return this;
+  }
+
+  CostSheet add(List<CostLine> others) {
+    lines.addAll(others);
     return this;
   }
 
   private void addSections(List<SectionCut> sections) {
     for (SectionCut section : sections) {
-      Map<String, Integer> count = new LinkedHashMap<>();
-      Map<String, CutBar> one = new LinkedHashMap<>();
-      for (CutBar bar : section.plan().bars()) {
-        Integer before = count.get(bar.stock().id());
-        count.put(bar.stock().id(), before == null ? 1 : before + 1);
-        one.put(bar.stock().id(), bar);
-      }
-      for (Map.Entry<String, CutBar> stick : one.entrySet()) {
-        double lengthMm = stick.getValue().stock().lengthMm();
-        String title = section.material().title() + ", " + printer.length(lengthMm) + " stick";
+      for (Purchases.Sticks sticks : Purchases.sticks(section)) {
         add(
-            section.material().key() + "-" + Math.round(lengthMm),
-            title,
+            section.material().key() + "-" + Math.round(sticks.lengthMm()),
+            section.material().title() + ", " + printer.length(sticks.lengthMm()) + " stick",
             CostClass.STEEL,
-            BigDecimal.valueOf(count.get(stick.getKey())),
-            Counts.of(count.get(stick.getKey()), "stick"),
-            stick.getValue().stock().price(),
+            BigDecimal.valueOf(sticks.count()),
+            Counts.of(sticks.count(), "stick"),
+            sticks.priceEach(),
             "sawn: " + names(section));
       }
     }
@@ -90,7 +85,7 @@ final class CostSheet {
             CostClass.STEEL,
             BigDecimal.valueOf(sheet.count()),
             Counts.of(sheet.count(), "sheet"),
-            sheet.price(),
+            Purchases.priceEach(plate.material(), sheet),
             "plates: " + plate.names());
       }
     }
@@ -98,24 +93,45 @@ final class CostSheet {
 
   private void addParts(List<PartLine> parts) {
     for (PartLine part : parts) {
-      Item item = part.item();
-      BigDecimal quantity = decimal(part.quantity());
-      add(
-          item.key(),
-          item.title(),
-          costClass(item.bought()),
-          quantity,
-          quantity.toPlainString() + " " + item.unit(),
-          item.price(),
-          part.why());
+      Item item = catalog.inStock(part.item());
+      BigDecimal needed = Purchases.needed(part);
+      PackCount count = PackCount.of(item, needed);
+      String units = plain(needed) + " " + item.unit();
+      if (count.leavesRest(needed) && !catalog.shop().billsPackRests()) {
+        addPart(item, needed, units, item.price(), part.why());
+      } else if (item.selling().pack().isPresent()) {
+        addPart(
+            item,
+            count.quantity(),
+            plain(count.quantity()) + " x " + count.unit(),
+            count.price(),
+            units + " needed: " + part.why());
+      } else {
+        addPart(
+            item,
+            count.quantity(),
+            plain(count.quantity()) + " " + item.unit(),
+            count.price(),
+            part.why());
+      }
     }
+  }
+
+  private void addPart(
+      Item item, BigDecimal quantity, String quantityText, BigDecimal price, String why) {
+    add(item.key(), item.title(), costClass(item.bought()), quantity, quantityText, price, why);
+  }
+
+  /** The key of the line of a size of bolts. */
+  static String key(BoltLine bolt) {
+    return bolt.size().key() + "-" + Math.round(bolt.choice().lengthMm());
   }
 
   private void addBolts(List<BoltLine> bolts) {
     for (BoltLine bolt : bolts) {
       String length = printer.length(bolt.choice().lengthMm());
       add(
-          bolt.size().key() + "-" + Math.round(bolt.choice().lengthMm()),
+          key(bolt),
           bolt.size().title() + " x " + length + " bolt, nut, 2 washers",
           CostClass.PARTS,
           BigDecimal.valueOf(bolt.quantity()),
@@ -133,10 +149,26 @@ final class CostSheet {
     };
   }
 
-  private static BigDecimal decimal(double quantity) {
-    return BigDecimal.valueOf(quantity)
-        .setScale(QUANTITY_PLACES, RoundingMode.HALF_UP)
-        .stripTrailingZeros();
+  /** What each supplier adds to the order of this job alone. */
+  private void addCharges(Materials materials) {
+    Purchases purchases = Purchases.of(materials, catalog);
+    for (String supplier : purchases.suppliers()) {
+      for (Charge charge : purchases.charges(supplier).charges()) {
+        add(
+            charge.key() + "-" + supplier.toLowerCase(Locale.ROOT).replace(' ', '-'),
+            supplier + ", " + charge.title(),
+            CostClass.FREIGHT,
+            BigDecimal.ONE,
+            "1 order",
+            charge.amount().amount(),
+            "the supplier's terms, for what this job orders by itself");
+      }
+    }
+  }
+
+  private static String plain(BigDecimal quantity) {
+    BigDecimal stripped = quantity.stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
   }
 
   private void add(

@@ -11,6 +11,17 @@ public final class Counts {
    * @param noun the singular, whose plural takes an s
    */
   public static String of(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
+    return of(count, noun, noun + "s");
+  }
+
+  /**
+   * The number and the noun in the right form.
+   *
+   * @param count how many
+   * @param one the singular
+   * @param many the plural
+   */
+  public static String of(int count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
   }
 }

@@ -57,15 +57,20 @@ public final class Estimating {
   public Estimate estimate(Draft draft, WorkPlan plan) {
     QuantityPrinter printer = new QuantityPrinter(draft.linkageSite().units());
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
-    WorkPlan whole = withSupplies(plan, welds, catalog);
+    Terms ofJob = draft.job().terms();
+    WorkPlan whole = new WholeWork(catalog, ofJob).of(plan, welds);
     Background<Materials> cutting = Background.start(() -> Materials.of(whole, catalog));
     HoursEstimate hours =
-        new WorkHours(catalog, factors(draft.job().terms()), correlation, learned)
-            .hours(whole.operations(), welds);
+        new WorkHours(catalog, factors(ofJob), correlation, learned)
+            .hours(whole.operations(), welds, ExtraLines.hours(ofJob));
     Pricing pricing = new Pricing(terms);
     double extraHours = pricing.extraHours(hours);
     Materials materials = cutting.get();
-    List<CostLine> bought = new CostSheet(terms.currency(), printer).add(materials).lines();
+    List<CostLine> bought =
+        new CostSheet(catalog, terms.currency(), printer)
+            .add(materials)
+            .add(ExtraLines.costs(ofJob, terms.currency()))
+            .lines();
     return new Estimate(
         draft,
         whole,
@@ -78,16 +83,13 @@ public final class Estimating {
   }
 
   /**
-   * A plan with the wire, gas and discs that its welds take: all that is bought for it.
+   * A plan with all that is bought for it: the wire and gas of its welds, the cutting of its
+   * plates, and what the shop and the job add.
    *
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */
-  public static WorkPlan withSupplies(WorkPlan plan, Catalog catalog) {
-    return withSupplies(plan, catalog.welding().estimate(plan.welds()), catalog);
-  }
-
-  private static WorkPlan withSupplies(WorkPlan plan, WeldEstimate welds, Catalog catalog) {
-    return plan.plus(WeldingSupplies.of(welds, catalog));
+  public static WorkPlan toBuy(WorkPlan plan, Terms ofJob, Catalog catalog) {
+    return new WholeWork(catalog, ofJob).of(plan, catalog.welding().estimate(plan.welds()));
   }
 
   private static List<LabourFactor> factors(Terms terms) {

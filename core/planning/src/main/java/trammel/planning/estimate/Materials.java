@@ -54,21 +54,25 @@ public record Materials(
   public static Materials of(WorkPlan plan, Catalog catalog, Rack rack, Progress progress) {
     SawSchedule saw = new SawSchedule(catalog, rack);
     if (plan.tubes().size() <= MANY_TUBES) {
-      List<SectionCut> sections = saw.cuts(plan.tubes(), progress);
+      List<StickChoice.Choice> choices = saw.choices(plan.tubes(), progress);
       return of(
-          plan, catalog, sections, new PlateSchedule(catalog, rack).cuts(plan.plates(), progress));
+          plan, catalog, choices, new PlateSchedule(catalog, rack).cuts(plan.plates(), progress));
     }
-    Background<List<SectionCut>> sawn = Background.start(() -> saw.cuts(plan.tubes(), progress));
+    Background<List<StickChoice.Choice>> sawn =
+        Background.start(() -> saw.choices(plan.tubes(), progress));
     List<PlateCut> plates = new PlateSchedule(catalog, rack).cuts(plan.plates(), progress);
     return of(plan, catalog, sawn.get(), plates);
   }
 
   private static Materials of(
-      WorkPlan plan, Catalog catalog, List<SectionCut> sections, List<PlateCut> plates) {
+      WorkPlan plan, Catalog catalog, List<StickChoice.Choice> choices, List<PlateCut> plates) {
+    List<PartLine> parts = new PartSchedule(catalog).lines(plan.parts());
+    List<BoltLine> bolts = new BoltSchedule(catalog).lines(plan.bolts());
     return new Materials(
-        new PartSchedule(catalog).lines(plan.parts()),
-        new BoltSchedule(catalog).lines(plan.bolts()),
-        sections,
+        parts,
+        bolts,
+        new StickChoice(catalog)
+            .of(choices, sections -> new Materials(parts, bolts, sections, plates)),
         plates);
   }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import trammel.planning.estimate.Explanation.Step;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.HoursEstimate;
@@ -17,6 +18,7 @@ import trammel.trade.money.ClassTotal;
 import trammel.trade.money.Contingency;
 import trammel.trade.money.CostBuildUp;
 import trammel.trade.money.CostClass;
+import trammel.trade.money.Markup;
 import trammel.trade.money.Money;
 import trammel.trade.money.Payments;
 import trammel.trade.money.PriceLine;
@@ -29,11 +31,15 @@ public final class PriceTrail {
   private final CostBuildUp price;
   private final PriceTerms terms;
   private final HoursEstimate hours;
+
+  /** How the quantity of a line came about, by its key. */
+  private final Function<String, List<Step>> beforeThat;
+
   private final Map<String, Explanation> byName = new LinkedHashMap<>();
 
   /** The trail of an estimated job. */
   public PriceTrail(Estimate estimate) {
-    this(estimate.price(), estimate.hours());
+    this(estimate.price(), estimate.hours(), new SupplyTrail(estimate)::of);
   }
 
   /**
@@ -41,7 +47,13 @@ public final class PriceTrail {
    * @param hours the hours that its labour comes from
    */
   public PriceTrail(CostBuildUp price, HoursEstimate hours) {
+    this(price, hours, key -> List.of());
+  }
+
+  private PriceTrail(
+      CostBuildUp price, HoursEstimate hours, Function<String, List<Step>> beforeThat) {
     this.price = price;
+    this.beforeThat = beforeThat;
     this.terms = price.terms();
     this.hours = hours;
     totals();
@@ -108,14 +120,20 @@ public final class PriceTrail {
   private void totals() {
     List<Step> total = new ArrayList<>();
     total.add(step("subtotal", price.subtotal()));
-    total.add(step("sales tax", price.tax()));
+    total.add(step(terms.tax().name(), price.tax()));
+    if (!price.cashRounding().isZero()) {
+      total.add(
+          step(
+              "rounded to " + terms.rounding().cashStep().get().toPlainString(),
+              price.cashRounding()));
+    }
     add(new Explanation("total", "price with tax", price.total(), total));
     List<Step> subtotal = new ArrayList<>();
     for (ClassTotal one : price.classTotals()) {
       subtotal.add(step(one.costClass().title(), one.price()));
     }
     add(new Explanation("subtotal", "price before tax", price.subtotal(), subtotal));
-    add(new Explanation("tax", "sales tax", price.tax(), tax()));
+    add(new Explanation("tax", terms.tax().name(), price.tax(), tax()));
     payments();
   }
 
@@ -145,9 +163,11 @@ public final class PriceTrail {
         step("total", price.total()), payment(QuantityPrinter.percent(terms.depositFraction())));
   }
 
-  private static Step payment(String share) {
+  private Step payment(String share) {
     return new Step(
-        "times its share, rounded half up to the cent; the one that makes 100 % takes the rest",
+        "times its share, rounded "
+            + terms.rounding().word()
+            + " to the cent; the one that makes 100 % takes the rest",
         share);
   }
 
@@ -163,12 +183,15 @@ public final class PriceTrail {
     }
     steps.add(step("taxable together", price.taxable()));
     steps.add(new Step("times the rate", QuantityPrinter.percent(tax.rate())));
-    if (tax.rounding() == SalesTax.Rounding.BY_INVOICE) {
+    if (tax.rounding() == SalesTax.RoundedBy.BY_INVOICE) {
       BigDecimal raw = price.taxable().amount().multiply(tax.rate());
       steps.add(new Step("unrounded", raw.stripTrailingZeros().toPlainString()));
-      steps.add(new Step("rounded half up to the cent, once on the invoice", ""));
+      steps.add(
+          new Step("rounded " + terms.rounding().word() + " to the cent, once on the invoice", ""));
     } else {
-      steps.add(new Step("rounded half up to the cent on every line, then added", ""));
+      steps.add(
+          new Step(
+              "rounded " + terms.rounding().word() + " to the cent on every line, then added", ""));
     }
     return steps;
   }
@@ -186,7 +209,7 @@ public final class PriceTrail {
       steps.add(step(line.line().title() + ": " + line.how(), line.price()));
     }
     if (!total.cost().equals(total.price())) {
-      steps.add(step("their cost before waste and markup", total.cost()));
+      steps.add(step("what they cost the shop", total.cost()));
     }
     return new Explanation(
         name(total.costClass()), "all lines of this class", total.price(), steps);
@@ -196,12 +219,13 @@ public final class PriceTrail {
     return switch (costClass) {
       case SUPPLIES -> "supplies";
       case OUTSIDE -> "outside";
+      case FREIGHT -> "freight";
       default -> costClass.title();
     };
   }
 
   private Explanation line(PriceLine line) {
-    List<Step> steps = new ArrayList<>();
+    List<Step> steps = new ArrayList<>(beforeThat.apply(line.line().key()));
     for (OperationLine operation : hours.lines()) {
       if (line.line().costClass() == CostClass.LABOUR
           && operation.operation().key().equals(line.line().key())) {
@@ -213,22 +237,33 @@ public final class PriceTrail {
     }
     steps.add(new Step("quantity", line.line().quantityText()));
     steps.add(new Step("times the price of one", line.line().unitCost().toPlainString()));
-    steps.add(step("cost, rounded half up to the cent", line.cost()));
+    steps.add(step("together, rounded " + terms.rounding().word() + " to the cent", line.amount()));
     if (!line.waste().isZero()) {
       steps.add(
           step("waste, " + QuantityPrinter.percent(terms.steelWaste()) + " of cost", line.waste()));
     }
     if (!line.markup().isZero()) {
+      steps.add(step(markup(terms.markup(line.line().costClass())), line.markup()));
+    }
+    if (line.line().costClass() == CostClass.LABOUR && line.line().unitCost().signum() > 0) {
       steps.add(
           step(
-              "markup, "
-                  + QuantityPrinter.percent(terms.markup(line.line().costClass()).fraction())
-                  + " of cost",
-              line.markup()));
+              "of which it costs the shop, at "
+                  + terms.rate().costPerHour().toPlainString()
+                  + " an hour",
+              line.cost()));
     }
     steps.add(new Step(line.taxable() ? "taxable" : "not taxable", ""));
     steps.add(new Step("why: " + line.line().why(), ""));
     return new Explanation(line.line().key(), line.line().title(), line.price(), steps);
+  }
+
+  private static String markup(Markup markup) {
+    return markup.statedMargin().isPresent()
+        ? "markup, to a margin of "
+            + QuantityPrinter.percent(markup.statedMargin().get())
+            + " of the price"
+        : "markup, " + QuantityPrinter.percent(markup.fraction()) + " of cost";
   }
 
   private static List<Step> labour(OperationLine line) {

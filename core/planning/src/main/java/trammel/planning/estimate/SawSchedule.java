@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import trammel.brackets.material.BarMaterial;
 import trammel.brackets.work.TubeNeed;
@@ -29,7 +30,8 @@ final class SawSchedule {
     this.rack = rack;
   }
 
-  List<SectionCut> cuts(List<TubeNeed> needs, Progress progress) {
+  /** Every section with the plans among which the charges of its supplier decide. */
+  List<StickChoice.Choice> choices(List<TubeNeed> needs, Progress progress) {
     Map<String, List<TubeNeed>> bySection = new LinkedHashMap<>();
     for (TubeNeed need : needs) {
       List<TubeNeed> alike = bySection.get(need.barKey());
@@ -39,18 +41,46 @@ final class SawSchedule {
       }
       alike.add(need);
     }
-    List<SectionCut> cuts = new ArrayList<>(bySection.size());
+    List<StickChoice.Choice> cuts = new ArrayList<>(bySection.size());
     for (Map.Entry<String, List<TubeNeed>> section : bySection.entrySet()) {
       progress.at("Cutting sticks, " + cuts.size() + " of " + bySection.size() + " sections done");
-      cuts.add(cut(catalog.bar(section.getKey()), section.getValue(), EFFORT / bySection.size()));
+      cuts.add(
+          choice(catalog.bar(section.getKey()), section.getValue(), EFFORT / bySection.size()));
     }
     return cuts;
   }
 
-  private SectionCut cut(BarMaterial material, List<TubeNeed> needs, long steps) {
+  private StickChoice.Choice choice(BarMaterial material, List<TubeNeed> needs, long steps) {
+    SectionCut cheapest = cut(material, needs, steps, Double.POSITIVE_INFINITY);
+    Optional<Double> longMm = catalog.supplier(material.supplier()).longLengthMm();
+    boolean overLength =
+        longMm.isPresent()
+            && Purchases.sticks(cheapest).stream()
+                .anyMatch(sticks -> sticks.lengthMm() > longMm.get());
+    if (!overLength) {
+      return new StickChoice.Choice(cheapest, Optional.empty(), false);
+    }
+    return new StickChoice.Choice(cheapest, shorter(material, needs, steps, longMm.get()), true);
+  }
+
+  /** The plan without over-length sticks; empty where a piece is too long for the others. */
+  private Optional<SectionCut> shorter(
+      BarMaterial material, List<TubeNeed> needs, long steps, double longestMm) {
+    double heldMm =
+        material.sticks().stream()
+            .filter(stick -> stick.inStock() && stick.lengthMm() <= longestMm)
+            .mapToDouble(stick -> stick.lengthMm() - 2 * catalog.cutting().sawTrimMm())
+            .max()
+            .orElse(0);
+    return needs.stream().allMatch(need -> need.cutLengthMm() <= heldMm)
+        ? Optional.of(cut(material, needs, steps, longestMm))
+        : Optional.empty();
+  }
+
+  private SectionCut cut(BarMaterial material, List<TubeNeed> needs, long steps, double longestMm) {
     List<BarStock> stock = new ArrayList<>(material.sticks().size());
     for (BarMaterial.Stick stick : material.sticks()) {
-      if (!stick.inStock()) {
+      if (!stick.inStock() || stick.lengthMm() > longestMm) {
         continue;
       }
       String id = material.key() + " x " + Math.round(stick.lengthMm()) + " mm";

@@ -35,7 +35,7 @@ final class WorkHours {
     this.learned = learned;
   }
 
-  HoursEstimate hours(List<OperationNeed> needs, WeldEstimate welds) {
+  HoursEstimate hours(List<OperationNeed> needs, WeldEstimate welds, List<OperationLine> extras) {
     Map<String, OperationNeed> byKey = new LinkedHashMap<>();
     for (OperationNeed need : needs) {
       OperationNeed before = byKey.get(need.operationKey());
@@ -48,6 +48,7 @@ final class WorkHours {
     if (welds.clockHours() > 0) {
       lines.add(line(torchTime(welds)));
     }
+    lines.addAll(extras);
     return new HoursEstimate(lines, correlation);
   }
 

@@ -10,6 +10,7 @@ import trammel.reading.fields.Field;
 import trammel.trade.money.HourlyCost;
 import trammel.trade.money.Markup;
 import trammel.trade.money.Money;
+import trammel.trade.money.Rounding;
 import trammel.trade.money.SalesTax;
 
 /** Money: exact decimals, never rounded on the way. */
@@ -141,11 +142,11 @@ final class MoneyFigures implements FigureGroup {
 
   private static void tax(FigureInputs given, FigureAnswers answers) {
     Currency currency = given.get(CURRENCY);
-    SalesTax.Rounding rounding =
+    SalesTax.RoundedBy rounding =
         given.get(ROUNDING).equals("item")
-            ? SalesTax.Rounding.BY_ITEM
-            : SalesTax.Rounding.BY_INVOICE;
-    SalesTax tax = new SalesTax(given.get(RATE), Set.of(), rounding);
+            ? SalesTax.RoundedBy.BY_ITEM
+            : SalesTax.RoundedBy.BY_INVOICE;
+    SalesTax tax = new SalesTax(SalesTax.USUAL_NAME, given.get(RATE), Set.of(), rounding);
     List<Money> amounts = new ArrayList<>();
     Money base = Money.zero(currency);
     for (BigDecimal amount : WrittenLists.amounts(given.get(AMOUNTS))) {
@@ -153,7 +154,7 @@ final class MoneyFigures implements FigureGroup {
       amounts.add(money);
       base = base.plus(money);
     }
-    Money due = tax.onAll(amounts, Money.zero(currency));
+    Money due = tax.onAll(amounts, Money.zero(currency), Rounding.USUAL);
     answers
         .put("base", base.amount())
         .put("tax", due.amount())

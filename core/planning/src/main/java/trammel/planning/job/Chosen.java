@@ -20,7 +20,7 @@ import trammel.reading.tree.ObjectNode;
  * @param pinionAngleRad wanted pinion angle at ride from level, nose up positive, rad, if given
  * @param transmissionAngleRad wanted angle of the transmission's output at ride from level, front
  *     higher positive, rad, if its mount is to be shimmed
- * @param shaftLongerMm how much longer the propeller shaft is to be made, negative for shorter, mm
+ * @param shaftLongerMm how much longer the driveshaft is to be made, negative for shorter, mm
  * @param wheelbaseMm wheelbase to which the axle is set on both sides, mm, if it is not left as it
  *     was measured
  * @param movedAway names of the obstacles that are moved or relieved before the axle goes in

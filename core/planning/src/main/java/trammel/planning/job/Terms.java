@@ -4,7 +4,11 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import trammel.trade.money.Contingency;
+import trammel.trade.money.CostClass;
+import trammel.trade.money.Markup;
 import trammel.trade.money.ProgressPayment;
 
 /**
@@ -13,11 +17,9 @@ import trammel.trade.money.ProgressPayment;
  *
  * @param labourRate price of an hour
  * @param overheadRate overhead of an hour
- * @param partsMarkup markup on bought parts, ratio
- * @param steelMarkup markup on steel, ratio
- * @param outsideMarkup markup on outside work, ratio
+ * @param markups markups by class of cost; a class that is not named has the shop's
  * @param supplies shop supplies in proportion to labour, ratio
- * @param contingencyPercentile percentile of the hours that the price covers, 50 to 95
+ * @param contingency how the price covers work that takes longer
  * @param tax tax
  * @param deposit deposit in proportion to the price, ratio
  * @param progress payments between deposit and balance, shares of the price
@@ -28,15 +30,15 @@ import trammel.trade.money.ProgressPayment;
  * @param accessFactor factor on hours for access
  * @param finishFactor factor on hours for finish
  * @param limits limits of checks that this job moves, each with a reason
+ * @param extras lines of the job's own
+ * @param leftOut work and parts of the plan that this job does without
  */
 public record Terms(
     Optional<BigDecimal> labourRate,
     Optional<BigDecimal> overheadRate,
-    Optional<BigDecimal> partsMarkup,
-    Optional<BigDecimal> steelMarkup,
-    Optional<BigDecimal> outsideMarkup,
+    Map<CostClass, Markup> markups,
     Optional<BigDecimal> supplies,
-    Optional<Integer> contingencyPercentile,
+    Optional<Contingency> contingency,
     Optional<Tax> tax,
     Optional<BigDecimal> deposit,
     Optional<List<ProgressPayment>> progress,
@@ -46,9 +48,14 @@ public record Terms(
     Optional<Double> rustFactor,
     Optional<Double> accessFactor,
     Optional<Double> finishFactor,
-    List<LimitOverride> limits) {
-  /** Keeps its own copy of the limits. */
+    List<LimitOverride> limits,
+    List<Extra> extras,
+    List<LeftOut> leftOut) {
+  /** Keeps its own copies of the lists. */
   public Terms {
+    markups = Map.copyOf(markups);
     limits = List.copyOf(limits);
+    extras = List.copyOf(extras);
+    leftOut = List.copyOf(leftOut);
   }
 }

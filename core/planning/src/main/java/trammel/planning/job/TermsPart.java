@@ -19,13 +19,6 @@ final class TermsPart {
   private static final Field<BigDecimal> OVERHEAD_RATE =
       Field.money("overhead_rate", "overhead of an hour").optional();
 
-  private static final Field<BigDecimal> PARTS_MARKUP = TermFields.PARTS_MARKUP.optional();
-  private static final Field<BigDecimal> STEEL_MARKUP = TermFields.STEEL_MARKUP.optional();
-  private static final Field<BigDecimal> OUTSIDE_MARKUP = TermFields.OUTSIDE_MARKUP.optional();
-  private static final Field<FieldValues> MARKUP =
-      Field.section(
-          "markup", "markups on cost", List.of(PARTS_MARKUP, STEEL_MARKUP, OUTSIDE_MARKUP));
-
   private static final Field<BigDecimal> SUPPLIES = TermFields.SUPPLIES.optional();
   private static final Field<Integer> CONTINGENCY = TermFields.CONTINGENCY.optional();
   private static final Field<FieldValues> TAX = TermFields.tax("tax on the quote").optional();
@@ -62,9 +55,10 @@ final class TermsPart {
           List.of(
               LABOUR_RATE,
               OVERHEAD_RATE,
-              MARKUP,
+              TermFields.MARKUP,
               SUPPLIES,
               CONTINGENCY,
+              TermFields.FLAT_CONTINGENCY,
               TAX,
               DEPOSIT,
               TermFields.PROGRESS,
@@ -72,7 +66,9 @@ final class TermsPart {
               START,
               CURRENCY,
               HOURS,
-              LIMITS));
+              LIMITS,
+              ExtrasPart.FIELD,
+              ExtrasPart.LEFT_OUT));
 
   private TermsPart() {}
 
@@ -81,17 +77,14 @@ final class TermsPart {
   }
 
   static Terms of(FieldValues values) {
-    FieldValues markup = values.get(MARKUP);
     FieldValues hours = values.get(HOURS);
     Optional<FieldValues> tax = values.find(TAX);
     return new Terms(
         values.find(LABOUR_RATE),
         values.find(OVERHEAD_RATE),
-        markup.find(PARTS_MARKUP),
-        markup.find(STEEL_MARKUP),
-        markup.find(OUTSIDE_MARKUP),
+        TermFields.markupsOf(values.get(TermFields.MARKUP)),
         values.find(SUPPLIES),
-        values.find(CONTINGENCY),
+        TermFields.contingencyOf(values, CONTINGENCY),
         tax.isPresent() ? Optional.of(TermFields.taxOf(tax.get())) : Optional.empty(),
         values.find(DEPOSIT),
         progress(values),
@@ -101,7 +94,9 @@ final class TermsPart {
         hours.find(RUST),
         hours.find(ACCESS),
         hours.find(FINISH),
-        limits(values.find(LIMITS).orElse(List.of())));
+        limits(values.find(LIMITS).orElse(List.of())),
+        ExtrasPart.of(values),
+        ExtrasPart.leftOut(values));
   }
 
   private static Optional<List<ProgressPayment>> progress(FieldValues values) {
@@ -126,6 +121,9 @@ final class TermsPart {
 
   static void check(FieldValues values, Problems problems) {
     checkPayments(values, problems);
+    values.find(TermFields.MARKUP).ifPresent(it -> TermFields.refuseBoth(it, problems));
+    TermFields.refuseTwoContingencies(values, CONTINGENCY, problems);
+    ExtrasPart.check(values, problems);
     for (FieldValues limit : values.find(LIMITS).orElse(List.of())) {
       if (!limit.isWritten(GOOD) && !limit.isWritten(STOP)) {
         problems.error(

@@ -19,9 +19,11 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Materials;
+import trammel.planning.estimate.PackCount;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
+import trammel.planning.estimate.SupplierCharges;
 import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.money.Money;
@@ -202,28 +204,25 @@ public final class Ordering {
     }
   }
 
-  /** The item itself, or its alternate while it is out of stock. */
+  /** The item itself, or its alternate while it is out of stock; what that means is remarked. */
   private Item inStock(Item asked) {
-    if (!asked.selling().outOfStock()) {
-      return asked;
-    }
-    Optional<Item> other = asked.selling().alternate().map(catalog::item);
-    if (other.isEmpty() || other.get().selling().outOfStock()) {
+    Item taken = catalog.inStock(asked);
+    if (taken != asked) {
+      remark(
+          taken.supplier(),
+          taken.title()
+              + " in place of "
+              + asked.title()
+              + ", which is out of stock: check"
+              + " that it fits.");
+    } else if (asked.selling().outOfStock()) {
       remark(
           asked.supplier(),
           asked.title()
               + " is out of stock and the catalog has no alternate in stock. Ask for"
               + " the day of delivery.");
-      return asked;
     }
-    remark(
-        other.get().supplier(),
-        other.get().title()
-            + " in place of "
-            + asked.title()
-            + ", which is out of stock: check"
-            + " that it fits.");
-    return other.get();
+    return taken;
   }
 
   private void remark(String supplier, String text) {

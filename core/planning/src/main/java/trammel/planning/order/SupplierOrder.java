@@ -1,6 +1,7 @@
 package trammel.planning.order;
 
 import java.util.List;
+import trammel.planning.estimate.Charge;
 import trammel.trade.money.Money;
 
 /**

@@ -9,7 +9,7 @@ import trammel.planning.job.Obstacle;
  * What a job chooses to change on the vehicle itself.
  *
  * @param asFound the driveline with the pinion as it was found, if it is known
- * @param shaftLongerMm how much longer the propeller shaft is made, negative for shorter (mm)
+ * @param shaftLongerMm how much longer the driveshaft is made, negative for shorter (mm)
  * @param shimRad how far the transmission is tilted, front up positive (rad)
  * @param movedAway obstacles that are moved or relieved
  */

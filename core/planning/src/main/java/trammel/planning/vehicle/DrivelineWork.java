@@ -12,7 +12,7 @@ import trammel.engine.motion.AxlePose;
 import trammel.planning.catalog.Catalog;
 import trammel.reading.quantity.QuantityPrinter;
 
-/** Decides whether the propeller shaft must go to a driveline shop. */
+/** Decides whether the driveshaft must go to a driveline shop. */
 final class DrivelineWork {
   private static final double INCH_MM = 25.4;
 

@@ -3,10 +3,12 @@ package trammel.planning.vehicle;
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
 import trammel.assembly.Turned;
 import trammel.brackets.work.BoughtPiece;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -15,6 +17,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
+import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldSeam;
 
 /** The stages and small parts of every job. */
@@ -35,6 +38,7 @@ final class EveryJob {
 
   WorkPlan work(List<WeldSeam> welds) {
     addStages();
+    addBench(welds);
     addWelds(welds);
     addBrakes();
     addBumpStops();
@@ -47,6 +51,7 @@ final class EveryJob {
   }
 
   private void addStages() {
+    stage("design", "the layout is drawn up and its parts are found before the vehicle comes");
     stage("intake", "photos, weights and ride height before any bolt is turned");
     stage("safe-set-up", "stands, battery and electronics off, fuel made safe, fire watch");
     stage("strip-out", "the old springs and their brackets come off before the new can be marked");
@@ -67,6 +72,9 @@ final class EveryJob {
             + " of bump and "
             + print.length(layout.chassis().travel().droopMm())
             + " of droop before anything is welded out");
+    stage(
+        "fit-up-readings",
+        "every bracket is measured against the floor sheet once it is tacked, before any weld");
     stage("paint", "bare steel at every weld");
     stage("driveshaft", "shaft out, its length at ride and the slip measured, shaft back in");
     stage("parking-brake", "the cables follow the axle over its travel");
@@ -76,6 +84,31 @@ final class EveryJob {
 
   private void stage(String key, String why) {
     plan.add(new OperationNeed(key, 1, "1 job", why));
+  }
+
+  /** Brackets on the axle tube are welded flat on the bench, so the axle comes out once more. */
+  private void addBench(List<WeldSeam> welds) {
+    long onAxle = welds.stream().filter(EveryJob::isOnAxleAtBench).count();
+    if (onAxle > 0) {
+      stage(
+          "bench-welding",
+          "tacked in place, then out: "
+              + onAxle
+              + " lines of the weld list are welded to the axle tube on the bench");
+      plan.add(
+          PartNeed.withoutPlace(
+              "gear-oil", 1, "the axle is drained before its tube is welded, and filled again"));
+    }
+  }
+
+  private static boolean isOnAxleAtBench(WeldSeam weld) {
+    return weld.place() == WeldPlace.BENCH
+        && weld.runs().stream()
+            .anyMatch(
+                run ->
+                    run instanceof SeamRun seam
+                        && (seam.onto().contains(VehicleParts.AXLE_TUBE)
+                            || seam.onto().contains(VehicleParts.HOUSING)));
   }
 
   private void addWelds(List<WeldSeam> welds) {
@@ -90,7 +123,6 @@ final class EveryJob {
               totalMm / FOOT_MM,
               run(totalMm) + " of weld",
               welds.size() + " lines of the weld list"));
-      plan.add(PartNeed.withoutPlace("cleaner-and-discs", 1, run(totalMm) + " of weld to prepare"));
     }
   }
 
@@ -118,6 +150,12 @@ final class EveryJob {
             1,
             "the hard lines run on the axle tube where the new brackets stand"));
     plan.add(new OperationNeed("brake-lines", 1, "1 job", why));
+    plan.add(
+        PartNeed.withoutPlace(
+            "brake-fluid", 1, "the rear lines are opened and the brakes are bled"));
+    plan.add(
+        PartNeed.withoutPlace(
+            "parking-cable-kit", 1, "the cables follow the axle over its travel"));
   }
 
   private void addBumpStops() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import trammel.assembly.SeamRun;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.WorkPlan;
@@ -28,6 +29,9 @@ import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.welding.WeldPlace;
+import trammel.trade.welding.WeldRun;
+import trammel.trade.welding.WeldSeam;
 
 /** Finds which exhaust, tank and floor must move, and how close they come. */
 final class ObstacleWork {
@@ -46,16 +50,23 @@ final class ObstacleWork {
 
   private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * INCH_MM;
 
-  /** A place of welding is taken as a ball of 1 in round the joint's centre. */
-  private static final double WELD_RADIUS_MM = INCH_MM;
+  /** A weld is taken as a row of small balls; its path is followed this near (mm). */
+  private static final double BEAD_RADIUS_MM = 3;
+
+  private static final double CHORD_MM = 10;
 
   private final LayoutAnalysis analysis;
   private final Layout layout;
+  private final List<WeldSeam> welds;
   private final QuantityPrinter print;
   private final List<Body> moving = new ArrayList<>();
   private final List<Body> rising = new ArrayList<>();
 
-  ObstacleWork(LayoutAnalysis analysis, QuantityPrinter print) {
+  /**
+   * @param welds the welds of the whole job
+   */
+  ObstacleWork(LayoutAnalysis analysis, QuantityPrinter print, List<WeldSeam> welds) {
+    this.welds = List.copyOf(welds);
     this.analysis = analysis;
     layout = analysis.layout();
     this.print = print;
@@ -112,7 +123,7 @@ final class ObstacleWork {
             ? driveline.shaftDiameterMm().getAsDouble() / 2
             : USUAL_SHAFT_RADIUS_MM;
     Capsule shape = new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
-    moving.add(new Body("propeller shaft", shape, Carrier.LINK));
+    moving.add(new Body("driveshaft", shape, Carrier.LINK));
   }
 
   void addTo(WorkPlan.Builder plan, List<trammel.planning.job.Obstacle> movedAway) {
@@ -148,6 +159,10 @@ final class ObstacleWork {
             closest(ObstacleKind.BED_FLOOR, rising, FLOOR_AIR_MM));
     if (!floor.isEmpty()) {
       plan.add(new OperationNeed("relieve-bed-floor", 1, "1 job", floor));
+    }
+    String bed = bedOverNotch();
+    if (!bed.isEmpty()) {
+      plan.add(new OperationNeed("bed-off", 1, "1 job", bed));
     }
   }
 
@@ -215,51 +230,71 @@ final class ObstacleWork {
     String reasons = "";
     for (Obstacle obstacle : layout.chassis().obstacles()) {
       if (obstacle.kind().holdsFuel()) {
-        reasons = join(reasons, nearWeld(obstacle));
+        reasons =
+            join(
+                reasons,
+                nearWeld(
+                    obstacle,
+                    "no weld is made within "
+                        + print.length(WELD_AIR_MM)
+                        + " of a tank or fuel line"));
       }
     }
     return reasons;
   }
 
-  private String nearWeld(Obstacle tank) {
+  /** A rail that is cut and plated under a bed is out of reach, and its heat is under the floor. */
+  private String bedOverNotch() {
+    String reasons = "";
+    if (layout.chassis().rails().notchDepthMm() > 0) {
+      for (Obstacle obstacle : layout.chassis().obstacles()) {
+        if (obstacle.kind() == ObstacleKind.BED_FLOOR) {
+          reasons =
+              join(
+                  reasons,
+                  nearWeld(obstacle, "the rails are notched and plated where it stands over them"));
+        }
+      }
+    }
+    return reasons;
+  }
+
+  /** That a weld comes nearer than it may to something; empty if none does. */
+  private String nearWeld(Obstacle obstacle, String rule) {
     double leastMm = Double.POSITIVE_INFINITY;
     String nearest = "";
-    for (Bar bar : layout.bars()) {
-      double gapMm = weldGapMm(tank, bar.frame());
-      if (gapMm < leastMm) {
-        leastMm = gapMm;
-        nearest = "frame bracket of " + bar.name();
+    for (WeldSeam weld : welds) {
+      if (weld.place() == WeldPlace.BENCH) {
+        continue;
       }
-    }
-    for (SpringUnit spring : layout.springs()) {
-      double gapMm = weldGapMm(tank, spring.frame());
-      if (gapMm < leastMm) {
-        leastMm = gapMm;
-        nearest = "upper seat of " + spring.name();
-      }
-    }
-    for (ShockUnit shock : layout.shocks()) {
-      double gapMm = weldGapMm(tank, shock.frame());
-      if (gapMm < leastMm) {
-        leastMm = gapMm;
-        nearest = "upper mount of " + shock.name();
+      for (WeldRun run : weld.runs()) {
+        double gapMm = run instanceof SeamRun seam ? gapMm(obstacle, seam) : leastMm;
+        if (gapMm < leastMm) {
+          leastMm = gapMm;
+          nearest = weld.name();
+        }
       }
     }
     if (!(leastMm < WELD_AIR_MM)) {
       return "";
     }
-    return tank.name()
+    return obstacle.name()
         + " is "
         + print.length(Math.max(0, leastMm))
-        + " from the weld of the "
+        + " from the weld '"
         + nearest
-        + "; no weld is made within "
-        + print.length(WELD_AIR_MM)
-        + " of a tank or fuel line";
+        + "'; "
+        + rule;
   }
 
-  private static double weldGapMm(Obstacle tank, Point3 weld) {
-    return Gap.between(tank.shape(), new Sphere(weld, WELD_RADIUS_MM)).gapMm();
+  private static double gapMm(Obstacle obstacle, SeamRun seam) {
+    double leastMm = Double.POSITIVE_INFINITY;
+    for (Point3 point : seam.path().points(CHORD_MM)) {
+      leastMm =
+          Math.min(
+              leastMm, Gap.between(obstacle.shape(), new Sphere(point, BEAD_RADIUS_MM)).gapMm());
+    }
+    return leastMm;
   }
 
   private static String join(String a, String b) {

@@ -41,7 +41,7 @@ import trammel.trade.plates.Straight;
 final class VehicleBodies {
   private static final double INCH_MM = 25.4;
 
-  /** Diameter of a propeller shaft that is not measured, 3 1/2 in: from memory (mm). */
+  /** Diameter of a driveshaft that is not measured, 3 1/2 in: from memory (mm). */
   private static final double USUAL_SHAFT_MM = 3.5 * INCH_MM;
 
   /** A rim's radius as a share of the tyre's, for the picture: common practice, no source. */
@@ -186,7 +186,7 @@ final class VehicleBodies {
         VehicleParts.SHAFT,
         Place.along(pinion, pinion.to(driveline.transmissionJoint())),
         Turned.bar(radiusMm, pinion.distanceMm(driveline.transmissionJoint())),
-        "the propeller shaft from joint to joint");
+        "the driveshaft from joint to joint");
     hold(VehicleParts.SHAFT, VehicleParts.AXLE_TUBE);
     hold(VehicleParts.SHAFT, VehicleParts.rail(true));
   }

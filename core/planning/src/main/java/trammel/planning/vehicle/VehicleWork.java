@@ -95,7 +95,8 @@ public final class VehicleWork {
     WorkPlan.Builder plan = new WorkPlan.Builder();
     new NotchWork(layout, site.catalog(), print).addTo(plan);
     new DrivelineWork(analysis, site.catalog(), print).addTo(plan, chosen);
-    new ObstacleWork(analysis, print).addTo(plan, chosen.movedAway());
+    new ObstacleWork(analysis, print, mounts.plus(plan.build()).welds())
+        .addTo(plan, chosen.movedAway());
     WorkPlan own = plan.build();
     return new WorkPlan.Builder()
         .add(new EveryJob(layout, print).work(mounts.plus(own).welds()))

@@ -188,8 +188,8 @@ class ShopCatalogTest {
             List.of(CatalogFolders.STANDARD, CatalogFolders.DEMO.resolve("catalog")));
     assertTrue(demo.shop().name().contains("invented"));
     PriceTerms terms = demo.shop().terms();
-    assertEquals(new BigDecimal("105.00"), terms.labourPerHour());
-    assertEquals(STANDARD.shop().terms().overheadPerHour(), terms.overheadPerHour());
+    assertEquals(new BigDecimal("105.00"), terms.rate().perHour());
+    assertTrue(terms.rate().overheadInRate());
     assertEquals(0, new BigDecimal("0.0725").compareTo(terms.tax().rate()));
     assertEquals(Set.of(CostClass.PARTS, CostClass.STEEL), terms.tax().taxable());
     assertEquals(STANDARD.items(), demo.items());
@@ -216,17 +216,94 @@ class ShopCatalogTest {
             """);
     PriceTerms shop = STANDARD.shop().terms();
     PriceTerms terms = STANDARD.shop().termsFor(job.terms());
-    assertEquals(new BigDecimal("88.50"), terms.labourPerHour());
-    assertEquals(shop.overheadPerHour(), terms.overheadPerHour());
+    assertEquals(new BigDecimal("88.50"), terms.rate().perHour());
+    assertEquals(shop.rate().overheadPerHour(), terms.rate().overheadPerHour());
+    assertEquals("sales tax", terms.tax().name());
     assertEquals(0, new BigDecimal("0.12").compareTo(terms.markup(CostClass.STEEL).fraction()));
     assertEquals(shop.markup(CostClass.PARTS), terms.markup(CostClass.PARTS));
     assertEquals(new Contingency.HoursToChance(0.9), terms.contingency());
-    assertEquals(SalesTax.Rounding.BY_ITEM, terms.tax().rounding());
+    assertEquals(SalesTax.RoundedBy.BY_ITEM, terms.tax().rounding());
     // Taxable labour takes with it what is charged on labour.
     assertTrue(terms.tax().isDueOn(CostClass.OVERHEAD));
     assertTrue(terms.tax().isDueOn(CostClass.CONTINGENCY));
     assertEquals(10, terms.validDays());
     assertEquals(shop.depositFraction(), terms.depositFraction());
+  }
+
+  /** A rate on the door says nothing until it is known whether the overhead is in it. */
+  @Test
+  void aLabourRateAloneAsksWhetherTheOverheadIsInIt() {
+    String rate =
+        """
+        {"format": "trammel-catalog/1", "shop": {"labour_rate": 120}}
+        """;
+    BadInputException asked = assertThrows(BadInputException.class, () -> with("shop.json", rate));
+    assertEquals(1, asked.problems().size());
+    assertEquals("shop.overhead", asked.problems().get(0).field());
+    assertTrue(asked.problems().get(0).text().contains("in-rate"));
+    String answered = rate.replace("120}", "120, \"overhead\": \"on-top\"}");
+    PriceTerms terms = with("shop.json", answered).shop().terms();
+    assertEquals(new BigDecimal("28.00"), terms.rate().overheadOnTop());
+    assertEquals(new BigDecimal("148.00"), terms.rate().billedPerHour());
+  }
+
+  /** Arithmetic: a margin of 20 % of the price is a markup of 25 % on the cost. */
+  @Test
+  void aShopMayStateMarginsAndAFlatContingency() {
+    PriceTerms terms =
+        with(
+                "shop.json",
+                """
+                {"format": "trammel-catalog/1",
+                 "shop": {"markup": {"parts_margin": "20 %"}, "contingency_flat": "8 %",
+                          "rounding": "half-even", "cash_rounding": 0.05,
+                          "tax": {"name": "VAT"}}}
+                """)
+            .shop()
+            .terms();
+    assertEquals(0, new BigDecimal("0.25").compareTo(terms.markup(CostClass.PARTS).fraction()));
+    assertEquals(0, new BigDecimal("0.25").compareTo(terms.markup(CostClass.STEEL).fraction()));
+    assertEquals(new Contingency.PartOfLabour(new BigDecimal("0.08")), terms.contingency());
+    assertEquals("half even", terms.rounding().word());
+    assertEquals("VAT", terms.tax().name());
+    PriceTerms ofJob =
+        STANDARD.shop().termsFor(job("terms: {markup: {steel_margin: 50 %}}").terms());
+    assertEquals(0, BigDecimal.ONE.compareTo(ofJob.markup(CostClass.STEEL).fraction()));
+  }
+
+  @Test
+  void twoWaysToSayOneThingAreRefused() {
+    BadInputException both =
+        assertThrows(
+            BadInputException.class,
+            () ->
+                job(
+                    "terms: {markup: {parts: 10 %, parts_margin: 10 %}, contingency: 80,"
+                        + " contingency_flat: 5 %}"));
+    assertEquals(
+        List.of("terms.markup.parts_margin", "terms.contingency_flat"),
+        both.problems().stream().map(one -> one.field()).toList());
+  }
+
+  @Test
+  void aRuleOfTheShopNamesOneThingToBill() {
+    String rule =
+        """
+        {"format": "trammel-catalog/1",
+         "extras": {"disposal": {"title": "waste steel and fluids", %s}}}
+        """;
+    Catalog catalog =
+        with("rules.json", rule.formatted("\"per\": \"notch-rail\", \"item\": \"gear-oil\""));
+    assertEquals("notch-rail", catalog.extras().get("disposal").per());
+    for (String wrong :
+        List.of(
+            "\"per\": \"no-such-work\", \"item\": \"gear-oil\"",
+            "\"item\": \"no-such-item\"",
+            "\"item\": \"gear-oil\", \"share\": \"3 %\"",
+            "\"per\": \"notch-rail\", \"share\": \"3 %\"")) {
+      assertThrows(BadInputException.class, () -> with("rules.json", rule.formatted(wrong)), wrong);
+    }
+    assertEquals(Map.of(), STANDARD.extras());
   }
 
   @Test

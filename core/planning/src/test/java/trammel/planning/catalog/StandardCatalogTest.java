@@ -113,6 +113,13 @@ class StandardCatalogTest {
     "datum-and-mark, job",
     "set-axle, job",
     "cycle-travel, job",
+    "design, job",
+    "fit-up-readings, job",
+    "bench-welding, job",
+    "bed-off, job",
+    "set-up-table, thickness",
+    "cut-plate, h of torch",
+    "cut-plate-by-hand, ft of cut",
     "dress-and-inspect-welds, ft of weld",
     "paint, job",
     "brake-lines, job",
@@ -165,7 +172,11 @@ class StandardCatalogTest {
     "paint-supplies, SUPPLY",
     "welding-gas, SUPPLY",
     "wire-035, SUPPLY",
-    "cleaner-and-discs, SUPPLY"
+    "brake-fluid, PART",
+    "gear-oil, PART",
+    "parking-cable-kit, PART",
+    "cutting-to-0.375, OUTSIDE_WORK",
+    "pierce-to-0.375, OUTSIDE_WORK"
   })
   void itemsThatPlansUseAreThere(String key, BoughtAs bought) {
     assertEquals(bought, CATALOG.item(key).bought());

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -23,10 +25,13 @@ import trammel.trade.labour.ThreePoint;
 import trammel.trade.money.Contingency;
 import trammel.trade.money.CostClass;
 import trammel.trade.money.CostLine;
+import trammel.trade.money.LabourRate;
 import trammel.trade.money.Markup;
 import trammel.trade.money.Money;
+import trammel.trade.money.PriceShare;
 import trammel.trade.money.PriceTerms;
 import trammel.trade.money.ProgressPayment;
+import trammel.trade.money.Rounding;
 import trammel.trade.money.SalesTax;
 
 /** Whatever makes two prices differ is named, and the parts are the difference to the cent. */
@@ -65,7 +70,11 @@ class PriceDifferencesTest {
   private static PriceTerms terms() {
     return PriceTerms.labourOnly(USD, number("85"))
         .withTax(
-            new SalesTax(number("0.06875"), Set.of(CostClass.STEEL), SalesTax.Rounding.BY_INVOICE));
+            new SalesTax(
+                "sales tax",
+                number("0.06875"),
+                Set.of(CostClass.STEEL),
+                SalesTax.RoundedBy.BY_INVOICE));
   }
 
   private static PriceDifference only(PricedWork first, PricedWork other) {
@@ -78,7 +87,7 @@ class PriceDifferencesTest {
   @Test
   void anotherLabourRateIsNamedWithWhatItCosts() {
     PricedWork first = work(terms());
-    PricedWork other = work(terms().withRates(number("95"), BigDecimal.ZERO));
+    PricedWork other = work(terms().withRate(LabourRate.door(number("95"))));
     assertEquals(
         new PriceDifference(
             Cause.TERMS, "labour rate an hour", "$85.00", "$95.00", Money.of("100.00", "USD")),
@@ -112,7 +121,10 @@ class PriceDifferencesTest {
     PricedWork first = work(terms());
     assertEquals(
         Money.of("125.00", "USD"),
-        only(first, work(terms().withRates(number("85"), number("12.50")))).change());
+        only(
+                first,
+                work(terms().withRate(LabourRate.withOverheadOnTop(number("85"), number("12.50")))))
+            .change());
     assertEquals(
         Money.of("29.75", "USD"),
         only(first, work(terms().withAdditions(BigDecimal.ZERO, number("0.035")))).change());
@@ -233,23 +245,35 @@ class PriceDifferencesTest {
         taxable.add(costClass);
       }
     }
-    SalesTax.Rounding[] roundings = SalesTax.Rounding.values();
+    SalesTax.RoundedBy[] roundings = SalesTax.RoundedBy.values();
     return new PriceTerms(
         currency,
-        BigDecimal.valueOf(random.nextInt(20_000), 2),
-        BigDecimal.valueOf(random.nextInt(3_000), 2),
+        new LabourRate(
+            BigDecimal.valueOf(random.nextInt(20_000), 2),
+            BigDecimal.valueOf(random.nextInt(3_000), 2),
+            random.nextBoolean(),
+            BigDecimal.valueOf(random.nextInt(6_000), 2)),
         markups,
         BigDecimal.valueOf(random.nextInt(2000), 4),
         BigDecimal.valueOf(random.nextInt(1000), 4),
         contingency(random),
+        random.nextBoolean()
+            ? List.of()
+            : List.of(new PriceShare("card-fee", "card fee", number("0.03"), "paid by card")),
         new SalesTax(
-            BigDecimal.valueOf(random.nextInt(12_000), 5), taxable, roundings[random.nextInt(2)]),
+            "sales tax",
+            BigDecimal.valueOf(random.nextInt(12_000), 5),
+            taxable,
+            roundings[random.nextInt(2)]),
         BigDecimal.valueOf(random.nextInt(5001), 4),
         List.of(
             new ProgressPayment("bars tacked", BigDecimal.valueOf(random.nextInt(2500), 4)),
             new ProgressPayment(
                 random.nextBoolean() ? "welded" : "on the road", new BigDecimal("0.25"))),
-        1 + random.nextInt(90));
+        1 + random.nextInt(90),
+        new Rounding(
+            random.nextBoolean() ? RoundingMode.HALF_UP : RoundingMode.HALF_EVEN,
+            random.nextBoolean() ? Optional.empty() : Optional.of(number("0.05"))));
   }
 
   private static Contingency contingency(Random random) {

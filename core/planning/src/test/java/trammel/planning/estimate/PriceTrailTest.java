@@ -17,9 +17,11 @@ import trammel.trade.labour.ThreePoint;
 import trammel.trade.money.Contingency;
 import trammel.trade.money.CostClass;
 import trammel.trade.money.CostLine;
+import trammel.trade.money.LabourRate;
 import trammel.trade.money.Markup;
 import trammel.trade.money.PriceTerms;
 import trammel.trade.money.Pricing;
+import trammel.trade.money.Rounding;
 import trammel.trade.money.SalesTax;
 
 /** A small price worked by hand: every figure leads back to figures that stand here. */
@@ -43,17 +45,21 @@ class PriceTrailTest {
     PriceTerms terms =
         new PriceTerms(
             USD,
-            new BigDecimal("100"),
-            BigDecimal.ZERO,
+            LabourRate.door(new BigDecimal("100")),
             Map.of(CostClass.STEEL, new Markup(new BigDecimal("0.25"))),
             BigDecimal.ZERO,
             BigDecimal.ZERO,
             new Contingency.None(),
+            List.of(),
             new SalesTax(
-                new BigDecimal("0.0725"), Set.of(CostClass.STEEL), SalesTax.Rounding.BY_INVOICE),
+                "sales tax",
+                new BigDecimal("0.0725"),
+                Set.of(CostClass.STEEL),
+                SalesTax.RoundedBy.BY_INVOICE),
             new BigDecimal("0.5"),
             List.of(),
-            30);
+            30,
+            Rounding.USUAL);
     List<CostLine> bought =
         List.of(
             steel("plate-a", "A36 plate 3/16 in, 24 in x 24 in", "67.50"),

@@ -99,6 +99,50 @@ class OrderingTest {
     return order.suppliers().get(0);
   }
 
+  /**
+   * By hand, at the standard catalog's prices with 60.00 for sticks over 16 ft: three pieces of 70
+   * in come out of one 20 ft stick for 78.00 + 60.00, or out of 12 ft and 6 ft for 55.00 + 33.00.
+   */
+  @Test
+  void aLongStickIsNotBoughtForLessThanItsChargeSaves() {
+    MaterialOrder order = order(CatalogReader.read(STANDARD), none(), sawn("hrew-1.50x0.120"));
+    assertEquals(new BigDecimal("88.00"), goods(order));
+    assertFalse(hasCharge(order, "over-length"));
+  }
+
+  /**
+   * The charge is paid once: 2 in tube saves 291.50 + 175.50 - 411.50 = 55.50 from a long stick,
+   * which is less than 60.00; with the 10.00 of the other section it is more.
+   */
+  @Test
+  void twoSectionsTogetherMayBeWorthTheChargeForLength() {
+    Catalog catalog = CatalogReader.read(STANDARD);
+    assertEquals(new BigDecimal("467.00"), goods(order(catalog, none(), sawn("dom-2.00x0.250"))));
+    MaterialOrder both =
+        order(catalog, none(), sawn("dom-2.00x0.250").plus(sawn("hrew-1.50x0.120")));
+    assertEquals(new BigDecimal("489.50"), goods(both));
+    assertTrue(hasCharge(both, "over-length"));
+  }
+
+  /** A piece of 15 ft fits no 12 ft stick: the charge is paid, and any section may go along. */
+  @Test
+  void aPieceThatNeedsALongStickGetsIt() {
+    WorkPlan plan = new WorkPlan.Builder().add(tube("rail", TUBE, 180 * INCH_MM, 1)).build();
+    assertTrue(hasCharge(order(CatalogReader.read(STANDARD), none(), plan), "over-length"));
+  }
+
+  private static WorkPlan sawn(String key) {
+    return new WorkPlan.Builder().add(tube("bar " + key, key, 70 * INCH_MM, 3)).build();
+  }
+
+  private static BigDecimal goods(MaterialOrder order) {
+    return only(order).goods().amount();
+  }
+
+  private static boolean hasCharge(MaterialOrder order, String key) {
+    return only(order).charges().stream().anyMatch(charge -> charge.key().equals(key));
+  }
+
   @Test
   void aFullRackBuysNothing() {
     Catalog catalog = CatalogReader.read(STANDARD);

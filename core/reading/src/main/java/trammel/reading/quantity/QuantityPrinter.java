@@ -76,6 +76,14 @@ public record QuantityPrinter(UnitSystem system) {
     return inUnit(rateNPerMm, QuantityKind.RATE, 1);
   }
 
+  /** A roll stiffness, without decimals: lb-in or Nm for a degree. */
+  public String rollStiffness(double newtonMetresPerDegree) {
+    return isUs()
+        ? DecimalText.fixed(Unit.POUND_INCH.fromInside(newtonMetresPerDegree * 1000), 0)
+            + " lb-in/deg"
+        : DecimalText.fixed(newtonMetresPerDegree, 0) + " Nm/deg";
+  }
+
   /** A torque: one decimal below 100, none above. */
   public String torque(double torqueNmm) {
     return inUnit(torqueNmm, QuantityKind.TORQUE, 1);

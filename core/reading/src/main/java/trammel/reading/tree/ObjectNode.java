@@ -78,6 +78,13 @@ public record ObjectNode(Location location, List<Member> members) implements Doc
     return new ObjectNode(location, changed);
   }
 
+  /** A copy without a key; the same where it has no such key. */
+  public ObjectNode without(String key) {
+    List<Member> left = new ArrayList<>(members);
+    left.removeIf(member -> member.key().equals(key));
+    return new ObjectNode(location, left);
+  }
+
   @Override
   public String given() {
     return members.isEmpty() ? "nothing" : "a group of " + members.size() + " keys";

@@ -6,7 +6,7 @@ import java.util.List;
  * Price of all lines of one class.
  *
  * @param costClass the class
- * @param cost what they cost before waste and markup
+ * @param cost what they cost the shop
  * @param price what the customer pays for them before tax
  * @param lines the lines that add up to both
  */
@@ -14,5 +14,10 @@ public record ClassTotal(CostClass costClass, Money cost, Money price, List<Pric
 
   public ClassTotal {
     lines = List.copyOf(lines);
+  }
+
+  /** What of their price is not cost. */
+  public Money profit() {
+    return price.minus(cost);
   }
 }

@@ -1,6 +1,7 @@
 package trammel.trade.money;
 
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import trammel.engine.quantity.Given;
 
@@ -17,16 +18,21 @@ public record CostBuildUp(PriceTerms terms, List<PriceLine> lines) {
     Given.present("terms of the price", terms, "Give the shop's terms.");
     lines = List.copyOf(lines);
     for (PriceLine line : lines) {
-      if (!line.line().currency().equals(terms.currency())) {
-        throw new IllegalArgumentException(
-            "The cost line '"
-                + line.line().key()
-                + "' was given in "
-                + line.line().currency().getCurrencyCode()
-                + "; allowed is "
-                + terms.currency().getCurrencyCode()
-                + ", the currency of the job. Convert its price first.");
-      }
+      requireCurrency(line.line(), terms.currency());
+    }
+  }
+
+  /** Refuses a line in another currency than that of the job. */
+  static void requireCurrency(CostLine line, Currency currency) {
+    if (!line.currency().equals(currency)) {
+      throw new IllegalArgumentException(
+          "The cost line '"
+              + line.key()
+              + "' was given in "
+              + line.currency().getCurrencyCode()
+              + "; allowed is "
+              + currency.getCurrencyCode()
+              + ", the currency of the job. Convert its price first.");
     }
   }
 
@@ -74,6 +80,15 @@ public record CostBuildUp(PriceTerms terms, List<PriceLine> lines) {
     return sum;
   }
 
+  /** What all lines cost the shop. */
+  public Money cost() {
+    Money sum = none();
+    for (PriceLine line : lines) {
+      sum = sum.plus(line.cost());
+    }
+    return sum;
+  }
+
   /** Lines on which tax is due. */
   public List<PriceLine> taxableLines() {
     List<PriceLine> found = new ArrayList<>();
@@ -94,18 +109,24 @@ public record CostBuildUp(PriceTerms terms, List<PriceLine> lines) {
     return sum;
   }
 
-  /** Sales tax, rounded by item or by invoice as the terms say. */
+  /** Tax, rounded by item or by invoice as the terms say. */
   public Money tax() {
     List<Money> amounts = new ArrayList<>();
     for (PriceLine line : taxableLines()) {
       amounts.add(line.price());
     }
-    return terms.tax().onAll(amounts, none());
+    return terms.tax().onAll(amounts, none(), terms.rounding());
   }
 
-  /** Subtotal and tax. */
+  /** What is added or left off so that the total can be paid in cash; nothing by most shops. */
+  public Money cashRounding() {
+    Money exact = subtotal().plus(tax());
+    return terms.rounding().cash(exact).minus(exact);
+  }
+
+  /** Subtotal and tax, rounded to what can be paid in cash where the shop does so. */
   public Money total() {
-    return subtotal().plus(tax());
+    return subtotal().plus(tax()).plus(cashRounding());
   }
 
   /** Deposit, progress payments and balance; they add up to the total. */

@@ -6,9 +6,11 @@ public enum CostClass {
   PARTS("parts"),
   SUPPLIES("shop supplies"),
   OUTSIDE("outside work"),
+  FREIGHT("freight and charges"),
   LABOUR("labour"),
   OVERHEAD("overhead"),
-  CONTINGENCY("contingency");
+  CONTINGENCY("contingency"),
+  FEES("fees");
 
   private final String title;
 

@@ -12,7 +12,7 @@ import trammel.engine.quantity.Given;
  * @param costClass what it is for
  * @param quantity how much, 0 or more
  * @param quantityText how much in words: "20 ft", "4 pieces"
- * @param unitCost price of one, unrounded
+ * @param unitCost price of one, unrounded; below 0 for a credit
  * @param currency currency of the price
  * @param why which part, weld or operation asks for it
  */
@@ -34,13 +34,19 @@ public record CostLine(
     Given.present("class of the cost line '" + key + "'", costClass, "For example STEEL.");
     Given.decimal("quantity of the cost line '" + key + "'", quantity, 0, MOST, "Give how much.");
     Given.text("quantity text of the cost line '" + key + "'", quantityText, "For example 20 ft.");
-    Given.decimal("price of the cost line '" + key + "'", unitCost, 0, MOST, "Give it for one.");
+    Given.decimal(
+        "price of the cost line '" + key + "'", unitCost, -MOST, MOST, "Give it for one.");
     Given.present("currency of the cost line '" + key + "'", currency, "Give a code such as USD.");
     Given.text("reason for the cost line '" + key + "'", why, "Say what asks for it.");
   }
 
-  /** Quantity × price, rounded once. */
+  /** Quantity × price, rounded once, half up. */
   public Money amount() {
-    return new Money(quantity.multiply(unitCost), currency);
+    return amount(Rounding.USUAL);
+  }
+
+  /** Quantity × price, rounded once as the shop rounds. */
+  public Money amount(Rounding rounding) {
+    return rounding.coin(quantity.multiply(unitCost), currency);
   }
 }

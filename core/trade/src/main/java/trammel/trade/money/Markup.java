@@ -2,6 +2,7 @@ package trammel.trade.money;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
 import trammel.engine.quantity.Given;
 
 /**
@@ -9,11 +10,18 @@ import trammel.engine.quantity.Given;
  * price: a 25 % markup is a 20 % margin.
  *
  * @param fraction 0 to 10; 0.25 for 25 %
+ * @param statedMargin the margin of the price from which it was reckoned; empty where the markup
+ *     itself was stated
  */
-public record Markup(BigDecimal fraction) {
+public record Markup(BigDecimal fraction, Optional<BigDecimal> statedMargin) {
 
   /** Nothing added. */
   public static final Markup NONE = new Markup(BigDecimal.ZERO);
+
+  /** A markup stated as such. */
+  public Markup(BigDecimal fraction) {
+    this(fraction, Optional.empty());
+  }
 
   public Markup {
     Given.decimal("markup", fraction, 0, 10, "Give a fraction of the cost: 0.25 for 25 %.");
@@ -27,7 +35,8 @@ public record Markup(BigDecimal fraction) {
    */
   public static Markup ofMargin(BigDecimal margin) {
     checkedMargin(margin);
-    return new Markup(margin.divide(BigDecimal.ONE.subtract(margin), MathContext.DECIMAL64));
+    return new Markup(
+        margin.divide(BigDecimal.ONE.subtract(margin), MathContext.DECIMAL64), Optional.of(margin));
   }
 
   /** The margin it leaves: markup / (1 + markup). */
@@ -35,9 +44,14 @@ public record Markup(BigDecimal fraction) {
     return fraction.divide(BigDecimal.ONE.add(fraction), MathContext.DECIMAL64);
   }
 
-  /** What is added to a cost. */
+  /** What is added to a cost, rounded half up. */
   public Money on(Money cost) {
-    return cost.times(fraction);
+    return on(cost, Rounding.USUAL);
+  }
+
+  /** What is added to a cost, rounded as the shop rounds. */
+  Money on(Money cost, Rounding rounding) {
+    return rounding.part(cost, fraction);
   }
 
   static BigDecimal checkedMargin(BigDecimal margin) {

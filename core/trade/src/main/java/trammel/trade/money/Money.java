@@ -41,6 +41,19 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
     return new Money(decimal(amount), currency(currencyCode));
   }
 
+  /**
+   * An amount rounded to the smallest coin in a way of the shop's own.
+   *
+   * @param amount number
+   * @param currency its currency, one with coins
+   * @param mode where half a coin goes
+   */
+  static Money rounded(BigDecimal amount, Currency currency, RoundingMode mode) {
+    Given.present("an amount of money", amount, "Give a number.");
+    int digits = Math.max(0, currency.getDefaultFractionDigits());
+    return new Money(amount.setScale(digits, mode), currency);
+  }
+
   /** Nothing, in a currency. */
   public static Money zero(Currency currency) {
     return new Money(BigDecimal.ZERO, currency);

@@ -13,45 +13,47 @@ import trammel.engine.quantity.Given;
  * The shop's terms for a job.
  *
  * @param currency currency of the job
- * @param labourPerHour labour rate for an hour
- * @param overheadPerHour overhead charged on top for each labour hour; 0 when the rate has it
+ * @param rate what an hour is billed at and what it costs
  * @param markups markup by class; a class that is not named has none
  * @param steelWaste steel cut away as a part of the steel bought, 0 when whole sticks are priced
  * @param suppliesOfLabour shop supplies as a part of labour: 0.035 for 3.5 %
  * @param contingency how the price covers work that takes longer
- * @param tax sales tax
+ * @param shares lines that are a share of all others, in order
+ * @param tax tax
  * @param depositFraction part of the total due with the order
  * @param progress payments between deposit and balance, in order
  * @param validDays days for which the price holds
+ * @param rounding how amounts are rounded
  */
 public record PriceTerms(
     Currency currency,
-    BigDecimal labourPerHour,
-    BigDecimal overheadPerHour,
+    LabourRate rate,
     Map<CostClass, Markup> markups,
     BigDecimal steelWaste,
     BigDecimal suppliesOfLabour,
     Contingency contingency,
+    List<PriceShare> shares,
     SalesTax tax,
     BigDecimal depositFraction,
     List<ProgressPayment> progress,
-    int validDays) {
+    int validDays,
+    Rounding rounding) {
 
-  private static final long MOST_PER_HOUR = 100_000_000L;
   private static final int USUAL_VALID_DAYS = 30;
 
   public PriceTerms {
     Given.present("currency of the terms", currency, "Give a code such as USD.");
-    Given.decimal("labour rate per hour", labourPerHour, 0, MOST_PER_HOUR, "Give an hour's rate.");
-    Given.decimal("overhead per hour", overheadPerHour, 0, MOST_PER_HOUR, "Give 0 for none.");
+    Given.present("labour rate of the terms", rate, "Give an hour's rate.");
     Given.decimal("steel waste", steelWaste, 0, 1, "Give a fraction: 0.10 for 10 %.");
     Given.decimal("supplies as part of labour", suppliesOfLabour, 0, 1, "0.035 for 3.5 %.");
     Given.present("contingency of the terms", contingency, "Say none when there is none.");
-    Given.present("sales tax of the terms", tax, "Say none when there is none.");
+    shares = List.copyOf(shares);
+    Given.present("tax of the terms", tax, "Say none when there is none.");
     Given.decimal("deposit", depositFraction, 0, 1, "Give a fraction: 0.50 for half.");
     progress = List.copyOf(progress);
     requirePartsOfOneWhole(depositFraction, progress);
     Given.count("days for which the price holds", validDays, 1, 3650, "Common is 30.");
+    Given.present("rounding of the terms", rounding, "Half up is usual.");
     EnumMap<CostClass, Markup> copy = new EnumMap<>(CostClass.class);
     copy.putAll(markups);
     markups = Collections.unmodifiableMap(copy);
@@ -75,115 +77,75 @@ public record PriceTerms(
   public static PriceTerms labourOnly(Currency currency, BigDecimal labourPerHour) {
     return new PriceTerms(
         currency,
-        labourPerHour,
-        BigDecimal.ZERO,
+        LabourRate.door(labourPerHour),
         Map.of(),
         BigDecimal.ZERO,
         BigDecimal.ZERO,
         new Contingency.None(),
+        List.of(),
         SalesTax.NONE,
         BigDecimal.ZERO,
         List.of(),
-        USUAL_VALID_DAYS);
+        USUAL_VALID_DAYS,
+        Rounding.USUAL);
   }
 
-  /** The same with other rates for an hour of labour and its overhead. */
-  public PriceTerms withRates(BigDecimal labour, BigDecimal overhead) {
-    return new PriceTerms(
-        currency,
-        labour,
-        overhead,
-        markups,
-        steelWaste,
-        suppliesOfLabour,
-        contingency,
-        tax,
-        depositFraction,
-        progress,
-        validDays);
+  /** The same with another rate for an hour. */
+  public PriceTerms withRate(LabourRate other) {
+    Draft draft = new Draft(this);
+    draft.rate = other;
+    return draft.terms();
   }
 
   /** The same with another markup of one class. */
   public PriceTerms withMarkup(CostClass costClass, Markup other) {
-    Map<CostClass, Markup> changed = new EnumMap<>(CostClass.class);
-    changed.putAll(markups);
-    changed.put(costClass, other);
-    return new PriceTerms(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        changed,
-        steelWaste,
-        suppliesOfLabour,
-        contingency,
-        tax,
-        depositFraction,
-        progress,
-        validDays);
+    Draft draft = new Draft(this);
+    draft.markups.put(costClass, other);
+    return draft.terms();
   }
 
   /** The same with other additions for steel cut away and for supplies that go by labour. */
   public PriceTerms withAdditions(BigDecimal waste, BigDecimal supplies) {
-    return new PriceTerms(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        markups,
-        waste,
-        supplies,
-        contingency,
-        tax,
-        depositFraction,
-        progress,
-        validDays);
+    Draft draft = new Draft(this);
+    draft.steelWaste = waste;
+    draft.suppliesOfLabour = supplies;
+    return draft.terms();
   }
 
   /** The same with another contingency. */
   public PriceTerms withContingency(Contingency other) {
-    return new PriceTerms(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        markups,
-        steelWaste,
-        suppliesOfLabour,
-        other,
-        tax,
-        depositFraction,
-        progress,
-        validDays);
+    Draft draft = new Draft(this);
+    draft.contingency = other;
+    return draft.terms();
+  }
+
+  /** The same with other lines that are a share of all others. */
+  public PriceTerms withShares(List<PriceShare> other) {
+    Draft draft = new Draft(this);
+    draft.shares = other;
+    return draft.terms();
   }
 
   /** The same with another tax. */
   public PriceTerms withTax(SalesTax other) {
-    return new PriceTerms(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        markups,
-        steelWaste,
-        suppliesOfLabour,
-        contingency,
-        other,
-        depositFraction,
-        progress,
-        validDays);
+    Draft draft = new Draft(this);
+    draft.tax = other;
+    return draft.terms();
   }
 
   /** The same with another deposit and other payments between it and the balance. */
   public PriceTerms withPayments(BigDecimal deposit, List<ProgressPayment> between) {
-    return new PriceTerms(
-        currency,
-        labourPerHour,
-        overheadPerHour,
-        markups,
-        steelWaste,
-        suppliesOfLabour,
-        contingency,
-        tax,
-        deposit,
-        between,
-        validDays);
+    Draft draft = new Draft(this);
+    draft.depositFraction = deposit;
+    draft.progress = between;
+    return draft.terms();
+  }
+
+  /** The same rounded in another way. */
+  public PriceTerms withRounding(Rounding other) {
+    Draft draft = new Draft(this);
+    draft.rounding = other;
+    return draft.terms();
   }
 
   /** Markup of a class. */
@@ -194,5 +156,50 @@ public record PriceTerms(
   /** Last day on which the price holds. */
   public LocalDate validUntil(LocalDate quoted) {
     return quoted.plusDays(validDays);
+  }
+
+  /** Terms in the making, so that one of them can be changed. */
+  private static final class Draft {
+    private final PriceTerms before;
+    private LabourRate rate;
+    private final Map<CostClass, Markup> markups = new EnumMap<>(CostClass.class);
+    private BigDecimal steelWaste;
+    private BigDecimal suppliesOfLabour;
+    private Contingency contingency;
+    private List<PriceShare> shares;
+    private SalesTax tax;
+    private BigDecimal depositFraction;
+    private List<ProgressPayment> progress;
+    private Rounding rounding;
+
+    Draft(PriceTerms before) {
+      this.before = before;
+      rate = before.rate;
+      markups.putAll(before.markups);
+      steelWaste = before.steelWaste;
+      suppliesOfLabour = before.suppliesOfLabour;
+      contingency = before.contingency;
+      shares = before.shares;
+      tax = before.tax;
+      depositFraction = before.depositFraction;
+      progress = before.progress;
+      rounding = before.rounding;
+    }
+
+    PriceTerms terms() {
+      return new PriceTerms(
+          before.currency,
+          rate,
+          markups,
+          steelWaste,
+          suppliesOfLabour,
+          contingency,
+          shares,
+          tax,
+          depositFraction,
+          progress,
+          before.validDays,
+          rounding);
+    }
   }
 }

@@ -10,8 +10,9 @@ import trammel.trade.labour.OperationLine;
 
 /**
  * Prices a job: what is bought with the waste and markup of its class, then labour by operation,
- * then supplies, overhead and contingency that go by labour. Hours are billed in hundredths, each
- * operation at its mean, so that the operations add up to the labour on the quote.
+ * then supplies, overhead and contingency that go by labour, then what is a share of all that.
+ * Hours are billed in hundredths, each operation at its mean, so that the operations add up to the
+ * labour on the quote.
  *
  * @param terms the shop's terms
  */
@@ -22,7 +23,7 @@ public record Pricing(PriceTerms terms) {
   /**
    * The price of a job.
    *
-   * @param bought steel, parts, supplies and outside work, in the currency of the terms
+   * @param bought steel, parts, supplies, outside work and charges, in the currency of the terms
    * @param hours hours of the job
    * @return lines and totals
    * @throws IllegalArgumentException when a cost is in another currency
@@ -49,34 +50,48 @@ public record Pricing(PriceTerms terms) {
   public CostBuildUp price(List<CostLine> bought, HoursEstimate hours, double extraHours) {
     List<PriceLine> lines = new ArrayList<>();
     for (CostLine line : bought) {
+      CostBuildUp.requireCurrency(line, currency());
       lines.add(marked(line));
     }
     BigDecimal workHours = BigDecimal.ZERO;
     Money labour = Money.zero(currency());
     for (OperationLine operation : hours.lines()) {
       CostLine line = labour(operation);
-      lines.add(plain(line));
+      lines.add(plain(line, coin(line.quantity().multiply(rate().costPerHour()))));
       workHours = workHours.add(line.quantity());
-      labour = labour.plus(line.amount());
+      labour = labour.plus(amount(line));
     }
     addSupplies(lines, labour);
     addOverhead(lines, workHours);
-    addContingency(lines, labour, extraHours);
+    addContingency(lines, workHours, labour, extraHours);
+    addShares(lines);
     return new CostBuildUp(terms, lines);
   }
 
+  /** A credit carries no markup and saves the shop no cost. */
   private PriceLine marked(CostLine line) {
     Money none = Money.zero(line.currency());
-    Money cost = line.amount();
-    Money waste = line.costClass() == CostClass.STEEL ? cost.times(terms.steelWaste()) : none;
-    Money markup = terms.markup(line.costClass()).on(cost.plus(waste));
-    return new PriceLine(line, waste, markup, terms.tax().isDueOn(line.costClass()));
+    Money amount = amount(line);
+    Money waste =
+        line.costClass() == CostClass.STEEL
+            ? terms.rounding().part(amount, terms.steelWaste())
+            : none;
+    boolean credit = amount.amount().signum() < 0;
+    Money markup =
+        credit ? none : terms.markup(line.costClass()).on(amount.plus(waste), terms.rounding());
+    return new PriceLine(
+        line, amount, waste, markup, credit ? none : amount, terms.tax().isDueOn(line.costClass()));
   }
 
-  /** Lines that go by labour carry no markup of their own. */
+  /** A line without markup of its own, which costs the shop what it says. */
   private PriceLine plain(CostLine line) {
+    return plain(line, amount(line));
+  }
+
+  private PriceLine plain(CostLine line, Money cost) {
     Money none = Money.zero(line.currency());
-    return new PriceLine(line, none, none, terms.tax().isDueOn(line.costClass()));
+    return new PriceLine(
+        line, amount(line), none, none, cost, terms.tax().isDueOn(line.costClass()));
   }
 
   private CostLine labour(OperationLine operation) {
@@ -87,7 +102,7 @@ public record Pricing(PriceTerms terms) {
         CostClass.LABOUR,
         hours,
         hours.toPlainString() + " h",
-        terms.labourPerHour(),
+        rate().perHour(),
         currency(),
         operation.why());
   }
@@ -104,12 +119,12 @@ public record Pricing(PriceTerms terms) {
                   labour.text() + " of labour",
                   terms.suppliesOfLabour(),
                   currency(),
-                  "abrasives, tips, gloves and cleaner go by the hours worked")));
+                  "cleaner, discs, tips and gloves go by the hours worked")));
     }
   }
 
   private void addOverhead(List<PriceLine> lines, BigDecimal workHours) {
-    if (terms.overheadPerHour().signum() > 0) {
+    if (rate().overheadOnTop().signum() > 0) {
       lines.add(
           plain(
               new CostLine(
@@ -118,13 +133,16 @@ public record Pricing(PriceTerms terms) {
                   CostClass.OVERHEAD,
                   workHours,
                   workHours.toPlainString() + " h",
-                  terms.overheadPerHour(),
+                  rate().overheadOnTop(),
                   currency(),
                   "rent, power and tools on each hour worked")));
     }
   }
 
-  private void addContingency(List<PriceLine> lines, Money labour, double extraHours) {
+  /** What it costs is reckoned as if its hours were worked. */
+  private void addContingency(
+      List<PriceLine> lines, BigDecimal workHours, Money labour, double extraHours) {
+    BigDecimal hourCosts = rate().costPerHour().add(rate().overheadOnTop());
     if (terms.contingency() instanceof Contingency.PartOfLabour part) {
       lines.add(
           plain(
@@ -132,7 +150,8 @@ public record Pricing(PriceTerms terms) {
                   labour.amount(),
                   labour.text() + " of labour",
                   part.fraction(),
-                  "a fixed part of labour for work that takes longer")));
+                  "a fixed part of labour for work that takes longer"),
+              coin(workHours.multiply(part.fraction()).multiply(hourCosts))));
     } else if (terms.contingency() instanceof Contingency.HoursToChance target) {
       BigDecimal extra = billed(extraHours);
       lines.add(
@@ -140,8 +159,9 @@ public record Pricing(PriceTerms terms) {
               contingency(
                   extra,
                   extra.toPlainString() + " h",
-                  terms.labourPerHour().add(terms.overheadPerHour()),
-                  "hours from the mean up to P" + Math.round(target.chance() * 100))));
+                  rate().billedPerHour(),
+                  "hours from the mean up to P" + Math.round(target.chance() * 100)),
+              coin(extra.multiply(hourCosts))));
     }
   }
 
@@ -158,8 +178,44 @@ public record Pricing(PriceTerms terms) {
         why);
   }
 
+  /** Each is a share of the lines before it, not of one another. */
+  private void addShares(List<PriceLine> lines) {
+    Money before = Money.zero(currency());
+    for (PriceLine line : lines) {
+      before = before.plus(line.price());
+    }
+    if (before.amount().signum() < 0) {
+      return;
+    }
+    for (PriceShare share : terms.shares()) {
+      lines.add(
+          plain(
+              new CostLine(
+                  share.key(),
+                  share.title(),
+                  CostClass.FEES,
+                  before.amount(),
+                  before.text() + " before it",
+                  share.fraction(),
+                  currency(),
+                  share.why())));
+    }
+  }
+
   private static BigDecimal billed(double hours) {
     return BigDecimal.valueOf(hours).setScale(HOUR_PLACES, RoundingMode.HALF_UP);
+  }
+
+  private Money amount(CostLine line) {
+    return line.amount(terms.rounding());
+  }
+
+  private Money coin(BigDecimal amount) {
+    return terms.rounding().coin(amount, currency());
+  }
+
+  private LabourRate rate() {
+    return terms.rate();
   }
 
   private Currency currency() {

@@ -52,8 +52,7 @@ class CostBuildUpTest {
   private static PriceTerms constructedTerms() {
     return new PriceTerms(
         USD,
-        number("95.00"),
-        BigDecimal.ZERO,
+        LabourRate.door(number("95.00")),
         Map.of(
             CostClass.PARTS,
             new Markup(number("0.25")),
@@ -62,13 +61,16 @@ class CostBuildUpTest {
         BigDecimal.ZERO,
         number("0.035"),
         new Contingency.PartOfLabour(number("0.08")),
+        List.of(),
         new SalesTax(
+            "sales tax",
             number("0.0725"),
             Set.of(CostClass.PARTS, CostClass.STEEL),
-            SalesTax.Rounding.BY_INVOICE),
+            SalesTax.RoundedBy.BY_INVOICE),
         number("0.50"),
         List.of(),
-        30);
+        30,
+        Rounding.USUAL);
   }
 
   private static List<CostLine> constructedCosts() {
@@ -106,8 +108,8 @@ class CostBuildUpTest {
   /** The same section: by item .24, by invoice .25 on three items of .99 at 8.25 %. */
   @ParameterizedTest
   @CsvSource({"BY_ITEM, .24", "BY_INVOICE, .25"})
-  void taxIsRoundedWhereTheSellerSays(SalesTax.Rounding rounding, String tax) {
-    SalesTax law = new SalesTax(number("0.0825"), Set.of(CostClass.PARTS), rounding);
+  void taxIsRoundedWhereTheSellerSays(SalesTax.RoundedBy rounding, String tax) {
+    SalesTax law = new SalesTax("sales tax", number("0.0825"), Set.of(CostClass.PARTS), rounding);
     PriceTerms terms = PriceTerms.labourOnly(USD, number("95")).withTax(law);
     List<CostLine> items =
         List.of(
@@ -125,18 +127,19 @@ class CostBuildUpTest {
     PriceTerms terms =
         new PriceTerms(
             USD,
-            number("100"),
-            number("20"),
+            LabourRate.withOverheadOnTop(number("100"), number("20")),
             Map.of(
                 CostClass.STEEL, new Markup(number("0.20")),
                 CostClass.PARTS, new Markup(number("0.20"))),
             number("0.10"),
             BigDecimal.ZERO,
             new Contingency.None(),
+            List.of(),
             SalesTax.NONE,
             BigDecimal.ZERO,
             List.of(),
-            30);
+            30,
+            Rounding.USUAL);
     CostBuildUp quote =
         new Pricing(terms)
             .price(
@@ -205,11 +208,10 @@ class CostBuildUpTest {
     return line("line", kind, quantity, draw.decimal("0", "900", 4).toPlainString());
   }
 
-  private static PriceTerms terms(int taxBasisPoints, SalesTax.Rounding rounding, int deposit) {
+  private static PriceTerms terms(int taxBasisPoints, SalesTax.RoundedBy rounding, int deposit) {
     return new PriceTerms(
         USD,
-        number("117.35"),
-        number("12.40"),
+        LabourRate.withOverheadOnTop(number("117.35"), number("12.40")),
         Map.of(
             CostClass.STEEL,
             new Markup(number("0.333")),
@@ -218,13 +220,16 @@ class CostBuildUpTest {
         number("0.07"),
         number("0.0375"),
         new Contingency.HoursToChance(0.8),
+        List.of(),
         new SalesTax(
+            "sales tax",
             BigDecimal.valueOf(taxBasisPoints, 4),
             EnumSet.of(CostClass.STEEL, CostClass.PARTS, CostClass.SUPPLIES),
             rounding),
         BigDecimal.valueOf(deposit, 2),
         List.of(),
-        30);
+        30,
+        Rounding.USUAL);
   }
 
   /** Conservation: no cent is lost or made between lines, classes, tax, deposit and balance. */
@@ -234,12 +239,12 @@ class CostBuildUpTest {
     double likely = draw.between(0, 60);
     int taxBasisPoints = draw.whole(0, 1200);
     int deposit = draw.whole(0, 100);
-    SalesTax.Rounding rounding = draw.oneOf(SalesTax.Rounding.class);
+    SalesTax.RoundedBy rounding = draw.oneOf(SalesTax.RoundedBy.class);
     HoursEstimate job = hours(new ThreePoint(likely * 0.7, likely, likely * 2));
     CostBuildUp quote = new Pricing(terms(taxBasisPoints, rounding, deposit)).price(costs, job);
     Money lines = Money.zero(USD);
     for (PriceLine line : quote.lines()) {
-      assertEquals(line.price(), line.cost().plus(line.waste()).plus(line.markup()));
+      assertEquals(line.price(), line.amount().plus(line.waste()).plus(line.markup()));
       lines = lines.plus(line.price());
     }
     Money classes = Money.zero(USD);
@@ -263,7 +268,7 @@ class CostBuildUpTest {
     List<CostLine> costs = costs(draw);
     int lower = draw.whole(0, 1000);
     int rise = draw.whole(1, 1000);
-    SalesTax.Rounding rounding = draw.oneOf(SalesTax.Rounding.class);
+    SalesTax.RoundedBy rounding = draw.oneOf(SalesTax.RoundedBy.class);
     HoursEstimate job = hours(new ThreePoint(3, 5, 9));
     CostBuildUp low = new Pricing(terms(lower, rounding, 50)).price(costs, job);
     CostBuildUp high = new Pricing(terms(lower + rise, rounding, 50)).price(costs, job);
@@ -280,9 +285,9 @@ class CostBuildUpTest {
     List<CostLine> costs = costs(draw);
     int rate = draw.whole(0, 1200);
     HoursEstimate job = hours(new ThreePoint(3, 5, 9));
-    CostBuildUp item = new Pricing(terms(rate, SalesTax.Rounding.BY_ITEM, 0)).price(costs, job);
+    CostBuildUp item = new Pricing(terms(rate, SalesTax.RoundedBy.BY_ITEM, 0)).price(costs, job);
     CostBuildUp invoice =
-        new Pricing(terms(rate, SalesTax.Rounding.BY_INVOICE, 0)).price(costs, job);
+        new Pricing(terms(rate, SalesTax.RoundedBy.BY_INVOICE, 0)).price(costs, job);
     BigDecimal difference = item.tax().minus(invoice.tax()).amount().abs();
     BigDecimal most =
         new BigDecimal("0.005").multiply(BigDecimal.valueOf(item.taxableLines().size() + 1L));

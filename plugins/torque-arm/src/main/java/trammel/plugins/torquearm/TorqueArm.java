@@ -13,8 +13,8 @@ import trammel.reading.fields.Field;
 
 /**
  * Two lower bars along the rails, a lateral bar behind the axle, and an arm welded to the axle tube
- * that reaches forward beside the propeller shaft; a drop link hangs its front eye from a
- * crossmember, so that the arm holds the housing against turning.
+ * that reaches forward beside the driveshaft; a drop link hangs its front eye from a crossmember,
+ * so that the arm holds the housing against turning.
  */
 public final class TorqueArm implements AxleLinkage {
   static final String LINK = "drop-link";

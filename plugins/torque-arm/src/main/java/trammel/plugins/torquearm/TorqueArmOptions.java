@@ -36,13 +36,13 @@ final class TorqueArmOptions {
   static final Field<Double> ARM_RISE =
       BarOptions.inches("arm_rise", "front eye above the axle's centre at ride", -6, 6, 0);
   static final Field<String> ARM_SIDE =
-      Field.choice("arm_side", "side of the propeller shaft on which the arm runs", sides())
+      Field.choice("arm_side", "side of the driveshaft on which the arm runs", sides())
           .calling(
               Map.of(
                   "left",
-                  "torque arm to the left of the propeller shaft",
+                  "torque arm to the left of the driveshaft",
                   "right",
-                  "torque arm to the right of the propeller shaft"))
+                  "torque arm to the right of the driveshaft"))
           .withDefault("left");
   static final Field<Double> LINK_LENGTH =
       Field.lengthMm(

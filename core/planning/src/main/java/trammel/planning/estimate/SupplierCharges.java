@@ -1,4 +1,4 @@
-package trammel.planning.order;
+package trammel.planning.estimate;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -7,7 +7,7 @@ import trammel.planning.catalog.SupplierTerms;
 import trammel.trade.money.Money;
 
 /** What a supplier's terms add to an order. */
-final class SupplierCharges {
+public final class SupplierCharges {
   private final SupplierTerms terms;
   private final Money goods;
   private final double longestMm;
@@ -18,7 +18,7 @@ final class SupplierCharges {
    * @param goods value of the lines
    * @param longestMm longest piece of the order (mm); 0 if it has no lengths
    */
-  SupplierCharges(SupplierTerms terms, Money goods, double longestMm) {
+  public SupplierCharges(SupplierTerms terms, Money goods, double longestMm) {
     this.terms = terms;
     this.goods = goods;
     this.longestMm = longestMm;
@@ -27,12 +27,23 @@ final class SupplierCharges {
     overLength();
   }
 
-  List<Charge> charges() {
-    return charges;
+  /** What is added to the lines. */
+  public List<Charge> charges() {
+    return List.copyOf(charges);
   }
 
-  List<String> remarks() {
-    return remarks;
+  /** What to look at before the order is sent. */
+  public List<String> remarks() {
+    return List.copyOf(remarks);
+  }
+
+  /** All charges together. */
+  Money sum() {
+    Money sum = Money.zero(goods.currency());
+    for (Charge charge : charges) {
+      sum = sum.plus(charge.amount());
+    }
+    return sum;
   }
 
   private void smallOrder() {
@@ -42,7 +53,10 @@ final class SupplierCharges {
     Money least = money(terms.minimumOrder().get());
     if (terms.smallOrderCharge().isPresent()) {
       charges.add(
-          new Charge("small order, under " + least.text(), money(terms.smallOrderCharge().get())));
+          new Charge(
+              "small-order",
+              "small order, under " + least.text(),
+              money(terms.smallOrderCharge().get())));
     } else {
       remarks.add(
           "Takes no order under "
@@ -56,13 +70,14 @@ final class SupplierCharges {
   private void freight() {
     if (terms.freight().isPresent()
         && (terms.freightFreeFrom().isEmpty() || !reaches(terms.freightFreeFrom().get()))) {
-      charges.add(new Charge("freight", money(terms.freight().get())));
+      charges.add(new Charge("freight", "freight", money(terms.freight().get())));
     }
   }
 
   private void overLength() {
     if (terms.longLengthMm().isPresent() && longestMm > terms.longLengthMm().get()) {
-      charges.add(new Charge("over-length sticks", money(terms.longLengthCharge().get())));
+      charges.add(
+          new Charge("over-length", "over-length sticks", money(terms.longLengthCharge().get())));
     }
   }
 

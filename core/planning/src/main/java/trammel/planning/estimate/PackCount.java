@@ -1,4 +1,4 @@
-package trammel.planning.order;
+package trammel.planning.estimate;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -15,9 +15,10 @@ import trammel.planning.catalog.Selling;
  * @param price price of one at this number
  * @param units how many units of the catalog that is
  */
-record PackCount(BigDecimal quantity, String unit, BigDecimal price, BigDecimal units) {
+public record PackCount(BigDecimal quantity, String unit, BigDecimal price, BigDecimal units) {
 
-  static PackCount of(Item item, BigDecimal need) {
+  /** What to order of an item for so many of its units. */
+  public static PackCount of(Item item, BigDecimal need) {
     Selling selling = item.selling();
     BigDecimal holds = selling.pack().isPresent() ? selling.pack().get().holds() : BigDecimal.ONE;
     BigDecimal count =
@@ -34,5 +35,15 @@ record PackCount(BigDecimal quantity, String unit, BigDecimal price, BigDecimal 
     }
     String unit = selling.pack().isPresent() ? selling.pack().get().title() : item.unit();
     return new PackCount(bestCount, unit, bestPrice, bestCount.multiply(holds));
+  }
+
+  /** Whether more is bought than was needed. */
+  boolean leavesRest(BigDecimal need) {
+    return units.compareTo(need) > 0;
+  }
+
+  /** What it costs, unrounded. */
+  BigDecimal cost() {
+    return quantity.multiply(price);
   }
 }

@@ -36,6 +36,7 @@ import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
@@ -252,7 +253,10 @@ class AssemblyIT {
     return surfaces;
   }
 
-  /** Edges by which a part is set are those between which its own welds on the rail run. */
+  /**
+   * Edges by which a part is set are those between which its own welds on the rail run, measured
+   * along the rail's outer face from over the axle.
+   */
   @ParameterizedTest
   @MethodSource("jobs")
   void edgesOnTheRailSheetAreThoseOfTheWelds(String job) {
@@ -261,6 +265,10 @@ class AssemblyIT {
     Rails rails = finished.rails();
     int looked = 0;
     for (boolean left : new boolean[] {true, false}) {
+      double side = left ? 1 : -1;
+      Point3 mark = new Point3(0, side * rails.outerFaceMm(0), rails.undersideMm(0));
+      Point3 ahead = new Point3(100, side * rails.outerFaceMm(100), rails.undersideMm(100));
+      Vector3 along = mark.to(ahead).normalized();
       for (RailFoot foot : RailFoot.of(assembly, rails, left)) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
@@ -268,14 +276,13 @@ class AssemblyIT {
           boolean onlyThis = seam.run().parts().equals(List.of(foot.part()));
           if (onlyThis && seam.run().onto().contains(foot.on())) {
             for (Point3 point : seam.run().path().points(0.1)) {
-              least = Math.min(least, point.xMm());
-              most = Math.max(most, point.xMm());
+              least = Math.min(least, mark.to(point).dot(along));
+              most = Math.max(most, mark.to(point).dot(along));
             }
           }
         }
         if (least <= most && !closesTheRail(foot.part())) {
           looked++;
-          // The rail's slope turns height into length, by a sixteenth of an inch at most here.
           assertEquals(least, foot.rearMm(), ROLLED_CORNER_MM / 2, foot.part());
           assertEquals(most, foot.frontMm(), ROLLED_CORNER_MM / 2, foot.part());
         }

@@ -194,19 +194,13 @@ final class BarSheets {
     PlacedPart tube = job.assembly().part(kind.bar.name()).orElseThrow();
     Place into = PartScene.inverse(view(kind.bar));
     double startMm = -into.apply(tube.place().origin()).xMm();
-    for (Map.Entry<String, Double> mark :
-        Map.of(
-                "frame joint",
-                0.0,
-                job.length(startMm) + " tube",
-                startMm,
-                job.length(startMm + kind.tube.cutLengthMm()) + " tube",
-                startMm + kind.tube.cutLengthMm(),
-                job.length(kind.bar.lengthMm()),
-                kind.bar.lengthMm())
-            .entrySet()) {
-      along.add(window.acrossPaper(mark.getValue()), window.downPaper(0), mark.getKey());
-    }
+    double endMm = startMm + kind.tube.cutLengthMm();
+    double jointMm = kind.bar.lengthMm();
+    double axisY = window.downPaper(0);
+    along.add(window.acrossPaper(0), axisY, "frame joint");
+    along.add(window.acrossPaper(startMm), axisY, job.length(startMm) + " tube");
+    along.add(window.acrossPaper(endMm), axisY, job.length(endMm) + " tube");
+    along.add(window.acrossPaper(jointMm), axisY, job.length(jointMm));
     along.below(paper, bottom, window.paperX(), right);
     if (tube.solid() instanceof CopedTube coped) {
       Map<String, Cope> copes = new LinkedHashMap<>();

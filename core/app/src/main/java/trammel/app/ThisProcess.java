@@ -187,8 +187,8 @@ final class ThisProcess implements PluginCalls.Overseer {
     fault.setStackTrace(where.getStackTrace());
     err.println(
         message
-            + " No result of this run can be trusted. Take its jar out of the plugins folder, or get"
-            + " one that works.\n"
+            + " No result of this run can be trusted. Take its jar out of the plugins folder, or"
+            + " get one that works.\n"
             + new FaultReport(words, fault).write());
     err.flush();
     forgetNote();

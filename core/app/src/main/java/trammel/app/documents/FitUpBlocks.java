@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import trammel.app.drawings.JointPicture;
 import trammel.app.drawings.JointScene;
+import trammel.engine.geometry.Point3;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.FitUpSheet.FinderAngle;
 import trammel.planning.fitup.Mount;
@@ -67,10 +68,15 @@ final class FitUpBlocks {
             sheet.angleOf(mount.part()).map(this::finder).orElse(BLANK));
     block.put(
         "joint",
-        model.figure(
-            new JointPicture(scene, mount.point(paper.draft().layout())),
-            "Picture of the " + group));
+        model.figure(picture(mount.point(paper.draft().layout())), "Picture of the " + group));
     return block;
+  }
+
+  /** A joint between the rails is looked at from the middle, one beyond them from outside. */
+  private JointPicture picture(Point3 joint) {
+    double innerFaceMm = paper.draft().layout().chassis().rails().innerFaceMm(joint.xMm());
+    boolean between = Math.abs(joint.yMm()) < innerFaceMm;
+    return new JointPicture(scene, joint, joint.yMm() > 0 != between);
   }
 
   private static Map<String, Object> block(String title, Grid grid, String finder) {

@@ -1,7 +1,6 @@
 package trammel.app.documents;
 
 import java.nio.charset.StandardCharsets;
-import trammel.app.paper.ArabicJoining;
 import trammel.reading.quantity.UnitSystem;
 
 /** A document that is ready to be written. */
@@ -23,7 +22,7 @@ public final class PaperDocument {
 
   /** The document as PDF, on Letter paper where inches are read, on A4 elsewhere. */
   public byte[] pdf() {
-    String html = ArabicJoining.joined(Template.printable(template, model, units));
+    String html = Template.printable(template, model, units);
     return Typesetter.pdf(MissingLetters.toldIn(html), model.drawings());
   }
 }

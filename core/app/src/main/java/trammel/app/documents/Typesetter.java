@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 import org.w3c.dom.Element;
 import trammel.app.drawings.Drawing;
+import trammel.app.paper.ArabicJoining;
 import trammel.app.paper.GraphicsPaper;
 import trammel.app.paper.Lettering;
 import trammel.app.paper.ReadingOrder;
@@ -56,11 +57,12 @@ final class Typesetter {
         (address, kind) -> address.startsWith(OWN_PICTURE),
         com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority
             .RUN_BEFORE_RESOLVING_URI);
-    if (Lettering.readsFromTheRight(html)) {
+    boolean fromTheRight = Lettering.readsFromTheRight(html);
+    if (fromTheRight) {
       builder.useUnicodeBidiSplitter(ReadingOrder::new);
       builder.useUnicodeBidiReorderer(new ReadingOrder());
     }
-    builder.withHtmlContent(html, null);
+    builder.withHtmlContent(fromTheRight ? ArabicJoining.joined(html) : html, null);
     builder.toStream(bytes);
     try {
       builder.run();

@@ -1,6 +1,5 @@
 package trammel.app.drawings;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.drawings.Paper.Anchor;
@@ -11,9 +10,9 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 
 /**
- * One joint of the finished vehicle and what stands about it, looked at from the corner from which
- * most of it is seen. What is made and set is drawn strong, the rest fine; a cross in a ring stands
- * on the joint's middle, to which the sheet's distances go.
+ * One joint of the finished vehicle and what stands about it, looked at from the side on which no
+ * rail stands before it. What is made and set is drawn strong, the rest fine; a cross in a ring
+ * stands on the joint's middle, to which the sheet's distances go.
  */
 public final class JointPicture implements Drawing {
   private static final double WIDTH_MM = 58;
@@ -25,9 +24,6 @@ public final class JointPicture implements Drawing {
 
   /** Half of the cube in which bodies are looked for: what is further off is another bracket. */
   private static final double NEAR_MM = 180;
-
-  /** What lies within this of the joint should be seen (mm). */
-  private static final double CLOSE_MM = 110;
 
   /** A joint this far behind the axle line is looked at from behind (mm). */
   private static final double BEHIND_MM = 30;
@@ -44,33 +40,29 @@ public final class JointPicture implements Drawing {
 
   private final JointScene.Near near;
   private final Point3 joint;
+  private final Eye eye;
 
   /** Worked out when it is first drawn, which is on whichever core sets its document. */
-  private Optional<Seen> best = Optional.empty();
+  private Optional<List<SeenLine>> lines = Optional.empty();
 
   /**
    * @param scene the finished vehicle
    * @param joint the joint's middle at ride, in vehicle axes (mm)
+   * @param fromTheLeft from which side nothing stands before it
    */
-  public JointPicture(JointScene scene, Point3 joint) {
+  public JointPicture(JointScene scene, Point3 joint, boolean fromTheLeft) {
     this.joint = joint;
     near = scene.near(joint, NEAR_MM);
-  }
-
-  private synchronized Seen best() {
-    if (best.isEmpty()) {
-      best = corners(joint).stream().map(this::seen).max(Comparator.comparingDouble(Seen::shown));
-    }
-    return best.orElseThrow();
-  }
-
-  private record Seen(Eye eye, List<SeenLine> lines, double shown) {}
-
-  /** From the left and from the right, a little from above, and from the end that is nearer. */
-  private static List<Eye> corners(Point3 joint) {
+    // From the end that is nearer, a little from above.
     int ahead = joint.xMm() < -BEHIND_MM ? -1 : 1;
-    return List.of(
-        eye(new Vector3(0.62 * ahead, 0.68, 0.4)), eye(new Vector3(0.62 * ahead, -0.68, 0.4)));
+    eye = eye(new Vector3(0.62 * ahead, fromTheLeft ? 0.68 : -0.68, 0.4));
+  }
+
+  private synchronized List<SeenLine> lines() {
+    if (lines.isEmpty()) {
+      lines = Optional.of(HiddenLines.of(near.bodies(), eye));
+    }
+    return lines.get();
   }
 
   private static Eye eye(Vector3 towards) {
@@ -78,23 +70,6 @@ public final class JointPicture implements Drawing {
     Vector3 right = new Vector3(-line.y(), line.x(), 0);
     right = right.scaled(1 / right.norm());
     return new Eye(right, line.cross(right));
-  }
-
-  private Seen seen(Eye from) {
-    List<SeenLine> all = HiddenLines.of(near.bodies(), from);
-    Point3 middle = from.see(joint);
-    double shown = 0;
-    for (SeenLine line : all) {
-      boolean close =
-          Math.hypot(
-                  (line.fromX() + line.toX()) / 2 - middle.xMm(),
-                  (line.fromY() + line.toY()) / 2 - middle.yMm())
-              < CLOSE_MM;
-      if (close && !line.hidden() && near.strong().contains(line.id())) {
-        shown += line.lengthMm();
-      }
-    }
-    return new Seen(from, all, shown);
   }
 
   @Override
@@ -109,11 +84,10 @@ public final class JointPicture implements Drawing {
 
   @Override
   public void drawOn(Paper paper) {
-    Eye eye = best().eye();
     Point3 middle = eye.see(joint);
     double halfUpMm = HEIGHT_MM / SCALE / 2;
     Strokes strokes = new Strokes(paper);
-    for (SeenLine line : best().lines()) {
+    for (SeenLine line : lines()) {
       if (!line.hidden()) {
         Clip.within(
                 middle.xMm() - REACH_MM,
@@ -139,9 +113,9 @@ public final class JointPicture implements Drawing {
     paper.area(xs, ys, "white", Pen.LIGHT);
     paper.frame(INSET_MM, INSET_MM, WIDTH_MM - 2 * INSET_MM, HEIGHT_MM - 2 * INSET_MM, Pen.LIGHT);
     ring(paper);
-    arrow(paper, eye, new Vector3(1, 0, 0), "front");
-    arrow(paper, eye, new Vector3(0, 1, 0), "left");
-    arrow(paper, eye, new Vector3(0, 0, 1), "up");
+    arrow(paper, new Vector3(1, 0, 0), "front");
+    arrow(paper, new Vector3(0, 1, 0), "left");
+    arrow(paper, new Vector3(0, 0, 1), "up");
   }
 
   private static void ring(Paper paper) {
@@ -153,7 +127,7 @@ public final class JointPicture implements Drawing {
   }
 
   /** The three axes of the vehicle in a corner, so that nobody takes left for right. */
-  private static void arrow(Paper paper, Eye eye, Vector3 axis, String name) {
+  private void arrow(Paper paper, Vector3 axis, String name) {
     Point3 tip = eye.see(new Point3(axis.x(), axis.y(), axis.z()));
     double x = AXES_MM / 2 + 1;
     double y = HEIGHT_MM - AXES_MM / 2;

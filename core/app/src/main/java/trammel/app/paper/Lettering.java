@@ -26,6 +26,9 @@ public final class Lettering {
   private static final String REGULAR = "DejaVuSans.ttf";
   private static final String BOLD = "DejaVuSans-Bold.ttf";
 
+  /** Letters up to here are in every font. */
+  private static final int LAST_ASCII = 0x7f;
+
   /** Drawn for a letter that the font has not. */
   private static final int UNKNOWN = '?';
 
@@ -123,6 +126,7 @@ public final class Lettering {
   public synchronized Set<Integer> missing(String text) {
     Set<Integer> missing = new LinkedHashSet<>();
     text.codePoints()
+        .filter(letter -> letter > LAST_ASCII)
         .filter(letter -> !Character.isISOControl(letter) && glyphs.getGlyphId(letter) == 0)
         .forEach(missing::add);
     return missing;

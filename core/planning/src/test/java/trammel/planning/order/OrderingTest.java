@@ -229,10 +229,10 @@ class OrderingTest {
   void sticksAndSheetsHavePriceBreaksToo() {
     Catalog catalog =
         catalog(
-            "\"bars\": {\"dom-1.50x0.120\": {\"sticks\": [{\"length\": \"12 ft\", \"price\": 110.50,"
-                + " \"breaks\": [{\"from\": 2, \"price\": 90.00}]}]}}, \"plates\": {\"plate-0.250\":"
-                + " {\"sheets\": [{\"width\": \"24 in\", \"length\": \"48 in\", \"price\": 300.00,"
-                + " \"breaks\": [{\"from\": 2, \"price\": 250.00}]}]}}");
+            "\"bars\": {\"dom-1.50x0.120\": {\"sticks\": [{\"length\": \"12 ft\", \"price\":"
+                + " 110.50, \"breaks\": [{\"from\": 2, \"price\": 90.00}]}]}}, \"plates\":"
+                + " {\"plate-0.250\": {\"sheets\": [{\"width\": \"24 in\", \"length\": \"48 in\","
+                + " \"price\": 300.00, \"breaks\": [{\"from\": 2, \"price\": 250.00}]}]}}");
     assertEquals("110.50", stick(catalog, 1).price().toPlainString());
     OrderLine two = stick(catalog, 2);
     assertEquals(2, two.quantity().intValue());

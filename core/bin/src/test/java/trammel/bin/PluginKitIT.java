@@ -140,7 +140,7 @@ class PluginKitIT {
             copy.demoTree("sedan")
                 .with("chosen.linkage", ID)
                 .with("chosen.linkage_options", Map.of()));
-    Launch.Ended quote = copy.run("quote", job.toString());
+    Launch.Ended quote = copy.run("quote", "--full", job.toString());
     assertEquals(1, quote.exitCode(), quote.err());
     assertTrue(quote.out().contains("TOTAL"), quote.out());
     assertTrue(quote.out().contains("set the arm square on the axle tube"), quote.out());

@@ -58,7 +58,7 @@ class ThirdPartyPluginIT {
     assertTrue(layouts.out().contains("three-link: Three links and a lateral bar"), layouts.out());
     assertTrue(layouts.out().contains("four-link-lateral:"), layouts.out());
 
-    Launch.Ended quote = trammel().run("quote", job().toString());
+    Launch.Ended quote = trammel().run("quote", "--full", job().toString());
     assertTrue(quote.exitCode() <= 1, quote.err());
     assertTrue(quote.out().contains("both ends of lower-left"), quote.out());
     assertTrue(quote.out().contains("TOTAL"), quote.out());

@@ -63,7 +63,7 @@ class WattsLinkageIT {
   void isPlannedQuotedAndOrdered() throws Exception {
     Tree plan = copy.json(STOP, "plan", job);
     assertEquals(2, plan.entry("plates", "name", "rocker plate").number("quantity"), 0);
-    Launch.Ended quote = copy.run("quote", job.toString());
+    Launch.Ended quote = copy.run("quote", "--full", job.toString());
     assertEquals(STOP, quote.exitCode(), quote.err());
     assertTrue(quote.out().contains("fit rocker, its carrier and its two links"), quote.out());
     assertTrue(quote.out().contains("TOTAL"), quote.out());

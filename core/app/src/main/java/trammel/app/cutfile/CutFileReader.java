@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import trammel.app.cutfile.CutFields.Rule;
+import trammel.app.files.FormerNames;
 import trammel.cutting.bars.BarCuttingProblem;
 import trammel.cutting.bars.BarPiece;
 import trammel.cutting.bars.BarStock;
@@ -83,7 +84,8 @@ public final class CutFileReader {
     return new CutFileReader().file(DocumentReader.read(path, LARGEST_BYTES));
   }
 
-  private CutFile file(ObjectNode document) {
+  private CutFile file(ObjectNode written) {
+    ObjectNode document = FormerNames.replaced(written, CutFile.FORMER);
     String format = fields.word(document, "format", CutFile.FORMATS);
     problems.throwIfErrors();
     String name = fields.text(document, "name", "\"link bars\"");
@@ -296,7 +298,7 @@ public final class CutFileReader {
         CutFields.place(document, "guillotine"),
         "true",
         allowed,
-        "Write false, or plan it as rectangles from sheets (rect2d/1, problem bin).");
+        "Write false, or plan it as rectangles from sheets (trammel-cut-rectangles/1, problem bin).");
   }
 
   /**

@@ -1,6 +1,7 @@
 package trammel.app.motionfile;
 
 import java.util.List;
+import java.util.Map;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.Problem;
 
@@ -22,10 +23,16 @@ public record MotionFile(
     List<WantedPose> poses,
     List<Problem> remarks) {
   /** What the key {@code format} says of plain bars. */
-  public static final String BARS_FORMAT = "rigid-axle-motion-vectors/1";
+  public static final String BARS_FORMAT = "trammel-linkage/1";
 
   /** What it says where rockers, slides, ball joints and bushes may be. */
-  public static final String BODIES_FORMAT = "rigid-axle-motion-vectors/2";
+  public static final String BODIES_FORMAT = "trammel-linkage/2";
+
+  /** Former names of the formats, which are still read. */
+  static final Map<String, String> FORMER =
+      Map.of(
+          "rigid-axle-motion-vectors/1", BARS_FORMAT,
+          "rigid-axle-motion-vectors/2", BODIES_FORMAT);
 
   /** Copies the lists. */
   public MotionFile {

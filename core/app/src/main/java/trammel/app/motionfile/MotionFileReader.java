@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.files.FormerNames;
 import trammel.app.motionfile.FieldChecks.NumberRule;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -99,7 +100,8 @@ public final class MotionFileReader {
     return new MotionFileReader(path.toString()).file(DocumentReader.read(path));
   }
 
-  private MotionFile file(ObjectNode document) {
+  private MotionFile file(ObjectNode written) {
+    ObjectNode document = FormerNames.replaced(written, MotionFile.FORMER);
     String format =
         fields.word(document, "format", List.of(MotionFile.BARS_FORMAT, MotionFile.BODIES_FORMAT));
     boolean withBodies = format.equals(MotionFile.BODIES_FORMAT);

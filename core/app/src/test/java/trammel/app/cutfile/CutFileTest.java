@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,7 @@ class CutFileTest {
   private static final String JOB =
       """
       {
-        "format": "cutjob1d/1", "name": "two tubes", "unit": "inch",
+        "format": "trammel-cut-job/1", "name": "two tubes", "unit": "inch",
         "sections": [
           {"section": "round", "kerf": 0.125,
            "stock": [
@@ -41,7 +42,7 @@ class CutFileTest {
   private static final String PLATES =
       """
       {
-        "format": "rect2d/1", "name": "plates", "unit": "inch", "problem": "bin",
+        "format": "trammel-cut-rectangles/1", "name": "plates", "unit": "inch", "problem": "bin",
         "rotation": true, "guillotine": false, "kerf": 0.5, "margin": 1,
         "sheets": [{"id": "small", "width": 12, "height": 6.5, "price": 31, "available": null}],
         "parts": [{"w": 4, "h": 2, "qty": 4}]
@@ -51,7 +52,7 @@ class CutFileTest {
   private static final String COIL =
       """
       {
-        "format": "rect2d/1", "name": "coil", "unit": "mm", "problem": "strip",
+        "format": "trammel-cut-rectangles/1", "name": "coil", "unit": "mm", "problem": "strip",
         "rotation": false, "guillotine": false, "kerf": 0, "margin": 0,
         "strip": {"width": 10}, "parts": [{"w": 5, "h": 3, "qty": 4}]
       }
@@ -60,7 +61,7 @@ class CutFileTest {
   private static final String CLEVISES =
       """
       {
-        "format": "poly2d/1", "name": "wedges", "unit": "inch", "problem": "bin",
+        "format": "trammel-cut-outlines/1", "name": "wedges", "unit": "inch", "problem": "bin",
         "kerf": 0, "margin": 0,
         "sheets": [{"id": "square", "width": 4, "height": 4, "price": 9, "available": null}],
         "parts": [{"id": "wedge", "qty": 2, "rotations": [0, 180],
@@ -100,6 +101,25 @@ class CutFileTest {
     assertEquals("proven-optimal", plan.get("status").asString());
     assertEquals(30.5, plan.get("sections").get(0).get("objective").asDouble());
     assertEquals(14, plan.get("sections").get(1).get("objective").asDouble());
+  }
+
+  /** The reference sets and what users wrote before have these names. */
+  @ParameterizedTest
+  @CsvSource({
+    "trammel-cut-job/1, cutjob1d/1",
+    "trammel-cut-rectangles/1, rect2d/1",
+    "trammel-cut-outlines/1, poly2d/1"
+  })
+  void formerNamesOfTheFormatsAreStillRead(String name, String former) throws IOException {
+    String text =
+        Stream.of(JOB, PLATES, CLEVISES)
+            .filter(one -> one.contains(name))
+            .findFirst()
+            .orElseThrow();
+    JsonNode now = plan(text);
+    JsonNode before = plan(text.replace(name, former));
+    assertEquals(now.get("objective"), before.get("objective"));
+    assertEquals(now.get("status"), before.get("status"));
   }
 
   /** By hand: 2 x 2 parts with margins and kerf fill 10.5 x 6.5 and no sheet is free. */
@@ -173,7 +193,7 @@ class CutFileTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "\"cutjob1d/1\" | \"cutjob1d/9\" | format",
+        "\"trammel-cut-job/1\" | \"trammel-cut-job/9\" | format",
         "\"name\": \"two tubes\", | `` | name",
         "\"unit\": \"inch\" | \"unit\": 7 | unit",
         "\"section\": \"square\" | \"section\": \"round\" | sections[1].section",

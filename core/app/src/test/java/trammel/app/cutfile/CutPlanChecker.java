@@ -22,8 +22,8 @@ final class CutPlanChecker {
     assertEquals(file.get("name"), plan.get("name"));
     assertEquals(file.get("unit"), plan.get("unit"));
     switch (file.get("format").asString()) {
-      case "cut1d/1" -> bars(file, plan);
-      case "cutjob1d/1" -> job(file, plan);
+      case "cut1d/1", "trammel-cut-bars/1" -> bars(file, plan);
+      case "cutjob1d/1", "trammel-cut-job/1" -> job(file, plan);
       default -> plates(file, plan);
     }
   }
@@ -65,7 +65,8 @@ final class CutPlanChecker {
   private static void plates(JsonNode file, JsonNode plan) {
     bounds(plan);
     boolean strip = file.get("problem").asString().equals("strip");
-    boolean outlines = file.get("format").asString().equals("poly2d/1");
+    boolean outlines =
+        List.of("poly2d/1", "trammel-cut-outlines/1").contains(file.get("format").asString());
     double margin = file.get("margin").asDouble();
     Map<String, Integer> wanted = new HashMap<>();
     for (JsonNode part : file.get("parts")) {

@@ -21,7 +21,7 @@ class MotionFileTest {
   private static final String GOOD =
       """
       {
-        "format": "rigid-axle-motion-vectors/1",
+        "format": "trammel-linkage/1",
         "name": "level bars",
         "layout": {
           "track_mm": 1500, "tyre_loaded_radius_mm": 320,
@@ -88,6 +88,13 @@ class MotionFileTest {
     assertEquals(0, pose.get("pinion_angle_deg").asDouble(), 1e-6);
   }
 
+  /** The reference vectors and what users wrote before have this name. */
+  @Test
+  void theFormerNameOfTheFormatIsStillRead() throws IOException {
+    String former = GOOD.replace("trammel-linkage/1", "rigid-axle-motion-vectors/1");
+    assertEquals(json(GOOD).get("poses"), json(former).get("poses"));
+  }
+
   @Test
   void posesOfTheFileAreAnsweredInItsOrder() throws IOException {
     JsonNode poses = json(GOOD).get("poses");
@@ -152,8 +159,8 @@ class MotionFileTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "\"rigid-axle-motion-vectors/1\" | \"rigid-axle-motion-vectors/9\" | format",
-        "\"format\": \"rigid-axle-motion-vectors/1\", | `` | format",
+        "\"trammel-linkage/1\" | \"trammel-linkage/9\" | format",
+        "\"format\": \"trammel-linkage/1\", | `` | format",
         "\"track_mm\": 1500 | \"track_mm\": \"1500\" | layout.track_mm",
         "\"track_mm\": 1500 | \"track_mm\": -1500 | layout.track_mm",
         "\"track_mm\": 1500 | \"track_mm\": 0 | layout.track_mm",

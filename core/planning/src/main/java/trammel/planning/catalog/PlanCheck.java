@@ -37,6 +37,10 @@ public enum PlanCheck {
   RAIL_RUST("rail-rust", "wall of the rail left where rust is deepest", Measure.SHARE),
   /** Holes in the rail's flange. */
   RAIL_HOLES("rail-holes", "largest hole in a flange of the rail, share of it", Measure.SHARE),
+  /** The tyre against its load index. */
+  TYRE_LOAD("tyre-load", "load of the heavier rear tyre, share of its load index", Measure.SHARE),
+  /** The axle against its rating. */
+  AXLE_RATING("axle-rating", "load of the rear axle, share of its rating", Measure.SHARE),
   /** The plates of a bracket about its bolt. */
   TABS(
       "bracket-tabs",

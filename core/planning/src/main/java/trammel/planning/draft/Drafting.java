@@ -204,6 +204,8 @@ public final class Drafting {
     QuantityPrinter print = new QuantityPrinter(linkageSite.units());
     List<Check> checks = new ArrayList<>(new MeasurementChecks(job.measured(), print).all());
     checks.addAll(StandardChecks.all());
+    checks.add(RatedLoad.ofTyre(job.measured().tyre()));
+    checks.add(RatedLoad.ofAxle(job.measured().axle()));
     checks.add(new BracketTabs());
     checks.add(new BracketWelds(linkage, linkageSite));
     checks.add(new DroopEnd(additions));

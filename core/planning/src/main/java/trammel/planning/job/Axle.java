@@ -16,6 +16,7 @@ import trammel.reading.quantity.Measurement;
  * @param housingRadius largest radius of the centre housing about the axle's line, if measured
  * @param pinion rear universal joint from the axle's centre, in the attitude of pinionAngle
  * @param pinionAngle elevation of the pinion's axis, nose up positive
+ * @param ratingKg what the axle may carry by its maker (kg), if it was given
  */
 public record Axle(
     double tubeDiameterMm,
@@ -25,7 +26,8 @@ public record Axle(
     Measurement outerLimit,
     Optional<Measurement> housingRadius,
     MeasuredPosition pinion,
-    MeasuredAngle pinionAngle) {
+    MeasuredAngle pinionAngle,
+    Optional<Double> ratingKg) {
   /** Refuses a wall that leaves no bore. */
   public Axle {
     if (!(tubeWallMm > 0 && 2 * tubeWallMm < tubeDiameterMm)) {

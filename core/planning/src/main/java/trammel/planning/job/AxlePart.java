@@ -41,7 +41,8 @@ final class AxlePart {
   private static final Field<Measurement> HOUSING_RADIUS =
       Field.measuredLength(
               "housing_radius",
-              "largest radius of the centre housing; left out, it is taken as 6 in, and the clearances say so",
+              "largest radius of the centre housing; left out, it is taken as 6 in, and the"
+                  + " clearances say so",
               inches(1),
               inches(15))
           .measuredFrom("out from the axle's line")
@@ -57,6 +58,14 @@ final class AxlePart {
               degrees(30))
           .measuredFrom("on the machined face of the yoke, against level or frame as stated");
 
+  private static final Field<Double> RATING =
+      Field.massKg(
+              "rating",
+              "what the rear axle may carry by its maker, the rear GAWR of the vehicle's label",
+              300,
+              10_000)
+          .optional();
+
   static final Field<FieldValues> FIELD =
       Field.section(
           "axle",
@@ -69,7 +78,8 @@ final class AxlePart {
               OUTER_LIMIT,
               HOUSING_RADIUS,
               PINION,
-              PINION_ANGLE));
+              PINION_ANGLE,
+              RATING));
 
   private AxlePart() {}
 
@@ -82,7 +92,8 @@ final class AxlePart {
         values.get(OUTER_LIMIT),
         values.find(HOUSING_RADIUS),
         values.get(PINION),
-        values.get(PINION_ANGLE));
+        values.get(PINION_ANGLE),
+        values.find(RATING));
   }
 
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {

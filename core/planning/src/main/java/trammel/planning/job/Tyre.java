@@ -12,6 +12,8 @@ import trammel.reading.quantity.Measurement;
  * @param rimWidthMm width of the rim between the beads, mm, if it was given
  * @param wheelOffsetMm mounting face outboard of the rim's middle, mm; negative if inboard
  * @param loadedRadius wheel centre above the ground at ride weight
+ * @param loadIndex load index on the sidewall, if it was given
+ * @param passengerOnTruck a passenger tyre on a truck, whose load counts divided by 1.10
  */
 public record Tyre(
     Optional<String> size,
@@ -19,7 +21,9 @@ public record Tyre(
     double widthMm,
     Optional<Double> rimWidthMm,
     double wheelOffsetMm,
-    Measurement loadedRadius) {
+    Measurement loadedRadius,
+    Optional<Integer> loadIndex,
+    boolean passengerOnTruck) {
   /** Refuses sizes that are not more than zero. */
   public Tyre {
     if (!(diameterMm > 0 && widthMm > 0)) {

@@ -37,11 +37,29 @@ final class TyrePart {
               inches(30))
           .measuredFrom("up from the level floor, tyre at its pressure");
 
+  private static final Field<Integer> LOAD_INDEX =
+      Field.count("load_index", "load index on the sidewall, such as 111 of 111T", 60, 126)
+          .optional();
+  private static final Field<Boolean> PASSENGER_ON_TRUCK =
+      Field.flag(
+              "passenger_on_truck",
+              "a passenger tyre (P, or no letters before the size) on a pickup, van or other truck:"
+                  + " its load then counts divided by 1.10")
+          .withDefault(false);
+
   static final Field<FieldValues> FIELD =
       Field.section(
           "tyre",
           "the rear tyre and wheel; give size, or diameter and width",
-          List.of(SIZE, DIAMETER, WIDTH, RIM_WIDTH, WHEEL_OFFSET, LOADED_RADIUS));
+          List.of(
+              SIZE,
+              DIAMETER,
+              WIDTH,
+              RIM_WIDTH,
+              WHEEL_OFFSET,
+              LOADED_RADIUS,
+              LOAD_INDEX,
+              PASSENGER_ON_TRUCK));
 
   private TyrePart() {}
 
@@ -53,7 +71,9 @@ final class TyrePart {
         size.isPresent() ? size.get().widthMm() : values.get(WIDTH),
         values.find(RIM_WIDTH),
         values.get(WHEEL_OFFSET),
-        values.get(LOADED_RADIUS));
+        values.get(LOADED_RADIUS),
+        values.find(LOAD_INDEX),
+        values.get(PASSENGER_ON_TRUCK));
   }
 
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {

@@ -68,6 +68,8 @@ class StandardCatalogTest {
     "joint-rating-hard, -Infinity, 2, -Infinity, 4",
     "axle-tube-hard, 1.2, Infinity, 1, Infinity",
     "droop-end, -Infinity, 0, -Infinity, 12.7",
+    "tyre-load, -Infinity, 0.9, -Infinity, 1",
+    "axle-rating, -Infinity, 0.95, -Infinity, 1",
     "mount-strength, 1.5, Infinity, 1, Infinity",
     "parts-apart, -Infinity, 0, -Infinity, 0",
     "linkage-reach, 1, Infinity, 1, Infinity",

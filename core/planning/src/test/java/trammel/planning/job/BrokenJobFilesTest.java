@@ -96,10 +96,14 @@ class BrokenJobFilesTest {
         "job: | jobs: | jobs | Did you mean job?",
         "measured: | measurd: | measurd | Did you mean measured?",
         "chosen: | selected: | selected | format, job, measured",
-        "{left: 118 1/2 in, right: 118 1/2 in} | 118 1/2 in | measured.wheelbase | a group with the keys left and right",
-        "{left: 118 1/2 in, right | {left: 118 1/2, rihgt | measured.wheelbase.rihgt | Did you mean right?",
-        "{left: 118 1/2 in, right | {left: 118 1/2 mm, right | measured.wheelbase.left | Fractions are for inches",
-        "{left: 118 1/2 in, right | {left: 118 mm, right | measured.wheelbase.left | from 60 in to 280 in",
+        "{left: 118 1/2 in, right: 118 1/2 in} | 118 1/2 in | measured.wheelbase | a group with the"
+            + " keys left and right",
+        "{left: 118 1/2 in, right | {left: 118 1/2, rihgt | measured.wheelbase.rihgt | Did you mean"
+            + " right?",
+        "{left: 118 1/2 in, right | {left: 118 1/2 mm, right | measured.wheelbase.left | Fractions"
+            + " are for inches",
+        "{left: 118 1/2 in, right | {left: 118 mm, right | measured.wheelbase.left | from 60 in to"
+            + " 280 in",
         "1.0 deg from level | 1.0 deg from frame | measured.rake.on_stands | from level",
         "1.0 deg from level | 100 deg | measured.rake.on_stands | -10 deg to 10 deg",
         "at_ride: 0.5 deg | at_ride: 0.5 in | measured.rake.at_ride | in is for a length",
@@ -108,9 +112,12 @@ class BrokenJobFilesTest {
         "shape: channel | shape: round | measured.rails.shape | channel or box",
         "[38 in, 38 1/16 in] | [] | measured.rails.outside_at_axle | one reading",
         "[38 in, 38 1/16 in] | [38 in, [38 in]] | measured.rails.outside_at_axle[1] | a list of 1",
-        "[38 in, 38 1/16 in] | [38 in, wide] | measured.rails.outside_at_axle[1] | start with a number",
-        "between_at_axle: 32 in | between_at_axle: 30 in | measured.rails.outside_at_axle | Measure outside_at_axle, between_at_axle and flange again",
-        "between_at_front_mounts: 30 in | between_at_front_mounts: 36 in | measured.rails.outside_at_front_mounts | within 1/4 in",
+        "[38 in, 38 1/16 in] | [38 in, wide] | measured.rails.outside_at_axle[1] | start with a"
+            + " number",
+        "between_at_axle: 32 in | between_at_axle: 30 in | measured.rails.outside_at_axle | Measure"
+            + " outside_at_axle, between_at_axle and flange again",
+        "between_at_front_mounts: 30 in | between_at_front_mounts: 36 in |"
+            + " measured.rails.outside_at_front_mounts | within 1/4 in",
         "depth: 6 in | depth: 6 lb | measured.rails.depth | lb is for a weight",
         "depth: 6 in | depth: 6,5 | measured.rails.depth | comma",
         "depth: 6 in | depth: 1/2/3 | measured.rails.depth | more than one number",
@@ -125,28 +132,43 @@ class BrokenJobFilesTest {
         "wall: 3/16 in | wall: 16/3 in | measured.rails.wall | halves, quarters",
         "wall: 3/16 in | wall: 3 | measured.rails.wall | 0.05 in to 3/4 in",
         "tube_wall: 1/4 in | tube_wall: 4 in | measured.axle.tube_wall | to 1 in",
-        "inner_limit: 7 in | inner_limit: 27 in | measured.axle.inner_limit | less than outer_limit",
-        "outer_limit: 26 in | outer_limit: 40 in | measured.axle.outer_limit | half of flange_to_flange",
-        "{forward: 11 in, left: 0, up: -1 1/2 in} | {forward: 11 in, left: 0} | measured.axle.pinion.up | Add up",
-        "{forward: 11 in, left: 0, up: -1 1/2 in} | [11 in, 0, -1 1/2 in] | measured.axle.pinion | forward, left and up",
-        "[2.5 deg from level, 2.6 deg from level] | 2.5 deg | measured.axle.pinion_angle | 2.5 deg from level, or 2.5 deg from frame",
-        "[2.5 deg from level, 2.6 deg from level] | 2.5 | measured.axle.pinion_angle | Say what it was read against",
-        "[2.5 deg from level, 2.6 deg from level] | 2.5 deg from floor | measured.axle.pinion_angle | level or frame",
+        "inner_limit: 7 in | inner_limit: 27 in | measured.axle.inner_limit | less than"
+            + " outer_limit",
+        "outer_limit: 26 in | outer_limit: 40 in | measured.axle.outer_limit | half of"
+            + " flange_to_flange",
+        "{forward: 11 in, left: 0, up: -1 1/2 in} | {forward: 11 in, left: 0} |"
+            + " measured.axle.pinion.up | Add up",
+        "{forward: 11 in, left: 0, up: -1 1/2 in} | [11 in, 0, -1 1/2 in] | measured.axle.pinion |"
+            + " forward, left and up",
+        "[2.5 deg from level, 2.6 deg from level] | 2.5 deg | measured.axle.pinion_angle | 2.5 deg"
+            + " from level, or 2.5 deg from frame",
+        "[2.5 deg from level, 2.6 deg from level] | 2.5 | measured.axle.pinion_angle | Say what it"
+            + " was read against",
+        "[2.5 deg from level, 2.6 deg from level] | 2.5 deg from floor | measured.axle.pinion_angle"
+            + " | level or frame",
         "2.6 deg from level] | 2.6 deg from frame] | measured.axle.pinion_angle | same datum",
-        "2.6 deg from level] | 26 in from level] | measured.axle.pinion_angle[1] | in is for a length",
+        "2.6 deg from level] | 26 in from level] | measured.axle.pinion_angle[1] | in is for a"
+            + " length",
         "size: 255/70R16 | size: 31x10.50R15 | measured.tyre.size | diameter and width instead",
         "size: 255/70R16 | diameter: 30 in | measured.tyre.size | diameter without width",
         "size: 255/70R16 | {} | measured.tyre | not YAML",
         "~    size: 255/70R16\\n~ | | measured.tyre.size | either size, or diameter and width",
-        "size: 255/70R16 | size: 255/70R16\\n    width: 10 in | measured.tyre.width | Take one of them out",
-        "loaded_radius: 14 1/4 in | loaded_radius: 16 in | measured.tyre.loaded_radius | half the unloaded diameter",
-        "angle: 3.0 deg from frame | angle: 3.0 deg | measured.transmission.angle | from level or from frame",
-        "slip_room: 1 1/4 in | slip_rom: 1 1/4 in | measured.driveshaft.slip_rom | Did you mean slip_room?",
-        "tube_wall: 0.083 in | tube_wall: 83 in | measured.driveshaft.tube_wall | 0.03 in to 1/2 in",
+        "size: 255/70R16 | size: 255/70R16\\n"
+            + "    width: 10 in | measured.tyre.width | Take one of them out",
+        "loaded_radius: 14 1/4 in | loaded_radius: 16 in | measured.tyre.loaded_radius | half the"
+            + " unloaded diameter",
+        "angle: 3.0 deg from frame | angle: 3.0 deg | measured.transmission.angle | from level or"
+            + " from frame",
+        "slip_room: 1 1/4 in | slip_rom: 1 1/4 in | measured.driveshaft.slip_rom | Did you mean"
+            + " slip_room?",
+        "tube_wall: 0.083 in | tube_wall: 83 in | measured.driveshaft.tube_wall | 0.03 in to 1/2"
+            + " in",
         "rear_left: 820 | rear_left: 820 in | measured.weights.rear_left | in is for a length",
         "rear_left: 820 | rear_left: 20 | measured.weights.rear_left | 50 lb to 15000 lb",
-        "unsprung_rear: 380 lb | unsprung_rear: 1700 lb | measured.weights.unsprung_rear | less than both rear wheels",
-        "from: estimated | from: guess | measured.weights.centre_of_gravity_from | measured or estimated",
+        "unsprung_rear: 380 lb | unsprung_rear: 1700 lb | measured.weights.unsprung_rear | less"
+            + " than both rear wheels",
+        "from: estimated | from: guess | measured.weights.centre_of_gravity_from | measured or"
+            + " estimated",
         "first_gear: 3.06 | first_gear: 3.06:1 | measured.drive.first_gear | plain number",
         "first_gear: 3.06 | first_gear: 306 | measured.drive.first_gear | 0.5 to 25",
         "330 lb-ft | 330 lb | measured.drive.engine_torque | lb is for a weight",
@@ -158,14 +180,20 @@ class BrokenJobFilesTest {
         "[20 in, 52 in] | [20 in] | measured.obstacles[0].box.forward | a list of two lengths",
         "name: tail pipe | name: fuel tank | measured.obstacles[1].name | a second time",
         "cylinder: | tube: | measured.obstacles[1].tube | name, kind, box and cylinder",
-        "diameter: 2 1/2 in | radius: 1 1/4 in | measured.obstacles[1].cylinder.radius | from, to and diameter",
-        "{forward: 60 in, left: -14 in, up: 16 in} | {forward: -20 in, left: -18 in, up: 20 in} | measured.obstacles[1].cylinder.to | the same place as from",
+        "diameter: 2 1/2 in | radius: 1 1/4 in | measured.obstacles[1].cylinder.radius | from, to"
+            + " and diameter",
+        "{forward: 60 in, left: -14 in, up: 16 in} | {forward: -20 in, left: -18 in, up: 20 in} |"
+            + " measured.obstacles[1].cylinder.to | the same place as from",
         "{mounting: inboard} | inboard | chosen.linkage_options | a group of keys",
-        "~  ride:~ | ~  additions: [straps]\n  ride:~ | chosen.additions | names, each with a group",
-        "~  ride:~ | ~  additions: {straps: 2}\n  ride:~ | chosen.additions.straps | {} to leave each",
+        "~  ride:~ | ~  additions: [straps]\n"
+            + "  ride:~ | chosen.additions | names, each with a group",
+        "~  ride:~ | ~  additions: {straps: 2}\n"
+            + "  ride:~ | chosen.additions.straps | {} to leave each",
         "bump: 3 1/2 in | bump: 35 in | chosen.ride.bump | 1/2 in to 14 in",
-        "pinion_angle: 3 deg from level | pinion_angle: 3 deg from frame | chosen.pinion_angle | from level",
-        "{up: 12 1/4 in} | {high: 12 1/4 in} | chosen.pickups.lower-left.frame.high | forward, left and up",
+        "pinion_angle: 3 deg from level | pinion_angle: 3 deg from frame | chosen.pinion_angle |"
+            + " from level",
+        "{up: 12 1/4 in} | {high: 12 1/4 in} | chosen.pickups.lower-left.frame.high | forward, left"
+            + " and up",
         "{up: 12 1/4 in} | {} | chosen.pickups.lower-left | changes nothing",
         "{axle: {left: -20 in, up: 14 in}} | {} | chosen.pickups.lateral | changes nothing",
         "labour_rate: 95.00 | labour_rate: $95 | terms.labour_rate | 95.00",
@@ -184,13 +212,16 @@ class BrokenJobFilesTest {
         "currency: USD | currency: usd | terms.currency | three capital letters",
         "good: 3 deg | check: other | terms.limits[0].check | a second time",
         "~      good: 3 deg\\n~ | | terms.limits[0].good | neither good nor stop",
-        "~      reason: Bed floor dictates the front mount.\\n~ | | terms.limits[0].reason | why this job may differ",
+        "~      reason: Bed floor dictates the front mount.\\n"
+            + "~ | | terms.limits[0].reason | why this job may differ",
         "note: | \\tnote: | job.units | not YAML",
         "note: Air | note: 'Air | job.note | not YAML",
         "flange: 3 in | flange: *three | measured.rails.flange | anchor or alias",
-        "{left: 118 1/2 in, right | &both {left: 118 1/2 in, right | measured.wheelbase | anchor or alias",
+        "{left: 118 1/2 in, right | &both {left: 118 1/2 in, right | measured.wheelbase | anchor or"
+            + " alias",
         "flange: 3 in | flange: !!str 3 in | measured.rails.flange | YAML tag",
-        "flange: 3 in | flange: 3 in\\n    flange: 3 in | measured.rails.flange | stands first in line 22",
+        "flange: 3 in | flange: 3 in\\n"
+            + "    flange: 3 in | measured.rails.flange | stands first in line 23",
         "flange: 3 in | <<: {flange: 3 in} | measured.rails.<< | unknown key",
         "terms: | ~---\\nterms:~ | whole file | more than one document"
       })

@@ -452,7 +452,7 @@ class ShopDrawingsIT {
 
   /** The long run; docs/reliability.md has its command. */
   @Tag("long")
-  @Seeds(100)
+  @Seeds(126)
   void everyPlateOfAHundredVehiclesIsWhereItsSheetsSay(Draw draw) throws IOException {
     theSheetsHold(draw);
   }

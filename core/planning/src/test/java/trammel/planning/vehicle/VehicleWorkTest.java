@@ -12,6 +12,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.assembly.SeamRun;
+import trammel.assembly.SpotPath;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
@@ -33,6 +35,7 @@ import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.NotchPlate;
 import trammel.trade.welding.FilletWeld;
+import trammel.trade.welding.PlugWeld;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldPosition;
 import trammel.trade.welding.WeldSeam;
@@ -194,7 +197,7 @@ class VehicleWorkTest {
     }
   }
 
-  /** The rearmost weld in the frame is at x = -6 in: a tank 12 in behind it is near enough. */
+  /** A weld to the rail 6 in behind the axle: a tank within 12 in of it comes out. */
   @ParameterizedTest
   @CsvSource({"-18, true", "-40, false"})
   void movesATankNearAWeld(double frontIn, boolean moved) {
@@ -206,8 +209,24 @@ class VehicleWorkTest {
             12 * INCH_MM,
             14 * INCH_MM,
             22 * INCH_MM);
-    WorkPlan plan = plan(with(pickup, new Obstacle("tank", ObstacleKind.TANK, box)));
-    assertEquals(moved, operation(plan, "move-fuel-tank").isPresent());
+    Chassis tanked = with(pickup, new Obstacle("tank", ObstacleKind.TANK, box));
+    assertEquals(moved, operation(welded(tanked, WeldPlace.VEHICLE), "move-fuel-tank").isPresent());
+    assertTrue(
+        operation(welded(tanked, WeldPlace.BENCH), "move-fuel-tank").isEmpty(),
+        "what is welded on the bench is not near the tank");
+  }
+
+  private static WorkPlan welded(Chassis chassis, WeldPlace place) {
+    SeamRun run =
+        new SeamRun(
+            "bracket",
+            "left rail",
+            new SpotPath(new Point3(-6 * INCH_MM, 12 * INCH_MM, 18 * INCH_MM)));
+    WeldSeam seam =
+        WeldSeam.spots(
+            "bracket to rail", new PlugWeld(12, 5), List.of(run), WeldPosition.FLAT, place, "test");
+    return VehicleWork.plan(
+        layout(chassis), site(chassis), new WorkPlan.Builder().add(seam).build(), Optional.empty());
   }
 
   /** The tube's top reaches 19 in at full bump; a floor from 20 in up is relieved under 1 in. */

@@ -83,6 +83,7 @@ class LayersTest {
               "trammel.ledger..",
               "trammel.planning..",
               "trammel.trade..",
+              "trammel.engine.quantity..",
               "java..",
               "org.sqlite..");
 

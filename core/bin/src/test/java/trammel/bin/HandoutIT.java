@@ -212,6 +212,22 @@ class HandoutIT {
     assertTrue(block.contains("set and tacked by"), block);
   }
 
+  /** An order is a letter of its own: number, day, both addresses, and what can be bought. */
+  @Test
+  void anOrderSaysWhoBuysWhatFromWhomInWholePacks() throws Exception {
+    String order = joined(pickup().folder().resolve("office/material-order.pdf"));
+    for (String words :
+        List.of(
+            "order no. D-101-1 placed on 2026-11-25",
+            "steel yard, 2 Example Road, Anytown (invented)",
+            "Demonstration Frame Works (invented), 1 Example Street, Anytown",
+            "1 125 ft3 cylinder shielding gas, argon/CO2 75/25 27.50 $27.50",
+            "1 11 lb spool solid wire 0.035 in, ER70S-6 38.50 $38.50")) {
+      assertTrue(order.contains(words), words + " is not in: " + order);
+    }
+    assertFalse(order.contains("plate-0.250"), "keys of the catalog are no words");
+  }
+
   /** Every seam of the floor's weld list is looked over by its number; the owner's own sheet. */
   @Test
   void everyWeldIsLookedOverAndTheOwnerKnowsWhatToLookAt() throws Exception {

@@ -1,5 +1,6 @@
 package trammel.app.documents;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -95,16 +96,22 @@ public final class OrderDocument {
     return model;
   }
 
+  /** A price of one: cents at least, and every part of a cent that the supplier asks. */
+  private static String each(BigDecimal price) {
+    BigDecimal plain = price.stripTrailingZeros();
+    return plain.setScale(Math.max(2, plain.scale())).toPlainString();
+  }
+
   private static Grid grid(SupplierOrder supplier) {
     Grid grid =
         new Grid(
-            "bllrr", new int[] {11, 16, 45, 14, 14}, "how many", "unit", "what", "each", "amount");
+            "bllrr", new int[] {11, 22, 41, 12, 14}, "how many", "unit", "what", "each", "amount");
     for (OrderLine line : supplier.lines()) {
       grid.row(
           Amounts.plain(line.quantity().doubleValue()),
           line.unit(),
           line.title(),
-          Amounts.plain(line.price().doubleValue()),
+          each(line.price()),
           line.amount().text());
     }
     for (Charge charge : supplier.charges()) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import trammel.planning.job.JobFields;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
@@ -121,6 +122,8 @@ public final class Answers {
     if (node instanceof TextNode text) {
       // In double quotes, so that no answer can be taken for anything but a text.
       out.append(ValueText.quoted(text.text()));
+    } else if (node instanceof FlagNode flag) {
+      out.append(flag.value());
     } else if (node instanceof ListNode list) {
       out.append('[');
       for (int i = 0; i < list.entries().size(); i++) {

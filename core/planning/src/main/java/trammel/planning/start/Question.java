@@ -9,6 +9,7 @@ import trammel.reading.fields.FieldReader;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.BadInputException;
 import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.NumberNode;
@@ -97,7 +98,11 @@ public record Question(String path, String section, String reason, Field<?> fiel
       }
       return new ListNode(where, repeats);
     }
-    return new TextNode(where, answer.strip());
+    String words = answer.strip();
+    boolean flag = words.equals("true") || words.equals("false");
+    return flag && field.kind() == FieldKind.FLAG
+        ? new FlagNode(where, words.equals("true"))
+        : new TextNode(where, words);
   }
 
   private static ObjectNode point(Location where, String answer) {
@@ -130,6 +135,9 @@ public record Question(String path, String section, String reason, Field<?> fiel
     }
     if (node instanceof NumberNode number) {
       return Optional.of(number.text());
+    }
+    if (node instanceof FlagNode flag) {
+      return Optional.of(Boolean.toString(flag.value()));
     }
     if (node instanceof ListNode list) {
       return joined(list.entries(), REPEAT + " ");

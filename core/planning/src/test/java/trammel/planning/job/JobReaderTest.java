@@ -140,6 +140,7 @@ class JobReaderTest {
   void everyDefaultThatWasTakenIsStated() {
     assertEquals(
         List.of(
+            "measured.tyre.passenger_on_truck: false",
             "measured.drive.stall_ratio: 2",
             "measured.drive.low_range: 1",
             "measured.brakes.front_share: 65 %",

@@ -67,7 +67,10 @@ class AnswersTest {
     "job.date, 2026-11-28, true",
     "job.date, tomorrow, false",
     "measured.rails.shape, box, true",
-    "measured.rails.shape, round, false"
+    "measured.rails.shape, round, false",
+    "measured.tyre.passenger_on_truck, true, true",
+    "measured.tyre.passenger_on_truck, no, true",
+    "measured.tyre.passenger_on_truck, perhaps, false"
   })
   void everyAnswerIsCheckedAtOnce(String path, String answer, boolean good) {
     assertEquals(

@@ -127,7 +127,7 @@ class FigureCommandTest {
         "tube-weight outside=1.75 wall=wide | wall",
         "tube-weight outside=1.75 wall= | wall",
         "tube-weight outside=1.75 wall=-0.120 | wall",
-        "tube-weight outside=1.75 wall=1 | Wall",
+        "tube-weight outside=1.75 wall=1 | wall",
         "tube-weight outside=1.75 wall=0.120lb | wall",
         "tube-weight outside=NaN wall=0.120 | outside",
         "tube-weight outside=1e999 wall=0.120 | outside",

@@ -38,7 +38,7 @@ final class DrawnEdges {
               + NUMBER
               + "\" y2=\""
               + NUMBER
-              + "\" stroke=\"#b3261e\"");
+              + "\" stroke=\"#a8331c\"");
   private static final Pattern STROKE =
       Pattern.compile(
           "<polyline points=\"([^\"]*)\" fill=\"none\" stroke=\"black\""

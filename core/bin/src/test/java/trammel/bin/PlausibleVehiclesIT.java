@@ -58,7 +58,7 @@ class PlausibleVehiclesIT {
     GOOD
   }
 
-  @Seeds(200)
+  @Seeds(100)
   void aPlausibleVehicleIsLaidOutOrRefusedWithWhatToChange(Draw draw) {
     AxleLinkage linkage = draw.oneOf(LINKAGES);
     String spring = draw.oneOf("coil-spring", "air-spring");

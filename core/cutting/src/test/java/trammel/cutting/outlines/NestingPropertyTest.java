@@ -34,7 +34,7 @@ class NestingPropertyTest {
           List.of(0.0, 90.0, 180.0, 270.0),
           List.of(0.0, 31.0, 90.0, 147.5));
 
-  @Seeds(1000)
+  @Seeds(250)
   void everyStripIsSound(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     double marginMm = margin(draw);
@@ -44,7 +44,7 @@ class NestingPropertyTest {
   }
 
   /** And never dearer than the rectangles around the parts, laid as they are drawn. */
-  @Seeds(500)
+  @Seeds(125)
   void everySheetIsSoundAndNoDearerThanRectangles(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     double marginMm = margin(draw);
@@ -78,7 +78,7 @@ class NestingPropertyTest {
    * where it finds them far enough apart. Between, a corner's clearance may be cut up to 45° wide
    * instead of round.
    */
-  @Seeds(500)
+  @Seeds(125)
   void whatIsTooCloseIsToldFromWhatIsNot(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     double clearanceMm = kerf(draw);

@@ -112,7 +112,7 @@ class QuickNestingTest {
         checked(NestingInstances.problem(ReferenceFiles.read("poly2d", name))).sheets().isEmpty());
   }
 
-  @Seeds(2000)
+  @Seeds(500)
   void everyPlanIsSound(Draw draw) {
     NestingProblem problem = problem(draw);
     runs++;

@@ -17,7 +17,7 @@ class SheetCutterPropertyTest {
   /** The effort of a job's plan of one thickness. */
   private static final long EFFORT = 30;
 
-  @Seeds(2000)
+  @Seeds(500)
   void everyPlanIsSound(Draw draw) {
     SheetCuttingProblem problem = problem(draw);
     SheetCuttingPlan plan = SheetCutter.withEffort(EFFORT).cut(problem);

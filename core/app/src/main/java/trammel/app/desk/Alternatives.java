@@ -58,7 +58,7 @@ public final class Alternatives {
     try {
       Draft draft = bench.draft(document);
       Estimate estimate = bench.estimate(draft);
-      List<CheckResult> checks = draft.judge().judge(draft.layout());
+      List<CheckResult> checks = draft.judge().verdicts(draft.layout());
       return new Way(Optional.of(estimate), checks, "", false);
     } catch (BadInputException wrong) {
       throw wrong;

@@ -10,7 +10,6 @@ import trammel.app.drawings.Paper.Anchor;
 import trammel.app.drawings.SheetTable.Column;
 import trammel.assembly.Assembly;
 import trammel.assembly.Place;
-import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.VehicleParts;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -102,19 +101,10 @@ final class AxleSheets {
                 .map(Map.Entry::getValue)
                 .filter(bracket -> bracket.datum().kind().axle())
                 .toList());
-    List<SeenLine> lines = scene.lines(Viewpoint.REAR);
-    double halfMm =
-        lines.stream()
-                .mapToDouble(line -> Math.max(Math.abs(line.fromX()), Math.abs(line.toX())))
-                .max()
-                .orElseThrow()
-            + AIR_MM;
-    double lowMm =
-        lines.stream().mapToDouble(line -> Math.min(line.fromY(), line.toY())).min().orElse(0)
-            - AIR_MM / 2;
-    double highMm =
-        lines.stream().mapToDouble(line -> Math.max(line.fromY(), line.toY())).max().orElse(0)
-            + AIR_MM / 2;
+    LineReach reach = LineReach.of(scene.lines(Viewpoint.REAR));
+    double halfMm = Math.max(-reach.left(), reach.right()) + AIR_MM;
+    double lowMm = reach.bottom() - AIR_MM / 2;
+    double highMm = reach.top() + AIR_MM / 2;
     double roomX = ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - VALUES_MM;
     double bodyMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
     double roomY = bodyMm / 2 - Balloons.ROW_MM - 4;
@@ -183,17 +173,11 @@ final class AxleSheets {
 
   /** Left, bottom and side of the square that an end view shows (mm of the vehicle). */
   private double[] endWindowMm(BracketKind kind) {
-    List<SeenLine> lines = end(kind).lines(Viewpoint.SIDE);
-    double left =
-        lines.stream().mapToDouble(line -> Math.min(line.fromX(), line.toX())).min().orElse(0);
-    double right =
-        lines.stream().mapToDouble(line -> Math.max(line.fromX(), line.toX())).max().orElse(0);
-    double low =
-        lines.stream().mapToDouble(line -> Math.min(line.fromY(), line.toY())).min().orElse(0);
-    double high =
-        lines.stream().mapToDouble(line -> Math.max(line.fromY(), line.toY())).max().orElse(0);
-    double side = Math.max(right - left, high - low) + AIR_MM;
-    return new double[] {(left + right - side) / 2, (low + high - side) / 2, side};
+    LineReach reach = LineReach.of(end(kind).lines(Viewpoint.SIDE));
+    double side = Math.max(reach.width(), reach.height()) + AIR_MM;
+    return new double[] {
+      (reach.left() + reach.right() - side) / 2, (reach.bottom() + reach.top() - side) / 2, side
+    };
   }
 
   /** Each bracket from the left end of the tube, with the turn of its hole. */

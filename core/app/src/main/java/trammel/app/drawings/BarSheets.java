@@ -10,7 +10,6 @@ import trammel.app.drawings.SheetTable.Column;
 import trammel.assembly.CopedTube;
 import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
-import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.TubeNeed;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -79,10 +78,8 @@ final class BarSheets {
     SheetTable table = table(kinds);
     double bodyMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
     double rowMm = (bodyMm - table.heightMm() - GAP_MM) / kinds.size();
-    double longestMm =
-        kinds.stream().mapToDouble(kind -> reach(kind)[1] - reach(kind)[0]).max().orElseThrow();
-    double highestMm =
-        kinds.stream().mapToDouble(kind -> reach(kind)[3] - reach(kind)[2]).max().orElseThrow();
+    double longestMm = kinds.stream().mapToDouble(kind -> reach(kind).width()).max().orElseThrow();
+    double highestMm = kinds.stream().mapToDouble(kind -> reach(kind).height()).max().orElseThrow();
     int oneTo =
         ShopSheet.oneTo(
             job.units(),
@@ -157,26 +154,19 @@ final class BarSheets {
     return PartScene.of(job.assembly(), ids, view(bar));
   }
 
-  /** From left to right and from low to high in the picture (mm of the bar). */
-  private double[] reach(Kind kind) {
-    List<SeenLine> lines = kind.scene.lines(Viewpoint.SIDE);
-    return new double[] {
-      lines.stream().mapToDouble(line -> Math.min(line.fromX(), line.toX())).min().orElse(0),
-      lines.stream().mapToDouble(line -> Math.max(line.fromX(), line.toX())).max().orElse(0),
-      lines.stream().mapToDouble(line -> Math.min(line.fromY(), line.toY())).min().orElse(0),
-      lines.stream().mapToDouble(line -> Math.max(line.fromY(), line.toY())).max().orElse(0)
-    };
+  private static LineReach reach(Kind kind) {
+    return LineReach.of(kind.scene.lines(Viewpoint.SIDE));
   }
 
   private void draw(Paper paper, Kind kind, double y, double scale) {
-    double[] reach = reach(kind);
+    LineReach reach = reach(kind);
     ViewWindow window =
         new ViewWindow(
             Viewpoint.SIDE,
-            reach[0] - 1,
-            reach[1] + 1,
-            reach[2] - 1,
-            reach[3] + 1,
+            reach.left() - 1,
+            reach.right() + 1,
+            reach.bottom() - 1,
+            reach.top() + 1,
             scale,
             ShopSheet.LEFT_MM,
             y + 4);

@@ -1,21 +1,17 @@
 package trammel.app.drawings;
 
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.app.drawings.SheetTable.Column;
 import trammel.assembly.Mate;
 import trammel.assembly.PartKind;
 import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
-import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.VehicleParts;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -118,13 +114,11 @@ final class RailSheets {
       return new Point3(ahead * alongMm, 0, upMm);
     }
 
-    DoubleSummaryStatistics reach(
-        ToDoubleFunction<SeenLine> start, ToDoubleFunction<SeenLine> end) {
-      return scene.lines(Viewpoint.SIDE).stream()
-          .filter(line -> !line.id().equals(VehicleParts.rail(left)))
-          .flatMapToDouble(
-              line -> DoubleStream.of(start.applyAsDouble(line), end.applyAsDouble(line)))
-          .summaryStatistics();
+    LineReach reach() {
+      return LineReach.of(
+          scene.lines(Viewpoint.SIDE).stream()
+              .filter(line -> !line.id().equals(VehicleParts.rail(left)))
+              .toList());
     }
 
     ViewWindow window(
@@ -236,14 +230,13 @@ final class RailSheets {
   /** Both faces on one sheet; where their values take too much room, a sheet each. */
   private List<SheetPage> elevations(TableFlow flow) {
     List<FaceView> views = List.of(new FaceView(true), new FaceView(false));
-    DoubleSummaryStatistics across = views.get(0).reach(SeenLine::fromX, SeenLine::toX);
-    DoubleSummaryStatistics up = views.get(0).reach(SeenLine::fromY, SeenLine::toY);
+    LineReach reach = views.get(0).reach();
     double ahead = views.get(0).ahead;
-    double frontMm = Math.max(ahead > 0 ? -across.getMin() : across.getMax(), 0) + AIR_MM;
-    double rearMm = Math.min(ahead > 0 ? -across.getMax() : across.getMin(), 0) - AIR_MM;
+    double frontMm = Math.max(ahead > 0 ? -reach.left() : reach.right(), 0) + AIR_MM;
+    double rearMm = Math.min(ahead > 0 ? -reach.right() : reach.left(), 0) - AIR_MM;
     double depthMm = job.layout().chassis().rails().depthMm();
-    double lowMm = Math.min(up.getMin(), 0) - AIR_MM;
-    double highMm = Math.max(Math.min(up.getMax(), depthMm + ABOVE_MM), depthMm) + AIR_MM / 2;
+    double lowMm = Math.min(reach.bottom(), 0) - AIR_MM;
+    double highMm = Math.max(Math.min(reach.top(), depthMm + ABOVE_MM), depthMm) + AIR_MM / 2;
     double roomX =
         ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - TABLES_MM - VALUES_MM - GAP_MM;
     double roomMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;

@@ -73,29 +73,7 @@ final class SceneEdges {
         && window.viewpoint() != Viewpoint.REAR;
   }
 
-  /** The piece of a line within the window (Liang and Barsky, A new concept for clipping, 1984). */
   private Optional<SeenLine> within(SeenLine line) {
-    double[] span = {0, 1};
-    double dx = line.toX() - line.fromX();
-    double dy = line.toY() - line.fromY();
-    boolean some =
-        clips(-dx, line.fromX() - window.left(), span)
-            && clips(dx, window.right() - line.fromX(), span)
-            && clips(-dy, line.fromY() - window.bottom(), span)
-            && clips(dy, window.top() - line.fromY(), span);
-    return some ? Optional.of(line.piece(span[0], span[1], line.hidden())) : Optional.empty();
-  }
-
-  private static boolean clips(double outwards, double room, double[] span) {
-    if (outwards == 0) {
-      return room >= 0;
-    }
-    double at = room / outwards;
-    if (outwards < 0) {
-      span[0] = Math.max(span[0], at);
-    } else {
-      span[1] = Math.min(span[1], at);
-    }
-    return span[0] < span[1];
+    return Clip.within(window.left(), window.bottom(), window.right(), window.top(), line);
   }
 }

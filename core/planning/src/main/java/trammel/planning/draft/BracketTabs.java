@@ -4,9 +4,7 @@ import java.util.List;
 import trammel.brackets.bar.JointSeat;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.BarForces;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.BracketPlate;
@@ -20,22 +18,12 @@ import trammel.planning.catalog.PlanCheck;
  * bear at the bolt: crushing of the hole, tear-out to the edge, the metal beside the hole, the
  * whole width. Source: AISC 360-10, D5 and J7, allowable strength; see {@link PinnedJoint}.
  */
-public final class BracketTabs implements Check {
+public final class BracketTabs implements CatalogCheck {
   private static final int PLATES = 2;
 
   @Override
-  public String id() {
-    return PlanCheck.TABS.id();
-  }
-
-  @Override
-  public String title() {
-    return PlanCheck.TABS.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return PlanCheck.TABS.measure();
+  public PlanCheck check() {
+    return PlanCheck.TABS;
   }
 
   @Override

@@ -9,9 +9,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.work.WeldedFoot;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.BarForces;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -33,7 +31,7 @@ import trammel.planning.extension.Site;
  * trammel.engine.strength.WeldGroup} for the method and {@link Electrode#allowableThroatMPa()} for
  * the allowable stress.
  */
-public final class BracketWelds implements Check {
+public final class BracketWelds implements CatalogCheck {
   private static final Electrode FILLER = Electrode.E70;
 
   private final AxleLinkage linkage;
@@ -49,18 +47,8 @@ public final class BracketWelds implements Check {
   }
 
   @Override
-  public String id() {
-    return PlanCheck.WELDS.id();
-  }
-
-  @Override
-  public String title() {
-    return PlanCheck.WELDS.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return PlanCheck.WELDS.measure();
+  public PlanCheck check() {
+    return PlanCheck.WELDS;
   }
 
   /** The weld that is stressed furthest, and when. */

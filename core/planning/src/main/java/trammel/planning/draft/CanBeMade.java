@@ -6,9 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.Adjustment;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Direction;
@@ -20,7 +18,7 @@ import trammel.planning.catalog.PlanCheck;
  * be run, and room for every part. The value is the number of parts that cannot; planning ends at
  * the first, so it is 0 or 1.
  */
-final class CanBeMade implements Check {
+final class CanBeMade implements CatalogCheck {
   private final JobWork planning;
 
   CanBeMade(JobWork planning) {
@@ -28,18 +26,8 @@ final class CanBeMade implements Check {
   }
 
   @Override
-  public String id() {
-    return PlanCheck.CAN_BE_MADE.id();
-  }
-
-  @Override
-  public String title() {
-    return PlanCheck.CAN_BE_MADE.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return PlanCheck.CAN_BE_MADE.measure();
+  public PlanCheck check() {
+    return PlanCheck.CAN_BE_MADE;
   }
 
   @Override

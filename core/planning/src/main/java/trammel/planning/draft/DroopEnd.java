@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import trammel.engine.checks.Adjustment;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.Detail;
 import trammel.engine.checks.DroopWalk;
 import trammel.engine.checks.LayoutAnalysis;
@@ -23,7 +22,7 @@ import trammel.planning.catalog.PlanCheck;
  * at full droop, the axle falls through it when a wheel hangs in a hole or the vehicle on a lift,
  * and joints, spline and air springs must follow until a strap or a shock holds it.
  */
-final class DroopEnd implements Check {
+final class DroopEnd implements CatalogCheck {
   private final List<ChosenAddition> additions;
 
   DroopEnd(List<ChosenAddition> additions) {
@@ -31,18 +30,8 @@ final class DroopEnd implements Check {
   }
 
   @Override
-  public String id() {
-    return PlanCheck.DROOP_END.id();
-  }
-
-  @Override
-  public String title() {
-    return PlanCheck.DROOP_END.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return PlanCheck.DROOP_END.measure();
+  public PlanCheck check() {
+    return PlanCheck.DROOP_END;
   }
 
   @Override

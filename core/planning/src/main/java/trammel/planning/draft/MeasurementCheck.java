@@ -1,8 +1,6 @@
 package trammel.planning.draft;
 
-import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
 import trammel.planning.catalog.PlanCheck;
 
@@ -13,22 +11,7 @@ import trammel.planning.catalog.PlanCheck;
  * @param reading what it reads
  * @param advice what to do where it is not good
  */
-record MeasurementCheck(PlanCheck check, Reading reading, String advice) implements Check {
-
-  @Override
-  public String id() {
-    return check.id();
-  }
-
-  @Override
-  public String title() {
-    return check.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return check.measure();
-  }
+record MeasurementCheck(PlanCheck check, Reading reading, String advice) implements CatalogCheck {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.work.LoadedMember;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.Detail;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
@@ -19,7 +18,7 @@ import trammel.planning.catalog.PlanCheck;
  * bridges, tabs, brackets on the axle, arms and gussets, each under the largest forces of what
  * stands on it, {@link MountForces}.
  */
-final class MountStrength implements Check {
+final class MountStrength implements CatalogCheck {
   private final JobWork planning;
 
   MountStrength(JobWork planning) {
@@ -27,18 +26,8 @@ final class MountStrength implements Check {
   }
 
   @Override
-  public String id() {
-    return PlanCheck.MOUNTS.id();
-  }
-
-  @Override
-  public String title() {
-    return PlanCheck.MOUNTS.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return PlanCheck.MOUNTS.measure();
+  public PlanCheck check() {
+    return PlanCheck.MOUNTS;
   }
 
   @Override

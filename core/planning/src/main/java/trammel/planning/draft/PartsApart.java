@@ -10,7 +10,6 @@ import trammel.assembly.fit.Interference;
 import trammel.assembly.fit.Overlap;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.Adjustment;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.Detail;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
@@ -36,7 +35,7 @@ import trammel.reading.quantity.QuantityPrinter;
  * in the bracket of a lateral bar, a tyre in an outrigger. Each part by itself can be cut and
  * welded, and the job still cannot be built or driven so.
  */
-final class PartsApart implements Check {
+final class PartsApart implements CatalogCheck {
   /** A wheel this near to the end of its travel is there. */
   private static final double END_MM = 0.5;
 
@@ -51,18 +50,8 @@ final class PartsApart implements Check {
   }
 
   @Override
-  public String id() {
-    return PlanCheck.PARTS_APART.id();
-  }
-
-  @Override
-  public String title() {
-    return PlanCheck.PARTS_APART.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return PlanCheck.PARTS_APART.measure();
+  public PlanCheck check() {
+    return PlanCheck.PARTS_APART;
   }
 
   @Override

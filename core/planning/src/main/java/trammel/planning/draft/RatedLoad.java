@@ -2,7 +2,6 @@ package trammel.planning.draft;
 
 import java.util.List;
 import java.util.Optional;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.Detail;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
@@ -21,7 +20,8 @@ import trammel.planning.job.Tyre;
  * @param allowedKg what is allowed (kg), if it is known
  * @param missing what to measure where it is not
  */
-record RatedLoad(PlanCheck check, Optional<Double> allowedKg, String missing) implements Check {
+record RatedLoad(PlanCheck check, Optional<Double> allowedKg, String missing)
+    implements CatalogCheck {
 
   /** The heavier rear tyre against its load index. */
   static RatedLoad ofTyre(Tyre tyre) {
@@ -38,21 +38,6 @@ record RatedLoad(PlanCheck check, Optional<Double> allowedKg, String missing) im
         PlanCheck.AXLE_RATING,
         axle.ratingKg(),
         "what the axle may carry is not known; give measured.axle.rating");
-  }
-
-  @Override
-  public String id() {
-    return check.id();
-  }
-
-  @Override
-  public String title() {
-    return check.title();
-  }
-
-  @Override
-  public Measure measure() {
-    return check.measure();
   }
 
   @Override

@@ -159,6 +159,9 @@ class HandoutIT {
       assertTrue(floor.contains("\u2610 frame bracket of shock-left"), floor);
       assertFalse(floor.contains("bracket of spring-left"), floor);
     }
+    // Only who drives on air is told to look after it.
+    String owner = joined(folder.resolve("customer/handover.pdf"));
+    assertEquals(job.equals("pickup"), owner.contains("the tank drained of water"), owner);
     String check = job.equals("pickup") ? "slip yoke" : "axle square to frame";
     for (String file :
         List.of("tubes.csv", "plates.csv", "cut-lists.json", "drawings/side-view.svg")) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import trammel.app.text.Amounts;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.layout.SpringKind;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.fitup.Mount;
@@ -97,8 +98,11 @@ public final class HandoverDocument {
     grid.row(
         "every " + far(5000, 8000).replace("after ", "") + " or half a year",
         "Bushings and joints for play, rubber for cracks. Every weld and bracket for cracks and"
-            + " rust, paint touched up. Bump stops there and whole. Springs seated; air springs and"
-            + " lines without leaks or chafing, the tank drained of water. Tyres for even wear.",
+            + " rust, paint touched up. Bump stops there and whole. Springs seated"
+            + (onAir()
+                ? "; air springs and lines without leaks or chafing, the tank drained of water"
+                : "")
+            + ". Tyres for even wear.",
         "");
     grid.row(
         "after any blow",
@@ -110,6 +114,11 @@ public final class HandoverDocument {
         "Whoever works on brakes, shaft, tank or exhaust is shown this sheet.",
         "");
     return grid;
+  }
+
+  private boolean onAir() {
+    return paper.draft().layout().springs().stream()
+        .anyMatch(spring -> spring.kind() == SpringKind.AIR);
   }
 
   private String far(int miles, int kilometres) {

@@ -14,6 +14,7 @@ import trammel.app.commands.LedgerCommand;
 import trammel.app.commands.MotionCommand;
 import trammel.app.commands.OrderCommand;
 import trammel.app.commands.PlanCommand;
+import trammel.app.commands.PricesCommand;
 import trammel.app.commands.QuoteCommand;
 import trammel.app.commands.StartCommand;
 import trammel.app.commands.TackedCommand;
@@ -41,6 +42,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("tacked", "What was tacked, judged before it is welded for good."),
           new Entry("close", "Hours and material really used; teaches the shop's hours."),
           new Entry("ledger", "The shop's ledger: closed jobs and rack, backups, tables."),
+          new Entry("prices", "A supplier's price list into the shop's catalog."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           PAGE,
           new Entry("motion", "The engine alone on a bare linkage file."),
@@ -75,6 +77,7 @@ final class TrammelCommands implements CommandTable {
       case "tacked" -> new TackedCommand();
       case "close" -> new CloseCommand();
       case "ledger" -> new LedgerCommand();
+      case "prices" -> new PricesCommand();
       case "page" -> BroughtCommand.of(PAGE_JAR);
       case "motion" -> new MotionCommand();
       case "cut" -> new CutCommand();

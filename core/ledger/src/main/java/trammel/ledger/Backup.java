@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Copies of a ledger, made and put back by SQLite's own means: an open file is never copied. */
 final class Backup {
@@ -17,12 +18,16 @@ final class Backup {
 
   /** Writes a copy under another name, checks it, forces it to the disk, gives it its name. */
   static void write(Sql sql, Path copy) {
+    write(sql, copy, Backup::requireSound);
+  }
+
+  private static void write(Sql sql, Path copy, Consumer<Path> check) {
     requireFree(copy);
     Path part = part(copy);
     try {
       Files.deleteIfExists(part);
       sql.run("vacuum into ?", Sql.uri(part));
-      requireSound(part);
+      check.accept(part);
       force(part);
       move(part, copy);
     } catch (IOException refused) {
@@ -37,7 +42,7 @@ final class Backup {
     Path copy = file.resolveSibling(file.getFileName() + ".version-" + version);
     // From a lift that was cut off; what it holds is what is in the ledger still.
     if (!Files.exists(copy)) {
-      write(sql, copy);
+      write(sql, copy, Backup::requireWhole);
     }
   }
 
@@ -137,6 +142,15 @@ final class Backup {
     if (!findings.isEmpty()) {
       throw new IllegalArgumentException(
           file.getFileName() + " is not sound: " + String.join("; ", findings) + ".");
+    }
+  }
+
+  /** What opens it as a ledger would lift it; it is to stay of its version. */
+  private static void requireWhole(Path file) {
+    try (Sql copy = Sql.open(file)) {
+      if (!copy.isSound()) {
+        throw new IllegalArgumentException(file.getFileName() + " is not sound.");
+      }
     }
   }
 

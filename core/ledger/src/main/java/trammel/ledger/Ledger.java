@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * The shop's ledger, open: its closed jobs and its rack. One SQLite file with a rollback journal,
- * so that it is one file whenever no command is at work; every change is forced to the disk before
- * it counts (synchronous = full). Commands that come at the same time wait for each other.
+ * The shop's ledger, open: its closed jobs, its rack and what prices were. One SQLite file with a
+ * rollback journal, so that it is one file whenever no command is at work; every change is forced
+ * to the disk before it counts (synchronous = full). Commands that come at the same time wait for
+ * each other.
  *
  * <p>To be used by one thread and closed at the end. Every method throws {@link
  * IllegalArgumentException} with words for the user if the file is in use for too long, damaged or
@@ -20,12 +21,14 @@ public final class Ledger implements AutoCloseable {
   private final Sql sql;
   private final ClosedJobs jobs;
   private final RackStock rack;
+  private final PriceHistory prices;
 
   private Ledger(Path file, Sql sql) {
     this.file = file;
     this.sql = sql;
     jobs = new ClosedJobs(sql, Moment.NOW);
     rack = new RackStock(sql, Moment.NOW);
+    prices = new PriceHistory(sql, Moment.NOW);
   }
 
   /** Opens a ledger; one that is not there is made. */
@@ -96,6 +99,11 @@ public final class Ledger implements AutoCloseable {
     return rack;
   }
 
+  /** What prices were. */
+  public PriceHistory prices() {
+    return prices;
+  }
+
   /**
    * Does several things as one: all of them count or none, and no other command comes between.
    *
@@ -107,7 +115,7 @@ public final class Ledger implements AutoCloseable {
 
   /** Everything that is wrong with it, in words; empty if nothing is. */
   public List<String> findings() {
-    return new LedgerCheck(sql, jobs, rack).findings();
+    return new LedgerCheck(sql, jobs, rack, prices).findings();
   }
 
   /**

@@ -12,12 +12,14 @@ final class LedgerCheck {
   private final Sql sql;
   private final ClosedJobs jobs;
   private final RackStock stock;
+  private final PriceHistory prices;
   private final List<String> found = new ArrayList<>();
 
-  LedgerCheck(Sql sql, ClosedJobs jobs, RackStock stock) {
+  LedgerCheck(Sql sql, ClosedJobs jobs, RackStock stock, PriceHistory prices) {
     this.sql = sql;
     this.jobs = jobs;
     this.stock = stock;
+    this.prices = prices;
   }
 
   /** Everything that is wrong, in words; empty if nothing is. */
@@ -34,6 +36,7 @@ final class LedgerCheck {
             references();
             closings();
             rack();
+            prices();
           }
           return List.copyOf(found);
         });
@@ -57,6 +60,14 @@ final class LedgerCheck {
       jobs.earlier();
     } catch (IllegalArgumentException | java.time.DateTimeException refused) {
       found.add("a closed job holds what no job can: " + refused.getMessage());
+    }
+  }
+
+  private void prices() {
+    try {
+      prices.all();
+    } catch (IllegalArgumentException | java.time.DateTimeException refused) {
+      found.add("a price of before is none that can be: " + refused.getMessage());
     }
   }
 

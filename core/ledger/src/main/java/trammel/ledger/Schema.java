@@ -8,8 +8,8 @@ import java.util.List;
  * that was ever released is never edited; what is new is a new step at the end.
  *
  * <p>Lengths are millimetres and hours are hours, as floating point, which keeps every double;
- * counts of bought parts are decimals as text, which keeps every digit; days and moments are ISO
- * 8601 text, moments in UTC.
+ * counts of bought parts and amounts of money are decimals as text, which keeps every digit; days
+ * and moments are ISO 8601 text, moments in UTC.
  */
 final class Schema {
   /** Marks the file as a ledger of this project: the letters TrLg. */
@@ -79,11 +79,34 @@ final class Schema {
                 length_mm real not null,
                 width_mm real not null,
                 change text not null
-              ) strict"""));
+              ) strict"""),
+          Step.of(
+              """
+              create table price_change (
+                id integer primary key autoincrement,
+                written_at text not null,
+                item text not null check (length(item) > 0),
+                length_mm real not null check (length_mm >= 0),
+                width_mm real not null check (width_mm >= 0),
+                price_of text not null check (price_of in ('one', 'pack', 'nut', 'washer')),
+                from_number integer not null check (from_number >= 1),
+                was text,
+                price text not null,
+                currency text not null check (length(currency) = 3),
+                priced_on text not null,
+                source text not null check (length(source) > 0)
+              ) strict""",
+              "create index price_change_of on price_change (item)"));
 
   /** Every table, those that others refer to first. */
   static final List<String> TABLES =
-      List.of("closing", "closing_operation", "rack_piece", "rack_bin", "rack_movement");
+      List.of(
+          "closing",
+          "closing_operation",
+          "rack_piece",
+          "rack_bin",
+          "rack_movement",
+          "price_change");
 
   private final Path file;
   private final Sql sql;

@@ -87,6 +87,21 @@ class LedgerTest {
   }
 
   @Test
+  void everyPriceThatEverCountedIsLookedUp() {
+    try (Ledger ledger = Ledger.open(file())) {
+      ledger.prices().add(List.of(Samples.price("118.75")));
+      ledger.prices().add(List.of(Samples.price("121.0")));
+    }
+    try (Ledger ledger = Ledger.openExisting(file())) {
+      assertEquals(
+          List.of(Samples.price("118.75"), Samples.price("121.0")),
+          ledger.prices().of("dom-1.50x0.120").stream().map(PriceHistory.Entry::change).toList());
+      assertEquals(List.of(), ledger.prices().of("bump-stop"));
+      assertEquals(List.of(), ledger.findings());
+    }
+  }
+
+  @Test
   void whatFailsHalfwayIsAsIfItHadNeverBegun() {
     try (Ledger ledger = Ledger.open(file())) {
       ledger.closedJobs().close(Samples.job("A"));

@@ -3,6 +3,7 @@ package trammel.ledger;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.ClosedOperation;
@@ -45,5 +46,20 @@ final class Samples {
         job.quotedEightOfTen(),
         job.operations(),
         OptionalDouble.empty());
+  }
+
+  /** What a stick of 12 ft costs now; it was 110.50. */
+  static PriceHistory.Change price(String now) {
+    return new PriceHistory.Change(
+        "dom-1.50x0.120",
+        3657.6,
+        0,
+        PriceHistory.Of.ONE,
+        1,
+        Optional.of(new BigDecimal("110.50")),
+        new BigDecimal(now),
+        "USD",
+        LocalDate.of(2026, 12, 1),
+        "list of the steel yard");
   }
 }

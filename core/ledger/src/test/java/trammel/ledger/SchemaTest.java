@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import trammel.planning.learning.ClosedJob;
 
 class SchemaTest {
   @TempDir Path folder;
@@ -104,5 +108,32 @@ class SchemaTest {
       ledger.closedJobs().close(Samples.job("A"));
     }
     assertFalse(Files.exists(folder.resolve("ledger.sqlite.version-0")));
+  }
+
+  /**
+   * Files as the releases before made them, with the jobs and the rack of {@link Samples} in them.
+   * What the newer tables hold is not there yet.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {1})
+  void aLedgerOfAnOlderReleaseIsLiftedWithoutADifference(int version) throws IOException {
+    try (InputStream old =
+        SchemaTest.class.getResourceAsStream("ledger-version-" + version + ".sqlite")) {
+      Files.copy(old, file());
+    }
+    try (Ledger lifted = Ledger.open(file())) {
+      assertEquals(Schema.STEPS.size(), lifted.version());
+      assertEquals(
+          List.of(Samples.job("B").number(), "A"),
+          lifted.closedJobs().all().stream().map(ClosedJob::number).toList());
+      assertEquals(Samples.jobInParts("A"), lifted.closedJobs().of("A").orElseThrow());
+      assertEquals(Samples.job("A"), lifted.closedJobs().earlier().get(0).job());
+      assertEquals(Samples.RACK.without("R1"), lifted.rackStock().rack());
+      assertEquals(6, lifted.rackStock().movements().size());
+      assertEquals(List.of(), lifted.findings());
+      lifted.prices().add(List.of(Samples.price("118.75")));
+      assertEquals(1, lifted.prices().count());
+    }
+    assertTrue(Files.exists(folder.resolve("ledger.sqlite.version-" + version)));
   }
 }

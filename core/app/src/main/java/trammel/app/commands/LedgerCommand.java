@@ -18,6 +18,7 @@ import trammel.app.json.Json;
 import trammel.app.json.LedgerJson;
 import trammel.app.ledger.ClosedJobsTable;
 import trammel.app.ledger.MovementsTable;
+import trammel.app.ledger.PricesTable;
 import trammel.app.ledger.ShopLedger;
 import trammel.app.ledger.TableChange;
 import trammel.app.ledger.TableReader;
@@ -47,8 +48,8 @@ public final class LedgerCommand extends JobCommand {
   public Syntax syntax() {
     return CommonOptions.addWithOutTo(
         Syntax.of(
-                "The shop's ledger, ledger.sqlite in the folder of its jobs: closed jobs and the"
-                    + " stock on the rack. Without WHAT it shows what is in it.")
+                "The shop's ledger, ledger.sqlite in the folder of its jobs: closed jobs, the"
+                    + " stock on the rack, what prices were. Without WHAT it shows what is in it.")
             .arguments(
                 WHAT,
                 0,
@@ -139,10 +140,17 @@ public final class LedgerCommand extends JobCommand {
       List<ClosedJob> jobs = ledger.closedJobs().all();
       Rack rack = ledger.rackStock().rack();
       int movements = ledger.rackStock().movements().size();
+      int prices = ledger.prices().count();
       print(
           LedgerText.contents(
-              ledger.file(), ledger.version(), jobs, rack, movements, new QuantityPrinter(units)),
-          LedgerJson.contents(ledger.file(), ledger.version(), jobs, rack, movements));
+              ledger.file(),
+              ledger.version(),
+              jobs,
+              rack,
+              movements,
+              prices,
+              new QuantityPrinter(units)),
+          LedgerJson.contents(ledger.file(), ledger.version(), jobs, rack, movements, prices));
       return ExitCode.DONE;
     }
   }
@@ -201,7 +209,8 @@ public final class LedgerCommand extends JobCommand {
                       "earlier-closings.csv",
                       ClosedJobsTable.earlierText(ledger.closedJobs().earlier()))
                   .add("rack.csv", RackFile.text(ledger.rackStock().rack(), units))
-                  .add("rack-movements.csv", MovementsTable.text(ledger.rackStock().movements())));
+                  .add("rack-movements.csv", MovementsTable.text(ledger.rackStock().movements()))
+                  .add("prices.csv", PricesTable.text(ledger.prices().all())));
     }
     CommonOptions.writeAndName(files, folder, screen);
     if (options.json()) {

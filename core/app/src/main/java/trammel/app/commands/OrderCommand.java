@@ -1,7 +1,6 @@
 package trammel.app.commands;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,7 +65,7 @@ public final class OrderCommand extends JobCommand {
   @Override
   public ExitCode run(Arguments arguments, Screen screen) {
     CommonOptions options = CommonOptions.of(arguments);
-    Optional<LocalDate> date = date(arguments);
+    Optional<LocalDate> date = Days.of(DATE, arguments.value(DATE));
     boolean dryRun = arguments.has(DRY_RUN);
     requireRack(arguments, DRY_RUN);
     requireRack(arguments, ANYWAY);
@@ -217,19 +216,6 @@ public final class OrderCommand extends JobCommand {
   private static void write(FileSet files, Optional<OutFolder> out, Screen screen) {
     if (out.isPresent()) {
       CommonOptions.write(files, out.get(), screen);
-    }
-  }
-
-  private static Optional<LocalDate> date(Arguments arguments) {
-    Optional<String> word = arguments.value(DATE);
-    if (word.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(LocalDate.parse(word.get()));
-    } catch (DateTimeParseException noDay) {
-      throw CommandFailure.badInput(
-          DATE + " was given '" + word.get() + "'; give a day as year-month-day: 2026-12-01.");
     }
   }
 }

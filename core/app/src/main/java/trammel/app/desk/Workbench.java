@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,7 @@ public final class Workbench {
   private final EarlyReading reading;
   private final Optional<UnitSystem> units;
   private final Screen screen;
+  private final List<Path> over;
   private Path jobFolder;
   private Background<Catalog> catalog;
   private Optional<LearnedHours> learned;
@@ -57,9 +59,21 @@ public final class Workbench {
    * @param screen takes remarks
    */
   public Workbench(EarlyReading reading, Optional<UnitSystem> units, Screen screen) {
+    this(reading, units, screen, List.of());
+  }
+
+  /**
+   * @param reading the installed copy's catalog and plugins
+   * @param units the units to show; the job's own when empty
+   * @param screen takes remarks
+   * @param over catalog folders that are read over the shop's own
+   */
+  public Workbench(
+      EarlyReading reading, Optional<UnitSystem> units, Screen screen, List<Path> over) {
     this.reading = reading;
     this.units = units;
     this.screen = screen;
+    this.over = List.copyOf(over);
   }
 
   /** The standard catalog, with what the shop keeps beside its jobs read over it. */
@@ -83,10 +97,11 @@ public final class Workbench {
   /** Reads the catalog and loads the plugins while the job file is read. */
   private void startReading() {
     if (catalog == null) {
-      List<Path> shop =
-          jobFolder == null
-              ? List.of()
-              : ShopCatalog.beside(jobFolder).map(List::of).orElse(List.of());
+      List<Path> shop = new ArrayList<>();
+      if (jobFolder != null) {
+        ShopCatalog.beside(jobFolder).ifPresent(shop::add);
+      }
+      shop.addAll(over);
       catalog = Background.start(() -> reading.catalog().finish(shop));
     }
   }

@@ -15,7 +15,7 @@ public final class LedgerJson {
 
   /** What is in a ledger. */
   public static Map<String, Object> contents(
-      Path file, int version, List<ClosedJob> jobs, Rack rack, int movements) {
+      Path file, int version, List<ClosedJob> jobs, Rack rack, int movements, int priceChanges) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("ledger", file.toString());
     json.put("version", version);
@@ -33,6 +33,7 @@ public final class LedgerJson {
     json.put("drops", rows(rack.drops(), LedgerJson::drop));
     json.put("bins", rows(rack.bins(), LedgerJson::bin));
     json.put("movements", movements);
+    json.put("price_changes", priceChanges);
     return json;
   }
 

@@ -45,7 +45,9 @@ public final class TableReader {
           file.getFileName().toString(),
           printer);
     }
-    if (heading.equals(MovementsTable.COLUMNS) || heading.contains("replaced_at")) {
+    if (heading.equals(MovementsTable.COLUMNS)
+        || heading.equals(PricesTable.COLUMNS)
+        || heading.contains("replaced_at")) {
       throw CommandFailure.badInput(
           file
               + " tells what happened, and that is not written anew. Give closed-jobs.csv or"

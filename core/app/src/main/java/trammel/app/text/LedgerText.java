@@ -26,6 +26,7 @@ public final class LedgerText {
       List<ClosedJob> jobs,
       Rack rack,
       int movements,
+      int priceChanges,
       QuantityPrinter printer) {
     StringBuilder text = new StringBuilder("LEDGER ").append(file);
     text.append("\n  version ").append(version).append('\n');
@@ -53,7 +54,11 @@ public final class LedgerText {
         .append("; ")
         .append(Counts.of(movements, "movement"))
         .append(" on and off\n");
-    return text.append(rack(rack, printer)).toString();
+    text.append(rack(rack, printer));
+    return text.append("\nPRICES: ")
+        .append(Counts.of(priceChanges, "change"))
+        .append(" written down\n")
+        .toString();
   }
 
   private static String rack(Rack rack, QuantityPrinter printer) {

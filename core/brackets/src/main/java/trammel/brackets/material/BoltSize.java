@@ -74,6 +74,23 @@ public record BoltSize(
         .choose(new StockedLengths(stocked));
   }
 
+  /** These bolts at other prices. */
+  public BoltSize priced(List<Stocked> priced, BigDecimal nut, BigDecimal washer) {
+    return new BoltSize(
+        key,
+        title,
+        diameterMm,
+        threadsPerInch,
+        grade,
+        nutHeightMm,
+        washerMm,
+        priced,
+        nut,
+        washer,
+        supplier,
+        leadDays);
+  }
+
   /**
    * A stocked length.
    *

@@ -37,6 +37,7 @@ import trammel.trade.welding.WeldPractice;
  * @param cutting how the shop cuts
  * @param plateCutting how the shop has its plates cut
  * @param extras what the shop bills by rules of its own
+ * @param listPrices what suppliers' lists say, by the name of the entry; entries have these prices
  * @param limits the limit of each check
  * @param analysis what the checks assume
  * @param shop whose catalog it is, with the shop's usual terms
@@ -59,6 +60,7 @@ public record Catalog(
     CuttingPractice cutting,
     PlateCutting plateCutting,
     Map<String, ShopExtra> extras,
+    Map<String, ListPrice> listPrices,
     Map<String, Limit> limits,
     AnalysisSettings analysis,
     Shop shop,
@@ -77,6 +79,7 @@ public record Catalog(
     operations = ordered(operations);
     suppliers = ordered(suppliers);
     extras = ordered(extras);
+    listPrices = ordered(listPrices);
     limits = ordered(limits);
     Given.present("welding practice", welding, "Give the shop's.");
     Given.present("cutting practice", cutting, "Give the shop's.");
@@ -88,14 +91,22 @@ public record Catalog(
   }
 
   /**
-   * The files whose prices are old on a day, as the shop counts it, each with the day of its
-   * prices.
+   * The files and suppliers' lists whose prices are old on a day, as the shop counts it, each with
+   * the day of its prices.
    */
   public Map<String, LocalDate> oldPrices(LocalDate day) {
     Map<String, LocalDate> old = new LinkedHashMap<>();
     for (Map.Entry<String, LocalDate> file : priceDates.entrySet()) {
       if (file.getValue().plusDays(shop.priceDays()).isBefore(day)) {
         old.put(file.getKey(), file.getValue());
+      }
+    }
+    for (ListPrice listed : listPrices.values()) {
+      if (listed.pricedOn().plusDays(shop.priceDays()).isBefore(day)) {
+        old.merge(
+            listed.where().file() + ", " + listed.source(),
+            listed.pricedOn(),
+            (one, other) -> one.isBefore(other) ? one : other);
       }
     }
     return old;

@@ -41,6 +41,9 @@ final class CatalogAssembly {
   final Map<String, ShopExtra> extras = new LinkedHashMap<>();
   final Map<String, SupplierTerms> suppliers = new LinkedHashMap<>();
 
+  /** Prices of suppliers' lists, by the name of the entry that they are of. */
+  final Map<String, ListPrice> listPrices = new LinkedHashMap<>();
+
   /** Items named in place of others, with where that is written. */
   final Map<String, Location> alternates = new LinkedHashMap<>();
 
@@ -121,6 +124,23 @@ final class CatalogAssembly {
     }
   }
 
+  /** Reports a list price of a size that its entry is not sold in. */
+  void refuseSize(ListPrice listed, ListPrice.Size size) {
+    problems.error(
+        listed.where().inside("sizes"),
+        "a price of "
+            + listed.key()
+            + " in "
+            + (size.widthMm() > 0 ? millimetres(size.widthMm()) + " x " : "")
+            + millimetres(size.lengthMm()),
+        "a size that its entry has",
+        "Take the size out, or add it to the entry.");
+  }
+
+  private static String millimetres(double lengthMm) {
+    return Math.round(lengthMm * 10) / 10.0 + " mm";
+  }
+
   /** The rules that are a share of the price. */
   List<PriceShare> shares() {
     return extras.values().stream()
@@ -171,6 +191,7 @@ final class CatalogAssembly {
         cutting.orElseThrow(),
         plateCutting.orElseThrow(),
         extras,
+        listPrices,
         limits,
         analysis.orElseThrow(),
         shop.orElseThrow(),

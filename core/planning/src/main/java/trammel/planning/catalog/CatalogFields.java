@@ -81,6 +81,7 @@ public final class CatalogFields {
         new CuttingSection(),
         new PlateCuttingSection(),
         new ShopExtraSection(),
+        new ListPriceSection(),
         new ShopSection());
   }
 }

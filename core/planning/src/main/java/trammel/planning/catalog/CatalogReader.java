@@ -188,6 +188,7 @@ public final class CatalogReader {
       assemble(sections.get(i), entries.get(i), whole, assembly);
     }
     assembly.alternates.forEach(assembly::requireItem);
+    new ListedPrices(assembly).apply();
     problems.throwIfErrors();
     return assembly.catalog(priceDates, priceSources);
   }

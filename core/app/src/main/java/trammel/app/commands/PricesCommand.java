@@ -1,0 +1,232 @@
+package trammel.app.commands;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import trammel.app.commandline.Arguments;
+import trammel.app.commandline.CommandFailure;
+import trammel.app.commandline.ExitCode;
+import trammel.app.commandline.Screen;
+import trammel.app.commandline.Syntax;
+import trammel.app.desk.EarlyReading;
+import trammel.app.desk.Installation;
+import trammel.app.desk.Workbench;
+import trammel.app.files.SafeFile;
+import trammel.app.json.Json;
+import trammel.app.prices.ListPriceFile;
+import trammel.app.prices.PriceList;
+import trammel.app.prices.PriceListReader;
+import trammel.app.prices.PriceListText;
+import trammel.app.prices.TouchedJob;
+import trammel.ledger.Ledger;
+import trammel.planning.draft.Draft;
+import trammel.planning.job.JobFields;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentFormat;
+import trammel.reading.tree.DocumentReader;
+import trammel.reading.tree.TextNode;
+import trammel.trade.money.Money;
+
+/** Takes a supplier's price list into the shop's catalog. */
+public final class PricesCommand extends JobCommand {
+  private static final String LIST = "FILE";
+  private static final String WRITE = "--write";
+  private static final String AS_WRITTEN = "--as-written";
+  private static final String COLUMN = "--column";
+  private static final String DATE = "--date";
+  private static final String SOURCE = "--source";
+  private static final String SHOP = "--shop";
+  private static final int MOST_FILES = 500;
+
+  @Override
+  public Syntax syntax() {
+    return CommonOptions.addTo(
+        Syntax.of(
+                "Takes a supplier's price list, a CSV as any spreadsheet saves it, into the shop's"
+                    + " catalog. Shows which heading is read as what, what changes, and what that"
+                    + " does to the jobs named behind it; writes only with --write.")
+            .arguments(
+                LIST,
+                1,
+                MOST_FILES,
+                "The list, and behind it job files or folders of jobs to price anew.")
+            .flag(WRITE, "Write the prices into catalog/prices.json and the ledger.")
+            .flag(AS_WRITTEN, "Take prices that are far off from those of before, too.")
+            .repeatableOption(
+                COLUMN,
+                "WHAT=HEADING",
+                "Read this heading as item, title, price, unit, length, width, size, from or"
+                    + " currency.")
+            .option(DATE, "DAY", "Day of the prices, such as 2026-12-01; without it, today.")
+            .option(SOURCE, "TEXT", "Where they come from; without it, the name of the file.")
+            .option(SHOP, "DIR", "The folder of the jobs; without it, that of the first job."));
+  }
+
+  @Override
+  public ExitCode run(Arguments arguments, Screen screen) {
+    CommonOptions options = CommonOptions.of(arguments);
+    List<String> words = arguments.arguments(LIST);
+    Path file = Path.of(words.get(0));
+    LocalDate day = Days.of(DATE, arguments.value(DATE)).orElse(LocalDate.now());
+    String source = arguments.value(SOURCE).orElse(file.getFileName().toString());
+    List<Path> jobs = jobs(words.subList(1, words.size()));
+    Path folder = folder(arguments, jobs);
+    Workbench bench = bench(options.units(), screen);
+    QuantityPrinter printer = new QuantityPrinter(options.units().orElse(UnitSystem.US));
+    var shop = bench.shopIn(folder, printer.system());
+    PriceList list =
+        new PriceListReader(
+                file, bench.catalog(), printer, PriceListReader.told(arguments.values(COLUMN)))
+            .read();
+    PriceListText text = new PriceListText(list, printer, bench.catalog().currency());
+    if (!options.json()) {
+      screen.out().print(text.headings());
+      screen.out().print(text.changes());
+      screen.out().flush();
+    }
+    ListPriceFile prices = new ListPriceFile(folder.resolve("catalog"), bench.catalog());
+    String content = prices.text(list, day, source);
+    List<TouchedJob> touched = touched(jobs, content, bench, options, screen);
+    boolean write = arguments.has(WRITE);
+    if (write && list.hasFar() && !arguments.has(AS_WRITTEN)) {
+      throw CommandFailure.badInput(
+          "A price is more than twice, or less than half of what it was; nothing was written. Look"
+              + " at the lines marked FAR OFF, and give "
+              + AS_WRITTEN
+              + " if they are right.");
+    }
+    if (write) {
+      try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
+        ledger.asOne(
+            () -> {
+              ledger.prices().add(prices.changes(list, day, source));
+              write(prices.path(), content);
+              return null;
+            });
+      }
+    }
+    if (options.json()) {
+      screen
+          .out()
+          .println(Json.text(text.json(touched, day.toString(), source, prices.path(), write)));
+    } else {
+      screen.out().print(PriceListText.jobs(touched));
+      screen
+          .out()
+          .println(
+              write
+                  ? "\nWritten: " + prices.path() + "; what they were is in the ledger."
+                  : "\nNothing is written yet: give " + WRITE + " to write " + prices.path() + ".");
+    }
+    return ExitCode.DONE;
+  }
+
+  private static Path folder(Arguments arguments, List<Path> jobs) {
+    Path folder =
+        arguments
+            .value(SHOP)
+            .map(Path::of)
+            .orElse(jobs.isEmpty() ? Path.of("") : jobs.get(0).toAbsolutePath().getParent());
+    if (!Files.isDirectory(folder.toAbsolutePath())) {
+      throw CommandFailure.badInput(
+          SHOP + " was given " + folder + ", which is no folder; give the folder of the jobs.");
+    }
+    return folder.toAbsolutePath().normalize();
+  }
+
+  /** The job files, and those in the folders. */
+  private static List<Path> jobs(List<String> words) {
+    List<Path> jobs = new ArrayList<>();
+    for (String word : words) {
+      Path path = Path.of(word);
+      if (!Files.isDirectory(path)) {
+        jobs.add(path);
+        continue;
+      }
+      try (DirectoryStream<Path> files = Files.newDirectoryStream(path)) {
+        List<Path> found = new ArrayList<>();
+        files.forEach(
+            file -> {
+              if (isJob(file)) {
+                found.add(file);
+              }
+            });
+        found.stream().sorted().forEach(jobs::add);
+      } catch (IOException refused) {
+        throw CommandFailure.couldNotRead(path, refused);
+      }
+    }
+    return jobs;
+  }
+
+  private static boolean isJob(Path file) {
+    if (!Files.isRegularFile(file) || DocumentFormat.ofFileName(file.toString()).isEmpty()) {
+      return false;
+    }
+    try {
+      return DocumentReader.read(file)
+          .find("format")
+          .filter(node -> node instanceof TextNode text && text.text().equals(JobFields.FORMAT))
+          .isPresent();
+    } catch (BadInputException notOne) {
+      return false;
+    }
+  }
+
+  private static List<TouchedJob> touched(
+      List<Path> jobs, String content, Workbench now, CommonOptions options, Screen screen) {
+    List<TouchedJob> touched = new ArrayList<>();
+    if (jobs.isEmpty()) {
+      return touched;
+    }
+    Path folder = null;
+    try {
+      folder = Files.createTempDirectory("trammel-prices");
+      Files.writeString(folder.resolve(ListPriceFile.NAME), content);
+      Screen silent = new Screen(screen.out(), new PrintWriter(Writer.nullWriter()), false, false);
+      Workbench then =
+          new Workbench(
+              EarlyReading.start(Installation.running()), options.units(), silent, List.of(folder));
+      for (Path job : jobs) {
+        Draft draft = now.draft(job);
+        Money before = now.estimate(draft).price().total();
+        Money after = then.estimate(then.draft(job)).price().total();
+        touched.add(new TouchedJob(job.toString(), draft.job().header().number(), before, after));
+      }
+      return touched;
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotWrite(Path.of("trammel-prices"), refused);
+    } finally {
+      if (folder != null) {
+        forget(folder);
+      }
+    }
+  }
+
+  private static void forget(Path folder) {
+    try {
+      Files.deleteIfExists(folder.resolve(ListPriceFile.NAME));
+      Files.deleteIfExists(folder);
+    } catch (IOException left) {
+      // The system clears the folder of temporary files by itself.
+      return;
+    }
+  }
+
+  private static void write(Path file, String content) {
+    try {
+      Files.createDirectories(file.getParent());
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotWrite(file.getParent(), refused);
+    }
+    SafeFile.write(file, content);
+  }
+}

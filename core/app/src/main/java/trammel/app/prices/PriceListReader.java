@@ -1,0 +1,467 @@
+package trammel.app.prices;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import trammel.app.commandline.CommandFailure;
+import trammel.app.files.CsvReader;
+import trammel.app.files.CsvText;
+import trammel.brackets.material.PriceBreak;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.ListPrice;
+import trammel.planning.catalog.Selling;
+import trammel.reading.quantity.Quantities;
+import trammel.reading.quantity.QuantityFormatException;
+import trammel.reading.quantity.QuantityKind;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problems;
+
+/** Reads a supplier's list, finds out which column is what, and matches its lines to a catalog. */
+public final class PriceListReader {
+  /** Above the headings a list may have its title, its day and so on. */
+  private static final int MOST_ROWS_ABOVE = 30;
+
+  private static final int PRICE_PLACES = 4;
+  private static final Set<String> EACH =
+      Set.of("each", "ea", "pc", "pcs", "piece", "pieces", "unit", "1", "stick", "sheet");
+  private static final Map<String, Double> UNIT_LENGTHS_MM =
+      Map.of("ft", 304.8, "foot", 304.8, "feet", 304.8, "lf", 304.8, "m", 1000.0, "metre", 1000.0);
+
+  private final Path file;
+  private final Catalog catalog;
+  private final QuantityPrinter printer;
+  private final Map<PriceColumn, String> told;
+  private final Problems problems = new Problems();
+  private final Map<Priced, Gathered> gathered = new LinkedHashMap<>();
+  private final List<PriceList.Unknown> unknown = new ArrayList<>();
+  private Map<PriceColumn, Integer> at = Map.of();
+  private CsvReader.Row head;
+
+  /**
+   * @param file the list
+   * @param catalog what it is matched to
+   * @param printer its unit system is that of bare lengths
+   * @param told headings that were told to be a column
+   */
+  public PriceListReader(
+      Path file, Catalog catalog, QuantityPrinter printer, Map<PriceColumn, String> told) {
+    this.file = file;
+    this.catalog = catalog;
+    this.printer = printer;
+    this.told = told;
+  }
+
+  /** What the lines of a list say of one thing. */
+  private static final class Gathered {
+    private Optional<BigDecimal> price = Optional.empty();
+    private Optional<BigDecimal> packPrice = Optional.empty();
+    private final Map<Integer, BigDecimal> breaks = new TreeMap<>();
+    private final Set<String> knownAs = new LinkedHashSet<>();
+  }
+
+  /**
+   * The columns that {@code --column WHAT=HEADING} tells.
+   *
+   * @throws CommandFailure if one of them is none
+   */
+  public static Map<PriceColumn, String> told(List<String> words) {
+    Map<PriceColumn, String> told = new EnumMap<>(PriceColumn.class);
+    for (String word : words) {
+      int equals = word.indexOf('=');
+      Optional<PriceColumn> column =
+          equals < 0 ? Optional.empty() : PriceColumn.ofWord(word.substring(0, equals));
+      if (column.isEmpty() || equals == word.length() - 1) {
+        throw CommandFailure.badInput(
+            "--column was given '"
+                + word
+                + "'; give WHAT=HEADING, WHAT one of "
+                + columnWords()
+                + ".");
+      }
+      told.put(column.get(), word.substring(equals + 1));
+    }
+    return told;
+  }
+
+  private static String columnWords() {
+    List<String> words = new ArrayList<>();
+    for (PriceColumn column : PriceColumn.values()) {
+      words.add(column.word());
+    }
+    return String.join(", ", words);
+  }
+
+  /**
+   * What the list says.
+   *
+   * @throws CommandFailure if its headings cannot be told
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
+   */
+  public PriceList read() {
+    List<CsvReader.Row> rows = CsvReader.rows(file);
+    int headings = headings(rows);
+    head = rows.get(headings);
+    List<CsvReader.Row> lines = rows.subList(headings + 1, rows.size());
+    List<Priced> all = Priced.all(catalog);
+    for (CsvReader.Row row : lines) {
+      if (!cell(row, PriceColumn.PRICE).isEmpty()) {
+        read(row, all);
+      }
+    }
+    problems.throwIfErrors();
+    return new PriceList(file, lines.size(), columns(), others(), prices(), unknown);
+  }
+
+  // Headings
+
+  private int headings(List<CsvReader.Row> rows) {
+    for (int i = 0; i < Math.min(rows.size(), MOST_ROWS_ABOVE); i++) {
+      Map<PriceColumn, Integer> found = columns(rows.get(i));
+      if (found.containsKey(PriceColumn.PRICE)
+          && (found.containsKey(PriceColumn.ITEM) || found.containsKey(PriceColumn.TITLE))) {
+        at = found;
+        return i;
+      }
+    }
+    throw CommandFailure.badInput(
+        file
+            + ": no line names a column with prices and one with item numbers or titles. The first"
+            + " line is: "
+            + (rows.isEmpty() ? "nothing" : String.join(" | ", rows.get(0).cells()))
+            + ". Say which column is which: --column price=HEADING --column item=HEADING.");
+  }
+
+  private Map<PriceColumn, Integer> columns(CsvReader.Row row) {
+    Map<PriceColumn, Integer> found = new EnumMap<>(PriceColumn.class);
+    for (PriceColumn column : PriceColumn.values()) {
+      List<Integer> places = new ArrayList<>();
+      for (int i = 0; i < row.cells().size(); i++) {
+        if (isColumn(column, row.cell(i))) {
+          places.add(i);
+        }
+      }
+      if (places.size() > 1 && looksLikeHeadings(row)) {
+        throw CommandFailure.badInput(
+            file
+                + ", line "
+                + row.line()
+                + ": "
+                + row.cell(places.get(0))
+                + " and "
+                + row.cell(places.get(1))
+                + " can both be the column "
+                + column.word()
+                + ". Say which: --column "
+                + column.word()
+                + "="
+                + quoted(row.cell(places.get(0)))
+                + ".");
+      }
+      if (!places.isEmpty()) {
+        found.put(column, places.get(0));
+      }
+    }
+    return found;
+  }
+
+  private boolean isColumn(PriceColumn column, String heading) {
+    String asTold = told.get(column);
+    return asTold != null
+        ? heading.equalsIgnoreCase(asTold.strip())
+        : !told.containsValue(heading)
+            && column.isCalled(heading, catalog.currency().getCurrencyCode());
+  }
+
+  private boolean looksLikeHeadings(CsvReader.Row row) {
+    return row.cells().stream().anyMatch(cell -> isColumn(PriceColumn.PRICE, cell));
+  }
+
+  private static String quoted(String heading) {
+    return heading.indexOf(' ') >= 0 ? "'" + heading + "'" : heading;
+  }
+
+  private Map<PriceColumn, String> columns() {
+    Map<PriceColumn, String> columns = new EnumMap<>(PriceColumn.class);
+    at.forEach((column, place) -> columns.put(column, head.cell(place)));
+    return columns;
+  }
+
+  private List<String> others() {
+    List<String> others = new ArrayList<>();
+    for (int i = 0; i < head.cells().size(); i++) {
+      if (!at.containsValue(i) && !head.cell(i).isEmpty()) {
+        others.add(head.cell(i));
+      }
+    }
+    return others;
+  }
+
+  private String cell(CsvReader.Row row, PriceColumn column) {
+    Integer place = at.get(column);
+    return place == null ? "" : CsvText.meant(row.cell(place));
+  }
+
+  private void refuse(CsvReader.Row row, PriceColumn column, String allowed, String remedy) {
+    String heading = at.containsKey(column) ? head.cell(at.get(column)) : column.word();
+    String given = cell(row, column);
+    problems.error(
+        new Location(file.toString(), row.line(), 1, heading),
+        given.isEmpty() ? "nothing" : "'" + given + "'",
+        allowed,
+        remedy);
+  }
+
+  // Lines
+
+  private void read(CsvReader.Row row, List<Priced> all) {
+    List<Priced> named = named(row, all);
+    if (named.isEmpty()) {
+      unknown.add(new PriceList.Unknown(row.line(), words(row)));
+      return;
+    }
+    String code = catalog.currency().getCurrencyCode();
+    String currency = cell(row, PriceColumn.CURRENCY);
+    if (!currency.isEmpty() && !currency.equalsIgnoreCase(code)) {
+      refuse(row, PriceColumn.CURRENCY, "prices in " + code, "Convert the list, or take it out.");
+      return;
+    }
+    Optional<BigDecimal> price = price(row);
+    Optional<Integer> from = from(row);
+    if (price.isEmpty() || from.isEmpty()) {
+      return;
+    }
+    for (Priced one : chosen(row, named)) {
+      note(row, one, price.get(), from.get());
+    }
+  }
+
+  private Optional<BigDecimal> price(CsvReader.Row row) {
+    try {
+      return Optional.of(
+          ListedAmount.read(cell(row, PriceColumn.PRICE), catalog.currency(), row.decimalCommas()));
+    } catch (IllegalArgumentException refused) {
+      refuse(row, PriceColumn.PRICE, "one price", refused.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Integer> from(CsvReader.Row row) {
+    String cell = cell(row, PriceColumn.FROM);
+    if (cell.isEmpty()) {
+      return Optional.of(1);
+    }
+    if (cell.matches("\\d{1,7}") && Integer.parseInt(cell) > 0) {
+      return Optional.of(Integer.parseInt(cell));
+    }
+    refuse(row, PriceColumn.FROM, "a whole number from 1 on", "Write from how many on it counts.");
+    return Optional.empty();
+  }
+
+  private String words(CsvReader.Row row) {
+    String item = cell(row, PriceColumn.ITEM);
+    String title = cell(row, PriceColumn.TITLE);
+    return item.isEmpty() || title.isEmpty() ? item + title : item + ", " + title;
+  }
+
+  /** What the line may be of, by its name in the catalog, the supplier's number, or its title. */
+  private List<Priced> named(CsvReader.Row row, List<Priced> all) {
+    String item = cell(row, PriceColumn.ITEM);
+    String title = plain(cell(row, PriceColumn.TITLE));
+    List<Priced> byName =
+        all.stream().filter(one -> !item.isEmpty() && one.name().equalsIgnoreCase(item)).toList();
+    if (!byName.isEmpty()) {
+      return byName;
+    }
+    Optional<ListPrice> known =
+        catalog.listPrices().values().stream()
+            .filter(listed -> listed.knownAs().contains(item))
+            .findFirst();
+    if (known.isPresent()) {
+      return all.stream().filter(one -> one.name().equals(known.get().key())).toList();
+    }
+    return all.stream()
+        .filter(one -> !title.isEmpty())
+        .filter(
+            one ->
+                plain(one.title()).equals(title)
+                    || plain(PriceWords.title(one, printer)).equals(title))
+        .toList();
+  }
+
+  private static String plain(String title) {
+    return title.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
+  }
+
+  /** Of what a line may be of, what its size says. */
+  private List<Priced> chosen(CsvReader.Row row, List<Priced> named) {
+    if (!named.get(0).isSized()) {
+      return named;
+    }
+    Optional<double[]> size;
+    try {
+      size = size(row);
+    } catch (QuantityFormatException refused) {
+      refuse(
+          row,
+          at.containsKey(PriceColumn.LENGTH) ? PriceColumn.LENGTH : PriceColumn.SIZE,
+          refused.allowed(),
+          refused.remedy());
+      return List.of();
+    }
+    if (size.isEmpty()) {
+      boolean byLength =
+          named.get(0).isStick()
+              && UNIT_LENGTHS_MM.containsKey(cell(row, PriceColumn.UNIT).toLowerCase(Locale.ROOT));
+      if (named.size() == 1 || byLength) {
+        return named;
+      }
+      refuse(
+          row,
+          PriceColumn.LENGTH,
+          "a size, one of those in which the catalog has it",
+          named.get(0).isStick()
+              ? "Write the length of the stick, or ft in the column unit."
+              : "Write the size.");
+      return List.of();
+    }
+    double[] given = size.get();
+    List<Priced> chosen =
+        named.stream()
+            .filter(one -> is(one, given[0], given[1]) || is(one, given[1], given[0]))
+            .toList();
+    if (chosen.isEmpty()) {
+      unknown.add(
+          new PriceList.Unknown(row.line(), words(row) + ": a size that the catalog has not"));
+    }
+    return chosen;
+  }
+
+  private static boolean is(Priced one, double lengthMm, double widthMm) {
+    return new ListPrice.Size(one.lengthMm(), one.widthMm(), BigDecimal.ZERO, List.of())
+        .is(lengthMm, widthMm);
+  }
+
+  /** Length and width (mm), width 0 where none is given; empty where the line gives no size. */
+  private Optional<double[]> size(CsvReader.Row row) {
+    String length = cell(row, PriceColumn.LENGTH);
+    if (!length.isEmpty()) {
+      String width = cell(row, PriceColumn.WIDTH);
+      return Optional.of(new double[] {mm(length), width.isEmpty() ? 0 : mm(width)});
+    }
+    String[] sides = cell(row, PriceColumn.SIZE).split("\\s*[x\u00d7*]\\s*");
+    if (sides.length == 2) {
+      String unit = sides[1].replaceAll("^[\\d\\s./-]+", "");
+      boolean bare = sides[0].matches("[\\d\\s./-]+");
+      return Optional.of(new double[] {mm(bare ? sides[0] + " " + unit : sides[0]), mm(sides[1])});
+    }
+    return sides[0].isEmpty() ? Optional.empty() : Optional.of(new double[] {mm(sides[0]), 0});
+  }
+
+  private double mm(String length) {
+    return Quantities.parse(length.strip(), QuantityKind.LENGTH, printer.system());
+  }
+
+  // Prices
+
+  private void note(CsvReader.Row row, Priced one, BigDecimal listed, int from) {
+    Gathered all = gathered.computeIfAbsent(one, priced -> new Gathered());
+    String item = cell(row, PriceColumn.ITEM);
+    if (!item.isEmpty() && !item.equalsIgnoreCase(one.name())) {
+      all.knownAs.add(item);
+    }
+    String unit = cell(row, PriceColumn.UNIT).toLowerCase(Locale.ROOT);
+    if (from > 1 && !one.mayHaveBreaks()) {
+      refuse(
+          row,
+          PriceColumn.FROM,
+          "one price, as bolts, nuts and washers have no other from a number on",
+          "Leave the price that you pay, and take the other lines out.");
+    } else if (one.isStick() && UNIT_LENGTHS_MM.containsKey(unit)) {
+      BigDecimal lengths = BigDecimal.valueOf(one.lengthMm() / UNIT_LENGTHS_MM.get(unit));
+      put(row, all, coins(listed.multiply(lengths)), from);
+    } else if (one.pack().isPresent()) {
+      notePack(row, one, all, listed, from, unit);
+    } else if (unit.isEmpty() || unit.equals(one.unit()) || isEach(unit) && isEach(one.unit())) {
+      put(row, all, listed, from);
+    } else {
+      refuse(
+          row,
+          PriceColumn.UNIT,
+          "a price by the " + one.unit() + ", as the catalog has it",
+          "Convert the price, or empty the cell if it is by the " + one.unit() + ".");
+    }
+  }
+
+  private static boolean isEach(String unit) {
+    return EACH.contains(unit);
+  }
+
+  private void notePack(
+      CsvReader.Row row, Priced one, Gathered all, BigDecimal listed, int from, String unit) {
+    Selling.Pack pack = one.pack().orElseThrow();
+    if (unit.equals(one.unit()) && from == 1) {
+      put(row, all, listed, from);
+      all.packPrice = Optional.of(coins(listed.multiply(pack.holds())));
+    } else if (unit.equals(plain(pack.title())) || unit.equals("pack")) {
+      if (from == 1) {
+        put(row, all, listed.divide(pack.holds(), PRICE_PLACES, RoundingMode.HALF_UP), from);
+        all.packPrice = Optional.of(listed);
+      } else {
+        put(row, all, listed, from);
+      }
+    } else {
+      refuse(
+          row,
+          PriceColumn.UNIT,
+          one.unit() + " or " + pack.title() + ", so that it is known what the price is of",
+          "Write it into a column unit.");
+    }
+  }
+
+  private BigDecimal coins(BigDecimal amount) {
+    return amount.setScale(catalog.currency().getDefaultFractionDigits(), RoundingMode.HALF_UP);
+  }
+
+  private void put(CsvReader.Row row, Gathered all, BigDecimal price, int from) {
+    Optional<BigDecimal> before = from == 1 ? all.price : Optional.ofNullable(all.breaks.get(from));
+    if (before.isPresent() && before.get().compareTo(price) != 0) {
+      refuse(
+          row,
+          PriceColumn.PRICE,
+          "one price for one thing; an earlier line says " + before.get().toPlainString(),
+          "Take one of the lines out.");
+    } else if (from == 1) {
+      all.price = Optional.of(price);
+    } else {
+      all.breaks.put(from, price);
+    }
+  }
+
+  private List<PriceList.NewPrice> prices() {
+    List<PriceList.NewPrice> prices = new ArrayList<>();
+    gathered.forEach(
+        (one, all) -> {
+          List<PriceBreak> breaks = new ArrayList<>();
+          all.breaks.forEach((from, price) -> breaks.add(new PriceBreak(from, price)));
+          Optional<BigDecimal> pack =
+              all.packPrice.isPresent() || one.pack().isEmpty()
+                  ? all.packPrice
+                  : Optional.of(one.pack().get().price());
+          prices.add(
+              new PriceList.NewPrice(
+                  one, all.price.orElse(one.price()), pack, breaks, Set.copyOf(all.knownAs)));
+        });
+    return prices;
+  }
+}

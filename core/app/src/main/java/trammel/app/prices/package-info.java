@@ -1,0 +1,2 @@
+/** Suppliers' price lists: read, matched to the catalog, written into the shop's own. */
+package trammel.app.prices;

@@ -59,14 +59,14 @@ public final class Interference {
    *
    * @param part the part
    * @param members its solids
+   * @param rearMm where the rearmost of them ends
+   * @param frontMm where the foremost of them ends
    */
-  private record Body(PlacedPart part, List<Standing> members) {
-    double rearMm() {
-      return members.stream().mapToDouble(Standing::rearMm).min().orElseThrow();
-    }
-
-    double frontMm() {
-      return members.stream().mapToDouble(Standing::frontMm).max().orElseThrow();
+  private record Body(PlacedPart part, List<Standing> members, double rearMm, double frontMm) {
+    static Body of(PlacedPart part, List<Standing> members) {
+      double rearMm = members.stream().mapToDouble(Standing::rearMm).min().orElseThrow();
+      double frontMm = members.stream().mapToDouble(Standing::frontMm).max().orElseThrow();
+      return new Body(part, members, rearMm, frontMm);
     }
   }
 
@@ -182,7 +182,7 @@ public final class Interference {
     boolean hollow = part.kind() != PartKind.TUBE && part.kind() != PartKind.VEHICLE;
     List<Standing> members = new ArrayList<>();
     add(members, part.solid(), pose.of(part.carrier()).after(part.place()), hollow);
-    return new Body(part, members);
+    return Body.of(part, members);
   }
 
   private void add(List<Standing> members, Solid solid, Place place, boolean hollow) {

@@ -21,7 +21,8 @@ public final class AxleTravel {
   private final Chassis chassis;
   private final MotionRates ratesAtRide;
   private final List<Placement> placements = new ArrayList<>(STATIONS * STATIONS);
-  private final List<AxlePose> corners = new ArrayList<>(5);
+  private final AxlePose ride;
+  private final List<Placement> corners = new ArrayList<>(5);
 
   /**
    * @param chassis the vehicle with the travel wanted
@@ -31,9 +32,9 @@ public final class AxleTravel {
   public AxleTravel(Chassis chassis, AxleGuide guide) {
     this.chassis = chassis;
     AxleMotion motion = guide.motion(chassis);
-    AxlePose ride = motion.atRide();
+    ride = motion.atRide();
     ratesAtRide = motion.ratesAtRide();
-    corners.add(ride);
+    corners.add(ride.placement());
     placements.add(ride.placement());
     for (int left = 0; left < STATIONS; left++) {
       for (int right = 0; right < STATIONS; right++) {
@@ -50,9 +51,10 @@ public final class AxleTravel {
     boolean corner = left % (STATIONS - 1) == 0 && right % (STATIONS - 1) == 0;
     Optional<AxlePose> pose = motion.solve((leftMm + rightMm) / 2, rollRad).found();
     if (pose.isPresent()) {
-      placements.add(pose.get().placement());
+      Placement placement = pose.get().placement();
+      placements.add(placement);
       if (corner) {
-        corners.add(pose.get());
+        corners.add(placement);
       }
     }
   }
@@ -74,22 +76,8 @@ public final class AxleTravel {
     return new AxlePath(places);
   }
 
-  /**
-   * The least distance of a point of the frame from a point of the axle, given at ride, and of
-   * their twins on the other side (mm).
-   */
-  public double shortestMm(Point3 frame, Point3 axle) {
-    return path(axle).shortestMm(frame);
-  }
-
-  /** The greatest distance of the same (mm). */
-  public double longestMm(Point3 frame, Point3 axle) {
-    return path(axle).longestMm(frame);
-  }
-
   /** Compression of a spring between two points per travel of the wheels in heave, at ride. */
   public double motionRatio(Point3 frame, Point3 axle) {
-    AxlePose ride = corners.get(0);
     return new SpringPoint("spring", frame, axle, 0)
         .at(ride, ratesAtRide, chassis.axle().trackMm())
         .motionRatioHeave();
@@ -101,7 +89,6 @@ public final class AxleTravel {
    */
   public List<Double> loadsN(Point3 frame, Point3 axle) {
     double trackMm = chassis.axle().trackMm();
-    AxlePose ride = corners.get(0);
     SpringPoint left = new SpringPoint("left", frame, axle, 0);
     SpringPoint right = new SpringPoint("right", frame.mirrored(), axle.mirrored(), 0);
     return CornerLoads.onSpringsN(
@@ -111,7 +98,7 @@ public final class AxleTravel {
   }
 
   /** Ride height and the ends of the travel: both wheels up or down, and one of each. */
-  List<AxlePose> corners() {
+  List<Placement> corners() {
     return corners;
   }
 }

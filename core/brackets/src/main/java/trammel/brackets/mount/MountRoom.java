@@ -1,9 +1,9 @@
 package trammel.brackets.mount;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleSupplier;
 import trammel.brackets.bar.JointSeat;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Box;
@@ -11,6 +11,7 @@ import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Gap;
+import trammel.engine.clearance.Shape;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.AxleGuide;
@@ -21,10 +22,13 @@ import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.Rails;
-import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.Placement;
 import trammel.trade.plates.TubeBracket;
 
-/** What stands round the axle, and how close a spring or shock comes to it over the travel. */
+/**
+ * What stands round the axle, and how close a spring or shock comes to it over the travel: the
+ * vehicle with its bars, or what stands beside on it.
+ */
 public final class MountRoom {
   /** Radius of a driveshaft that is not measured, 1 3/4 in. */
   private static final double USUAL_SHAFT_RADIUS_MM = 1.75 * 25.4;
@@ -43,13 +47,14 @@ public final class MountRoom {
   /** From the middle of a bracket to a mount beside it: its plate leans, and is welded. */
   private static final double BESIDE_PLATES_MM = 2 * MountPractice.WELD_ROOM_MM;
 
-  private record Blocker(Body body, double airMm) {}
+  /** Something in the way, with where it is at each corner of the travel. */
+  private record Blocker(Body body, List<Shape> places, double airMm) {}
 
   private final Chassis chassis;
   private final List<Bar> bars;
   private final AxleTravel travel;
   private final List<Blocker> blockers = new ArrayList<>();
-  private final List<Body> besideBrackets = new ArrayList<>();
+  private final List<Blocker> besideBrackets = new ArrayList<>();
   private final List<Box> onTheRails = new ArrayList<>();
 
   public MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
@@ -62,9 +67,7 @@ public final class MountRoom {
       add(bar.name(), capsule, bar.carrier(), MountPractice.MOVING_AIR_MM);
       frameBracket(bar).ifPresent(onTheRails::add);
     }
-    for (Body solid : guide.solids()) {
-      blockers.add(new Blocker(solid, MountPractice.MOVING_AIR_MM));
-    }
+    guide.solids().forEach(solid -> block(solid, MountPractice.MOVING_AIR_MM));
     addRails();
     addTyres();
     addShaft();
@@ -76,12 +79,22 @@ public final class MountRoom {
     }
   }
 
-  /** Takes another spring or shock, or a part of its mount, into account. */
-  public void add(Body other) {
-    blockers.add(new Blocker(other, MountPractice.MOVING_AIR_MM));
-    if (!other.carrier().isBetween()) {
-      besideBrackets.add(other);
+  private MountRoom(MountRoom vehicle, List<Body> others) {
+    chassis = vehicle.chassis;
+    bars = vehicle.bars;
+    travel = vehicle.travel;
+    onTheRails.addAll(vehicle.onTheRails);
+    for (Body other : others) {
+      block(other, MountPractice.MOVING_AIR_MM);
+      if (!other.carrier().isBetween()) {
+        besideBrackets.add(blockers.get(blockers.size() - 1));
+      }
     }
+  }
+
+  /** The room round other springs or shocks and parts of their mounts on this vehicle alone. */
+  MountRoom beside(List<Body> others) {
+    return new MountRoom(this, others);
   }
 
   /**
@@ -121,27 +134,17 @@ public final class MountRoom {
    * of the mounts of others on the axle and of the bars' frame brackets.
    */
   public boolean isClearOfBrackets(Cylinder left, Capsule bracket) {
-    Body leftBody = new Body("left", left, Carrier.LINK);
-    Body leftBracket = new Body("left", bracket, Carrier.AXLE);
-    Body rightBody =
-        new Body(
-            "right",
-            new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm()),
-            Carrier.LINK);
-    Body rightBracket =
-        new Body(
-            "right",
-            new Capsule(bracket.from().mirrored(), bracket.to().mirrored(), bracket.radiusMm()),
-            Carrier.AXLE);
-    for (Body mount : besideBrackets) {
-      if (isTight(mount, leftBracket, rightBracket, BESIDE_PLATES_MM)) {
+    Pair bodies = pair(left);
+    Pair brackets = pair(bracket);
+    for (Blocker mount : besideBrackets) {
+      if (isTight(mount.places(), brackets, BESIDE_PLATES_MM)) {
         return false;
       }
     }
     for (Box onRail : onTheRails) {
-      Body still = new Body("frame bracket", onRail, Carrier.FRAME);
-      if (isTight(still, leftBody, rightBody, MountPractice.WELD_ROOM_MM)
-          || isTight(still, leftBracket, rightBracket, MountPractice.WELD_ROOM_MM)) {
+      List<Shape> still = Collections.nCopies(travel.corners().size(), onRail);
+      if (isTight(still, bodies, MountPractice.WELD_ROOM_MM)
+          || isTight(still, brackets, MountPractice.WELD_ROOM_MM)) {
         return false;
       }
     }
@@ -160,8 +163,8 @@ public final class MountRoom {
         }
       }
       for (Blocker blocker : blockers) {
-        boolean aRail = blocker.body().carrier().isStill() && !isMount(blocker.body());
-        if (!aRail && meets(part, blocker.body())) {
+        boolean aRail = blocker.body().carrier().isStill() && !besideBrackets.contains(blocker);
+        if (!aRail && meets(part, blocker.places())) {
           return false;
         }
       }
@@ -169,18 +172,48 @@ public final class MountRoom {
     return true;
   }
 
-  private boolean isMount(Body body) {
-    return besideBrackets.contains(body);
+  private static boolean meets(Box still, List<Shape> moving) {
+    for (Shape place : moving) {
+      if (Gap.isCloser(still, place, MountPractice.WELD_ROOM_MM)) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private boolean meets(Box still, Body moving) {
-    return travel.corners().stream()
-        .anyMatch(pose -> Gap.isCloser(still, moving.at(pose), MountPractice.WELD_ROOM_MM));
+  private void add(String name, Shape shape, Carrier carrier, double airMm) {
+    block(new Body(name, shape, carrier), airMm);
   }
 
-  private void add(
-      String name, trammel.engine.clearance.Shape shape, Carrier carrier, double airMm) {
-    blockers.add(new Blocker(new Body(name, shape, carrier), airMm));
+  private void block(Body body, double airMm) {
+    blockers.add(new Blocker(body, places(body), airMm));
+  }
+
+  private List<Shape> places(Body body) {
+    List<Shape> places = new ArrayList<>(travel.corners().size());
+    for (Placement corner : travel.corners()) {
+      places.add(body.at(corner));
+    }
+    return places;
+  }
+
+  /** Places at the corners of the travel of something on the left, and of its twin. */
+  private record Pair(List<Shape> left, List<Shape> right) {}
+
+  /** Of a spring or shock between frame and axle. */
+  private Pair pair(Cylinder left) {
+    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
+    return new Pair(
+        places(new Body("left", left, Carrier.LINK)),
+        places(new Body("right", right, Carrier.LINK)));
+  }
+
+  /** Of a bracket on the axle. */
+  private Pair pair(Capsule left) {
+    Capsule right = new Capsule(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
+    return new Pair(
+        places(new Body("left", left, Carrier.AXLE)),
+        places(new Body("right", right, Carrier.AXLE)));
   }
 
   private void addTube() {
@@ -265,23 +298,14 @@ public final class MountRoom {
    * @param left its envelope at ride, from its frame end to its axle end
    */
   public Optional<TightSpot> tight(Cylinder left) {
-    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
-    Body leftBody = new Body("left", left, Carrier.LINK);
-    Body rightBody = new Body("right", right, Carrier.LINK);
+    Pair pair = pair(left);
     for (int i = 0; i < blockers.size(); i++) {
       Blocker blocker = blockers.get(i);
-      if (isTight(blocker.body(), leftBody, rightBody, blocker.airMm())) {
+      if (isTight(blocker.places(), pair, blocker.airMm())) {
         askFirst(i);
         return Optional.of(
             new TightSpot(
-                blocker.body().name(),
-                new DoubleSupplier() {
-                  @Override
-                  public double getAsDouble() {
-                    return leastMm(blocker.body(), leftBody, rightBody);
-                  }
-                },
-                blocker.airMm()));
+                blocker.body().name(), () -> leastMm(blocker.places(), pair), blocker.airMm()));
       }
     }
     return Optional.empty();
@@ -293,21 +317,14 @@ public final class MountRoom {
    * @param left the bracket at ride
    */
   public Optional<TightSpot> tightBracket(Capsule left) {
-    Capsule right = new Capsule(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
-    Body leftBody = new Body("left", left, Carrier.AXLE);
-    Body rightBody = new Body("right", right, Carrier.AXLE);
+    Pair pair = pair(left);
     for (Blocker blocker : blockers) {
       if (blocker.body().carrier().isBetween()
-          && isTight(blocker.body(), leftBody, rightBody, MountPractice.WELD_ROOM_MM)) {
+          && isTight(blocker.places(), pair, MountPractice.WELD_ROOM_MM)) {
         return Optional.of(
             new TightSpot(
                 blocker.body().name() + " with its bracket on the axle",
-                new DoubleSupplier() {
-                  @Override
-                  public double getAsDouble() {
-                    return leastMm(blocker.body(), leftBody, rightBody);
-                  }
-                },
+                () -> leastMm(blocker.places(), pair),
                 MountPractice.WELD_ROOM_MM));
       }
     }
@@ -321,22 +338,23 @@ public final class MountRoom {
     blockers.add(0, blockers.remove(index));
   }
 
-  private boolean isTight(Body blocker, Body left, Body right, double airMm) {
-    for (AxlePose pose : travel.corners()) {
-      trammel.engine.clearance.Shape other = blocker.at(pose);
-      if (Gap.isCloser(left.at(pose), other, airMm) || Gap.isCloser(right.at(pose), other, airMm)) {
+  private static boolean isTight(List<Shape> blocker, Pair pair, double airMm) {
+    for (int corner = 0; corner < blocker.size(); corner++) {
+      Shape other = blocker.get(corner);
+      if (Gap.isCloser(pair.left().get(corner), other, airMm)
+          || Gap.isCloser(pair.right().get(corner), other, airMm)) {
         return true;
       }
     }
     return false;
   }
 
-  private double leastMm(Body blocker, Body left, Body right) {
+  private static double leastMm(List<Shape> blocker, Pair pair) {
     double leastMm = Double.POSITIVE_INFINITY;
-    for (AxlePose pose : travel.corners()) {
-      trammel.engine.clearance.Shape other = blocker.at(pose);
-      leastMm = Math.min(leastMm, Gap.between(left.at(pose), other).gapMm());
-      leastMm = Math.min(leastMm, Gap.between(right.at(pose), other).gapMm());
+    for (int corner = 0; corner < blocker.size(); corner++) {
+      Shape other = blocker.get(corner);
+      leastMm = Math.min(leastMm, Gap.between(pair.left().get(corner), other).gapMm());
+      leastMm = Math.min(leastMm, Gap.between(pair.right().get(corner), other).gapMm());
     }
     return leastMm;
   }

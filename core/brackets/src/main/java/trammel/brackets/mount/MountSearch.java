@@ -1,5 +1,6 @@
 package trammel.brackets.mount;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,8 @@ import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Looks for the place of a spring or shock: as close to the axle tube as its clearance allows, and
- * there as far outboard as there is room.
+ * there as far outboard as there is room. What it found of a place on the vehicle it knows when it
+ * is asked again with something else beside it.
  *
  * @param <T> what is placed
  */
@@ -47,71 +49,90 @@ public final class MountSearch<T> {
   private final String what;
   private final Side side;
   private final MountRoom room;
-  private final boolean clearOfBrackets;
   private final QuantityPrinter print;
-  private final Map<String, Seen> seen = new LinkedHashMap<>();
+  private final Map<Place, Drawn<T>> known = new HashMap<>();
 
   /**
    * @param what what is placed, as messages call it
    * @param side side of the axle on which it is
-   * @param room what stands round it
-   * @param clearOfBrackets true where its mounts must be clear of the brackets beside them; without
-   *     that the place is judged later, where the brackets are drawn
+   * @param room the vehicle round it
    * @param print for messages
    */
-  public MountSearch(
-      String what, Side side, MountRoom room, boolean clearOfBrackets, QuantityPrinter print) {
+  public MountSearch(String what, Side side, MountRoom room, QuantityPrinter print) {
     this.what = what;
     this.side = side;
     this.room = room;
-    this.clearOfBrackets = clearOfBrackets;
     this.print = print;
   }
 
   /**
-   * The first place with room; empty if there is none.
+   * The first place with room.
    *
    * @param closestMm least distance from the axle's centre
    * @param fixedMm the distance if the job sets it
    * @param placesMm places along the tube in the order of preference
+   * @param drawing the same one in every search
+   * @param beside what stands beside it
+   * @throws UnworkableLayoutException if there is none
    */
-  public Optional<T> find(
-      double closestMm, OptionalDouble fixedMm, List<Double> placesMm, Drawing<T> drawing) {
+  public T find(
+      double closestMm,
+      OptionalDouble fixedMm,
+      List<Double> placesMm,
+      Drawing<T> drawing,
+      Beside beside) {
+    MountRoom others = room.beside(beside.bodies());
+    Map<String, Seen> seen = new LinkedHashMap<>();
     double firstMm = fixedMm.orElse(closestMm);
     double lastMm = fixedMm.isPresent() ? firstMm : firstMm + REACH_MM;
     for (double offsetMm = firstMm; offsetMm <= lastMm; offsetMm += STEP_MM) {
       for (double leftMm : placesMm) {
-        T drawn = drawing.at(side.forwardMm(offsetMm), leftMm);
-        Optional<TightSpot> tight = tight(drawing, drawn);
+        Drawn<T> drawn = drawn(drawing, new Place(side.forwardMm(offsetMm), leftMm));
+        Optional<TightSpot> tight =
+            drawn.tight().isPresent() ? drawn.tight() : tight(others, drawing, drawn.drawn());
         if (tight.isPresent()) {
           seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
-        } else if (isClearOfBrackets(drawing, drawn)) {
-          return Optional.of(drawn);
+        } else if (!beside.clearOfBrackets() || isClear(others, drawing, drawn.drawn())) {
+          return drawn.drawn();
         } else {
           TightSpot brackets = new TightSpot("brackets beside its mounts", 0, NEIGHBOUR_MM);
           seen.put(brackets.what(), new Seen(brackets, offsetMm, leftMm));
         }
       }
     }
-    return Optional.empty();
+    throw refusal(seen);
   }
 
-  private boolean isClearOfBrackets(Drawing<T> drawing, T drawn) {
-    return !clearOfBrackets
-        || room.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
-            && room.isFreeOnFrame(drawing.carrier(drawn));
-  }
+  private record Place(double forwardMm, double leftMm) {}
 
-  private Optional<TightSpot> tight(Drawing<T> drawing, T drawn) {
-    Optional<TightSpot> tight = drawing.atTop(drawn);
-    if (tight.isEmpty()) {
-      tight = room.tight(drawing.envelope(drawn));
+  /** Drawn at a place, and what of the vehicle is too close to it there. */
+  private record Drawn<T>(T drawn, Optional<TightSpot> tight) {}
+
+  private Drawn<T> drawn(Drawing<T> drawing, Place place) {
+    Drawn<T> before = known.get(place);
+    if (before != null) {
+      return before;
     }
-    return tight.isEmpty() ? room.tightBracket(drawing.bracket(drawn)) : tight;
+    T thing = drawing.at(place.forwardMm(), place.leftMm());
+    Optional<TightSpot> tight = drawing.atTop(thing);
+    Drawn<T> drawn = new Drawn<>(thing, tight.isPresent() ? tight : tight(room, drawing, thing));
+    known.put(place, drawn);
+    return drawn;
+  }
+
+  private boolean isClear(MountRoom others, Drawing<T> drawing, T drawn) {
+    return others.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
+        && room.isFreeOnFrame(drawing.carrier(drawn))
+        && others.isFreeOnFrame(drawing.carrier(drawn));
+  }
+
+  private Optional<TightSpot> tight(MountRoom round, Drawing<T> drawing, T drawn) {
+    Optional<TightSpot> tight = round.tight(drawing.envelope(drawn));
+    return tight.isPresent() ? tight : round.tightBracket(drawing.bracket(drawn));
   }
 
   /** Why no place was found: each thing in the way is looked at where it was last met. */
-  public UnworkableLayoutException refusal() {
+  private UnworkableLayoutException refusal(Map<String, Seen> seen) {
     if (seen.isEmpty()) {
       return new UnworkableLayoutException(
           "there is no free place along the axle tube for the bracket of the "

@@ -28,13 +28,7 @@ final class ShockChoice {
    */
   ShockChoice(List<Shock> shocks, double leanRad, AxleTravel travel, QuantityPrinter print) {
     List<Shock> sorted = new ArrayList<>(shocks);
-    sorted.sort(
-        new Comparator<Shock>() {
-          @Override
-          public int compare(Shock a, Shock b) {
-            return Double.compare(a.closedMm(), b.closedMm());
-          }
-        });
+    sorted.sort(Comparator.comparingDouble(Shock::closedMm));
     this.shocks = sorted;
     this.upward = new Vector3(0, -Math.sin(leanRad), Math.cos(leanRad));
     this.travel = travel;
@@ -48,7 +42,11 @@ final class ShockChoice {
    */
   ShockFit at(Point3 axle) {
     AxlePath path = travel.path(axle);
+    AxlePath.Along along = path.along(axle, upward);
     for (Shock shock : shocks) {
+      if (isTooShort(shock, along)) {
+        continue;
+      }
       ShockFit fit = fit(shock, axle, path);
       if (Math.min(fit.leftInBumpMm(), fit.leftInDroopMm())
           >= MountPractice.SHOCK_RESERVE_MM - ROUNDING_MM) {
@@ -58,21 +56,22 @@ final class ShockChoice {
     throw tooShort(axle, path);
   }
 
+  /** Known before it is set: no length at ride leaves enough of its stroke at both ends. */
+  private static boolean isTooShort(Shock shock, AxlePath.Along along) {
+    double leftMm = shock.openMm() - shock.closedMm() - along.leastStrokeMm(shock.closedMm());
+    return leftMm < 2 * (MountPractice.SHOCK_RESERVE_MM - ROUNDING_MM);
+  }
+
   private ShockFit fit(Shock shock, Point3 axle, AxlePath path) {
     double lengthMm = (shock.closedMm() + shock.openMm()) / 2;
     for (int i = 0; i < ROUNDS; i++) {
       Point3 frame = axle.plus(upward.scaled(lengthMm));
-      double shortestMm = path.shortestMm(frame);
-      double longestMm = path.longestMm(frame);
-      lengthMm += (shock.closedMm() + shock.openMm() - shortestMm - longestMm) / 2;
+      lengthMm += (shock.closedMm() + shock.openMm()) / 2 - path.from(frame).middleMm();
     }
     Point3 frame = axle.plus(upward.scaled(lengthMm));
+    AxlePath.Range range = path.from(frame);
     return new ShockFit(
-        shock,
-        frame,
-        axle,
-        path.shortestMm(frame) - shock.closedMm(),
-        shock.openMm() - path.longestMm(frame));
+        shock, frame, axle, range.leastMm() - shock.closedMm(), shock.openMm() - range.mostMm());
   }
 
   private UnworkableLayoutException tooShort(Point3 axle, AxlePath path) {
@@ -83,8 +82,9 @@ final class ShockChoice {
       }
     }
     ShockFit fit = fit(longest, axle, path);
-    double shortestMm = path.shortestMm(fit.frame());
-    double longestMm = path.longestMm(fit.frame());
+    AxlePath.Range range = path.from(fit.frame());
+    double shortestMm = range.leastMm();
+    double longestMm = range.mostMm();
     double neededMm = longestMm - shortestMm + 2 * MountPractice.SHOCK_RESERVE_MM;
     return new UnworkableLayoutException(
         (shocks.size() == 1 ? "shock " : "the shock with the longest stroke, ")

@@ -40,7 +40,8 @@ final class ChangeSearch {
   Optional<Change> search() {
     Change fallback = null;
     for (Adjustment adjustment : finding.check().adjustments(before)) {
-      Optional<Change> change = smallest(adjustment);
+      // Of several that upset others only the first is told, so only its upsets are all named.
+      Optional<Change> change = smallest(adjustment, fallback == null ? Integer.MAX_VALUE : 1);
       if (change.isPresent() && change.get().upsets().isEmpty()) {
         return change;
       }
@@ -51,8 +52,12 @@ final class ChangeSearch {
     return Optional.ofNullable(fallback);
   }
 
-  /** The smallest amount either way: growing strides, then closed in on step by step. */
-  private Optional<Change> smallest(Adjustment adjustment) {
+  /**
+   * The smallest amount either way: growing strides, then closed in on step by step.
+   *
+   * @param mostUpsets how many checks that it makes worse are looked for
+   */
+  private Optional<Change> smallest(Adjustment adjustment, int mostUpsets) {
     trials.clear();
     long most = Math.round(adjustment.largest() / adjustment.step());
     long up = fewestSteps(adjustment, 1, most);
@@ -62,7 +67,7 @@ final class ChangeSearch {
     }
     long steps = down < 0 || (up >= 0 && up <= down) ? up : -down;
     double amount = steps * adjustment.step();
-    return Optional.of(new Change(adjustment, amount, upsets(adjustment, steps)));
+    return Optional.of(new Change(adjustment, amount, upsets(adjustment, steps, mostUpsets)));
   }
 
   private long fewestSteps(Adjustment adjustment, int sign, long most) {
@@ -175,12 +180,15 @@ final class ChangeSearch {
     }
   }
 
-  private String upsets(Adjustment adjustment, long steps) {
+  private String upsets(Adjustment adjustment, long steps, int most) {
     LayoutAnalysis after = trial(adjustment, steps).after().orElseThrow();
     List<String> titles = new ArrayList<>();
     for (Judge.Finding was : found) {
       if (was.verdict() == Verdict.STOP || was == finding) {
         continue;
+      }
+      if (titles.size() == most) {
+        break;
       }
       Optional<Judge.Finding> is = judge.find(was.check(), after);
       if (is.isPresent() && is.get().verdict().compareTo(was.verdict()) > 0) {

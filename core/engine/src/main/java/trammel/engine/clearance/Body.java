@@ -38,7 +38,8 @@ public record Body(String name, Shape shape, Carrier carrier) {
     return at(pose.placement());
   }
 
-  Shape at(Placement placement) {
+  /** The same, for placing many shapes at one pose. */
+  public Shape at(Placement placement) {
     if (carrier.isStill()) {
       return shape;
     }

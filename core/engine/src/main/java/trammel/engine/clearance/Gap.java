@@ -32,7 +32,7 @@ public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
    */
   public static boolean isCloser(Shape first, Shape second, double limitMm) {
     return Extent.of(first).apartMm(Extent.of(second)) < limitMm + FAR_ENOUGH_MM
-        && between(first, second).gapMm() < limitMm;
+        && new GapFinder().isCloser(Placed.of(first), Placed.of(second), limitMm);
   }
 
   static Gap of(NearestPoints near) {

@@ -34,6 +34,20 @@ final class GapFinder {
   }
 
   /**
+   * Whether the gap is less than a limit.
+   *
+   * @param limitMm above 0
+   */
+  boolean isCloser(Placed a, Placed b, double limitMm) {
+    double coresMm = limitMm + a.marginMm() + b.marginMm();
+    if (a.isLine() && b.isLine()) {
+      LinePair.find(a, b, near);
+      return near.gapMm < coresMm;
+    }
+    return walk.isCloser(a, b, coresMm);
+  }
+
+  /**
    * A value in mm that the signed gap cannot be less than: the room between two planes square to a
    * unit direction that points from b to a.
    */

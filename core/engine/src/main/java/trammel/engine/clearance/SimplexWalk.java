@@ -38,6 +38,23 @@ final class SimplexWalk {
   private double nearY;
   private double nearZ;
 
+  /** How a walk ended. */
+  private enum End {
+    /** At the nearest points. */
+    NEAREST,
+    /** The cores touch or overlap. */
+    TOUCHING,
+    /** Sooner, as the cores are seen to be closer than the limit. */
+    CLOSER,
+    /** Sooner, as they are seen not to be. */
+    NOT_CLOSER
+  }
+
+  /** A limit that nothing is compared with. */
+  private static final double NO_LIMIT = Double.NaN;
+
+  private double square;
+
   /**
    * Finds the nearest points of the cores.
    *
@@ -46,16 +63,45 @@ final class SimplexWalk {
    */
   boolean find(
       Placed a, Placed b, double startX, double startY, double startZ, NearestPoints near) {
+    if (walk(a, b, startX, startY, startZ, NO_LIMIT) == End.TOUCHING) {
+      return false;
+    }
+    write(near);
+    return true;
+  }
+
+  /**
+   * Whether the cores are closer than a limit, which is sooner known than how close.
+   *
+   * @param limitMm above 0
+   */
+  boolean isCloser(Placed a, Placed b, double limitMm) {
+    double x = a.centreX() - b.centreX();
+    double y = a.centreY() - b.centreY();
+    double z = a.centreZ() - b.centreZ();
+    return switch (walk(a, b, x, y, z, limitMm)) {
+      case NEAREST -> Math.sqrt(square) < limitMm;
+      case TOUCHING, CLOSER -> true;
+      case NOT_CLOSER -> false;
+    };
+  }
+
+  private End walk(
+      Placed a, Placed b, double startX, double startY, double startZ, double limitMm) {
     corners = 0;
     nearX = startX;
     nearY = startY;
     nearZ = startZ;
     isApart = false;
-    double square = Double.POSITIVE_INFINITY;
+    square = Double.POSITIVE_INFINITY;
     for (int step = 0; step < GREATEST_STEPS; step++) {
       addCorner(a, b);
       double along = alongNewest();
-      isApart |= along > TOUCH_MM * Math.sqrt(nearX * nearX + nearY * nearY + nearZ * nearZ);
+      double lengthMm = Math.sqrt(nearX * nearX + nearY * nearY + nearZ * nearZ);
+      isApart |= along > TOUCH_MM * lengthMm;
+      if (lengthMm > 0 && along >= limitMm * lengthMm) {
+        return End.NOT_CLOSER;
+      }
       boolean cannotImprove = square - along <= TOLERANCE_MM * Math.sqrt(square);
       if (corners > 1 && cannotImprove) {
         corners--;
@@ -69,19 +115,21 @@ final class SimplexWalk {
         continue;
       }
       if (!reduce()) {
-        return false;
+        return End.TOUCHING;
       }
       double nextSquare = nearX * nearX + nearY * nearY + nearZ * nearZ;
       if (nextSquare <= TOUCH_MM * TOUCH_MM) {
-        return false;
+        return End.TOUCHING;
+      }
+      if (nextSquare < limitMm * limitMm) {
+        return End.CLOSER;
       }
       if (nextSquare >= square && !collapse()) {
         break;
       }
       square = nextSquare;
     }
-    write(near);
-    return true;
+    return End.NEAREST;
   }
 
   private void addCorner(Placed a, Placed b) {

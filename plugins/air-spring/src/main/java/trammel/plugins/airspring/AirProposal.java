@@ -1,15 +1,19 @@
 package trammel.plugins.airspring;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
 import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.Beside;
 import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
+import trammel.brackets.mount.ShockSearch;
 import trammel.brackets.mount.Side;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Carrier;
@@ -26,6 +30,7 @@ final class AirProposal {
   private final MountStock stock;
   private final AxleTravel travel;
   private final QuantityPrinter print;
+  private final Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
 
   AirProposal(Site site, AxleGuide guide) {
     this.site = site;
@@ -88,7 +93,7 @@ final class AirProposal {
             .forEach(beside::add);
       }
     }
-    ShockFit shock = shock(side, beside, clear);
+    ShockFit shock = shock(side, new Beside(beside, clear));
     return new SpringSet(
         List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
   }
@@ -119,19 +124,23 @@ final class AirProposal {
   }
 
   /** On the other side of the axle from the air springs if there is room, else beside them. */
-  private ShockFit shock(Side springSide, List<Body> spring, boolean clear) {
+  private ShockFit shock(Side springSide, Beside beside) {
     try {
-      return place(springSide.other(), clear).find(spring);
+      return search(springSide.other()).find(beside);
     } catch (UnworkableLayoutException noRoom) {
       try {
-        return place(springSide, clear).find(spring);
+        return search(springSide).find(beside);
       } catch (UnworkableLayoutException noRoomThereEither) {
         throw neither(noRoom, noRoomThereEither);
       }
     }
   }
 
-  private ShockPlace place(Side side, boolean clear) {
+  private ShockSearch search(Side side) {
+    return searches.computeIfAbsent(side, one -> place(one).search());
+  }
+
+  private ShockPlace place(Side side) {
     List<Shock> shocks = MountOptions.wanted(site.options(), site.catalog(), false);
     double radiusMm = 0;
     for (Shock shock : shocks) {
@@ -149,7 +158,6 @@ final class AirProposal {
         OptionalDouble.empty(),
         site.options().get(AirOptions.LOWER_HEIGHT),
         stock,
-        clear,
         print);
   }
 }

@@ -7,7 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.mount.AxlePath;
 import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.Beside;
 import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.MountRoom;
@@ -127,13 +129,10 @@ record AirSpringPlace(
     }
     Upright upright = new Upright(spring, seats);
     MountSearch<Upright.Seated> search =
-        new MountSearch<>("air spring " + spring.key(), side, room, clearOfBrackets, print);
-    Optional<Upright.Seated> seated =
-        search.find(closestMm, OptionalDouble.empty(), places, upright);
-    if (seated.isEmpty()) {
-      throw search.refusal();
-    }
-    return carrying(spring, seated.get());
+        new MountSearch<>("air spring " + spring.key(), side, room, print);
+    Beside beside = new Beside(List.of(), clearOfBrackets);
+    return carrying(
+        spring, search.find(closestMm, OptionalDouble.empty(), places, upright, beside));
   }
 
   /** The bridge over upper seats between the rails. */
@@ -191,10 +190,7 @@ record AirSpringPlace(
       double heightMm = rideHeightMm.orElse((size.leastHeightMm() + size.mostHeightMm()) / 2);
       Seated seated = seated(forwardMm, leftMm, heightMm);
       for (int i = 0; i < ROUNDS && rideHeightMm.isEmpty(); i++) {
-        double middleMm =
-            (travel.shortestMm(seated.frame(), seated.axle())
-                    + travel.longestMm(seated.frame(), seated.axle()))
-                / 2;
+        double middleMm = travel.path(seated.axle()).from(seated.frame()).middleMm();
         heightMm += (size.leastHeightMm() + size.mostHeightMm()) / 2 - middleMm;
         seated = seated(forwardMm, leftMm, heightMm);
       }
@@ -211,8 +207,9 @@ record AirSpringPlace(
 
     private void requireTable(Seated seated, double heightMm) {
       AirSpringSize size = spring.size();
-      double shortestMm = travel.shortestMm(seated.frame(), seated.axle());
-      double longestMm = travel.longestMm(seated.frame(), seated.axle());
+      AxlePath.Range range = travel.path(seated.axle()).from(seated.frame());
+      double shortestMm = range.leastMm();
+      double longestMm = range.mostMm();
       double marginMm = AirSpringSize.RATE_HALF_STEP_MM;
       if (shortestMm < size.leastHeightMm()
           || longestMm > size.mostHeightMm()

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.mount.AxlePath;
 import trammel.brackets.mount.AxleTravel;
 import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.ShockFit;
@@ -116,8 +117,9 @@ record CoilChoice(
   private Optional<CoilFit> fitting(
       ShockFit shock, double rateNPerMm, double wantedNPerMm, double forceN) {
     double shockMm = shock.lengthMm();
-    double bumpMm = shockMm - travel.shortestMm(shock.frame(), shock.axle());
-    double droopMm = travel.longestMm(shock.frame(), shock.axle()) - shockMm;
+    AxlePath.Range range = travel.path(shock.axle()).from(shock.frame());
+    double bumpMm = shockMm - range.leastMm();
+    double droopMm = range.mostMm() - shockMm;
     double squeezedMm = forceN / rateNPerMm;
     for (CoilOverSpring coil : ofRate(rateNPerMm)) {
       double lengthMm = coil.freeLengthMm() - squeezedMm;
@@ -133,7 +135,7 @@ record CoilChoice(
   private UnworkableLayoutException noneFits(
       ShockFit shock, double rateNPerMm, double forceN, List<Double> tried) {
     double shockMm = shock.lengthMm();
-    double bumpMm = shockMm - travel.shortestMm(shock.frame(), shock.axle());
+    double bumpMm = shockMm - travel.path(shock.axle()).from(shock.frame()).leastMm();
     double squeezedMm = forceN / rateNPerMm;
     List<CoilOverSpring> ofRate = ofRate(rateNPerMm);
     CoilOverSpring longest = ofRate.get(ofRate.size() - 1);

@@ -85,7 +85,8 @@ final class CoilPlan {
             onBoth("spring seats", shock -> CoilForm.seats(shock, bought(shock), coil, lengthMm)),
             "seats and collar for each coil-over shock"));
     double droopMm =
-        travel.longestMm(spring.frame(), spring.axle()) - spring.frame().distanceMm(spring.axle());
+        travel.path(spring.axle()).from(spring.frame()).mostMm()
+            - spring.frame().distanceMm(spring.axle());
     if (droopMm > squeezedMm) {
       plan.add(
           PartNeed.placed(

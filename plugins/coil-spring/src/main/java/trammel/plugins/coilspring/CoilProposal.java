@@ -1,13 +1,17 @@
 package trammel.plugins.coilspring;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.Beside;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
+import trammel.brackets.mount.ShockSearch;
 import trammel.brackets.mount.Side;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.CoilOverSpring;
@@ -72,12 +76,15 @@ final class CoilProposal {
         placement.isPresent()
             ? List.of(Side.ofWord(placement.get()))
             : List.of(Side.BEHIND, Side.AHEAD);
+    Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
     List<UnworkableLayoutException> refusals = new ArrayList<>();
     for (boolean clear : new boolean[] {true, false}) {
       refusals.clear();
       for (Side side : sides) {
         try {
-          return place(travel, side, radiusMm, clear).find(List.of());
+          return searches
+              .computeIfAbsent(side, one -> place(travel, one, radiusMm).search())
+              .find(new Beside(List.of(), clear));
         } catch (UnworkableLayoutException noRoom) {
           refusals.add(noRoom);
         }
@@ -91,7 +98,7 @@ final class CoilProposal {
                 + refusals.get(1).getMessage());
   }
 
-  private ShockPlace place(AxleTravel travel, Side side, double radiusMm, boolean clear) {
+  private ShockPlace place(AxleTravel travel, Side side, double radiusMm) {
     Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
     return new ShockPlace(
         "coil-over",
@@ -105,7 +112,6 @@ final class CoilProposal {
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
         site.options().get(CoilOptions.LOWER_HEIGHT),
         MountOptions.stock(site.options(), site.catalog()),
-        clear,
         print);
   }
 

@@ -1,6 +1,7 @@
 package trammel.planning.draft;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -19,6 +20,10 @@ import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
+import trammel.testsupport.Draw;
+import trammel.testsupport.Seeds;
+import trammel.testsupport.vehicle.JobText;
+import trammel.testsupport.vehicle.PlausibleVehicle;
 
 /** Single measurements of the demonstration pickup made wrong, each judged by arithmetic. */
 class MeasurementChecksTest {
@@ -46,6 +51,23 @@ class MeasurementChecksTest {
   private static Verdict verdict(JobDocument job, PlanCheck wanted) {
     Limit limit = CATALOG.limits().get(wanted.id());
     return limit.verdict(value(job, wanted).value());
+  }
+
+  /** Drawn as one piece at ride and turned onto the stands, so each two readings must fit. */
+  @Seeds(200)
+  void theMeasurementsOfAPlausibleVehicleAgree(Draw draw) {
+    String text =
+        JobText.of(PlausibleVehicle.draw(draw), "R-" + draw.seed(), "triangulated", "coil-spring");
+    JobDocument job = JobDocument.of("drawn.yaml", text);
+    for (Check check : checks(job)) {
+      if (check.read(null) instanceof Reading.Value value) {
+        assertNotEquals(
+            Verdict.STOP,
+            CATALOG.limits().get(check.id()).verdict(value.value()),
+            () -> "seed " + draw.seed() + ": " + check.title());
+      }
+    }
+    assertEquals(Verdict.GOOD, verdict(job, PlanCheck.RAKE), () -> "seed " + draw.seed());
   }
 
   @Test

@@ -6,9 +6,9 @@ import trammel.testsupport.Draw;
 
 /**
  * A vehicle that might stand in a shop, drawn as it is at ride: its measurements agree with each
- * other. The rails pass between the tyres, the loaded tyre is lower than the free one, tank and
- * pipe lie between the rails, the floor over them, and the travel that is asked for is one that a
- * notch of half the rail's depth can give.
+ * other. The rails run straight and pass between the tyres, the loaded tyre is lower than the free
+ * one, tank and pipe lie between the rails, the floor over them, and the travel that is asked for
+ * is one that a notch of half the rail's depth can give.
  *
  * @param kind what it is
  * @param wheelbaseLeftIn wheelbase on the left, inches
@@ -36,9 +36,6 @@ public record PlausibleVehicle(
     List<Obstruction> obstructions,
     double bumpIn,
     double droopIn) {
-  /** Least height of the rail's underside at the front mounts over the road. */
-  private static final double GROUND_CLEARANCE_IN = 5;
-
   /** Keeps its own copy of the list. */
   public PlausibleVehicle {
     obstructions = List.copyOf(obstructions);
@@ -80,7 +77,7 @@ public record PlausibleVehicle(
   double undersideAtFrontAtRideIn() {
     double byRakeIn =
         rails.frontMountsForwardIn() * Math.tan(Math.toRadians(stands.rakeAtRideDeg()));
-    return Math.max(GROUND_CLEARANCE_IN, stands.undersideAtRideIn() - byRakeIn - rails.kickUpIn());
+    return stands.undersideAtRideIn() - byRakeIn;
   }
 
   private static List<Obstruction> obstructions(

@@ -3,7 +3,8 @@ package trammel.testsupport.vehicle;
 import trammel.testsupport.Draw;
 
 /**
- * The two rails, at ride, in inches. The width between them is what two flanges leave.
+ * The two rails, at ride, in inches. The width between them is what two flanges leave. From the
+ * front mounts to the axle they run straight, so that the two heights say what the rake says.
  *
  * @param channel open channel, or else a box
  * @param outsideAtAxleIn over both, at the axle
@@ -12,7 +13,6 @@ import trammel.testsupport.Draw;
  * @param flangeIn width of the section
  * @param wallIn thickness
  * @param frontMountsForwardIn front mounts ahead of the axle
- * @param kickUpIn how far the rail rises over the axle from the front mounts, beside its rake
  */
 record RailPair(
     boolean channel,
@@ -21,8 +21,7 @@ record RailPair(
     double depthIn,
     double flangeIn,
     double wallIn,
-    double frontMountsForwardIn,
-    double kickUpIn) {
+    double frontMountsForwardIn) {
   private static final Range WIDER_IN_FRONT_IN = Range.of(-2, 3);
   private static final Range FRONT_MOUNTS_IN = Range.of(24, 32);
 
@@ -35,8 +34,7 @@ record RailPair(
         frame.depthIn().onTheTape(draw),
         frame.flangeIn().onTheTape(draw),
         Range.stepped(frame.wallIn().draw(draw), 0.001),
-        FRONT_MOUNTS_IN.onTheTape(draw),
-        Range.of(0, frame.kickUpIn()).draw(draw));
+        FRONT_MOUNTS_IN.onTheTape(draw));
   }
 
   double betweenAtAxleIn() {

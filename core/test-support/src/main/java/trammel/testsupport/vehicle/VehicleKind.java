@@ -11,7 +11,7 @@ public enum VehicleKind {
   PICKUP(
       "Pickup, ladder frame",
       new Body(Range.of(108, 145), Range.of(3600, 5200), Range.of(0.38, 0.46), Range.of(24, 29)),
-      new Frame(0.8, Range.of(33, 44), Range.of(5, 7), Range.of(2, 3), Range.of(0.12, 0.22), 3),
+      new Frame(0.8, Range.of(33, 44), Range.of(5, 7), Range.of(2, 3), Range.of(0.12, 0.22)),
       new Wheels(List.of(225, 235, 245, 255, 265, 275), List.of(60, 65, 70), List.of(15, 16, 17)),
       Range.of(1, 5),
       Range.of(60, 67)),
@@ -20,7 +20,7 @@ public enum VehicleKind {
   SEDAN(
       "Sedan, body on frame",
       new Body(Range.of(104, 122), Range.of(3000, 4300), Range.of(0.43, 0.48), Range.of(20, 23.5)),
-      new Frame(0.3, Range.of(36, 45), Range.of(3.5, 5), Range.of(2, 3), Range.of(0.1, 0.14), 4),
+      new Frame(0.3, Range.of(36, 45), Range.of(3.5, 5), Range.of(2, 3), Range.of(0.1, 0.14)),
       new Wheels(List.of(205, 215, 225, 235, 245), List.of(60, 65, 70), List.of(14, 15, 16)),
       Range.of(1.5, 5),
       Range.of(56, 63)),
@@ -29,7 +29,7 @@ public enum VehicleKind {
   ROADSTER(
       "Roadster, narrow rails",
       new Body(Range.of(90, 112), Range.of(1900, 2900), Range.of(0.47, 0.54), Range.of(16.5, 20)),
-      new Frame(0.25, Range.of(26, 35), Range.of(3, 5), Range.of(1.5, 2.5), Range.of(0.1, 0.19), 4),
+      new Frame(0.25, Range.of(26, 35), Range.of(3, 5), Range.of(1.5, 2.5), Range.of(0.1, 0.19)),
       new Wheels(List.of(195, 205, 215, 225, 235), List.of(60, 65, 70), List.of(15, 16)),
       Range.of(1.5, 4.5),
       Range.of(50, 58)),
@@ -38,7 +38,7 @@ public enum VehicleKind {
   VAN(
       "Van, ladder frame",
       new Body(Range.of(110, 145), Range.of(4000, 6200), Range.of(0.42, 0.5), Range.of(27, 33)),
-      new Frame(0.7, Range.of(34, 46), Range.of(5, 7.5), Range.of(2, 3), Range.of(0.13, 0.22), 2),
+      new Frame(0.7, Range.of(34, 46), Range.of(5, 7.5), Range.of(2, 3), Range.of(0.13, 0.22)),
       new Wheels(List.of(215, 225, 235, 245, 265), List.of(65, 70, 75), List.of(15, 16)),
       Range.of(2, 6),
       Range.of(60, 68));
@@ -109,15 +109,8 @@ public enum VehicleKind {
    * @param depthIn height of the section
    * @param flangeIn width of the section
    * @param wallIn thickness
-   * @param kickUpIn the most by which the rail rises over the axle from the front mounts
    */
-  record Frame(
-      double channelShare,
-      Range outsideIn,
-      Range depthIn,
-      Range flangeIn,
-      Range wallIn,
-      double kickUpIn) {}
+  record Frame(double channelShare, Range outsideIn, Range depthIn, Range flangeIn, Range wallIn) {}
 
   /**
    * Metric tyre codes: widths in mm, heights of the section in percent, rims in inches.

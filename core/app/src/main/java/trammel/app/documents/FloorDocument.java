@@ -198,6 +198,9 @@ public final class FloorDocument {
     grid.row("left of the rail above the cut", printer.length(cut.keptMm()));
     grid.row("thickness of the strip that lines it", printer.length(cut.stripMm()));
     grid.row("deep in the clear, strip in place", printer.length(cut.clearDepthMm()));
+    if (cut.riseMm() > 0) {
+      grid.row("side plates above the rail's top, in the middle", printer.length(cut.riseMm()));
+    }
   }
 
   /** What is set on one rail, by the axle mark and the underside. */

@@ -92,7 +92,10 @@ final class PermanentChanges {
         + length(cut.keptMm())
         + " of the rail stay above it. Plates on both sides and a strip are welded in; "
         + length(cut.clearDepthMm())
-        + " deep in the clear.";
+        + " deep in the clear."
+        + (cut.riseMm() > 0
+            ? " The plates rise " + length(cut.riseMm()) + " above the rail's top."
+            : "");
   }
 
   /** What is welded to both rails, in one sentence where it is the same on both. */

@@ -136,7 +136,7 @@ final class RailNotchSheet {
   }
 
   private double highMm() {
-    return rails.depthMm() + ABOUT_MM / 2;
+    return rails.depthMm() + rails.notchRiseMm() + ABOUT_MM / 2;
   }
 
   private int oneTo(NotchCut cut) {

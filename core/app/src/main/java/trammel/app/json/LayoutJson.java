@@ -35,6 +35,7 @@ public final class LayoutJson {
       json.put("sliders", sliders(analysis.layout().guide()));
     }
     json.put("notch_depth_mm", analysis.layout().chassis().rails().notchDepthMm());
+    json.put("notch_rise_mm", analysis.layout().chassis().rails().notchRiseMm());
     json.put("ride", ride(analysis.ride()));
     json.put("travel", travel(analysis));
     return json;

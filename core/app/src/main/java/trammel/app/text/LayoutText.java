@@ -115,7 +115,14 @@ public final class LayoutText {
     shaft(table, chassis);
     Rails rails = chassis.rails();
     if (rails.notchDepthMm() > 0) {
-      table.row("frame notch", printer.length(rails.notchDepthMm()), "deep, over the axle");
+      table.row(
+          "frame notch",
+          printer.length(rails.notchDepthMm()),
+          rails.notchRiseMm() > 0
+              ? "deep, over the axle; its plates rise "
+                  + printer.length(rails.notchRiseMm())
+                  + " above the rail"
+              : "deep, over the axle");
     }
     return table.text("  ");
   }

@@ -93,6 +93,7 @@ public final class NotchedRail {
         Math.max(rails.notchRadiusMm(), rails.cutDepthMm()),
         rails.notchCapMm(),
         rails.flangeMm(),
-        rails.notchSidePlateMm());
+        rails.notchSidePlateMm(),
+        rails.notchRiseMm());
   }
 }

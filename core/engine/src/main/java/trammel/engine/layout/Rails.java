@@ -22,6 +22,8 @@ import trammel.engine.quantity.Given;
  * @param notchSidePlateMm thickness of the plates on both sides of the rail round the notch (mm), 0
  *     for none
  * @param notchRadiusMm radius that the notch is cut to (mm), 0 for a half circle
+ * @param notchRiseMm how far the side plates rise above the top of the rail over the notch (mm), 0
+ *     where they end with it; less than the rail is cut
  */
 public record Rails(
     boolean boxed,
@@ -36,7 +38,8 @@ public record Rails(
     double notchDepthMm,
     double notchCapMm,
     double notchSidePlateMm,
-    double notchRadiusMm) {
+    double notchRadiusMm,
+    double notchRiseMm) {
   public Rails {
     Given.positive("rail outside width at the axle (mm)", outsideAtAxleMm);
     Given.positive("rail outside width at the front mounts (mm)", outsideAtFrontMm);
@@ -50,6 +53,7 @@ public record Rails(
     Given.notNegative("cap plate of the notch (mm)", notchCapMm);
     Given.notNegative("side plate of the notch (mm)", notchSidePlateMm);
     Given.notNegative("radius of the notch (mm)", notchRadiusMm);
+    Given.notNegative("rise of the notch's side plates (mm)", notchRiseMm);
     if (notchDepthMm >= depthMm) {
       throw new IllegalArgumentException(
           "notch depth is "
@@ -86,6 +90,7 @@ public record Rails(
         notchDepthMm,
         0,
         0,
+        0,
         0);
   }
 
@@ -116,11 +121,12 @@ public record Rails(
 
   /** These rails with a notch of another depth (mm), lined and plated as before. */
   public Rails withNotchDepth(double newNotchDepthMm) {
-    return withNotch(newNotchDepthMm, notchCapMm, notchSidePlateMm, notchRadiusMm);
+    return withNotch(newNotchDepthMm, notchCapMm, notchSidePlateMm, notchRadiusMm)
+        .withNotchRise(notchRiseMm);
   }
 
   /**
-   * These rails with another notch.
+   * These rails with another notch, its side plates no higher than the rail.
    *
    * @param newDepthMm depth that the axle tube sees (mm), 0 for none
    * @param newCapMm thickness of the cap plate (mm), 0 for none
@@ -142,7 +148,31 @@ public record Rails(
         newDepthMm,
         newCapMm,
         newSidePlateMm,
-        newRadiusMm);
+        newRadiusMm,
+        0);
+  }
+
+  /**
+   * These rails with side plates of the notch that rise above their top.
+   *
+   * @param riseMm how far (mm), 0 for not
+   */
+  public Rails withNotchRise(double riseMm) {
+    return new Rails(
+        boxed,
+        outsideAtAxleMm,
+        outsideAtFrontMm,
+        undersideAtAxleMm,
+        undersideAtFrontMm,
+        frontMountsForwardMm,
+        depthMm,
+        flangeMm,
+        wallMm,
+        notchDepthMm,
+        notchCapMm,
+        notchSidePlateMm,
+        notchRadiusMm,
+        riseMm);
   }
 
   private double along(double forwardMm, double atAxle, double atFront) {

@@ -7,7 +7,7 @@ import java.util.List;
  * What a rail can carry at one station along its notch, next to what the whole rail can: bending
  * upright, shear upright and twist. Plates and rail are taken as one piece.
  *
- * <p>Where the strip slopes it counts for bending with its area times the third power of the cosine
+ * <p>Where a strip slopes it counts for bending with its area times the third power of the cosine
  * of its slope (flange of a tapered beam: strain along the slope falls with the square, the share
  * of its force that lies along the rail with the cosine). Shear is V Q/(I b); twist is Bredt's for
  * a closed section and the sum of b t³/3 for an open one. Sources: Timoshenko, Strength of
@@ -94,11 +94,26 @@ public final class NotchedSection {
     if (lined && stripMm * notch.stripWidthMm() * cosine * cosine > LEAST_MM2) {
       parts.add(new Part(notch.stripWidthMm() * cosine * cosine, cutMm - stripMm, cutMm));
     }
+    addTopStrip(parts, notch, alongMm);
     double twist = openTwist(parts);
     if (rail.boxed() && (lined || cutMm == 0)) {
       twist = Math.max(twist, closedTwist(rail, notch, cutMm));
     }
     return new NotchedSection(parts, twist);
+  }
+
+  /** Its area counts as that of the strip in the cut does. */
+  private static void addTopStrip(List<Part> parts, PlatedNotch notch, double alongMm) {
+    double lowerMm = notch.topStripAtMm(alongMm);
+    if (Double.isNaN(lowerMm)) {
+      return;
+    }
+    double upperMm = notch.sidePlateTopAtMm(alongMm);
+    double cosine = notch.sidePlateMm() / (upperMm - lowerMm);
+    double widthMm = notch.stripWidthMm() * cosine * cosine * cosine * cosine;
+    if (widthMm * (upperMm - lowerMm) > LEAST_MM2) {
+      parts.add(new Part(widthMm, lowerMm, upperMm));
+    }
   }
 
   private static double closedTwist(FrameRail rail, PlatedNotch notch, double cutMm) {

@@ -5,8 +5,9 @@ import trammel.engine.quantity.Given;
 /**
  * A notch cut up into a rail from below on an arc, as it is made: a strip rolled to the arc lines
  * the cut from below; a plate on each side of the rail follows the cut, a half ring that reaches
- * the top of the rail in the middle and runs into flats beyond the cut. It is symmetric about its
- * middle.
+ * the top of the rail in the middle and runs into flats beyond the cut. Plates that rise above the
+ * rail are joined over it by a second strip of their own thickness, rolled to their upper edge. It
+ * is symmetric about its middle.
  *
  * @param railDepthMm depth of the rail, mm, above 0
  * @param cutDepthMm depth of the cut at its middle, mm, above 0, under the depth of the rail
@@ -14,6 +15,8 @@ import trammel.engine.quantity.Given;
  * @param stripMm thickness of the strip, mm, 0 for none
  * @param stripWidthMm width of the strip across the rail, mm, above 0
  * @param sidePlateMm thickness of each side plate, mm, 0 for none
+ * @param riseMm how far the side plates rise above the rail in the middle, mm: 0, or more than
+ *     their thickness and 1 in less than is cut, at most
  */
 public record PlatedNotch(
     double railDepthMm,
@@ -21,7 +24,8 @@ public record PlatedNotch(
     double radiusMm,
     double stripMm,
     double stripWidthMm,
-    double sidePlateMm) {
+    double sidePlateMm,
+    double riseMm) {
   private static final double INCH_MM = 25.4;
 
   /** Radius between ring and flat, 1 in: common practice, no source (mm). */
@@ -57,6 +61,20 @@ public record PlatedNotch(
     Given.within("strip of the notch", stripMm, 0, 50, "mm", "Give 0 for none.");
     Given.within("width of the strip", stripWidthMm, 1, 1000, "mm", "Measure across the rail.");
     Given.within("side plate of the notch", sidePlateMm, 0, 50, "mm", "Give 0 for none.");
+    Given.within(
+        "rise of the notch's side plates",
+        riseMm,
+        0,
+        Math.max(0, cutDepthMm - ROOT_MM),
+        "mm",
+        "Plates that rise further are higher than the rail beside the cut too.");
+    if (riseMm > 0 && riseMm <= sidePlateMm) {
+      throw Given.refusal(
+          "rise of the notch's side plates",
+          Given.text(riseMm) + " mm",
+          "0 or more than their " + Given.text(sidePlateMm) + " mm",
+          "The strip that joins them over the rail needs room under it.");
+    }
   }
 
   /** Half the length of the cut along the underside (mm). */
@@ -64,9 +82,12 @@ public record PlatedNotch(
     return Math.sqrt(cutDepthMm * (2 * radiusMm - cutDepthMm));
   }
 
-  /** What is left of the rail over the middle: the width of the side plates' ring (mm). */
+  /**
+   * Width of the side plates' ring (mm): what is left of the rail over the middle, and what they
+   * rise above it.
+   */
   public double ringMm() {
-    return railDepthMm - cutDepthMm;
+    return railDepthMm - cutDepthMm + riseMm;
   }
 
   /** Radius between ring and flat (mm). */
@@ -129,6 +150,28 @@ public record PlatedNotch(
     return along <= touchMm
         ? centreUpMm() + Math.sqrt(outerMm * outerMm - along * along)
         : rootUpMm - Math.sqrt(ROOT_MM * ROOT_MM - (rootMm - along) * (rootMm - along));
+  }
+
+  /** Radius of the upper edge of side plates over the middle (mm). */
+  double outerRadiusMm() {
+    return radiusMm + ringMm();
+  }
+
+  /**
+   * Height of the lower face of the strip that joins raised side plates over the rail.
+   *
+   * @param alongMm distance from the middle along the rail, mm, either way
+   * @return height, mm; NaN where there is no such strip
+   */
+  double topStripAtMm(double alongMm) {
+    double outerMm = outerRadiusMm();
+    double along = Math.abs(alongMm);
+    if (riseMm == 0 || along >= outerMm) {
+      return Double.NaN;
+    }
+    double upperMm = centreUpMm() + Math.sqrt(outerMm * outerMm - along * along);
+    double lowerMm = upperMm - sidePlateMm * outerMm / (upperMm - centreUpMm());
+    return lowerMm >= railDepthMm ? lowerMm : Double.NaN;
   }
 
   /** Cosine of the slope of the cut at a distance from the middle; 1 in the middle. */

@@ -190,6 +190,7 @@ public final class ChassisEffects {
         rails.notchDepthMm(),
         rails.notchCapMm(),
         rails.notchSidePlateMm(),
-        rails.notchRadiusMm());
+        rails.notchRadiusMm(),
+        rails.notchRiseMm());
   }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import trammel.engine.layout.Layout;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.JobDocument;
+import trammel.planning.job.NotchKind;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldKind;
 import trammel.reading.tree.DocumentNode;
@@ -19,13 +20,15 @@ import trammel.reading.tree.TextNode;
 
 /**
  * What a search may turn on one kind of layout: the options that its linkage and its spring
- * declare, as far as they are no measurements, and the travel within what the owner allows.
+ * declare, as far as they are no measurements, the travel within what the owner allows, and the
+ * kind of notch.
  */
 final class Dials {
   static final String LINKAGE_OPTIONS = "chosen.linkage_options";
   static final String SPRING_OPTIONS = "chosen.spring_options";
   static final String BUMP = "chosen.ride.bump";
   static final String DROOP = "chosen.ride.droop";
+  static final String NOTCH = "chosen.notch";
   static final String RIDE_HEIGHT = "chosen.ride.rail_underside_at_axle";
 
   private static final double INCH_MM = 25.4;
@@ -63,6 +66,7 @@ final class Dials {
     addOptions(dials, LINKAGE_OPTIONS, linkage);
     addOptions(dials, SPRING_OPTIONS, spring);
     addTravel(dials);
+    addNotch(dials);
     dials.removeIf(dial -> wishes.keeps(dial.path()));
     for (Map.Entry<String, String> one : wishes.vary().entrySet()) {
       dials.removeIf(dial -> dial.path().equals(one.getKey()));
@@ -85,6 +89,12 @@ final class Dials {
                     OptionalDouble.empty(),
                     option.choices()))
         .toList();
+  }
+
+  private static void addNotch(List<Dial> dials) {
+    dials.add(
+        new Dial(
+            NOTCH, Dial.Kind.CHOICE, 0, 0, OptionalDouble.empty(), List.copyOf(NotchKind.words())));
   }
 
   private void addTravel(List<Dial> dials) {

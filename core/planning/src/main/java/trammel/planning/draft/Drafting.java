@@ -128,7 +128,9 @@ public final class Drafting {
     List<Check> checks = checks(job, linkage, linkageSite, planning, additions, own);
     Map<String, Limit> limits = limits(job, checks, own);
     Layout layout = layout(job, linkage, spring, linkageSite, springSite);
-    Layout notched = new NotchRule(limits, catalog, new QuantityPrinter(shown)).notched(layout);
+    Layout notched =
+        new NotchRule(limits, catalog, job.chosen().notch(), new QuantityPrinter(shown))
+            .notched(layout);
     Judge judge = new Judge(checks, limits, settings(job));
     return new Draft(
         job, linkage, spring, linkageSite, springSite, additions, notched, judge, planning);

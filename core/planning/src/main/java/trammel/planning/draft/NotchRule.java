@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.PlateMaterial;
 import trammel.engine.checks.AnalysisSettings;
@@ -11,17 +13,22 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.NotchedRail;
 import trammel.engine.checks.RailGap;
+import trammel.engine.clearance.Box;
+import trammel.engine.clearance.Gap;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
+import trammel.engine.strength.PlatedNotch;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.job.NotchKind;
 import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the
  * limit allows: as deep as it takes, rounded up to a quarter inch, with cap and side plates of the
- * thinnest plate of the catalog, from 3/16 in up, that gives the rail back its section modulus, or
- * of the thickest where none does.
+ * thinnest plate of the catalog, from 3/16 in up, that gives the rail back its section, or of the
+ * thickest where none does. Where side plates as high as the rail leave it a STOP, or where the job
+ * asks for it, they rise above it, joined by a strip: no further than there is room over the rail.
  */
 final class NotchRule {
   /** 1/4 in, the step in which notches are made (mm). */
@@ -33,6 +40,12 @@ final class NotchRule {
   /** Thickest, 3/8 in: common practice, no source (mm). */
   private static final double THICKEST_PLATE_MM = 3 * 25.4 / 8;
 
+  /** Under the strip that joins raised plates over the rail, 1/4 in (mm). */
+  private static final double UNDER_STRIP_MM = 25.4 / 4;
+
+  /** Kept between a raised plate and what stands over the rail, 1/4 in (mm). */
+  private static final double AIR_MM = 25.4 / 4;
+
   /** A lack of less than this is rounding, not a reason to cut a frame (mm). */
   private static final double ROUNDING_MM = 1e-6;
 
@@ -40,17 +53,26 @@ final class NotchRule {
   private final Limit axleToRail;
   private final AnalysisSettings settings;
   private final Limit railModulus;
+  private final Limit railShear;
+  private final Optional<NotchKind> asked;
   private final List<Double> platesMm = new ArrayList<>();
 
   /**
    * @param limits the limits of the checks; that on the gap from axle to rail asks for a notch
    * @param catalog the plates to choose from, and what the checks assume
+   * @param asked how the side plates are to stand to the rail, if the job says so
    * @param print for messages
    */
-  NotchRule(Map<String, Limit> limits, Catalog catalog, QuantityPrinter print) {
+  NotchRule(
+      Map<String, Limit> limits,
+      Catalog catalog,
+      Optional<NotchKind> asked,
+      QuantityPrinter print) {
     this.print = print;
+    this.asked = asked;
     axleToRail = limits.get("axle-to-rail");
     railModulus = limits.get("rail-modulus");
+    railShear = limits.get("rail-shear");
     settings = catalog.analysis();
     for (PlateMaterial plate : catalog.plates().values()) {
       double thicknessMm = plate.form().thicknessMm();
@@ -86,14 +108,97 @@ final class NotchRule {
   }
 
   private Rails plated(Chassis chassis, double depthMm) {
-    double tubeMm = chassis.axle().tubeRadiusMm() + axleToRail.goodMin();
+    Rails flush = flush(chassis, depthMm);
+    boolean isRaised =
+        asked.isPresent() ? asked.get() == NotchKind.RAISED : worst(flush, Limit::stopMin) < 1;
+    return isRaised ? raised(chassis, flush) : flush;
+  }
+
+  private Rails flush(Chassis chassis, double depthMm) {
     Rails plated = chassis.rails();
     for (double plateMm : platesMm) {
-      plated = chassis.rails().withNotch(depthMm, plateMm, plateMm, tubeMm + plateMm);
+      plated = lined(chassis, depthMm, plateMm);
       if (NotchedRail.weakest(plated, NotchedRail.Load.BENDING).share() >= railModulus.goodMin()) {
         return plated;
       }
     }
     return plated;
+  }
+
+  private Rails lined(Chassis chassis, double depthMm, double plateMm) {
+    double radiusMm = chassis.axle().tubeRadiusMm() + axleToRail.goodMin() + plateMm;
+    return chassis.rails().withNotch(depthMm, plateMm, plateMm, radiusMm);
+  }
+
+  /** The thinnest plates that keep the section, as low as they may be; else the best there are. */
+  private Rails raised(Chassis chassis, Rails flush) {
+    Rails best = flush;
+    for (double plateMm : platesMm) {
+      Rails lined = lined(chassis, flush.notchDepthMm(), plateMm);
+      double mostMm = mostRiseMm(chassis, lined);
+      if (mostMm < leastRiseMm(lined)) {
+        continue;
+      }
+      Rails highest = lined.withNotchRise(mostMm);
+      if (worst(highest, Limit::goodMin) >= 1) {
+        return lowestThatKeeps(lined, mostMm);
+      }
+      if (worst(highest, Limit::goodMin) > worst(best, Limit::goodMin)) {
+        best = highest;
+      }
+    }
+    return best;
+  }
+
+  private Rails lowestThatKeeps(Rails lined, double mostMm) {
+    double riseMm = leastRiseMm(lined);
+    while (riseMm < mostMm && worst(lined.withNotchRise(riseMm), Limit::goodMin) < 1) {
+      riseMm += STEP_MM;
+    }
+    return lined.withNotchRise(Math.min(riseMm, mostMm));
+  }
+
+  private static double leastRiseMm(Rails lined) {
+    return Math.ceil((lined.notchSidePlateMm() + UNDER_STRIP_MM) / STEP_MM - ROUNDING_MM) * STEP_MM;
+  }
+
+  /** The lesser of what bending and shear keep, each as a share of what its limit asks for. */
+  private double worst(Rails rails, ToDoubleFunction<Limit> asks) {
+    return Math.min(
+        NotchedRail.weakest(rails, NotchedRail.Load.BENDING).share()
+            / asks.applyAsDouble(railModulus),
+        NotchedRail.weakest(rails, NotchedRail.Load.SHEAR).share() / asks.applyAsDouble(railShear));
+  }
+
+  /** As far as the rail is cut and nothing is over it. */
+  private double mostRiseMm(Chassis chassis, Rails lined) {
+    double beneathMm = lined.cutDepthMm() - NotchedRail.notch(lined).rootMm();
+    double riseMm = Math.max(0, Math.floor(beneathMm / STEP_MM + ROUNDING_MM) * STEP_MM);
+    while (riseMm > 0 && !isFree(chassis, lined.withNotchRise(riseMm))) {
+      riseMm -= STEP_MM;
+    }
+    return riseMm;
+  }
+
+  private static boolean isFree(Chassis chassis, Rails raised) {
+    PlatedNotch notch = NotchedRail.notch(raised);
+    double plateMm = raised.notchSidePlateMm();
+    for (int side : new int[] {1, -1}) {
+      double innerMm = side * (raised.innerFaceMm(0) - plateMm);
+      double outerMm = side * (raised.outerFaceMm(0) + plateMm);
+      Box over =
+          Box.between(
+              -notch.endMm(),
+              notch.endMm(),
+              Math.min(innerMm, outerMm),
+              Math.max(innerMm, outerMm),
+              raised.topMm(0),
+              raised.topMm(0) + raised.notchRiseMm());
+      if (chassis.obstacles().stream()
+          .anyMatch(obstacle -> Gap.isCloser(over, obstacle.shape(), AIR_MM))) {
+        return false;
+      }
+    }
+    return true;
   }
 }

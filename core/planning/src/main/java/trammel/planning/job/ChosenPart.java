@@ -90,6 +90,14 @@ final class ChosenPart {
               60)
           .optional();
 
+  private static final Field<String> NOTCH =
+      Field.choice(
+              "notch",
+              "side plates of a notch that the travel asks for: flush with the rail's top, or raised"
+                  + " above it; left out, flush where that keeps the rail's section from a STOP",
+              NotchKind.words())
+          .optional();
+
   private static final Field<Double> TOP_SPEED =
       Field.speedMPerS(
               "top_speed",
@@ -127,6 +135,7 @@ final class ChosenPart {
               SHAFT_LONGER,
               WHEELBASE,
               MOVED_AWAY,
+              NOTCH,
               TOP_SPEED,
               PICKUPS));
 
@@ -146,6 +155,7 @@ final class ChosenPart {
         values.find(SHAFT_LONGER).orElse(0.0),
         values.find(WHEELBASE),
         values.find(MOVED_AWAY).orElse(List.of()),
+        values.find(NOTCH).map(NotchKind::ofWord),
         values.find(TOP_SPEED),
         pickups(values.find(PICKUPS).orElse(Map.of())));
   }

@@ -16,6 +16,7 @@ import trammel.trade.plates.NotchPlate;
  * @param radiusMm of the cut
  * @param keptMm what the cut leaves of the rail's depth
  * @param stripMm thickness of the strip that lines it
+ * @param riseMm how far the side plates rise above the rail's top, 0 for not
  */
 public record NotchCut(
     double clearDepthMm,
@@ -23,7 +24,8 @@ public record NotchCut(
     double lengthMm,
     double radiusMm,
     double keptMm,
-    double stripMm) {
+    double stripMm,
+    double riseMm) {
 
   /**
    * The cut of a layout, with the figures of its cost sheet; empty where no notch is asked for.
@@ -44,7 +46,8 @@ public record NotchCut(
             shape.openingMm(),
             shape.cutRadiusMm(),
             layout.chassis().rails().depthMm() - shape.depthMm(),
-            shape.thicknessMm()));
+            shape.thicknessMm(),
+            layout.chassis().rails().notchRiseMm()));
   }
 
   /** How far the cut reaches ahead of the axle mark, and as far behind it (mm). */

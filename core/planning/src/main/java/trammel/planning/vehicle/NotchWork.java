@@ -36,7 +36,8 @@ import trammel.trade.welding.WeldSeam;
 
 /**
  * The notch in each rail over the axle: an arc about the tube at full bump, lined by a strip, with
- * a side plate on each side of the rail.
+ * a side plate on each side of the rail. Side plates that rise above the rail are joined over it by
+ * a second strip.
  */
 final class NotchWork {
   private static final String NAME = VehicleParts.NOTCH_SIDE_PLATE;
@@ -145,7 +146,9 @@ final class NotchWork {
   private Rails plated(double thicknessMm) {
     Rails rails = chassis.rails();
     double radiusMm = chassis.axle().tubeRadiusMm() + airMm() + thicknessMm;
-    return rails.withNotch(rails.notchDepthMm(), thicknessMm, thicknessMm, radiusMm);
+    return rails
+        .withNotch(rails.notchDepthMm(), thicknessMm, thicknessMm, radiusMm)
+        .withNotchRise(rails.notchRiseMm());
   }
 
   private void add(WorkPlan.Builder plan, PlateMaterial plate, NotchPlate shape) {
@@ -185,11 +188,96 @@ final class NotchWork {
         "notch side plate to rail",
         fillet,
         sideToRail(shape),
-        "outer edge and flats of each side plate");
+        isRaised()
+            ? "outer edge and flats of each side plate, and the rail's top where it rises above it"
+            : "outer edge and flats of each side plate");
     plan.add(new OperationNeed("notch-rail", RAILS, "2 rails", why));
+    int plates = isRaised() ? 4 : 3;
     plan.add(
         new OperationNeed(
-            "dress-plate", 3 * RAILS, "6 plates", "side plates and strips of notches"));
+            "dress-plate",
+            plates * RAILS,
+            plates * RAILS + " plates",
+            "side plates and strips of notches"));
+    if (isRaised()) {
+      addTopStrips(plan, plate, shape, fillet);
+    }
+  }
+
+  private boolean isRaised() {
+    return chassis.rails().notchRiseMm() > 0;
+  }
+
+  private void addTopStrips(
+      WorkPlan.Builder plan, PlateMaterial plate, NotchPlate shape, FilletWeld fillet) {
+    double depthMm = chassis.rails().depthMm();
+    String why =
+        "joins the side plates "
+            + print.length(chassis.rails().notchRiseMm())
+            + " above the rail's top";
+    plan.add(
+        new PlateNeed(
+                shape.topStrip(plate.title(), depthMm),
+                plate.key(),
+                List.of(stripPlace(shape, true), stripPlace(shape, false)),
+                why
+                    + ", rolled to "
+                    + print.length(shape.topStrip(depthMm).radiusMm())
+                    + " outside radius, as wide as the rail")
+            .formedTo(Prism.plate(shape.rolledTopStrip(depthMm), shape.stripWidthMm())));
+    weld(
+        plan,
+        "notch top strip to side plates",
+        fillet,
+        topStripToSides(shape),
+        "both edges of the strip along the side plates' upper edge",
+        WeldPosition.FLAT);
+    weld(
+        plan,
+        "notch top strip to rail",
+        fillet,
+        topStripToRail(shape),
+        "both ends of the strip across the top of each rail",
+        WeldPosition.FLAT);
+    plan.add(new OperationNeed("raise-notch", RAILS, "2 rails", why));
+  }
+
+  private String topStripId(NotchPlate shape, boolean left) {
+    return Held.id(shape.name() + " top strip", left ? "left" : "right");
+  }
+
+  private List<SeamRun> topStripToSides(NotchPlate shape) {
+    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
+    for (boolean left : BOTH) {
+      for (boolean outer : BOTH) {
+        runs.add(
+            new SeamRun(
+                topStripId(shape, left),
+                sideId(left, outer),
+                new FlatPath(
+                    face(left, outer), List.of(shape.topStrip(chassis.rails().depthMm())))));
+      }
+    }
+    return runs;
+  }
+
+  private List<SeamRun> topStripToRail(NotchPlate shape) {
+    double depthMm = chassis.rails().depthMm();
+    double reachMm = shape.halfUnderTopStripMm(depthMm);
+    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
+    for (boolean left : BOTH) {
+      Place face = face(left, true);
+      Vector3 across = face.z().scaled((left ? 1 : -1) * shape.stripWidthMm());
+      for (double halfMm : new double[] {-reachMm, reachMm}) {
+        Point3 start = face.point(halfMm, depthMm, 0);
+        runs.add(
+            new SeamRun(
+                topStripId(shape, left),
+                VehicleParts.rail(left),
+                FlatPath.between(start, start.plus(across))));
+      }
+    }
+    return runs;
   }
 
   /** The rail's outer or inner face over the axle: x along the rail, y up, from its underside. */
@@ -286,8 +374,7 @@ final class NotchWork {
   }
 
   private List<SeamRun> sideToRail(NotchPlate shape) {
-    List<Edge> edges = new ArrayList<>(shape.outline().outer().edges());
-    edges.removeIf(shape::isCut);
+    List<Edge> edges = shape.weldedTo(chassis.rails().depthMm());
     List<SeamRun> runs = new ArrayList<>(2 * RAILS);
     for (boolean left : BOTH) {
       for (boolean outer : BOTH) {
@@ -303,7 +390,17 @@ final class NotchWork {
 
   private static void weld(
       WorkPlan.Builder plan, String name, FilletWeld fillet, List<SeamRun> runs, String why) {
-    plan.add(WeldSeam.along(name, fillet, runs, WeldPosition.OVERHEAD, WeldPlace.VEHICLE, why));
+    weld(plan, name, fillet, runs, why, WeldPosition.OVERHEAD);
+  }
+
+  private static void weld(
+      WorkPlan.Builder plan,
+      String name,
+      FilletWeld fillet,
+      List<SeamRun> runs,
+      String why,
+      WeldPosition position) {
+    plan.add(WeldSeam.along(name, fillet, runs, position, WeldPlace.VEHICLE, why));
   }
 
   /** The notch that the plates line; empty where there is none. */
@@ -334,6 +431,9 @@ final class NotchWork {
         + print.length(rails.depthMm() - shape.depthMm())
         + " of its "
         + print.length(rails.depthMm())
+        + (isRaised()
+            ? "; the side plates rise " + print.length(rails.notchRiseMm()) + " above its top"
+            : "")
         + ", with the plates "
         + print.percent(modulusRatio(shape))
         + " of its section modulus where it is least";

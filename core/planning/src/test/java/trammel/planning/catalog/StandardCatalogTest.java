@@ -149,6 +149,7 @@ class StandardCatalogTest {
     "plumb-air, job",
     "set-coil-over, spring",
     "notch-rail, rail",
+    "raise-notch, rail",
     "move-exhaust, job",
     "move-fuel-tank, job",
     "relieve-bed-floor, job"

@@ -26,6 +26,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
+import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.extension.Site;
@@ -158,6 +159,29 @@ class VehicleWorkTest {
     }
     assertEquals(4, sides);
     assertEquals(2, strips);
+  }
+
+  /** Over each rail a strip joins them, welded along both edges and across both ends. */
+  @Test
+  void platesThatRiseAboveTheRailAreClosedByAStripOverIt() {
+    Rails notched = pickup.rails().withNotchDepth(2 * INCH_MM);
+    WorkPlan flush = plan(pickup.withRails(notched));
+    WorkPlan raised = plan(pickup.withRails(notched.withNotchRise(INCH_MM)));
+
+    assertTrue(operation(flush, "raise-notch").isEmpty());
+    assertEquals(2, operation(raised, "raise-notch").orElseThrow().quantity());
+    assertEquals(2, strips(raised, "notch side plate top strip"));
+    assertEquals(2, strips(raised, "notch side plate strip"));
+    List<String> seams = raised.welds().stream().map(WeldSeam::name).toList();
+    assertTrue(seams.contains("notch top strip to side plates"), "" + seams);
+    assertTrue(seams.contains("notch top strip to rail"), "" + seams);
+  }
+
+  private static int strips(WorkPlan plan, String name) {
+    return plan.plates().stream()
+        .filter(need -> need.plate().name().equals(name))
+        .mapToInt(PlateNeed::quantity)
+        .sum();
   }
 
   /** A plate of twice the thickness stiffens the section in the notch. */

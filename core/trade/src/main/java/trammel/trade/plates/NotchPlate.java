@@ -1,5 +1,8 @@
 package trammel.trade.plates;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import trammel.trade.given.Dimension;
 
 /**
@@ -81,6 +84,111 @@ public record NotchPlate(
         false);
   }
 
+  /**
+   * The line along which a strip that joins raised side plates over a rail meets their upper edge,
+   * from the front to the rear; it ends where its lower face meets the rail's top.
+   *
+   * @param railDepthMm depth of the rail, less than the plates are high by more than their
+   *     thickness
+   */
+  public Arc topStrip(double railDepthMm) {
+    Point2 centre = new Point2(0.0, depthMm - cutRadiusMm);
+    double outerMm = cutRadiusMm + ringWidthMm;
+    double startRad = Math.asin((railDepthMm - centre.yMm()) / (outerMm - thicknessMm));
+    return Arc.about(centre, outerMm, startRad, Math.PI - 2 * startRad);
+  }
+
+  /** Half the length of the rail's top that is under that strip. */
+  public double halfUnderTopStripMm(double railDepthMm) {
+    Arc outside = topStrip(railDepthMm);
+    return (outside.radiusMm() - thicknessMm) * Math.cos(outside.startRad());
+  }
+
+  /** That strip, flat. */
+  public Plate topStrip(String material, double railDepthMm) {
+    Arc outside = topStrip(railDepthMm);
+    double lengthMm = outside.sweepRad() * (outside.radiusMm() - thicknessMm / 2.0);
+    Loop loop =
+        Path.from(0.0, 0.0)
+            .lineTo(lengthMm, 0.0)
+            .lineTo(lengthMm, stripWidthMm)
+            .lineTo(0.0, stripWidthMm)
+            .close();
+    return new Plate(name + " top strip", Outline.solid(loop), thicknessMm, material);
+  }
+
+  /** That strip as seen from the side, rolled. */
+  public Outline rolledTopStrip(double railDepthMm) {
+    Arc outside = topStrip(railDepthMm);
+    return rolled(outside, outside.radiusMm() - thicknessMm);
+  }
+
+  /**
+   * Edges along which the plate is welded to a rail of a depth: its own, but for the cut, as far as
+   * they lie on the rail, and the line where it stands up from the rail's top.
+   *
+   * @param railDepthMm depth of the rail
+   */
+  public List<Edge> weldedTo(double railDepthMm) {
+    List<Edge> welded = new ArrayList<>();
+    double halfMm = 0;
+    for (Edge edge : outline().outer().edges()) {
+      if (edge instanceof Arc arc && edge.bounds().maxYMm() > railDepthMm + Loop.JOIN_MM) {
+        for (Arc part : below(railDepthMm, arc)) {
+          welded.add(part);
+          halfMm = Math.max(halfMm, nearerTo(railDepthMm, part));
+        }
+      } else if (!isCut(edge)) {
+        welded.add(edge);
+      }
+    }
+    if (halfMm > 0) {
+      welded.add(new Straight(new Point2(halfMm, railDepthMm), new Point2(-halfMm, railDepthMm)));
+    }
+    return List.copyOf(welded);
+  }
+
+  /** The parts of an arc under a level. */
+  private static List<Arc> below(double levelMm, Arc arc) {
+    double sine = (levelMm - arc.centre().yMm()) / arc.radiusMm();
+    double sweepRad = arc.sweepRad();
+    double way = Math.signum(sweepRad);
+    List<Double> turns = new ArrayList<>(List.of(0.0, Math.abs(sweepRad)));
+    if (Math.abs(sine) < 1) {
+      double fullRad = 2 * Math.PI;
+      for (double atRad : new double[] {Math.asin(sine), Math.PI - Math.asin(sine)}) {
+        double turnRad = way * (atRad - arc.startRad());
+        turnRad -= fullRad * Math.floor(turnRad / fullRad);
+        if (turnRad < Math.abs(sweepRad)) {
+          turns.add(turnRad);
+        }
+      }
+    }
+    Collections.sort(turns);
+    List<Arc> parts = new ArrayList<>();
+    for (int i = 0; i + 1 < turns.size(); i++) {
+      double fromRad = arc.startRad() + way * turns.get(i);
+      double turnRad = way * (turns.get(i + 1) - turns.get(i));
+      double midRad = fromRad + turnRad / 2;
+      boolean isUnder = arc.centre().yMm() + arc.radiusMm() * Math.sin(midRad) < levelMm;
+      if (isUnder && Math.abs(turnRad) * arc.radiusMm() > Loop.JOIN_MM) {
+        parts.add(Arc.about(arc.centre(), arc.radiusMm(), fromRad, turnRad));
+      }
+    }
+    return parts;
+  }
+
+  /** Distance from the middle of the end of an arc that lies on a level; 0 where none does. */
+  private static double nearerTo(double levelMm, Arc arc) {
+    double mm = 0;
+    for (Point2 end : new Point2[] {arc.from(), arc.to()}) {
+      if (Math.abs(end.yMm() - levelMm) < Loop.JOIN_MM) {
+        mm = Math.max(mm, Math.abs(end.xMm()));
+      }
+    }
+    return mm;
+  }
+
   /** True for the edge of the plate's outline that lies along the cut. */
   public boolean isCut(Edge edge) {
     return edge instanceof Arc arc
@@ -90,16 +198,18 @@ public record NotchPlate(
 
   /** The strip in the cut as seen from the side, rolled. */
   public Outline rolledStrip() {
-    Arc outside = cut();
-    double insideMm = cutRadiusMm - thicknessMm;
+    return rolled(cut(), cutRadiusMm - thicknessMm);
+  }
+
+  private static Outline rolled(Arc outside, double insideMm) {
     double startRad = outside.startRad();
     double sweepRad = outside.sweepRad();
     Arc inside = Arc.about(outside.centre(), insideMm, startRad + sweepRad, -sweepRad);
     return Outline.solid(
         Path.from(outside.from())
-            .arcTo(outside.to(), outside.centre(), false)
+            .arcTo(outside.to(), outside.centre(), outside.anticlockwise())
             .lineTo(inside.from())
-            .arcTo(inside.to(), outside.centre(), true)
+            .arcTo(inside.to(), outside.centre(), inside.anticlockwise())
             .close());
   }
 

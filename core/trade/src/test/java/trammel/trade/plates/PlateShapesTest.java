@@ -299,6 +299,42 @@ class PlateShapesTest {
     assertEquals(2.0 * Math.sqrt(70.0 * 130.0), notch.openingMm(), 1e-9);
   }
 
+  /**
+   * On a rail of 100 mm the plate of 110 mm rises by 10. By hand: the outer arc, radius 140 about
+   * 30 mm under the rail, is on the rail up to sin a = 130/140, where the line across the top
+   * begins, 2 (140^2 - 130^2)^0.5 long; both arcs 166.08, both roots 38.94, the straight edges
+   * 366.21 with the ends.
+   */
+  @Test
+  void aPlateThatRisesAboveTheRailIsWeldedToItsTopToo() {
+    NotchPlate notch = new NotchPlate("notch", 6.0, 100.0, 70.0, 40.0, 90.0, 20.0, 63.5);
+    List<Edge> welded = notch.weldedTo(100);
+
+    double across = 2 * Math.sqrt(140 * 140 - 130 * 130);
+    double lengthMm = welded.stream().mapToDouble(Edge::lengthMm).sum();
+    assertEquals(166.079 + 38.936 + 366.213 + across, lengthMm, 1e-2);
+    assertTrue(welded.stream().allMatch(edge -> edge.bounds().maxYMm() < 100 + 1e-6));
+    // Flush with a rail of its own height: all round but for the cut.
+    double all = notch.outline().outer().edges().stream().mapToDouble(Edge::lengthMm).sum();
+    double flush = notch.weldedTo(110).stream().mapToDouble(Edge::lengthMm).sum();
+    assertEquals(all - notch.cut().lengthMm(), flush, 1e-9);
+  }
+
+  /**
+   * Its lower face, radius 134, meets the rail's top where sin a = 130/134: half of what it spans
+   * is (134^2 - 130^2)^0.5; it is (pi - 2 a) 137 long before rolling.
+   */
+  @Test
+  void theStripOverARaisedPlateEndsOnTheRailsTop() {
+    NotchPlate notch = new NotchPlate("notch", 6.0, 100.0, 70.0, 40.0, 90.0, 20.0, 63.5);
+
+    assertEquals(32.496, notch.halfUnderTopStripMm(100), 1e-3);
+    assertEquals(67.117, notch.topStrip("mild steel", 100).outline().bounds().widthMm(), 1e-2);
+    Bounds rolled = notch.rolledTopStrip(100).bounds();
+    assertEquals(100.0, rolled.minYMm(), 1e-6);
+    assertEquals(110.0, rolled.maxYMm(), 1e-6);
+  }
+
   @Test
   void notchDeeperThanItsRadiusOrWithShortFlatsIsRefused() {
     refusal(() -> new NotchPlate("notch", 6.0, 90.0, 91.0, 40.0, 80.0, 20.0, 63.5));

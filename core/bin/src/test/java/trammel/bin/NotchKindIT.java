@@ -1,0 +1,121 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.Judge;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Verdict;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.draft.Draft;
+import trammel.planning.draft.Drafting;
+import trammel.planning.draft.Extensions;
+import trammel.planning.estimate.Estimate;
+import trammel.planning.estimate.Estimating;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.coilspring.CoilSpringMount;
+import trammel.reading.quantity.UnitSystem;
+import trammel.testsupport.Draw;
+import trammel.testsupport.vehicle.JobText;
+import trammel.testsupport.vehicle.PlausibleVehicle;
+
+/** The side plates of a notch end with the rail or rise above it, so that its section is kept. */
+class NotchKindIT {
+  private static final Path CATALOGS = Path.of("..", "..", "catalogs");
+  private static final Catalog CATALOG = CatalogReader.read(List.of(CATALOGS.resolve("standard")));
+  private static final String KIND = "chosen.notch";
+
+  private static Draft draft(JobDocument job) {
+    Extensions extensions =
+        new Extensions(OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount()));
+    return new Drafting(extensions, CATALOG).draft(JobReader.read(job), UnitSystem.US);
+  }
+
+  private static Optional<Judge.Finding> found(Draft draft, String id) {
+    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
+    Check check =
+        draft.judge().checks().stream()
+            .filter(one -> one.id().equals(id))
+            .findFirst()
+            .orElseThrow();
+    return draft.judge().find(check, analysis);
+  }
+
+  private static Verdict verdict(Draft draft, String id) {
+    return found(draft, id).orElseThrow().verdict();
+  }
+
+  private static double riseMm(Draft draft) {
+    return draft.layout().chassis().rails().notchRiseMm();
+  }
+
+  private static Estimate estimate(Draft draft) {
+    return new Estimating(
+            CATALOG,
+            CATALOG.shop().termsFor(draft.job().terms()),
+            CATALOG.shop().hoursCorrelation())
+        .estimate(draft, draft.work());
+  }
+
+  /** Plates, seams and hours that are more cost more; nothing else of the job changes. */
+  @Test
+  void raisedPlatesKeepTheSectionOfThePickupsRailsForTheirOwnPrice() {
+    JobDocument pickup = JobDocument.load(CATALOGS.resolve("demo").resolve("pickup.yaml"));
+    Draft flush = draft(pickup);
+    Draft raised = draft(pickup.withValue(KIND, "raised"));
+
+    assertEquals(0, riseMm(flush));
+    assertEquals(Verdict.LOOK_AGAIN, verdict(flush, "rail-modulus"));
+    assertTrue(riseMm(raised) > 0, "" + riseMm(raised));
+    assertEquals(Verdict.GOOD, verdict(raised, "rail-modulus"));
+    assertEquals(Verdict.GOOD, verdict(raised, "rail-shear"));
+    assertEquals(Verdict.GOOD, verdict(raised, "can-be-made"));
+    assertEquals(
+        found(flush, "parts-apart").orElseThrow().value(),
+        found(raised, "parts-apart").orElseThrow().value());
+    Estimate was = estimate(flush);
+    Estimate is = estimate(raised);
+    assertTrue(
+        is.price().total().amount().compareTo(was.price().total().amount()) > 0,
+        was.price().total() + " then " + is.price().total());
+    assertTrue(is.hours().meanHours() > was.hours().meanHours(), "hours");
+  }
+
+  /** Left to the vehicle, plates rise where they would be a STOP as high as the rail. */
+  @Test
+  void theKindIsChosenSoThatTheSectionOfTheRailIsKept() {
+    int raised = 0;
+    for (long seed = 1; seed <= 12; seed++) {
+      JobDocument job =
+          JobDocument.of(
+              "drawn.yaml",
+              JobText.of(
+                  PlausibleVehicle.draw(new Draw(seed)),
+                  "R-" + seed,
+                  "triangulated",
+                  "coil-spring",
+                  "outboard"));
+      Draft left = draft(job);
+      if (left.layout().chassis().rails().notchDepthMm() == 0) {
+        continue;
+      }
+      Draft flush = draft(job.withValue(KIND, "flush"));
+      boolean stops =
+          verdict(flush, "rail-modulus") == Verdict.STOP
+              || verdict(flush, "rail-shear") == Verdict.STOP;
+      assertEquals(0, riseMm(flush), "seed " + seed);
+      assertEquals(stops, riseMm(left) > 0, "seed " + seed);
+      raised += stops ? 1 : 0;
+      assertTrue(verdict(left, "rail-modulus") != Verdict.STOP, "seed " + seed);
+    }
+    assertTrue(raised > 0, "no rail of these asks for it");
+  }
+}

@@ -3,6 +3,7 @@ package trammel.app;
 import java.util.List;
 import trammel.app.commandline.Command;
 import trammel.app.commands.ArrangeCommand;
+import trammel.app.commands.BookCommand;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CloseCommand;
 import trammel.app.commands.CompareCommand;
@@ -42,6 +43,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("tacked", "What was tacked, judged before it is welded for good."),
           new Entry("close", "Hours and material really used; teaches the shop's hours."),
           new Entry("ledger", "The shop's ledger: closed jobs and rack, backups, tables."),
+          new Entry("book", "The course of jobs from quote to paid: changes, payments, goods."),
           new Entry("prices", "A supplier's price list into the shop's catalog."),
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           PAGE,
@@ -77,6 +79,7 @@ final class TrammelCommands implements CommandTable {
       case "tacked" -> new TackedCommand();
       case "close" -> new CloseCommand();
       case "ledger" -> new LedgerCommand();
+      case "book" -> new BookCommand();
       case "prices" -> new PricesCommand();
       case "page" -> BroughtCommand.of(PAGE_JAR);
       case "motion" -> new MotionCommand();

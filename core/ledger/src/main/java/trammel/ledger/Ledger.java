@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * The shop's ledger, open: its closed jobs, its rack and what prices were. One SQLite file with a
- * rollback journal, so that it is one file whenever no command is at work; every change is forced
- * to the disk before it counts (synchronous = full). Commands that come at the same time wait for
- * each other.
+ * The shop's ledger, open: its closed jobs, its rack, what prices were, and the course of its jobs
+ * from quote to paid. One SQLite file with a rollback journal, so that it is one file whenever no
+ * command is at work; every change is forced to the disk before it counts (synchronous = full).
+ * Commands that come at the same time wait for each other.
  *
  * <p>To be used by one thread and closed at the end. Every method throws {@link
  * IllegalArgumentException} with words for the user if the file is in use for too long, damaged or
@@ -22,6 +22,8 @@ public final class Ledger implements AutoCloseable {
   private final ClosedJobs jobs;
   private final RackStock rack;
   private final PriceHistory prices;
+  private final JobBook book;
+  private final Purchases purchases;
 
   private Ledger(Path file, Sql sql) {
     this.file = file;
@@ -29,6 +31,8 @@ public final class Ledger implements AutoCloseable {
     jobs = new ClosedJobs(sql, Moment.NOW);
     rack = new RackStock(sql, Moment.NOW);
     prices = new PriceHistory(sql, Moment.NOW);
+    book = new JobBook(sql, Moment.NOW);
+    purchases = new Purchases(sql, Moment.NOW);
   }
 
   /** Opens a ledger; one that is not there is made. */
@@ -104,6 +108,16 @@ public final class Ledger implements AutoCloseable {
     return prices;
   }
 
+  /** The course of its jobs from quote to paid. */
+  public JobBook book() {
+    return book;
+  }
+
+  /** Its orders to suppliers, and what came of them. */
+  public Purchases purchases() {
+    return purchases;
+  }
+
   /**
    * Does several things as one: all of them count or none, and no other command comes between.
    *
@@ -115,7 +129,13 @@ public final class Ledger implements AutoCloseable {
 
   /** Everything that is wrong with it, in words; empty if nothing is. */
   public List<String> findings() {
-    return new LedgerCheck(sql, jobs, rack, prices).findings();
+    return new LedgerCheck(sql, jobs, rack, this::readBooks).findings();
+  }
+
+  private void readBooks() {
+    prices.all();
+    book.readAll();
+    purchases.all();
   }
 
   /**

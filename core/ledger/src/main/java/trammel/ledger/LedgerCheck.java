@@ -12,14 +12,14 @@ final class LedgerCheck {
   private final Sql sql;
   private final ClosedJobs jobs;
   private final RackStock stock;
-  private final PriceHistory prices;
+  private final Runnable books;
   private final List<String> found = new ArrayList<>();
 
-  LedgerCheck(Sql sql, ClosedJobs jobs, RackStock stock, PriceHistory prices) {
+  LedgerCheck(Sql sql, ClosedJobs jobs, RackStock stock, Runnable books) {
     this.sql = sql;
     this.jobs = jobs;
     this.stock = stock;
-    this.prices = prices;
+    this.books = books;
   }
 
   /** Everything that is wrong, in words; empty if nothing is. */
@@ -36,7 +36,7 @@ final class LedgerCheck {
             references();
             closings();
             rack();
-            prices();
+            books();
           }
           return List.copyOf(found);
         });
@@ -63,11 +63,13 @@ final class LedgerCheck {
     }
   }
 
-  private void prices() {
+  private void books() {
     try {
-      prices.all();
+      books.run();
     } catch (IllegalArgumentException | java.time.DateTimeException refused) {
-      found.add("a price of before is none that can be: " + refused.getMessage());
+      found.add(
+          "a price, an offer, a payment, a stage, an invoice or an order holds what none can: "
+              + refused.getMessage());
     }
   }
 

@@ -96,7 +96,128 @@ final class Schema {
                 priced_on text not null,
                 source text not null check (length(source) > 0)
               ) strict""",
-              "create index price_change_of on price_change (item)"));
+              "create index price_change_of on price_change (item)"),
+          Step.of(
+              """
+              create table book_job (
+                id integer primary key autoincrement,
+                number text not null unique check (length(number) > 0),
+                customer text not null,
+                vehicle text not null
+              ) strict""",
+              """
+              create table offer (
+                id integer primary key autoincrement,
+                job text not null references book_job (number),
+                kind text not null check (kind in ('quote', 'change')),
+                count integer not null check (count >= 1),
+                given_on text not null,
+                why text not null,
+                currency text not null check (length(currency) = 3),
+                tax_name text not null,
+                tax text not null,
+                rounding text not null,
+                mean_hours real not null check (mean_hours > 0),
+                eight_of_ten_hours real not null check (eight_of_ten_hours > 0),
+                written_at text not null,
+                accepted_on text,
+                dropped_on text,
+                unique (job, kind, count)
+              ) strict""",
+              """
+              create table offer_line (
+                offer integer not null references offer (id),
+                line integer not null,
+                item text not null check (length(item) > 0),
+                title text not null,
+                class text not null,
+                quantity text not null,
+                price text not null,
+                primary key (offer, line)
+              ) strict, without rowid""",
+              """
+              create table offer_payment (
+                offer integer not null references offer (id),
+                line integer not null,
+                due_at text not null,
+                amount text not null,
+                primary key (offer, line)
+              ) strict, without rowid""",
+              """
+              create table payment (
+                id integer primary key autoincrement,
+                job text not null references book_job (number),
+                paid_on text not null,
+                amount text not null,
+                currency text not null check (length(currency) = 3),
+                note text not null,
+                written_at text not null
+              ) strict""",
+              """
+              create table stage (
+                id integer primary key autoincrement,
+                job text not null references book_job (number),
+                title text not null check (length(title) > 0),
+                word text not null check (word in ('promised', 'done')),
+                day text not null,
+                why text not null,
+                written_at text not null
+              ) strict""",
+              """
+              create table invoice (
+                number integer primary key autoincrement,
+                job text not null unique references book_job (number),
+                given_on text not null,
+                currency text not null check (length(currency) = 3),
+                total text not null,
+                paid text not null,
+                written_at text not null
+              ) strict""",
+              """
+              create table invoice_line (
+                invoice integer not null references invoice (number),
+                line integer not null,
+                title text not null,
+                before_tax text not null,
+                amount text not null,
+                primary key (invoice, line)
+              ) strict, without rowid""",
+              """
+              create table purchase (
+                id integer primary key autoincrement,
+                number text not null check (length(number) > 0),
+                supplier text not null check (length(supplier) > 0),
+                placed_on text not null,
+                due_on text not null,
+                jobs text not null,
+                currency text not null check (length(currency) = 3),
+                written_at text not null,
+                dropped_at text
+              ) strict""",
+              "create unique index purchase_that_counts on purchase (number)"
+                  + " where dropped_at is null",
+              """
+              create table purchase_line (
+                purchase integer not null references purchase (id),
+                line integer not null,
+                item text not null check (length(item) > 0),
+                title text not null,
+                quantity text not null,
+                unit text not null,
+                amount text not null,
+                primary key (purchase, line)
+              ) strict, without rowid""",
+              """
+              create table receipt (
+                id integer primary key autoincrement,
+                purchase integer not null,
+                line integer not null,
+                received_on text not null,
+                quantity text not null,
+                note text not null,
+                written_at text not null,
+                foreign key (purchase, line) references purchase_line (purchase, line)
+              ) strict"""));
 
   /** Every table, those that others refer to first. */
   static final List<String> TABLES =
@@ -106,7 +227,18 @@ final class Schema {
           "rack_piece",
           "rack_bin",
           "rack_movement",
-          "price_change");
+          "price_change",
+          "book_job",
+          "offer",
+          "offer_line",
+          "offer_payment",
+          "payment",
+          "stage",
+          "invoice",
+          "invoice_line",
+          "purchase",
+          "purchase_line",
+          "receipt");
 
   private final Path file;
   private final Sql sql;

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.ClosedOperation;
 import trammel.planning.rack.Rack;
+import trammel.trade.money.Money;
 
 /** Invented jobs and racks. */
 final class Samples {
@@ -61,5 +62,28 @@ final class Samples {
         "USD",
         LocalDate.of(2026, 12, 1),
         "list of the steel yard");
+  }
+
+  static final JobBook.Heading HEADING =
+      new JobBook.Heading("D-101", "Invented Customer", "pickup (invented)");
+
+  /** An offer of two lines: 693.77 and 12,892.95 before tax of 50.30; 13,637.02 with it. */
+  static Offer offer(Offer.Kind kind, int count) {
+    return new Offer(
+        kind,
+        count,
+        LocalDate.of(2026, 11, 25),
+        "the customer asked",
+        List.of(
+            new Offer.Line("steel", "tube", "steel", "20 ft", Money.of("693.77", "USD")),
+            new Offer.Line("work", "work", "labour", "122.8 h", Money.of("12892.95", "USD"))),
+        "sales tax",
+        Money.of("50.30", "USD"),
+        Money.of("0", "USD"),
+        122.8,
+        136.8,
+        List.of(
+            new Offer.Payment("deposit with the order", Money.of("6818.51", "USD")),
+            new Offer.Payment("balance on delivery", Money.of("6818.51", "USD"))));
   }
 }

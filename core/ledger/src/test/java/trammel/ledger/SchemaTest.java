@@ -115,7 +115,7 @@ class SchemaTest {
    * What the newer tables hold is not there yet.
    */
   @ParameterizedTest
-  @ValueSource(ints = {1})
+  @ValueSource(ints = {1, 2})
   void aLedgerOfAnOlderReleaseIsLiftedWithoutADifference(int version) throws IOException {
     try (InputStream old =
         SchemaTest.class.getResourceAsStream("ledger-version-" + version + ".sqlite")) {
@@ -131,8 +131,11 @@ class SchemaTest {
       assertEquals(Samples.RACK.without("R1"), lifted.rackStock().rack());
       assertEquals(6, lifted.rackStock().movements().size());
       assertEquals(List.of(), lifted.findings());
+      assertEquals(version - 1, lifted.prices().count());
       lifted.prices().add(List.of(Samples.price("118.75")));
-      assertEquals(1, lifted.prices().count());
+      assertEquals(version, lifted.prices().count());
+      lifted.book().give(Samples.HEADING, Samples.offer(Offer.Kind.QUOTE, 1));
+      assertEquals(1, lifted.book().offers("D-101").size());
     }
     assertTrue(Files.exists(folder.resolve("ledger.sqlite.version-" + version)));
   }

@@ -16,6 +16,7 @@ import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
 import trammel.app.json.Json;
 import trammel.app.json.LedgerJson;
+import trammel.app.ledger.BookTables;
 import trammel.app.ledger.ClosedJobsTable;
 import trammel.app.ledger.MovementsTable;
 import trammel.app.ledger.PricesTable;
@@ -202,15 +203,18 @@ public final class LedgerCommand extends JobCommand {
     FileSet files = new FileSet();
     try (Ledger ledger = open()) {
       ledger.asOne(
-          () ->
-              files
-                  .add("closed-jobs.csv", ClosedJobsTable.text(ledger.closedJobs().all()))
-                  .add(
-                      "earlier-closings.csv",
-                      ClosedJobsTable.earlierText(ledger.closedJobs().earlier()))
-                  .add("rack.csv", RackFile.text(ledger.rackStock().rack(), units))
-                  .add("rack-movements.csv", MovementsTable.text(ledger.rackStock().movements()))
-                  .add("prices.csv", PricesTable.text(ledger.prices().all())));
+          () -> {
+            files
+                .add("closed-jobs.csv", ClosedJobsTable.text(ledger.closedJobs().all()))
+                .add(
+                    "earlier-closings.csv",
+                    ClosedJobsTable.earlierText(ledger.closedJobs().earlier()))
+                .add("rack.csv", RackFile.text(ledger.rackStock().rack(), units))
+                .add("rack-movements.csv", MovementsTable.text(ledger.rackStock().movements()))
+                .add("prices.csv", PricesTable.text(ledger.prices().all()));
+            BookTables.addTo(files, ledger);
+            return null;
+          });
     }
     CommonOptions.writeAndName(files, folder, screen);
     if (options.json()) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import trammel.app.book.PlacedOrders;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
@@ -33,6 +34,7 @@ public final class OrderCommand extends JobCommand {
   private static final String DRY_RUN = "--dry-run";
   private static final String ANYWAY = "--anyway";
   private static final String DATE = "--date";
+  private static final String PLACED = "--placed";
 
   /** How often an order is worked out anew because another command changed the rack meanwhile. */
   private static final int MOST_TRIES = 5;
@@ -55,6 +57,10 @@ public final class OrderCommand extends JobCommand {
                 ANYWAY,
                 "Take from the rack for a job of which a check says stop; without it nothing is"
                     + " taken for such a job.")
+            .flag(
+                PLACED,
+                "It is placed: keep it in the shop's ledger, so that trammel book received can hold"
+                    + " what comes against it.")
             .option(
                 DATE,
                 "DAY",
@@ -82,19 +88,49 @@ public final class OrderCommand extends JobCommand {
         jobs.leftOut() || held
             ? Optional.empty()
             : given.map(folder -> folder.forJobs(jobs.numbers()));
+    boolean placing = arguments.has(PLACED) && !jobs.leftOut() && !held;
+    if (placing && dryRun) {
+      throw CommandFailure.badInput(PLACED + " and " + DRY_RUN + " say two things; give one.");
+    }
+    Keeping keeping =
+        (ledger, order) -> {
+          if (placing) {
+            PlacedOrders.keep(ledger, jobs.numbers(), order, placed);
+            screen
+                .err()
+                .println(
+                    "Kept as placed in "
+                        + ledger.file()
+                        + ". When goods come: trammel book received ORDER.");
+          }
+        };
     Papers papers =
         order -> out.isPresent() ? files(jobs, order, placed, bench, printer) : new FileSet();
     MaterialOrder order;
     if (!arguments.has(RACK)) {
       order = watched(screen, step, () -> ordering.order(jobs.ordered()));
-      write(papers.of(order), out, screen);
+      if (placing) {
+        ShopLedger shop = bench.shopLedger(jobs.first().header().units());
+        MaterialOrder made = order;
+        try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
+          FileSet files = papers.of(made);
+          ledger.asOne(
+              () -> {
+                keeping.keep(ledger, made);
+                write(files, out, screen);
+                return null;
+              });
+        }
+      } else {
+        write(papers.of(order), out, screen);
+      }
     } else {
       ShopLedger shop = bench.shopLedger(jobs.first().header().units());
       if (dryRun || jobs.leftOut() || held) {
         order = watched(screen, step, () -> ordering.order(jobs.ordered(), shop.rack()));
         write(papers.of(order), out, screen);
       } else {
-        order = takeFromRack(shop, ordering, jobs, papers, out, screen);
+        order = takeFromRack(shop, ordering, jobs, papers, keeping, out, screen);
       }
     }
     if (options.json()) {
@@ -158,6 +194,11 @@ public final class OrderCommand extends JobCommand {
     FileSet of(MaterialOrder order);
   }
 
+  /** Keeps an order in the ledger; does nothing where it is not placed yet. */
+  private interface Keeping {
+    void keep(Ledger ledger, MaterialOrder order);
+  }
+
   /**
    * The order is worked out without holding the ledger, which can take long; it counts only if the
    * rack is then as it was, and is worked out anew otherwise.
@@ -167,6 +208,7 @@ public final class OrderCommand extends JobCommand {
       Ordering ordering,
       JobsToOrder jobs,
       Papers papers,
+      Keeping keeping,
       Optional<OutFolder> out,
       Screen screen) {
     try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
@@ -184,6 +226,7 @@ public final class OrderCommand extends JobCommand {
                         .become(
                             order.rack().rack(),
                             "ordered for " + String.join(", ", jobs.numbers()));
+                    keeping.keep(ledger, order);
                     write(files, out, screen);
                   }
                   return same;

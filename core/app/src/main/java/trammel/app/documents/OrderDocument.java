@@ -23,13 +23,13 @@ import trammel.reading.quantity.UnitSystem;
 public final class OrderDocument {
   private static final String TO_WRITE = "\u00a0";
 
-  private final String jobs;
+  private final List<String> jobs;
   private final MaterialOrder order;
   private final LocalDate placed;
   private final Catalog catalog;
 
-  private OrderDocument(String jobs, MaterialOrder order, LocalDate placed, Catalog catalog) {
-    this.jobs = jobs;
+  private OrderDocument(List<String> jobs, MaterialOrder order, LocalDate placed, Catalog catalog) {
+    this.jobs = List.copyOf(jobs);
     this.order = order;
     this.placed = placed;
     this.catalog = catalog;
@@ -59,7 +59,7 @@ public final class OrderDocument {
     model.put("foot", JobPaper.shortened(stops.before("Material order for " + numbers)));
     model.put(catalog.shop().letterhead());
     model.put(stops);
-    model.put("suppliers", new OrderDocument(numbers, order, placed, catalog).suppliers());
+    model.put("suppliers", new OrderDocument(jobs, order, placed, catalog).suppliers());
     return new PaperDocument("order", model, units);
   }
 
@@ -76,9 +76,9 @@ public final class OrderDocument {
         Optional.ofNullable(catalog.suppliers().get(supplier.supplier()));
     Map<String, Object> model = new LinkedHashMap<>();
     model.put("supplier", supplier.supplier());
-    model.put("number", jobs.replace(", ", "+") + "-" + count);
+    model.put("number", SupplierOrder.number(jobs, count));
     model.put("placed", placed.toString());
-    model.put("jobs", jobs);
+    model.put("jobs", String.join(", ", jobs));
     model.put("address", terms.flatMap(SupplierTerms::address).orElse(TO_WRITE));
     model.put("account", terms.flatMap(SupplierTerms::account).orElse(TO_WRITE));
     model.put(

@@ -160,6 +160,31 @@ final class WrittenList {
     return names;
   }
 
+  /** The files that were written for some of these jobs and no other. */
+  List<String> namesOf(Set<String> jobs) {
+    Set<String> composed = new LinkedHashSet<>();
+    jobs.forEach(job -> composed.add(composed(job)));
+    List<String> names = new ArrayList<>();
+    entries.forEach(
+        (name, entry) -> {
+          List<String> theirs = entry.purpose().jobs();
+          if (!theirs.isEmpty() && composed.containsAll(theirs)) {
+            names.add(name);
+          }
+        });
+    return names;
+  }
+
+  /** How many files are on it. */
+  int size() {
+    return entries.size();
+  }
+
+  /** True if no file is on it. */
+  boolean isEmpty() {
+    return entries.isEmpty();
+  }
+
   /** The list as it is written. */
   String text() {
     Map<Purpose, List<String>> groups = new LinkedHashMap<>();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Rows of text in columns that line up. */
-final class Table {
+public final class Table {
   private static final String GAP = "  ";
   private static final String NOTE_INDENT = "      ";
 
@@ -15,14 +15,15 @@ final class Table {
   /**
    * @param alignment one letter a column: {@code l} for left, {@code r} for right
    */
-  Table(String alignment) {
+  public Table(String alignment) {
     rightAligned = new boolean[alignment.length()];
     for (int i = 0; i < rightAligned.length; i++) {
       rightAligned[i] = alignment.charAt(i) == 'r';
     }
   }
 
-  Table row(String... cells) {
+  /** Adds a row. */
+  public Table row(String... cells) {
     if (cells.length != rightAligned.length) {
       throw new IllegalArgumentException(
           cells.length + " cells in a table of " + rightAligned.length + " columns");
@@ -33,7 +34,7 @@ final class Table {
   }
 
   /** A remark under the last row, broken into lines and set in from it. */
-  Table note(String text) {
+  public Table note(String text) {
     notes.set(notes.size() - 1, text);
     return this;
   }
@@ -43,7 +44,7 @@ final class Table {
   }
 
   /** The rows, each indented and ended by a line feed. */
-  String text(String indent) {
+  public String text(String indent) {
     int[] widths = widths();
     StringBuilder text = new StringBuilder();
     for (int r = 0; r < rows.size(); r++) {

@@ -23,6 +23,16 @@ public record SupplierOrder(
     }
   }
 
+  /**
+   * The number that stands on an order.
+   *
+   * @param jobs the numbers of the jobs that it is for
+   * @param count which of their orders it is, from 1
+   */
+  public static String number(List<String> jobs, int count) {
+    return String.join("+", jobs) + "-" + count;
+  }
+
   /** Sum of its lines. */
   public Money goods() {
     return goods(lines);

@@ -1,0 +1,242 @@
+package trammel.app.book;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import trammel.app.text.Amounts;
+import trammel.app.text.Table;
+import trammel.ledger.JobBook;
+import trammel.ledger.Offer;
+import trammel.ledger.Purchases;
+import trammel.planning.estimate.Counts;
+import trammel.trade.money.Money;
+
+/** The course of jobs on a screen. */
+public final class CourseText {
+  /** Lines that follow from others: how much of them says nothing. */
+  private static final Set<String> FOLLOWING =
+      Set.of("contingency", "overhead-by-hour", "supplies-by-labour");
+
+  private CourseText() {}
+
+  /** All jobs, a line each. */
+  public static String jobs(List<Course> courses) {
+    if (courses.isEmpty()) {
+      return "No job was quoted yet: trammel book quote JOB keeps the quote of a job.\n";
+    }
+    Table table = new Table("lllrrr");
+    table.row("job", "customer", "", "comes to", "paid", "left");
+    for (Course course : courses) {
+      table.row(
+          course.job().number(),
+          customer(course.job()),
+          course.state(),
+          course
+              .agreed()
+              .map(offer -> offer.total().text())
+              .orElse(course.latestQuote().map(one -> one.offer().total().text()).orElse("")),
+          course.agreed().isPresent() ? course.paidTogether().map(Money::text).orElse("") : "",
+          course.left().map(Money::text).orElse(""));
+    }
+    return "JOBS\n" + table.text("  ");
+  }
+
+  private static String customer(JobBook.Heading job) {
+    return job.isForgotten() ? "(data deleted)" : job.customer();
+  }
+
+  /** One job. */
+  public static String course(Course course, LocalDate today) {
+    StringBuilder text = new StringBuilder("JOB ").append(course.job().number());
+    text.append("  ").append(customer(course.job()));
+    if (!course.job().vehicle().isEmpty()) {
+      text.append(", ").append(course.job().vehicle());
+    }
+    text.append("\n\nOFFERED\n").append(offers(course));
+    if (!course.stages().isEmpty()) {
+      text.append("\nSTAGES\n").append(stages(course, today));
+    }
+    if (!course.purchases().isEmpty()) {
+      text.append("\nGOODS\n");
+      course.purchases().forEach(purchase -> text.append(goods(purchase)));
+    }
+    if (course.agreed().isPresent()) {
+      text.append("\nMONEY\n").append(money(course));
+    }
+    course
+        .closed()
+        .ifPresent(
+            closed ->
+                text.append("\nCLOSED ")
+                    .append(closed.closed())
+                    .append("  ")
+                    .append(
+                        closed.wholeHours().isPresent()
+                            ? Amounts.fixed(closed.wholeHours().getAsDouble(), 1) + " h used, "
+                            : "hours in parts, ")
+                    .append(Amounts.fixed(closed.quotedHours(), 1))
+                    .append(" h quoted\n"));
+    return text.toString();
+  }
+
+  private static String offers(Course course) {
+    Table table = new Table("lllrl");
+    List<OfferDifference> differences = course.changeDifferences();
+    int change = 0;
+    for (Offer.Kept kept : course.offers()) {
+      Offer offer = kept.offer();
+      String amount = offer.total().text();
+      if (offer.kind() == Offer.Kind.CHANGE && kept.acceptedOn().isPresent()) {
+        amount = signed(differences.get(change++).total());
+      } else if (offer.kind() == Offer.Kind.CHANGE && kept.isOpen()) {
+        amount = signed(offer.total().minus(course.agreed().orElseThrow().total()));
+      }
+      table.row(
+          offer.kind() == Offer.Kind.QUOTE
+              ? "revision " + offer.count()
+              : "change " + offer.name(course.job().number()),
+          offer.givenOn().toString(),
+          kept.acceptedOn()
+              .map(day -> "agreed " + day)
+              .orElse(
+                  kept.droppedOn()
+                      .map(day -> "taken back " + day)
+                      .orElse(isReplaced(course, offer) ? "replaced" : "open")),
+          amount,
+          offer.why());
+    }
+    return table.text("  ");
+  }
+
+  private static boolean isReplaced(Course course, Offer offer) {
+    return offer.kind() == Offer.Kind.QUOTE
+        && course
+            .latestQuote()
+            .filter(latest -> latest.offer().count() > offer.count())
+            .isPresent();
+  }
+
+  private static String stages(Course course, LocalDate today) {
+    Table table = new Table("lll");
+    for (Course.StageState stage : course.stages()) {
+      long late = stage.daysLate(today);
+      String done = stage.done().map(day -> "done " + day).orElse("");
+      String lateWords = late > 0 ? Counts.of((int) late, "day") + " late" : "";
+      table.row(
+          stage.title(),
+          stage.promised().map(day -> "promised " + day).orElse("no day promised")
+              + (stage.moved() > 0 ? ", moved " + Counts.of(stage.moved(), "time") : ""),
+          done + (done.isEmpty() || lateWords.isEmpty() ? "" : ", ") + lateWords);
+    }
+    return table.text("  ");
+  }
+
+  /** An order and what of it is to come. */
+  public static String goods(Purchases.Purchase purchase) {
+    StringBuilder text =
+        new StringBuilder("  ")
+            .append(purchase.number())
+            .append("  ")
+            .append(purchase.supplier())
+            .append(", placed ")
+            .append(purchase.placedOn());
+    if (!purchase.isOpen()) {
+      return text.append(": all there\n").toString();
+    }
+    text.append(", due ").append(purchase.dueOn()).append("; to come:\n");
+    Table table = new Table("rll");
+    for (Purchases.Line line : purchase.lines()) {
+      if (line.outstanding().signum() > 0) {
+        table.row(
+            plain(line.outstanding()),
+            line.unit(),
+            line.title()
+                + (line.received().signum() > 0
+                    ? " (" + plain(line.received()) + " of " + plain(line.quantity()) + " there)"
+                    : ""));
+      }
+    }
+    return text.append(table.text("    ")).toString();
+  }
+
+  static String plain(BigDecimal quantity) {
+    return quantity.stripTrailingZeros().toPlainString();
+  }
+
+  private static String money(Course course) {
+    Table table = new Table("lrl");
+    table.row("agreed", course.agreed().orElseThrow().total().text(), "with tax");
+    for (JobBook.Paid paid : course.paid()) {
+      table.row(
+          paid.amount().amount().signum() < 0 ? "given back" : "paid",
+          paid.amount().text(),
+          paid.paidOn() + (paid.note().isEmpty() ? "" : ", " + paid.note()));
+    }
+    Money left = course.left().orElseThrow();
+    table.row("left", left.text(), left.amount().signum() < 0 ? "to be given back" : "");
+    Optional<Offer.Payment> next = course.next();
+    next.ifPresent(payment -> table.row("next", payment.amount().text(), payment.at()));
+    course
+        .invoice()
+        .ifPresent(
+            invoice ->
+                table.row(
+                    "invoice " + number(invoice),
+                    invoice.total().text(),
+                    "of " + invoice.givenOn()));
+    return table.text("  ");
+  }
+
+  /** The number of an invoice as it stands on it. */
+  public static String number(JobBook.Invoice invoice) {
+    return String.format(Locale.ROOT, "%04d", invoice.number());
+  }
+
+  /** What changed between two offers. */
+  public static String difference(OfferDifference difference) {
+    if (difference.isNothing()) {
+      return "  nothing of price or lines is other\n";
+    }
+    Table table = new Table("lrrr");
+    table.row("", "before", "now", "difference");
+    for (OfferDifference.Row row : difference.rows()) {
+      table.row(
+          FOLLOWING.contains(row.key()) ? row.title() : row.title() + ", " + quantities(row),
+          row.before().map(line -> line.price().text()).orElse(""),
+          row.after().map(line -> line.price().text()).orElse(""),
+          signed(row.difference()));
+    }
+    table.row(
+        difference.after().taxName(),
+        difference.before().tax().text(),
+        difference.after().tax().text(),
+        signed(difference.tax()));
+    if (!difference.rounding().isZero()) {
+      table.row(
+          "rounding",
+          difference.before().rounding().text(),
+          difference.after().rounding().text(),
+          signed(difference.rounding()));
+    }
+    table.row(
+        "TOTAL with tax",
+        difference.before().total().text(),
+        difference.after().total().text(),
+        signed(difference.total()));
+    return table.text("  ");
+  }
+
+  static String quantities(OfferDifference.Row row) {
+    String before = row.before().map(Offer.Line::quantity).orElse("none");
+    String after = row.after().map(Offer.Line::quantity).orElse("none");
+    return before.equals(after) ? after : before + " to " + after;
+  }
+
+  /** An amount with its sign. */
+  public static String signed(Money amount) {
+    return amount.amount().signum() > 0 ? "+" + amount.text() : amount.text();
+  }
+}

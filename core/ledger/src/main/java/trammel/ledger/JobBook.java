@@ -1,0 +1,445 @@
+package trammel.ledger;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import trammel.engine.quantity.Given;
+import trammel.trade.money.Money;
+
+/**
+ * The course of jobs from quote to paid: what was offered, agreed, promised, paid and invoiced.
+ * Nothing is written over; what was taken back stays and says so.
+ */
+public final class JobBook {
+  private final Sql sql;
+  private final Moment now;
+
+  JobBook(Sql sql, Moment now) {
+    this.sql = sql;
+    this.now = now;
+  }
+
+  /**
+   * Whose job it is.
+   *
+   * @param number the shop's number
+   * @param customer who it is for; empty once forgotten
+   * @param vehicle the vehicle; empty once forgotten
+   */
+  public record Heading(String number, String customer, String vehicle) {
+    public Heading {
+      Given.text("number of a job", number, "Give the shop's number.");
+    }
+
+    /** True if the customer's data was deleted. */
+    public boolean isForgotten() {
+      return customer.isEmpty();
+    }
+  }
+
+  /**
+   * A payment received, or given back.
+   *
+   * @param paidOn the day
+   * @param amount how much; below 0 was given back
+   * @param note how and for what; may be empty
+   */
+  public record Paid(LocalDate paidOn, Money amount, String note) {
+    public Paid {
+      if (amount.isZero()) {
+        throw new IllegalArgumentException("A payment of nothing was given; allowed is an amount.");
+      }
+    }
+  }
+
+  /** What is said of a stage of a job. */
+  public enum StageWord {
+    PROMISED,
+    DONE
+  }
+
+  /**
+   * Something said of a stage.
+   *
+   * @param title the stage, such as frame back on its wheels
+   * @param word promised or done
+   * @param day for which day, or on which
+   * @param why why a promise was moved; may be empty
+   */
+  public record Stage(String title, StageWord word, LocalDate day, String why) {
+    public Stage {
+      Given.text("title of a stage", title, "Say what is done by then.");
+    }
+  }
+
+  /**
+   * An invoice.
+   *
+   * @param number the shop's number of it, one after the other; 0 for one that is to get it
+   * @param job the job
+   * @param givenOn the day
+   * @param lines what was quoted and changed, tax within
+   * @param total sum of the lines
+   * @param paid what was paid before
+   */
+  public record Invoice(
+      int number, String job, LocalDate givenOn, List<InvoiceLine> lines, Money total, Money paid) {
+    public Invoice {
+      lines = List.copyOf(lines);
+      Money sum = Money.zero(total.currency());
+      for (InvoiceLine line : lines) {
+        sum = sum.plus(line.amount());
+      }
+      if (sum.compareTo(total) != 0) {
+        throw new IllegalArgumentException(
+            "The lines of an invoice come to "
+                + sum.text()
+                + ", its total is "
+                + total.text()
+                + ". They must be the same.");
+      }
+    }
+
+    /** What is left to pay; below 0 is to be given back. */
+    public Money balance() {
+      return total.minus(paid);
+    }
+  }
+
+  /**
+   * A line of an invoice.
+   *
+   * @param title what it is
+   * @param before what of it is before tax
+   * @param amount with tax
+   */
+  public record InvoiceLine(String title, Money before, Money amount) {}
+
+  /** The jobs in it, in the order in which they came. */
+  public List<Heading> jobs() {
+    return sql.rows("select number, customer, vehicle from book_job order by id", JobBook::heading);
+  }
+
+  /** A job. */
+  public Optional<Heading> job(String number) {
+    return sql
+        .rows(
+            "select number, customer, vehicle from book_job where number = ?",
+            JobBook::heading,
+            number)
+        .stream()
+        .findFirst();
+  }
+
+  private static Heading heading(ResultSet row) throws SQLException {
+    return new Heading(row.getString(1), row.getString(2), row.getString(3));
+  }
+
+  // Offers
+
+  /** Writes an offer down; whose job it is counts as given now. */
+  public void give(Heading job, Offer offer) {
+    sql.change(
+        () -> {
+          sql.run(
+              "insert into book_job (number, customer, vehicle) values (?, ?, ?) on conflict"
+                  + " (number) do update set customer = excluded.customer, vehicle ="
+                  + " excluded.vehicle",
+              job.number,
+              job.customer,
+              job.vehicle);
+          insert(job.number, offer);
+          return null;
+        });
+  }
+
+  private void insert(String job, Offer offer) {
+    sql.run(
+        "insert into offer (job, kind, count, given_on, why, currency, tax_name, tax, rounding,"
+            + " mean_hours, eight_of_ten_hours, written_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        job,
+        offer.kind().word(),
+        offer.count(),
+        offer.givenOn().toString(),
+        offer.why(),
+        offer.tax().currency().getCurrencyCode(),
+        offer.taxName(),
+        offer.tax().amount(),
+        offer.rounding().amount(),
+        offer.meanHours(),
+        offer.eightOfTenHours(),
+        now.text());
+    long id = sql.number("select last_insert_rowid()");
+    for (int i = 0; i < offer.lines().size(); i++) {
+      Offer.Line line = offer.lines().get(i);
+      sql.run(
+          "insert into offer_line values (?, ?, ?, ?, ?, ?, ?)",
+          id,
+          i + 1,
+          line.key(),
+          line.title(),
+          line.costClass(),
+          line.quantity(),
+          line.price().amount());
+    }
+    for (int i = 0; i < offer.payments().size(); i++) {
+      Offer.Payment payment = offer.payments().get(i);
+      sql.run(
+          "insert into offer_payment values (?, ?, ?, ?)",
+          id,
+          i + 1,
+          payment.at(),
+          payment.amount().amount());
+    }
+  }
+
+  /** Writes down that the customer agreed. */
+  public void accept(String job, Offer.Kind kind, int count, LocalDate day) {
+    mark("accepted_on", job, kind, count, day);
+  }
+
+  /** Takes an offer back. */
+  public void drop(String job, Offer.Kind kind, int count, LocalDate day) {
+    mark("dropped_on", job, kind, count, day);
+  }
+
+  private void mark(String column, String job, Offer.Kind kind, int count, LocalDate day) {
+    sql.run(
+        "update offer set " + column + " = ? where job = ? and kind = ? and count = ?",
+        day.toString(),
+        job,
+        kind.word(),
+        count);
+  }
+
+  /** Everything that was offered for a job, the first first. */
+  public List<Offer.Kept> offers(String job) {
+    return sql.view(
+        () -> {
+          List<Offer.Kept> offers = new ArrayList<>();
+          for (long id :
+              sql.rows(
+                  "select id from offer where job = ? order by id", row -> row.getLong(1), job)) {
+            offers.add(offer(id));
+          }
+          return offers;
+        });
+  }
+
+  private Offer.Kept offer(long id) {
+    String code =
+        sql.rows("select currency from offer where id = ?", row -> row.getString(1), id).get(0);
+    List<Offer.Line> lines =
+        sql.rows(
+            "select item, title, class, quantity, price from offer_line where offer = ? order by"
+                + " line",
+            row ->
+                new Offer.Line(
+                    row.getString(1),
+                    row.getString(2),
+                    row.getString(3),
+                    row.getString(4),
+                    Money.of(row.getString(5), code)),
+            id);
+    List<Offer.Payment> payments =
+        sql.rows(
+            "select due_at, amount from offer_payment where offer = ? order by line",
+            row -> new Offer.Payment(row.getString(1), Money.of(row.getString(2), code)),
+            id);
+    return sql.rows(
+            "select kind, count, given_on, why, tax_name, tax, rounding, mean_hours,"
+                + " eight_of_ten_hours, accepted_on, dropped_on from offer where id = ?",
+            row -> kept(row, code, lines, payments),
+            id)
+        .get(0);
+  }
+
+  private static Offer.Kept kept(
+      ResultSet row, String code, List<Offer.Line> lines, List<Offer.Payment> payments)
+      throws SQLException {
+    return new Offer.Kept(
+        new Offer(
+            Offer.Kind.valueOf(row.getString(1).toUpperCase(Locale.ROOT)),
+            row.getInt(2),
+            LocalDate.parse(row.getString(3)),
+            row.getString(4),
+            lines,
+            row.getString(5),
+            Money.of(row.getString(6), code),
+            Money.of(row.getString(7), code),
+            row.getDouble(8),
+            row.getDouble(9),
+            payments),
+        day(row, 10),
+        day(row, 11));
+  }
+
+  private static Optional<LocalDate> day(ResultSet row, int column) throws SQLException {
+    return Optional.ofNullable(row.getString(column)).map(LocalDate::parse);
+  }
+
+  // Payments
+
+  /** Writes a payment down. */
+  public void pay(String job, Paid paid) {
+    sql.run(
+        "insert into payment (job, paid_on, amount, currency, note, written_at) values (?, ?, ?, ?,"
+            + " ?, ?)",
+        job,
+        paid.paidOn.toString(),
+        paid.amount.amount(),
+        paid.amount.currency().getCurrencyCode(),
+        paid.note,
+        now.text());
+  }
+
+  /** What was paid for a job, the first first. */
+  public List<Paid> payments(String job) {
+    return sql.rows(
+        "select paid_on, amount, currency, note from payment where job = ? order by id",
+        row ->
+            new Paid(
+                LocalDate.parse(row.getString(1)),
+                Money.of(row.getString(2), row.getString(3)),
+                row.getString(4)),
+        job);
+  }
+
+  // Stages
+
+  /** Writes down what is said of a stage. */
+  public void say(String job, Stage stage) {
+    sql.run(
+        "insert into stage (job, title, word, day, why, written_at) values (?, ?, ?, ?, ?, ?)",
+        job,
+        stage.title,
+        stage.word.name().toLowerCase(Locale.ROOT),
+        stage.day.toString(),
+        stage.why,
+        now.text());
+  }
+
+  /** Everything that was said of a job's stages, the first first. */
+  public List<Stage> stages(String job) {
+    return sql.rows(
+        "select title, word, day, why from stage where job = ? order by id",
+        row ->
+            new Stage(
+                row.getString(1),
+                StageWord.valueOf(row.getString(2).toUpperCase(Locale.ROOT)),
+                LocalDate.parse(row.getString(3)),
+                row.getString(4)),
+        job);
+  }
+
+  // Invoices
+
+  /**
+   * Writes an invoice down under the next number.
+   *
+   * @return the invoice with its number
+   */
+  public Invoice invoice(Invoice invoice) {
+    return sql.change(
+        () -> {
+          sql.run(
+              "insert into invoice (job, given_on, currency, total, paid, written_at) values (?, ?,"
+                  + " ?, ?, ?, ?)",
+              invoice.job,
+              invoice.givenOn.toString(),
+              invoice.total.currency().getCurrencyCode(),
+              invoice.total.amount(),
+              invoice.paid.amount(),
+              now.text());
+          int number = (int) sql.number("select last_insert_rowid()");
+          for (int i = 0; i < invoice.lines.size(); i++) {
+            InvoiceLine line = invoice.lines.get(i);
+            sql.run(
+                "insert into invoice_line values (?, ?, ?, ?, ?)",
+                number,
+                i + 1,
+                line.title,
+                line.before.amount(),
+                line.amount.amount());
+          }
+          return new Invoice(
+              number, invoice.job, invoice.givenOn, invoice.lines, invoice.total, invoice.paid);
+        });
+  }
+
+  /** The invoice of a job. */
+  public Optional<Invoice> invoice(String job) {
+    return invoices(" where job = ?", job).stream().findFirst();
+  }
+
+  /** All invoices, by number. */
+  public List<Invoice> invoices() {
+    return invoices("");
+  }
+
+  private List<Invoice> invoices(String where, Object... values) {
+    return sql.view(
+        () ->
+            sql.rows(
+                "select number, job, given_on, currency, total, paid from invoice"
+                    + where
+                    + " order by number",
+                row -> {
+                  String code = row.getString(4);
+                  return new Invoice(
+                      row.getInt(1),
+                      row.getString(2),
+                      LocalDate.parse(row.getString(3)),
+                      invoiceLines(row.getInt(1), code),
+                      Money.of(row.getString(5), code),
+                      Money.of(row.getString(6), code));
+                },
+                values));
+  }
+
+  private List<InvoiceLine> invoiceLines(int number, String code) {
+    return sql.rows(
+        "select title, before_tax, amount from invoice_line where invoice = ? order by line",
+        row ->
+            new InvoiceLine(
+                row.getString(1),
+                Money.of(row.getString(2), code),
+                Money.of(row.getString(3), code)),
+        number);
+  }
+
+  /**
+   * Deletes whom a job was for, its vehicle, and every word that was written about it. Days,
+   * amounts and numbers stay, as books and the shop's hours need them. What is deleted is
+   * overwritten in the file.
+   */
+  public void forget(String job) {
+    sql.run("pragma secure_delete = on");
+    sql.change(
+        () -> {
+          sql.run("update book_job set customer = '', vehicle = '' where number = ?", job);
+          sql.run("update offer set why = '' where job = ?", job);
+          sql.run(
+              "update offer_line set title = item where offer in (select id from offer where job ="
+                  + " ?)",
+              job);
+          sql.run("update payment set note = '' where job = ?", job);
+          sql.run("delete from stage where job = ?", job);
+          return null;
+        });
+  }
+
+  /** Everything read once, for a check of what is in it; amounts that cannot be are thrown. */
+  void readAll() {
+    for (Heading job : jobs()) {
+      offers(job.number);
+      payments(job.number);
+      stages(job.number);
+    }
+    invoices();
+  }
+}

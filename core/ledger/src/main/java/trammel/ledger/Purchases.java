@@ -1,0 +1,224 @@
+package trammel.ledger;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.engine.quantity.Given;
+import trammel.trade.money.Money;
+
+/** Orders that were placed with suppliers, and what came of them. */
+public final class Purchases {
+  private final Sql sql;
+  private final Moment now;
+
+  Purchases(Sql sql, Moment now) {
+    this.sql = sql;
+    this.now = now;
+  }
+
+  /**
+   * An order to one supplier.
+   *
+   * @param number its number, as it stands on the order
+   * @param supplier who delivers
+   * @param placedOn the day
+   * @param dueOn when its slowest line is to be there
+   * @param jobs numbers of the jobs it is for
+   * @param lines what was ordered
+   */
+  public record Purchase(
+      String number,
+      String supplier,
+      LocalDate placedOn,
+      LocalDate dueOn,
+      List<String> jobs,
+      List<Line> lines) {
+    public Purchase {
+      Given.text("number of an order", number, "Give it one.");
+      Given.text("supplier of order " + number, supplier, "Say who delivers.");
+      jobs = List.copyOf(jobs);
+      lines = List.copyOf(lines);
+      Given.count("lines of order " + number, lines.size(), 1, 10_000, "Order something.");
+    }
+
+    /** True if something of it has not come yet. */
+    public boolean isOpen() {
+      return lines.stream().anyMatch(line -> line.outstanding().signum() > 0);
+    }
+  }
+
+  /**
+   * A line of an order.
+   *
+   * @param item its key in the catalog
+   * @param title what it is
+   * @param quantity how many were ordered
+   * @param unit what one of it is
+   * @param amount what the line costs
+   * @param received how many have come
+   */
+  public record Line(
+      String item,
+      String title,
+      BigDecimal quantity,
+      String unit,
+      Money amount,
+      BigDecimal received) {
+    /** How many are still to come; none where more came than was ordered. */
+    public BigDecimal outstanding() {
+      return quantity.subtract(received).max(BigDecimal.ZERO);
+    }
+  }
+
+  /**
+   * Goods that came.
+   *
+   * @param line which line of the order, from 1
+   * @param quantity how many, above 0
+   * @param note anything to say; may be empty
+   */
+  public record Receipt(int line, BigDecimal quantity, String note) {
+    public Receipt {
+      Given.decimal("number of goods received", quantity, 0, 1_000_000, "Count them.");
+    }
+  }
+
+  /** Writes an order down; its number must be free. */
+  public void place(Purchase purchase) {
+    sql.change(
+        () -> {
+          sql.run(
+              "insert into purchase (number, supplier, placed_on, due_on, jobs, currency,"
+                  + " written_at) values (?, ?, ?, ?, ?, ?, ?)",
+              purchase.number,
+              purchase.supplier,
+              purchase.placedOn.toString(),
+              purchase.dueOn.toString(),
+              String.join("\n", purchase.jobs),
+              purchase.lines.get(0).amount.currency().getCurrencyCode(),
+              now.text());
+          long id = sql.number("select last_insert_rowid()");
+          for (int i = 0; i < purchase.lines.size(); i++) {
+            Line line = purchase.lines.get(i);
+            sql.run(
+                "insert into purchase_line values (?, ?, ?, ?, ?, ?, ?)",
+                id,
+                i + 1,
+                line.item,
+                line.title,
+                line.quantity,
+                line.unit,
+                line.amount.amount());
+          }
+          return null;
+        });
+  }
+
+  /** All orders that were not taken back, in the order in which they were placed. */
+  public List<Purchase> all() {
+    return sql.view(
+        () -> {
+          List<Purchase> all = new ArrayList<>();
+          for (long id :
+              sql.rows(
+                  "select id from purchase where dropped_at is null order by id",
+                  row -> row.getLong(1))) {
+            all.add(purchase(id));
+          }
+          return all;
+        });
+  }
+
+  /** An order by its number. */
+  public Optional<Purchase> of(String number) {
+    return all().stream().filter(one -> one.number.equals(number)).findFirst();
+  }
+
+  /** The orders that a job has part in. */
+  public List<Purchase> forJob(String job) {
+    return all().stream().filter(one -> one.jobs.contains(job)).toList();
+  }
+
+  private Purchase purchase(long id) {
+    String code =
+        sql.rows("select currency from purchase where id = ?", row -> row.getString(1), id).get(0);
+    List<Line> lines =
+        sql.rows(
+            "select line, item, title, quantity, unit, amount from purchase_line where purchase = ?"
+                + " order by line",
+            row ->
+                new Line(
+                    row.getString(2),
+                    row.getString(3),
+                    new BigDecimal(row.getString(4)),
+                    row.getString(5),
+                    Money.of(row.getString(6), code),
+                    received(id, row.getInt(1))),
+            id);
+    return sql.rows(
+            "select number, supplier, placed_on, due_on, jobs from purchase where id = ?",
+            row ->
+                new Purchase(
+                    row.getString(1),
+                    row.getString(2),
+                    LocalDate.parse(row.getString(3)),
+                    LocalDate.parse(row.getString(4)),
+                    List.of(row.getString(5).split("\n")),
+                    lines),
+            id)
+        .get(0);
+  }
+
+  private BigDecimal received(long purchase, int line) {
+    return sql
+        .rows(
+            "select quantity from receipt where purchase = ? and line = ?",
+            row -> new BigDecimal(row.getString(1)),
+            purchase,
+            line)
+        .stream()
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** Writes down what came. */
+  public void receive(String number, LocalDate day, List<Receipt> receipts) {
+    sql.change(
+        () -> {
+          long id = id(number);
+          for (Receipt receipt : receipts) {
+            sql.run(
+                "insert into receipt (purchase, line, received_on, quantity, note, written_at)"
+                    + " values (?, ?, ?, ?, ?, ?)",
+                id,
+                receipt.line,
+                day.toString(),
+                receipt.quantity,
+                receipt.note,
+                now.text());
+          }
+          return null;
+        });
+  }
+
+  /** Takes an order back; it stays in the file, and its number is free again. */
+  public void drop(String number) {
+    sql.change(
+        () -> {
+          sql.run("update purchase set dropped_at = ? where id = ?", now.text(), id(number));
+          return null;
+        });
+  }
+
+  private long id(String number) {
+    return sql
+        .rows(
+            "select id from purchase where number = ? and dropped_at is null",
+            row -> row.getLong(1),
+            number)
+        .stream()
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("There is no order " + number + "."));
+  }
+}

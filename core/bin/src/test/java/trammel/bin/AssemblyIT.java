@@ -49,6 +49,7 @@ import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
 import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.antirollbar.AxleAntiRollBar;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.limitingstraps.LimitingStraps;
 import trammel.reading.quantity.QuantityPrinter;
@@ -58,7 +59,7 @@ import trammel.trade.plates.RoundHole;
 
 /**
  * Facts that hold for a finished vehicle whatever is built into it, on the demo jobs with limiting
- * straps added: one a side on the pickup, two a side on the sedan.
+ * straps added: one a side on the pickup, two a side on the sedan; the pickup has an anti-roll bar.
  */
 class AssemblyIT {
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
@@ -88,11 +89,12 @@ class AssemblyIT {
 
   private static Catalog catalog() {
     CatalogReader reader = CatalogReader.begin(CATALOGS.resolve("standard"));
-    Path straps = Path.of("../../plugins/limiting-straps/src/main/resources", PluginCatalog.FILE);
     try {
-      assertEquals(
-          Optional.empty(),
-          reader.bring(new PluginCatalog("limiting-straps", Files.readString(straps))));
+      for (String plugin : List.of("limiting-straps", "anti-roll-bar")) {
+        Path own = Path.of("../../plugins", plugin, "src/main/resources", PluginCatalog.FILE);
+        assertEquals(
+            Optional.empty(), reader.bring(new PluginCatalog(plugin, Files.readString(own))));
+      }
     } catch (IOException unread) {
       throw new UncheckedIOException(unread);
     }
@@ -111,6 +113,9 @@ class AssemblyIT {
     JobDocument demo =
         JobDocument.load(CATALOGS.resolve("demo").resolve(words[0] + ".yaml"))
             .withValue("chosen.additions.limiting-straps.per_side", perSide);
+    if (job.equals("pickup")) {
+      return demo.withValue("chosen.additions.anti-roll-bar", "{}");
+    }
     if (words.length == 1) {
       return demo;
     }
@@ -132,7 +137,7 @@ class AssemblyIT {
         new Extensions(
             OwnPlugins.linkages(),
             List.of(new AirSpringMount(), new CoilSpringMount()),
-            List.of(new LimitingStraps()));
+            List.of(new LimitingStraps(), new AxleAntiRollBar()));
     Draft draft = new Drafting(extensions, CATALOG).draft(JobReader.read(document), UnitSystem.US);
     WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(UnitSystem.US);

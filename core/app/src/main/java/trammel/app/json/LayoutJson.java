@@ -117,11 +117,14 @@ public final class LayoutJson {
     json.put("springs", springs(ride));
     json.put("wheel_rate_N_per_mm", ride.rates().heaveNPerMm());
     json.put("roll_stiffness_Nm_per_deg", ride.rates().rollNmPerDegree());
+    json.put("anti_roll_bar_Nmm_per_rad", ride.roll().antiRollBarNmmPerRad());
+    json.put("roll_axis_under_sprung_mass_mm", ride.roll().armMm());
     json.put("front_roll_stiffness_Nmm_per_rad", ride.roll().frontNmmPerRad());
     json.put("front_roll_stiffness_measured", ride.roll().frontMeasured());
     ride.roll().rollRadPerG().ifPresent(roll -> json.put("roll_deg_per_g", Math.toDegrees(roll)));
     json.put("rear_load_transfer_percent", 100 * ride.roll().rearTransferShare());
     json.put("ride_frequency_Hz", ride.rideFrequencyHz());
+    ride.frontFrequencyHz().ifPresent(hz -> json.put("front_ride_frequency_Hz", hz));
     return json;
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.layout.Layout;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
@@ -18,6 +19,11 @@ final class GuardedAddition extends GuardedExtension<Addition> implements Additi
   @Override
   public List<LimitedCheck> checks(Site site) {
     return GuardedCheck.all(code, addition -> addition.checks(site));
+  }
+
+  @Override
+  public Layout onto(Layout layout, Site site) {
+    return code.ask("the layout with it", addition -> addition.onto(layout, site));
   }
 
   @Override

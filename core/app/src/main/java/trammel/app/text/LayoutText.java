@@ -104,6 +104,14 @@ public final class LayoutText {
     table.row(
         "roll stiffness", printer.rollStiffness(ride.rates().rollNmPerDegree()), "of the springs");
     BodyRoll roll = ride.roll();
+    if (roll.antiRollBarNmmPerRad() > 0) {
+      double perDegree = Math.toRadians(roll.antiRollBarNmmPerRad()) / 1000;
+      table.row("anti-roll bar", printer.rollStiffness(perDegree), "more");
+    }
+    table.row(
+        "roll axis",
+        printer.length(roll.armMm()),
+        "under the centre of gravity of what the springs carry");
     table.row(
         "body roll",
         roll.rollRadPerG().isPresent()
@@ -111,7 +119,12 @@ public final class LayoutText {
             : "falls over",
         roll.frontMeasured() ? "per g" : "per g, the front's roll stiffness estimated");
     table.row("load transfer", printer.percent(roll.rearTransferShare()), "of it at the rear");
-    table.row("ride frequency", Amounts.fixed(ride.rideFrequencyHz(), 2) + " Hz", "");
+    table.row(
+        "ride frequency",
+        Amounts.fixed(ride.rideFrequencyHz(), 2) + " Hz",
+        ride.frontFrequencyHz().isPresent()
+            ? "the front's " + Amounts.fixed(ride.frontFrequencyHz().getAsDouble(), 2) + " Hz"
+            : "");
     shaft(table, chassis);
     Rails rails = chassis.rails();
     if (rails.notchDepthMm() > 0) {

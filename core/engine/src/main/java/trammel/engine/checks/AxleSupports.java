@@ -2,8 +2,10 @@ package trammel.engine.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AntiRollBar;
 import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.CornerLoads;
@@ -22,6 +24,10 @@ import trammel.engine.motion.SpringPoint;
  * or hang slack; a bump stop on each side carries from full bump on, a shock from its full length
  * on, and where there is no shock the end of droop does. Which of them carry is found by trying:
  * what would pull or push the wrong way is left out, what is run into is taken in, until all agree.
+ *
+ * <p>An anti-roll bar pushes one side up and the other down by how far roll twists it. It joins the
+ * two sides, so it is no spring between two points: its force is found from what the axle does with
+ * no bar and with a couple of one newton, which is exact since nothing else changes with it.
  *
  * <p>Springs keep the rate that they have at ride; geometry is that of ride.
  */
@@ -64,13 +70,16 @@ final class AxleSupports {
    * @param springsN what each spring pushes with (N), 0 where it is slack
    * @param stopsN what each stop or shock end carries (N), 0 where it does not
    * @param stops their names
-   * @param onAxle what springs and stops do to the axle
+   * @param antiRollBarN force along the links of the anti-roll bar (N), left pushed positive; 0 for
+   *     none
+   * @param onAxle what springs, stops and the anti-roll bar do to the axle
    */
   record Balance(
       MechanismForces forces,
       List<Double> springsN,
       List<Double> stopsN,
       List<String> stops,
+      double antiRollBarN,
       List<Load> onAxle) {
     Balance {
       springsN = List.copyOf(springsN);
@@ -158,7 +167,7 @@ final class AxleSupports {
     for (List<Load> loads : loadSets) {
       withPreload.add(loaded(loads, atRide));
     }
-    List<MechanismForces> onSprings = motion.forcesAtRide(points(atRide), withPreload);
+    List<MechanismForces> onSprings = withBar(atRide, withPreload);
     List<Balance> balances = new ArrayList<>(loadSets.size());
     for (int i = 0; i < loadSets.size(); i++) {
       balances.add(settled(loadSets.get(i), onSprings.get(i), atRide.clone()));
@@ -182,9 +191,49 @@ final class AxleSupports {
         break;
       }
       carrying[worst] = !carrying[worst];
-      forces = motion.forcesAtRide(points(carrying), List.of(loaded(loads, carrying))).get(0);
+      forces = withBar(carrying, List.of(loaded(loads, carrying))).get(0);
     }
     return balance(forces, carrying);
+  }
+
+  /** The forces under each set of loads, the anti-roll bar's couple among them. */
+  private List<MechanismForces> withBar(boolean[] carrying, List<List<Load>> loadSets) {
+    Optional<AntiRollBar> bar = layout.antiRollBar();
+    if (bar.isEmpty()) {
+      return motion.forcesAtRide(points(carrying), loadSets);
+    }
+    List<List<Load>> withUnit = new ArrayList<>(loadSets);
+    withUnit.add(couple(bar.get(), 1));
+    List<MechanismForces> without = motion.forcesAtRide(points(carrying), withUnit);
+    double byUnitMm = twistMm(bar.get(), without.get(loadSets.size()).members());
+    double rate = bar.get().size().rateNPerMm();
+    List<List<Load>> withBar = new ArrayList<>(loadSets.size());
+    for (int i = 0; i < loadSets.size(); i++) {
+      double forceN = rate * twistMm(bar.get(), without.get(i).members()) / (1 - rate * byUnitMm);
+      List<Load> all = new ArrayList<>(loadSets.get(i));
+      all.addAll(couple(bar.get(), forceN));
+      withBar.add(all);
+    }
+    return motion.forcesAtRide(points(carrying), withBar);
+  }
+
+  /** What the bearings do to the axle when the left link is pushed with a force. */
+  private static List<Load> couple(AntiRollBar bar, double forceN) {
+    Vector3 down = new Vector3(0, 0, -forceN * bar.bearingShare());
+    return List.of(
+        Load.force(bar.bearing(), down), Load.force(bar.bearing().mirrored(), down.scaled(-1)));
+  }
+
+  /**
+   * How much higher the left arm's end stands than the right one's, as the axle stands now (mm).
+   */
+  private double twistMm(AntiRollBar bar, LinkForces members) {
+    return movedMm(bar.armEnd(), members).z() - movedMm(bar.armEnd().mirrored(), members).z();
+  }
+
+  private Vector3 movedMm(Point3 onAxle, LinkForces members) {
+    Point3 centre = layout.chassis().axleCentre();
+    return members.axleShiftMm().plus(members.axleTurnRad().cross(centre.to(onAxle)));
   }
 
   private Balance balance(MechanismForces forces, boolean[] carrying) {
@@ -204,15 +253,19 @@ final class AxleSupports {
         stops.add(supports.get(i).name());
       }
     }
-    return new Balance(forces, springsN, stopsN, stops, onAxle);
+    double barN = 0;
+    if (layout.antiRollBar().isPresent()) {
+      AntiRollBar bar = layout.antiRollBar().get();
+      barN = bar.size().rateNPerMm() * twistMm(bar, forces.members());
+      onAxle.addAll(couple(bar, barN));
+    }
+    return new Balance(forces, springsN, stopsN, stops, barN, onAxle);
   }
 
   /** What a support would carry where the axle stands now, slack or not (N, tension positive). */
   private double tensionN(int index, LinkForces members) {
     Support support = supports.get(index);
-    Point3 centre = layout.chassis().axleCentre();
-    Vector3 moved =
-        members.axleShiftMm().plus(members.axleTurnRad().cross(centre.to(support.axle())));
+    Vector3 moved = movedMm(support.axle(), members);
     return support.atRideN() - support.rateNPerMm() * moved.dot(support.way());
   }
 

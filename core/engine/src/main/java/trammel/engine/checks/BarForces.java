@@ -122,6 +122,11 @@ public final class BarForces {
     return all;
   }
 
+  /** Force along the links of the anti-roll bar under a load case (N); 0 for none. */
+  public double antiRollBarN(int loadCase) {
+    return balances.get(loadCase).antiRollBarN();
+  }
+
   /** Names of the bump stops and of the shocks' ends. */
   public List<String> stops() {
     return balances.isEmpty() ? List.of() : balances.get(0).stops();

@@ -12,13 +12,14 @@ import trammel.engine.springs.RollStiffness;
  * <p>The body turns about the line from the front's roll centre, taken on the ground, to the
  * rear's. Each axle then carries its springs' moment, its share of the sprung weight at its own
  * roll centre and its own unsprung weight. Where the front's roll stiffness is not measured it is
- * estimated from a ride frequency of 1.2 Hz at the front, springs at the tyres and no anti-roll
- * bar, from memory.
+ * that of springs at the tyres and no anti-roll bar: of the rate at its wheels, or else of a ride
+ * frequency of 1.2 Hz, from memory.
  *
  * <p>Sources: Gillespie, Fundamentals of Vehicle Dynamics (1992) ch. 6, from memory; Barton and
  * Fieldhouse, Automotive Chassis Engineering (2018) p. 225.
  *
- * @param rearNmmPerRad roll stiffness of the rear springs (Nmm/rad)
+ * @param rearNmmPerRad roll stiffness of the rear, springs and anti-roll bar (Nmm/rad)
+ * @param antiRollBarNmmPerRad what of it is the anti-roll bar's (Nmm/rad), 0 for none
  * @param frontNmmPerRad roll stiffness of the front (Nmm/rad)
  * @param frontMeasured whether that of the front was measured
  * @param armMm height of the sprung mass above the roll axis (mm), 0 or more
@@ -29,6 +30,7 @@ import trammel.engine.springs.RollStiffness;
  */
 public record BodyRoll(
     double rearNmmPerRad,
+    double antiRollBarNmmPerRad,
     double frontNmmPerRad,
     boolean frontMeasured,
     double armMm,
@@ -48,12 +50,18 @@ public record BodyRoll(
    * The roll of a vehicle.
    *
    * @param chassis the vehicle
-   * @param rearNmmPerRad roll stiffness of the rear springs (Nmm/rad)
+   * @param springsNmmPerRad roll stiffness of the rear springs (Nmm/rad)
+   * @param antiRollBarNmmPerRad that of the rear's anti-roll bar (Nmm/rad), 0 for none
    * @param rearRollCentreMm height of the rear's roll centre above the ground (mm)
    */
-  static BodyRoll of(Chassis chassis, double rearNmmPerRad, double rearRollCentreMm) {
+  static BodyRoll of(
+      Chassis chassis,
+      double springsNmmPerRad,
+      double antiRollBarNmmPerRad,
+      double rearRollCentreMm) {
+    double rearNmmPerRad = springsNmmPerRad + antiRollBarNmmPerRad;
     Masses masses = chassis.masses();
-    double frontSprungKg = masses.frontAxleKg() * (1 - FRONT_UNSPRUNG);
+    double frontSprungKg = frontSprungKg(masses);
     double rearSprungKg = masses.rearAxleKg() - masses.rearUnsprungKg();
     double sprungN = (frontSprungKg + rearSprungKg) * Gravity.M_PER_S2;
     double totalNmmPerG = masses.totalKg() * Gravity.M_PER_S2 * masses.centreOfGravityHeightMm();
@@ -64,8 +72,7 @@ public record BodyRoll(
     double sprungHeightMm = Math.max(0, (totalNmmPerG - unsprungNmm) / sprungN);
     double axisMm = rearRollCentreMm * rearSprungKg / (frontSprungKg + rearSprungKg);
     double armMm = Math.max(0, sprungHeightMm - axisMm);
-    double frontNmmPerRad =
-        masses.frontRollNmmPerRad().orElse(estimated(frontSprungKg, chassis.axle().trackMm()));
+    double frontNmmPerRad = frontNmmPerRad(masses, chassis.axle().trackMm());
     double stiffness = frontNmmPerRad + rearNmmPerRad;
     OptionalDouble roll =
         stiffness > sprungN * armMm * (1 + 1e-6)
@@ -77,6 +84,7 @@ public record BodyRoll(
             + masses.rearUnsprungKg() * Gravity.M_PER_S2 * chassis.tyre().loadedRadiusMm();
     return new BodyRoll(
         rearNmmPerRad,
+        antiRollBarNmmPerRad,
         frontNmmPerRad,
         masses.frontRollNmmPerRad().isPresent(),
         armMm,
@@ -85,9 +93,21 @@ public record BodyRoll(
         totalNmmPerG);
   }
 
-  private static double estimated(double frontSprungKg, double trackMm) {
+  /** What the front springs carry, its wheels and brakes taken off by rule (kg). */
+  static double frontSprungKg(Masses masses) {
+    return masses.frontAxleKg() * (1 - FRONT_UNSPRUNG);
+  }
+
+  /**
+   * As measured; else of springs at the tyres, whose rate is measured or of the usual frequency.
+   */
+  private static double frontNmmPerRad(Masses masses, double trackMm) {
+    if (masses.frontRollNmmPerRad().isPresent()) {
+      return masses.frontRollNmmPerRad().getAsDouble();
+    }
     double radPerS = 2 * Math.PI * FRONT_HZ;
-    double rateNPerMm = frontSprungKg / 2 * radPerS * radPerS / 1000;
+    double usualNPerMm = frontSprungKg(masses) / 2 * radPerS * radPerS / 1000;
+    double rateNPerMm = masses.frontWheelNPerMm().orElse(usualNPerMm);
     return RollStiffness.rigidAxleNmmPerRad(rateNPerMm, trackMm);
   }
 

@@ -11,6 +11,7 @@ import trammel.engine.clearance.Carrier;
 import trammel.engine.clearance.Cylinder;
 import trammel.engine.clearance.Joint;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.AntiRollBar;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
@@ -37,6 +38,7 @@ import trammel.engine.motion.BodyPose;
  *   <li>the axle tube with the rails over it, which a check of its own judges with the notch;
  *   <li>the driveshaft and the axle with its housing: between them is the pinion;
  *   <li>a coil spring and the shock that runs inside it;
+ *   <li>an anti-roll bar with its arms and the axle tube, an arm with its link;
  *   <li>a tyre and the floor, which has a wheel house over it.
  * </ul>
  */
@@ -51,6 +53,11 @@ final class ClearanceBodies {
 
   /** Diameter of a driveshaft that is not measured, 3 1/2 in: from memory (mm). */
   private static final double USUAL_SHAFT_MM = 3.5 * INCH_MM;
+
+  /**
+   * Half the width of an anti-roll bar's arms and links, 1/2 in: common practice, no source (mm).
+   */
+  private static final double ANTI_ROLL_RADIUS_MM = INCH_MM / 2;
 
   private static final String TUBE = "axle tube";
   private static final String HOUSING = "axle's centre housing";
@@ -80,6 +87,7 @@ final class ClearanceBodies {
     addSolids();
     addSprings();
     addShaft();
+    layout.antiRollBar().ifPresent(this::addAntiRollBar);
     addObstacles();
   }
 
@@ -244,6 +252,34 @@ final class ClearanceBodies {
     Capsule shape = new Capsule(driveline.transmissionJoint(), driveline.pinionJoint(), radiusMm);
     moving.add(new Body(SHAFT, shape, Carrier.LINK));
     joints.add(Joint.whole(SHAFT, TUBE));
+  }
+
+  /**
+   * The bar moves with the axle; its arms swing between it and the links, which hang on the frame.
+   */
+  private void addAntiRollBar(AntiRollBar bar) {
+    double radiusMm = bar.size().outsideMm() / 2;
+    String across = "anti-roll bar";
+    moving.add(
+        new Body(
+            across, new Capsule(bar.barEnd(), bar.barEnd().mirrored(), radiusMm), Carrier.AXLE));
+    for (boolean left : new boolean[] {true, false}) {
+      String side = left ? "left" : "right";
+      Point3 barEnd = left ? bar.barEnd() : bar.barEnd().mirrored();
+      Point3 armEnd = left ? bar.armEnd() : bar.armEnd().mirrored();
+      Point3 linkTop = left ? bar.linkTop() : bar.linkTop().mirrored();
+      String arm = side + " anti-roll bar arm";
+      String link = side + " anti-roll bar link";
+      moving.add(
+          new Body(
+              arm,
+              new Capsule(barEnd, armEnd, ANTI_ROLL_RADIUS_MM),
+              new Carrier(BodyPose.AXLE, BodyPose.FRAME)));
+      staying.add(new Body(link, new Capsule(armEnd, linkTop, ANTI_ROLL_RADIUS_MM), Carrier.FRAME));
+      joints.add(Joint.whole(arm, across));
+      joints.add(Joint.whole(arm, link));
+      joints.add(Joint.whole(arm, TUBE));
+    }
   }
 
   private List<Body> railAt(Point3 frame) {

@@ -2,6 +2,7 @@ package trammel.engine.checks;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import trammel.engine.layout.AntiRollBar;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
@@ -12,9 +13,9 @@ import trammel.engine.motion.SpringReading;
 import trammel.engine.quantity.Gravity;
 
 /**
- * The largest force that each spring, shock and bar puts into its mounts: a spring at the end of
- * its travel or under the worst load case; a shock at its full length under the load cases, with
- * the axle hanging, or in a fast stroke at ride, with the spring that stands about it.
+ * The largest force that each spring, shock, bar and anti-roll bar puts into its mounts: a spring
+ * at the end of its travel or under the worst load case; a shock at its full length under the load
+ * cases, with the axle hanging, or in a fast stroke at ride, with the spring that stands about it.
  */
 public final class MountForces {
   /** An axle that tops out pulls with three times its weight: common practice, no source. */
@@ -38,8 +39,8 @@ public final class MountForces {
   }
 
   /**
-   * The largest force of a spring, shock or bar of a name (N); empty where the layout has none of
-   * it.
+   * The largest force of a spring, shock or bar of a name, or along a link of the {@link
+   * AntiRollBar#NAME} (N); empty where the layout has none of it.
    */
   public OptionalDouble greatestN(String name) {
     Layout layout = analysis.layout();
@@ -53,6 +54,9 @@ public final class MountForces {
         return OptionalDouble.of(shockN(i));
       }
     }
+    if (name.equals(AntiRollBar.NAME) && layout.antiRollBar().isPresent()) {
+      return OptionalDouble.of(antiRollBarN(layout.antiRollBar().get()));
+    }
     List<Bar> bars = layout.bars();
     for (int i = 0; i < bars.size(); i++) {
       if (bars.get(i).name().equals(name)) {
@@ -60,6 +64,18 @@ public final class MountForces {
       }
     }
     return OptionalDouble.empty();
+  }
+
+  private double antiRollBarN(AntiRollBar bar) {
+    BarForces forces = analysis.barForces();
+    double most = 0;
+    for (int i = 0; i < forces.cases().size(); i++) {
+      most = Math.max(most, Math.abs(forces.antiRollBarN(i)));
+    }
+    for (AxlePose pose : analysis.envelope()) {
+      most = Math.max(most, bar.forceN(pose));
+    }
+    return most;
   }
 
   private double barN(int bar) {

@@ -2,15 +2,19 @@ package trammel.engine.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import trammel.engine.layout.AntiRollBar;
 import trammel.engine.layout.AxleMotion;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.CornerLoads;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Masses;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.MotionRates;
 import trammel.engine.motion.RideFigures;
 import trammel.engine.motion.Shaft;
 import trammel.engine.motion.ShaftReading;
@@ -30,6 +34,7 @@ import trammel.engine.motion.WheelRates;
  * @param antiSquatShare anti-squat, 1 for 100 %
  * @param antiLiftShare anti-lift under braking, 1 for 100 %
  * @param rideFrequencyHz natural frequency of a rear corner on its springs (Hz)
+ * @param frontFrequencyHz that of a front corner, where the rate at its wheel is measured (Hz)
  */
 public record RideState(
     RideFigures figures,
@@ -40,7 +45,8 @@ public record RideState(
     ShaftReading shaft,
     double antiSquatShare,
     double antiLiftShare,
-    double rideFrequencyHz) {
+    double rideFrequencyHz,
+    OptionalDouble frontFrequencyHz) {
   public RideState {
     shocks = List.copyOf(shocks);
     loaded = List.copyOf(loaded);
@@ -66,13 +72,43 @@ public record RideState(
         shocks,
         rates,
         CornerLoads.onSprings(layout, rates.springs()),
-        BodyRoll.of(chassis, rates.rollNmmPerRad(), figures.rollCentreHeightMm()),
+        BodyRoll.of(
+            chassis,
+            rates.rollNmmPerRad(),
+            antiRollBarNmmPerRad(layout, ride, figures.rates()),
+            figures.rollCentreHeightMm()),
         shaft(chassis.driveline()).at(ride),
         figures.antiSquatPercent(heightMm, chassis.wheelbaseMm()) / 100,
         figures.antiLiftPercent(
                 chassis.traction().frontBrakeShare(), heightMm, chassis.wheelbaseMm())
             / 100,
-        rates.rideFrequencyHz(chassis.masses().sprungPerRearCornerKg()));
+        rates.rideFrequencyHz(chassis.masses().sprungPerRearCornerKg()),
+        frontFrequencyHz(chassis.masses()));
+  }
+
+  private static OptionalDouble frontFrequencyHz(Masses masses) {
+    if (masses.frontWheelNPerMm().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double cornerKg = BodyRoll.frontSprungKg(masses) / 2;
+    double rateNPerMm = masses.frontWheelNPerMm().getAsDouble();
+    return OptionalDouble.of(Math.sqrt(1000 * rateNPerMm / cornerKg) / (2 * Math.PI));
+  }
+
+  /** Rate of the bar times the square of how far roll drives its arm ends apart. */
+  private static double antiRollBarNmmPerRad(Layout layout, AxlePose ride, MotionRates rates) {
+    if (layout.antiRollBar().isEmpty()) {
+      return 0;
+    }
+    AntiRollBar bar = layout.antiRollBar().get();
+    double trackMm = layout.chassis().axle().trackMm();
+    SpringPoint left = new SpringPoint("left link", bar.linkTop(), bar.armEnd(), 0);
+    SpringPoint right =
+        new SpringPoint("right link", bar.linkTop().mirrored(), bar.armEnd().mirrored(), 0);
+    double apartMmPerRad =
+        left.at(ride, rates, trackMm).lengthMmPerRadRoll()
+            - right.at(ride, rates, trackMm).lengthMmPerRadRoll();
+    return bar.size().rateNPerMm() * apartMmPerRad * apartMmPerRad;
   }
 
   /** The driveshaft of a driveline as the motion engine sees it. */

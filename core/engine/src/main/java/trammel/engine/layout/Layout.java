@@ -15,10 +15,16 @@ import trammel.engine.mechanism.FurtherBody;
  * @param guide what guides the axle
  * @param springs the springs, at least one
  * @param shocks the shocks
+ * @param antiRollBar the anti-roll bar; empty for none
  */
 public record Layout(
-    Chassis chassis, AxleGuide guide, List<SpringUnit> springs, List<ShockUnit> shocks) {
+    Chassis chassis,
+    AxleGuide guide,
+    List<SpringUnit> springs,
+    List<ShockUnit> shocks,
+    Optional<AntiRollBar> antiRollBar) {
   public Layout {
+    Objects.requireNonNull(antiRollBar, "antiRollBar");
     Objects.requireNonNull(chassis, "chassis");
     Objects.requireNonNull(guide, "guide");
     springs = List.copyOf(springs);
@@ -40,6 +46,12 @@ public record Layout(
     for (ShockUnit shock : shocks) {
       refuseTwice(names, shock.name());
     }
+  }
+
+  /** A layout without an anti-roll bar. */
+  public Layout(
+      Chassis chassis, AxleGuide guide, List<SpringUnit> springs, List<ShockUnit> shocks) {
+    this(chassis, guide, springs, shocks, Optional.empty());
   }
 
   /** A layout whose axle is guided by bars alone. */
@@ -105,21 +117,26 @@ public record Layout(
 
   /** This layout on another chassis. */
   public Layout withChassis(Chassis newChassis) {
-    return new Layout(newChassis, guide, springs, shocks);
+    return new Layout(newChassis, guide, springs, shocks, antiRollBar);
   }
 
   /** This layout with other bars between the same bodies. */
   public Layout withBars(List<Bar> newBars) {
-    return new Layout(chassis, guide.withBars(newBars), springs, shocks);
+    return new Layout(chassis, guide.withBars(newBars), springs, shocks, antiRollBar);
   }
 
   /** This layout with other springs. */
   public Layout withSprings(List<SpringUnit> newSprings) {
-    return new Layout(chassis, guide, newSprings, shocks);
+    return new Layout(chassis, guide, newSprings, shocks, antiRollBar);
   }
 
   /** This layout with other shocks. */
   public Layout withShocks(List<ShockUnit> newShocks) {
-    return new Layout(chassis, guide, springs, newShocks);
+    return new Layout(chassis, guide, springs, newShocks, antiRollBar);
+  }
+
+  /** This layout with an anti-roll bar. */
+  public Layout withAntiRollBar(AntiRollBar bar) {
+    return new Layout(chassis, guide, springs, shocks, Optional.of(bar));
   }
 }

@@ -13,6 +13,8 @@ import trammel.engine.quantity.Given;
  * @param centreOfGravityHeightMm centre of gravity of the vehicle above ground (mm), above 0
  * @param frontRollNmmPerRad roll stiffness of the front axle with its anti-roll bar (Nmm/rad),
  *     above 0, where it was measured
+ * @param frontWheelNPerMm rate at one front wheel, springs alone (N/mm), above 0, where it was
+ *     measured
  * @param payload what is carried at most beyond what was weighed
  */
 public record Masses(
@@ -22,6 +24,7 @@ public record Masses(
     double rearUnsprungKg,
     double centreOfGravityHeightMm,
     OptionalDouble frontRollNmmPerRad,
+    OptionalDouble frontWheelNPerMm,
     Payload payload) {
   /** Weights of a vehicle whose front roll stiffness is not measured and that carries no more. */
   public Masses(
@@ -36,6 +39,7 @@ public record Masses(
         rearRightKg,
         rearUnsprungKg,
         centreOfGravityHeightMm,
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         Payload.NONE);
   }
@@ -55,12 +59,16 @@ public record Masses(
         rearUnsprungKg,
         centreOfGravityHeightMm,
         frontRollNmmPerRad,
+        OptionalDouble.empty(),
         Payload.NONE);
   }
 
   public Masses {
     if (frontRollNmmPerRad.isPresent()) {
       Given.positive("front roll stiffness (Nmm/rad)", frontRollNmmPerRad.getAsDouble());
+    }
+    if (frontWheelNPerMm.isPresent()) {
+      Given.positive("rate at a front wheel (N/mm)", frontWheelNPerMm.getAsDouble());
     }
     Given.positive("front axle mass (kg)", frontAxleKg);
     Given.positive("left rear wheel mass (kg)", rearLeftKg);
@@ -85,7 +93,9 @@ public record Masses(
         rearRightKg + payload.rearKg() / 2,
         rearUnsprungKg,
         centreOfGravityHeightMm,
-        frontRollNmmPerRad);
+        frontRollNmmPerRad,
+        frontWheelNPerMm,
+        Payload.NONE);
   }
 
   /** Both rear wheels together (kg). */

@@ -172,6 +172,7 @@ public final class ChassisEffects {
         m.rearUnsprungKg() + unsprungKg,
         m.centreOfGravityHeightMm() + heightMm,
         m.frontRollNmmPerRad(),
+        m.frontWheelNPerMm(),
         m.payload());
   }
 

@@ -54,7 +54,7 @@ class BodyRollTest {
             25 * INCH,
             OptionalDouble.of(perRad(9000)));
     Chassis chassis = SampleLayout.chassis().withMasses(masses);
-    BodyRoll roll = BodyRoll.of(chassis, perRad(3000), 16 * INCH);
+    BodyRoll roll = BodyRoll.of(chassis, perRad(3000), 0, 16 * INCH);
 
     assertEquals(19.613, roll.armMm() / INCH, 1e-3);
     assertEquals(6.468, Math.toDegrees(roll.rollRadPerG().orElseThrow()), 2e-3);
@@ -67,7 +67,7 @@ class BodyRollTest {
   @Test
   void aBodyThatTheSpringsCannotHoldHasNoAngle() {
     Masses masses = new Masses(1000, 450, 450, 170, 1000, OptionalDouble.of(perRad(300)));
-    BodyRoll roll = BodyRoll.of(SampleLayout.chassis().withMasses(masses), perRad(200), 300);
+    BodyRoll roll = BodyRoll.of(SampleLayout.chassis().withMasses(masses), perRad(200), 0, 300);
 
     assertTrue(roll.rollRadPerG().isEmpty(), "falls over");
     assertTrue(roll.rearTransferShare() <= 1, "a share");

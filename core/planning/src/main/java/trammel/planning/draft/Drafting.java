@@ -133,7 +133,24 @@ public final class Drafting {
             .notched(layout);
     Judge judge = new Judge(checks, limits, settings(job));
     return new Draft(
-        job, linkage, spring, linkageSite, springSite, additions, notched, judge, planning);
+        job,
+        linkage,
+        spring,
+        linkageSite,
+        springSite,
+        additions,
+        with(additions, notched),
+        judge,
+        planning);
+  }
+
+  /** The layout with what the additions put between frame and axle. */
+  private static Layout with(List<ChosenAddition> additions, Layout notched) {
+    Layout layout = notched;
+    for (ChosenAddition one : additions) {
+      layout = one.addition().onto(layout, one.site().at(layout.chassis()));
+    }
+    return layout;
   }
 
   private List<ChosenAddition> additions(Job job, Chassis chassis, UnitSystem shown) {

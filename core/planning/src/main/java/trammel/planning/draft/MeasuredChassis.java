@@ -77,6 +77,9 @@ final class MeasuredChassis {
         weights.frontRollNmmPerDegree().isPresent()
             ? OptionalDouble.of(weights.frontRollNmmPerDegree().get() * 180 / Math.PI)
             : OptionalDouble.empty(),
+        weights.frontWheelNPerMm().isPresent()
+            ? OptionalDouble.of(weights.frontWheelNPerMm().get())
+            : OptionalDouble.empty(),
         payload());
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
 import trammel.reading.fields.Field;
 
@@ -31,6 +32,19 @@ public interface Addition extends Extension {
    */
   default List<LimitedCheck> checks(Site site) {
     return List.of();
+  }
+
+  /**
+   * The layout with what this addition puts between frame and axle, such as an anti-roll bar; the
+   * layout itself for one that puts nothing there. Checks and plans are asked of what comes back.
+   *
+   * @param layout the layout that it is built onto, its notch cut
+   * @param site the addition's options, catalog and units
+   * @throws UnworkableLayoutException if the layout leaves no room for it; the message says what is
+   *     in the way and what to change
+   */
+  default Layout onto(Layout layout, Site site) {
+    return layout;
   }
 
   /**

@@ -3,6 +3,7 @@ package trammel.planning.figures;
 import java.util.List;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
+import trammel.engine.springs.AntiRollBarSize;
 import trammel.engine.springs.CoilSpring;
 import trammel.engine.springs.Isolation;
 import trammel.engine.springs.RideFrequency;
@@ -29,6 +30,12 @@ final class SpringFigures implements FigureGroup {
           .withDefault(Shop.fromPsi(11.5e6));
   private static final Field<Double> RATE =
       Shop.poundsPerInch("rate", "rate of the spring along its own line", 0.01, 50_000);
+  private static final Field<Double> VERTICAL_RATE =
+      Shop.poundsPerInch(
+          "rate",
+          "vertical rate of one spring; one that leans has less than along its line, see leaning-spring",
+          0.01,
+          50_000);
   private static final Field<Double> SECOND_RATE =
       Shop.poundsPerInch("second_rate", "rate of the other one", 0.01, 50_000);
   private static final Field<Double> MOTION_RATIO =
@@ -54,6 +61,17 @@ final class SpringFigures implements FigureGroup {
       Shop.poundsPerInch("rear_rate", "vertical rate of one rear spring", 0.01, 50_000);
   private static final Field<Double> REAR_BASE =
       Shop.inches("rear_base", "rear spring base", 0.1, 400);
+  private static final Field<Double> BAR = Shop.inches("diameter", "diameter of the bar", 0.1, 4);
+  private static final Field<Double> BORE =
+      Shop.inches("bore", "inside diameter; 0 for a solid bar", 0, 3.9).withDefault(0.0);
+  private static final Field<Double> STRAIGHT =
+      Shop.inches("straight", "what is twisted, from arm to arm", 1, 100);
+  private static final Field<Double> LEVER =
+      Shop.inches("lever", "from the bar's axis to the arm's end, square to the axis", 0.5, 60);
+  private static final Field<Double> ARM_LENGTH =
+      Shop.inches("arm", "length of an arm along itself; left out, its lever", 0.5, 60).optional();
+  private static final Field<Double> ENDS_APART =
+      Shop.inches("apart", "between the two arms' ends, across the vehicle", 1, 150);
   private static final Field<Double> PRESSURE = Shop.psi("pressure", "gauge pressure", 0, 1450);
   private static final Field<Double> AREA_IN2 =
       Field.number("area_in2", "effective area, square inches", 0.01, 10_000);
@@ -138,7 +156,7 @@ final class SpringFigures implements FigureGroup {
                 "air-spring maker's engineering manual, p. 22",
                 "deflection=10"),
         Figure.draft(this, "roll-stiffness", "Roll stiffness of a rigid axle on two springs")
-            .takes(RATE, BASE)
+            .takes(VERTICAL_RATE, BASE)
             .gives("stiffness", "roll stiffness", FigureUnit.ROLL_STIFFNESS)
             .by("k s2/2", "Gillespie 1992 ch. 6, from memory", "rate=200 spring_base=40"),
         Figure.draft(this, "body-roll", "Roll of the body in a bend")
@@ -148,6 +166,15 @@ final class SpringFigures implements FigureGroup {
                 "W h/(sum of k s2/2 - W h)",
                 "Gillespie 1992 ch. 6, from memory",
                 "weight=3000 height=20 front_rate=150 front_base=60 rear_rate=100 rear_base=60"),
+        Figure.draft(this, "anti-roll-bar", "Rate of an anti-roll bar bent from one bar")
+            .takes(BAR, BORE, STRAIGHT, LEVER, ARM_LENGTH, ENDS_APART, SHEAR_MODULUS)
+            .gives("rate", "force at each end for a difference between them", FigureUnit.RATE)
+            .gives("torsion", "the same with arms that do not bend", FigureUnit.RATE)
+            .gives("stiffness", "roll stiffness", FigureUnit.ROLL_STIFFNESS)
+            .by(
+                "1/K = A2 B/(G J) + 2 C3/(3 E I); K b2; bushings and links left out",
+                "Puhn, How to Make Your Car Handle, from memory; derived again",
+                "diameter=1 straight=34 lever=9 arm=9.5 apart=40"),
         Figure.draft(this, "air-spring", "Load and rate of an air spring of constant area")
             .takes(PRESSURE, AREA_IN2, VOLUME_IN3, EXPONENT)
             .gives("load", "load", FigureUnit.FORCE)
@@ -208,7 +235,9 @@ final class SpringFigures implements FigureGroup {
       case "sag-frequency" -> frequency(RideFrequency.hertzFromDeflection(given.get(SAG)), answers);
       case "roll-stiffness" ->
           answers.put(
-              "stiffness", RollStiffness.rigidAxleNmmPerRad(given.get(RATE), given.get(BASE)));
+              "stiffness",
+              RollStiffness.rigidAxleNmmPerRad(given.get(VERTICAL_RATE), given.get(BASE)));
+      case "anti-roll-bar" -> antiRollBar(given, answers);
       case "body-roll" -> bodyRoll(given, answers);
       default -> air(name, given, answers);
     }
@@ -254,6 +283,23 @@ final class SpringFigures implements FigureGroup {
 
   private static void frequency(double hertz, FigureAnswers answers) {
     answers.put("frequency", hertz).put("cycles", hertz);
+  }
+
+  private static void antiRollBar(FigureInputs given, FigureAnswers answers) {
+    double leverMm = given.get(LEVER);
+    double armMm = given.find(ARM_LENGTH).orElse(leverMm);
+    AntiRollBarSize bar =
+        AntiRollBarSize.bent(
+            given.get(BAR),
+            given.get(BORE),
+            given.get(STRAIGHT),
+            leverMm,
+            armMm,
+            given.get(SHEAR_MODULUS));
+    answers
+        .put("rate", bar.rateNPerMm())
+        .put("torsion", bar.torsionOnlyNPerMm())
+        .put("stiffness", bar.rollNmmPerRad(given.get(ENDS_APART)));
   }
 
   private static void bodyRoll(FigureInputs given, FigureAnswers answers) {

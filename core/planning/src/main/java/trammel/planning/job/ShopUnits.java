@@ -20,6 +20,10 @@ final class ShopUnits {
     return poundFeet * NMM_IN_POUND_FOOT;
   }
 
+  static double poundsPerInch(double poundsPerInch) {
+    return poundsPerInch * 4.4482216152605 / MM_IN_INCH;
+  }
+
   static double milesPerHour(double milesPerHour) {
     return milesPerHour * 0.44704;
   }

@@ -14,6 +14,7 @@ import trammel.reading.quantity.Measurement;
  * @param centreOfGravityHeightMm height of the centre of gravity above the ground at ride, mm
  * @param centreOfGravityMeasured true if that height was measured, false if it is an estimate
  * @param frontRollNmmPerDegree roll stiffness of the front axle, Nmm/deg, if it was measured
+ * @param frontWheelNPerMm rate at one front wheel, N/mm, if it was measured
  */
 public record Weights(
     Measurement frontLeft,
@@ -23,7 +24,8 @@ public record Weights(
     double unsprungRearKg,
     double centreOfGravityHeightMm,
     boolean centreOfGravityMeasured,
-    Optional<Double> frontRollNmmPerDegree) {
+    Optional<Double> frontRollNmmPerDegree,
+    Optional<Double> frontWheelNPerMm) {
   /** Mass on the front axle, kg. */
   public double frontKg() {
     return frontLeft.meanKg() + frontRight.meanKg();

@@ -3,6 +3,7 @@ package trammel.planning.job;
 import static trammel.planning.job.ShopUnits.inches;
 import static trammel.planning.job.ShopUnits.poundFeet;
 import static trammel.planning.job.ShopUnits.pounds;
+import static trammel.planning.job.ShopUnits.poundsPerInch;
 
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,15 @@ final class WeightsPart {
               poundFeet(5000))
           .optional();
 
+  private static final Field<Double> FRONT_RATE =
+      Field.rateNPerMm(
+              "front_wheel_rate",
+              "load on one front wheel over how far the body sinks there, springs alone; for the front's"
+                  + " ride frequency, and for its roll stiffness where that is not given",
+              poundsPerInch(20),
+              poundsPerInch(2000))
+          .optional();
+
   static final Field<FieldValues> FIELD =
       Field.section(
           "weights",
@@ -56,7 +66,8 @@ final class WeightsPart {
               UNSPRUNG_REAR,
               HEIGHT,
               HEIGHT_FROM,
-              FRONT_ROLL));
+              FRONT_ROLL,
+              FRONT_RATE));
 
   private WeightsPart() {}
 
@@ -74,7 +85,8 @@ final class WeightsPart {
         values.get(UNSPRUNG_REAR),
         values.get(HEIGHT),
         values.get(HEIGHT_FROM).equals("measured"),
-        values.find(FRONT_ROLL));
+        values.find(FRONT_ROLL),
+        values.find(FRONT_RATE));
   }
 
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {

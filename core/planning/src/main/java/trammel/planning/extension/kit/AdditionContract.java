@@ -74,7 +74,8 @@ public final class AdditionContract {
             SampleVehicle.bars(vehicle),
             SampleVehicle.springs(vehicle),
             SampleVehicle.shocks(vehicle));
-    return addition.plan(new Commission(layout, site(vehicle, options)));
+    Site site = site(vehicle, options);
+    return addition.plan(new Commission(addition.onto(layout, site), site));
   }
 
   private void verifyChecks() {

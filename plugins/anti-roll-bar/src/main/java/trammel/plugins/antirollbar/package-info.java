@@ -1,0 +1,2 @@
+/** An anti-roll bar on the rear axle. */
+package trammel.plugins.antirollbar;

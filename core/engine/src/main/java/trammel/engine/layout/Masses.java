@@ -63,6 +63,26 @@ public record Masses(
         Payload.NONE);
   }
 
+  /** Weights of a vehicle whose rate at the front wheels is not measured. */
+  public Masses(
+      double frontAxleKg,
+      double rearLeftKg,
+      double rearRightKg,
+      double rearUnsprungKg,
+      double centreOfGravityHeightMm,
+      OptionalDouble frontRollNmmPerRad,
+      Payload payload) {
+    this(
+        frontAxleKg,
+        rearLeftKg,
+        rearRightKg,
+        rearUnsprungKg,
+        centreOfGravityHeightMm,
+        frontRollNmmPerRad,
+        OptionalDouble.empty(),
+        payload);
+  }
+
   public Masses {
     if (frontRollNmmPerRad.isPresent()) {
       Given.positive("front roll stiffness (Nmm/rad)", frontRollNmmPerRad.getAsDouble());

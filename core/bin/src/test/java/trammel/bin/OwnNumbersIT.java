@@ -245,6 +245,36 @@ class OwnNumbersIT {
         ended.err().contains("Does the rate have rent, power and tools in it?"), ended.err());
   }
 
+  /** Two at 60.00 from the hardware house stand on its order, and the quote pays for that order. */
+  @Test
+  void aPartOfTheJobsOwnIsOrderedAndNamedOnTheQuote() throws Exception {
+    Path job =
+        sedan(
+            """
+              extras:
+                - {title: Hose clamp, kind: part, price: 60, quantity: 2, supplier: hardware house, why: rusted}
+                - {title: Powder coat, kind: outside-work, price: 250, lead_days: 9, why: asked for}
+                - {title: Shocks, kind: customers-part, hours: 0.5 h, why: brought along}
+                - {title: Wiring loom, kind: hours, hours: 2 h, why: found loose}
+            """,
+            "");
+    Tree order = copy.json(STOP, "order", job);
+    Tree hardware = order.entry("suppliers", "supplier", "hardware house");
+    Tree clamp = hardware.entry("lines", "item", "extra-hose-clamp");
+    assertEquals(0, new BigDecimal("120").compareTo(clamp.amount("amount")));
+    Tree unnamed = order.entry("suppliers", "supplier", "supplier to be named");
+    assertEquals(1, unnamed.list("lines").size());
+    assertEquals(9, unnamed.number("lead_days"));
+    Path out = folder.resolve("out");
+    copy.run("quote", job.toString(), "--quiet", "--out", out.toString());
+    String quote = Files.readString(out.resolve("customer/quote.html"));
+    for (String named :
+        List.of(
+            "2 x Hose clamp.", "Powder coat, done outside", "without warranty", "Wiring loom.")) {
+      assertTrue(quote.contains(named), named);
+    }
+  }
+
   /** Sent out, nothing is cut in the shop; by hand, every hole is drilled. */
   @Test
   void platesAreCutAsTheShopSays() throws Exception {

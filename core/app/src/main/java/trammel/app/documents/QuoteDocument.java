@@ -1,5 +1,6 @@
 package trammel.app.documents;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,7 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
+import trammel.planning.job.Extra;
 import trammel.planning.order.MaterialOrder;
 import trammel.planning.order.SupplierOrder;
 import trammel.reading.quantity.QuantityPrinter;
@@ -64,6 +66,9 @@ public final class QuoteDocument {
     model.put("total", price.total().text());
     model.put("validUntil", price.terms().validUntil(paper.header().date()).toString());
     model.put("scope", DocumentModel.texts(scope()));
+    List<String> extras = extras();
+    model.put("hasExtras", !extras.isEmpty());
+    model.put("extras", DocumentModel.texts(extras));
     PermanentChanges changes = new PermanentChanges(paper);
     model.put("changes", DocumentModel.texts(changes.made()));
     model.put("stays", DocumentModel.texts(changes.left()));
@@ -110,6 +115,27 @@ public final class QuoteDocument {
             + weldLength()
             + " of weld in all; every bracket tacked, measured and judged before it is welded.");
     return scope;
+  }
+
+  /** What the customer asked for beside the plan, by name; parts and outside work among it. */
+  private List<String> extras() {
+    List<String> extras = new ArrayList<>();
+    for (Extra extra : paper.draft().job().terms().extras()) {
+      String count =
+          extra.quantity().compareTo(BigDecimal.ONE) == 0
+              ? ""
+              : Amounts.plain(extra.quantity().doubleValue()) + " x ";
+      String title = count + capital(extra.title());
+      extras.add(
+          switch (extra.kind()) {
+            case HOURS, OPERATION, PART -> title + ".";
+            case OUTSIDE_WORK -> title + ", done outside the shop.";
+            case CREDIT -> title + ": credited.";
+            case CUSTOMERS_PART ->
+                title + ": the customer's own, fitted without warranty of the part.";
+          });
+    }
+    return extras;
   }
 
   private String made() {

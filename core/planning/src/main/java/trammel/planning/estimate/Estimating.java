@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Background;
+import trammel.cutting.background.Progress;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.Terms;
 import trammel.planning.learning.LearnedHours;
+import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.LabourFactor;
@@ -59,7 +61,9 @@ public final class Estimating {
     WeldEstimate welds = catalog.welding().estimate(plan.welds());
     Terms ofJob = draft.job().terms();
     WorkPlan whole = new WholeWork(catalog, ofJob).of(plan, welds);
-    Background<Materials> cutting = Background.start(() -> Materials.of(whole, catalog));
+    Background<Materials> cutting =
+        Background.start(
+            () -> Materials.of(whole, catalog, Rack.EMPTY, OwnParts.of(ofJob), Progress.UNSEEN));
     HoursEstimate hours =
         new WorkHours(catalog, factors(ofJob), correlation, learned)
             .hours(whole.operations(), welds, ExtraLines.hours(ofJob));

@@ -15,7 +15,8 @@ import trammel.trade.money.CostClass;
 import trammel.trade.money.CostLine;
 
 /**
- * The cost and hours lines of a job's own extras, those by an operation of the catalog left out.
+ * The cost and hours lines of a job's own extras, but for those by an operation of the catalog and
+ * those that are bought.
  */
 final class ExtraLines {
   private static final String SOURCE = "the job file";
@@ -30,12 +31,11 @@ final class ExtraLines {
     return lines;
   }
 
-  /** Credits lower what the shop asks for its own work; parts and outside work are bought. */
+  /** Credits lower what the shop asks for its own work; what is bought is among the materials. */
   private static Optional<CostClass> costClass(ExtraKind kind) {
     return switch (kind) {
-      case HOURS, OPERATION -> Optional.empty();
-      case PART, CUSTOMERS_PART -> Optional.of(CostClass.PARTS);
-      case OUTSIDE_WORK -> Optional.of(CostClass.OUTSIDE);
+      case HOURS, OPERATION, PART, OUTSIDE_WORK -> Optional.empty();
+      case CUSTOMERS_PART -> Optional.of(CostClass.PARTS);
       case CREDIT -> Optional.of(CostClass.LABOUR);
     };
   }

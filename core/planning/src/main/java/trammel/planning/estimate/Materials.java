@@ -1,5 +1,6 @@
 package trammel.planning.estimate;
 
+import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Background;
@@ -52,21 +53,42 @@ public record Materials(
    * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
    */
   public static Materials of(WorkPlan plan, Catalog catalog, Rack rack, Progress progress) {
+    return of(plan, catalog, rack, List.of(), progress);
+  }
+
+  /**
+   * The materials of a plan, cut from what is on the rack as far as it goes.
+   *
+   * @param own what is bought besides and is in no catalog
+   * @param progress is told how far a long list is
+   * @throws IllegalArgumentException if the plan asks for something that the catalog does not have
+   */
+  public static Materials of(
+      WorkPlan plan, Catalog catalog, Rack rack, List<PartLine> own, Progress progress) {
     SawSchedule saw = new SawSchedule(catalog, rack);
     if (plan.tubes().size() <= MANY_TUBES) {
       List<StickChoice.Choice> choices = saw.choices(plan.tubes(), progress);
       return of(
-          plan, catalog, choices, new PlateSchedule(catalog, rack).cuts(plan.plates(), progress));
+          plan,
+          catalog,
+          own,
+          choices,
+          new PlateSchedule(catalog, rack).cuts(plan.plates(), progress));
     }
     Background<List<StickChoice.Choice>> sawn =
         Background.start(() -> saw.choices(plan.tubes(), progress));
     List<PlateCut> plates = new PlateSchedule(catalog, rack).cuts(plan.plates(), progress);
-    return of(plan, catalog, sawn.get(), plates);
+    return of(plan, catalog, own, sawn.get(), plates);
   }
 
   private static Materials of(
-      WorkPlan plan, Catalog catalog, List<StickChoice.Choice> choices, List<PlateCut> plates) {
-    List<PartLine> parts = new PartSchedule(catalog).lines(plan.parts());
+      WorkPlan plan,
+      Catalog catalog,
+      List<PartLine> own,
+      List<StickChoice.Choice> choices,
+      List<PlateCut> plates) {
+    List<PartLine> parts = new ArrayList<>(new PartSchedule(catalog).lines(plan.parts()));
+    parts.addAll(own);
     List<BoltLine> bolts = new BoltSchedule(catalog).lines(plan.bolts());
     return new Materials(
         parts,

@@ -139,7 +139,7 @@ public final class PriceTrail {
 
   private void payments() {
     Payments payments = price.payments();
-    add(new Explanation("deposit", "deposit with the order", payments.deposit(), deposit()));
+    add(new Explanation("deposit", "deposit with the order", payments.deposit(), payment(0)));
     List<Step> left = new ArrayList<>();
     left.add(step("total", price.total()));
     left.add(step("less the deposit", payments.deposit()));
@@ -149,26 +149,60 @@ public final class PriceTrail {
       String share = QuantityPrinter.percent(one.fraction());
       add(
           new Explanation(
-              "payment-" + (i + 1),
-              "payment when: " + one.when(),
-              amount,
-              List.of(step("total", price.total()), payment(share))));
+              "payment-" + (i + 1), "payment when: " + one.when(), amount, payment(i + 1)));
       left.add(step("less " + share + " of the total, due when: " + one.when(), amount));
     }
     add(new Explanation("balance", "balance on delivery", payments.balance(), left));
   }
 
-  private List<Step> deposit() {
-    return List.of(
-        step("total", price.total()), payment(QuantityPrinter.percent(terms.depositFraction())));
+  /**
+   * How a payment came about.
+   *
+   * @param index which of them: 0 the deposit, then the progress payments
+   */
+  private List<Step> payment(int index) {
+    BigDecimal share = share(index);
+    BigDecimal reached = BigDecimal.ZERO;
+    Money before = Money.zero(terms.currency());
+    for (int i = 0; i < index; i++) {
+      reached = reached.add(share(i));
+      before = before.plus(paid(i));
+    }
+    List<Step> steps = new ArrayList<>();
+    steps.add(step("total", price.total()));
+    if (reached.add(share).compareTo(BigDecimal.ONE) >= 0) {
+      steps.add(
+          new Step(
+              "its share, with which the whole price is reached: it takes the rest",
+              QuantityPrinter.percent(share)));
+      for (int i = 0; i < index; i++) {
+        steps.add(step("less " + title(i), paid(i)));
+      }
+      return steps;
+    }
+    BigDecimal raw = price.total().amount().multiply(share);
+    steps.add(new Step("times its share", QuantityPrinter.percent(share)));
+    steps.add(new Step("unrounded", raw.stripTrailingZeros().toPlainString()));
+    steps.add(new Step("rounded " + terms.rounding().word() + " to the cent", ""));
+    if (paid(index).compareTo(price.total().minus(before)) == 0) {
+      steps.add(step("no more than what is left to pay", paid(index)));
+    }
+    return steps;
   }
 
-  private Step payment(String share) {
-    return new Step(
-        "times its share, rounded "
-            + terms.rounding().word()
-            + " to the cent; the one that makes 100 % takes the rest",
-        share);
+  private BigDecimal share(int index) {
+    return index == 0 ? terms.depositFraction() : terms.progress().get(index - 1).fraction();
+  }
+
+  private Money paid(int index) {
+    Payments payments = price.payments();
+    return index == 0 ? payments.deposit() : payments.progress().get(index - 1);
+  }
+
+  private String title(int index) {
+    return index == 0
+        ? "the deposit"
+        : "payment-" + index + ", due when: " + terms.progress().get(index - 1).when();
   }
 
   private List<Step> tax() {

@@ -14,6 +14,8 @@ import trammel.reading.tree.Location;
  * @param operation key of an operation in the catalog; empty for what is none
  * @param quantity how many, above 0
  * @param price price of one to the shop; for a credit what is taken off; empty where there is none
+ * @param supplier who delivers what is bought; empty where nobody is named yet
+ * @param leadDays working days until it is there
  * @param why what asks for it
  * @param location where it stands in the file
  */
@@ -24,6 +26,8 @@ public record Extra(
     Optional<String> operation,
     BigDecimal quantity,
     Optional<BigDecimal> price,
+    Optional<String> supplier,
+    int leadDays,
     String why,
     Location location) {
 

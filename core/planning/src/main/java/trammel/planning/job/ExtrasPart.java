@@ -30,6 +30,12 @@ final class ExtrasPart {
               "price",
               "for a part or outside work what one costs the shop, for a credit what is taken off")
           .optional();
+  private static final Field<String> SUPPLIER =
+      Field.text("supplier", "for a part or outside work, who delivers it; it is on that order", 60)
+          .optional();
+  private static final Field<Integer> LEAD_DAYS =
+      Field.count("lead_days", "for a part or outside work, working days until it is there", 0, 365)
+          .optional();
   private static final Field<String> WHY = Field.text("why", "what asks for it", 200);
 
   /** Lines of the job's own. */
@@ -37,7 +43,7 @@ final class ExtrasPart {
       Field.sections(
               "extras",
               "lines of the job's own, beside what its plan asks for",
-              List.of(TITLE, KIND, HOURS, OPERATION, QUANTITY, PRICE, WHY))
+              List.of(TITLE, KIND, HOURS, OPERATION, QUANTITY, PRICE, SUPPLIER, LEAD_DAYS, WHY))
           .optional();
 
   private static final Field<String> WORK =
@@ -66,6 +72,8 @@ final class ExtrasPart {
               values.find(OPERATION),
               values.get(QUANTITY),
               values.find(PRICE),
+              values.find(SUPPLIER),
+              values.find(LEAD_DAYS).orElse(0),
               values.get(WHY),
               values.location()));
     }
@@ -99,17 +107,21 @@ final class ExtrasPart {
     switch (kind) {
       case HOURS -> {
         need(values, HOURS, "hours: 2 h", problems);
-        refuse(values, List.of(OPERATION, PRICE), kind, problems);
+        refuse(values, List.of(OPERATION, PRICE, SUPPLIER, LEAD_DAYS), kind, problems);
       }
       case OPERATION -> {
         need(values, OPERATION, "operation: move-exhaust", problems);
-        refuse(values, List.of(HOURS, PRICE), kind, problems);
+        refuse(values, List.of(HOURS, PRICE, SUPPLIER, LEAD_DAYS), kind, problems);
       }
       case PART, OUTSIDE_WORK, CREDIT -> {
         need(values, PRICE, "price: 120", problems);
         refuse(values, List.of(HOURS, OPERATION), kind, problems);
+        if (kind == ExtraKind.CREDIT) {
+          refuse(values, List.of(SUPPLIER, LEAD_DAYS), kind, problems);
+        }
       }
-      case CUSTOMERS_PART -> refuse(values, List.of(OPERATION, PRICE), kind, problems);
+      case CUSTOMERS_PART ->
+          refuse(values, List.of(OPERATION, PRICE, SUPPLIER, LEAD_DAYS), kind, problems);
     }
     values
         .find(QUANTITY)

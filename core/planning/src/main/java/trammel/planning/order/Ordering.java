@@ -80,7 +80,11 @@ public final class Ordering {
     for (OrderedJob job : jobs) {
       together.add(jobs.size() == 1 ? job.plan() : marked(job));
     }
-    Materials materials = Materials.of(together.build(), catalog, stock, progress);
+    List<PartLine> own = new ArrayList<>();
+    for (OrderedJob job : jobs) {
+      job.own().forEach(part -> own.add(jobs.size() == 1 ? part : marked(part, job)));
+    }
+    Materials materials = Materials.of(together.build(), catalog, stock, own, progress);
     rack = new RackUse(stock, printer);
     rack.cut(materials);
     materials.sections().forEach(this::addSticks);
@@ -125,6 +129,10 @@ public final class Ordering {
     plan.tubes().forEach(tube -> marked.add(tube.named(number + tube.name())));
     plan.plates().forEach(plate -> marked.add(plate.named(number + plate.plate().name())));
     return marked.build();
+  }
+
+  private static PartLine marked(PartLine part, OrderedJob job) {
+    return new PartLine(part.item(), part.quantity(), job.number() + ": " + part.why());
   }
 
   private void addSticks(SectionCut section) {

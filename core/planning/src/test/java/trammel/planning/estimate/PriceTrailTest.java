@@ -21,6 +21,7 @@ import trammel.trade.money.LabourRate;
 import trammel.trade.money.Markup;
 import trammel.trade.money.PriceTerms;
 import trammel.trade.money.Pricing;
+import trammel.trade.money.ProgressPayment;
 import trammel.trade.money.Rounding;
 import trammel.trade.money.SalesTax;
 
@@ -29,6 +30,10 @@ class PriceTrailTest {
   private static final Currency USD = Currency.getInstance("USD");
 
   private static PriceTrail trail() {
+    return trail(List.of());
+  }
+
+  private static PriceTrail trail(List<ProgressPayment> progress) {
     Operation strip =
         new Operation(
             "strip-out", "strip out", "job", new ThreePoint(2, 4, 8), List.of("rust"), "invented");
@@ -57,7 +62,7 @@ class PriceTrailTest {
                 Set.of(CostClass.STEEL),
                 SalesTax.RoundedBy.BY_INVOICE),
             new BigDecimal("0.5"),
-            List.of(),
+            progress,
             30,
             Rounding.USUAL);
     List<CostLine> bought =
@@ -108,6 +113,31 @@ class PriceTrailTest {
     assertEquals("4.983 h", figure(strip, "mean"));
     assertEquals("4.98 h", figure(strip, "quantity"));
     assertEquals("$498.00", strip.amount().text());
+  }
+
+  /**
+   * 113.13 + 498.00 + 8.20 = 619.33. Half of it is 309.665, half up 309.67; 33.3 % are 206.23689,
+   * so 206.24; what makes 100 % takes the rest, 619.33 - 309.67 - 206.24 = 103.42.
+   */
+  @Test
+  void everyPaymentLeadsBackToTheTotalAndToThoseBeforeIt() {
+    PriceTrail trail =
+        trail(
+            List.of(
+                new ProgressPayment("tacked", new BigDecimal("0.333")),
+                new ProgressPayment("painted", new BigDecimal("0.167"))));
+    Explanation deposit = trail.find("deposit").get(0);
+    assertEquals("$309.67", deposit.amount().text());
+    assertEquals("309.665", figure(deposit, "unrounded"));
+    Explanation tacked = trail.find("payment-1").get(0);
+    assertEquals("$206.24", tacked.amount().text());
+    assertEquals("33.3 %", figure(tacked, "times its share"));
+    assertEquals("206.23689", figure(tacked, "unrounded"));
+    Explanation painted = trail.find("payment-2").get(0);
+    assertEquals("$103.42", painted.amount().text());
+    assertEquals("16.7 %", figure(painted, "its share, with which the whole price is reached"));
+    assertEquals("$309.67", figure(painted, "less the deposit"));
+    assertEquals("$206.24", figure(painted, "less payment-1, due when: tacked"));
   }
 
   @Test

@@ -4,8 +4,11 @@ import java.time.Duration;
 import java.util.function.Supplier;
 
 /**
- * The moment at which a search must hand over the best it has: after a time, or after a number of
- * looks at the deadline, so that the answer is the same on every machine.
+ * The moment at which a search must hand over the best it has: after a time, or after an effort
+ * that is counted, so that the answer is the same on every machine.
+ *
+ * <p>Effort is counted in looks at the deadline or, finer, in steps that the search says it has
+ * taken. One deadline is asked by one thread.
  */
 public final class Deadline {
   private static final double NANOS_PER_SECOND = 1e9;
@@ -20,27 +23,45 @@ public final class Deadline {
   private final long endNanos;
   private final long[] looks;
   private final long lastLook;
+  private final boolean countsSteps;
 
-  private Deadline(long startNanos, long endNanos, long[] looks, long lastLook) {
+  private Deadline(
+      long startNanos, long endNanos, long[] looks, long lastLook, boolean countsSteps) {
     this.startNanos = startNanos;
     this.endNanos = endNanos;
     this.looks = looks;
     this.lastLook = lastLook;
+    this.countsSteps = countsSteps;
   }
 
   /** A deadline that does not come. */
   public static Deadline never() {
-    return afterLooks(Long.MAX_VALUE / 2);
+    return afterSteps(Long.MAX_VALUE / 2);
   }
 
   /** A deadline after a number of looks at it, which must be above 0. */
   public static Deadline afterLooks(long looks) {
-    if (looks <= 0) {
+    return after(looks, "looks", false);
+  }
+
+  /** A deadline after a number of steps of the search, looks at it included; above 0. */
+  public static Deadline afterSteps(long steps) {
+    return after(steps, "steps", true);
+  }
+
+  /** A deadline after the steps that count for a time, whatever the machine; zero is refused. */
+  public static Deadline counted(Duration limit) {
+    in(limit);
+    return afterSteps((long) Math.ceil(limit.toNanos() / NANOS_PER_SECOND * STEPS_PER_SECOND));
+  }
+
+  private static Deadline after(long effort, String unit, boolean countsSteps) {
+    if (effort <= 0) {
       throw new IllegalArgumentException(
-          "the effort of a search is " + looks + " looks; it must be above 0.");
+          "the effort of a search is " + effort + " " + unit + "; it must be above 0.");
     }
     long now = System.nanoTime();
-    return new Deadline(now, now + FAR_NANOS, new long[1], looks);
+    return new Deadline(now, now + FAR_NANOS, new long[1], effort, countsSteps);
   }
 
   /** A deadline the given time from now; zero or less is refused. */
@@ -52,7 +73,7 @@ public final class Deadline {
               + " ms; it must be above 0. Give at least a tenth of a second.");
     }
     long now = System.nanoTime();
-    return new Deadline(now, now + limit.toNanos(), new long[1], Long.MAX_VALUE);
+    return new Deadline(now, now + limit.toNanos(), new long[1], Long.MAX_VALUE, false);
   }
 
   /** A deadline for each problem, the given time from its start; zero or less is refused. */
@@ -61,9 +82,20 @@ public final class Deadline {
     return () -> in(limit);
   }
 
+  /** A deadline for each problem after the steps that count for a time; zero is refused. */
+  public static Supplier<Deadline> eachCounted(Duration limit) {
+    in(limit);
+    return () -> counted(limit);
+  }
+
   /** A deadline for each problem after a number of looks at it, which must be above 0. */
   public static Supplier<Deadline> eachAfterLooks(long looks) {
     return () -> afterLooks(looks);
+  }
+
+  /** A deadline for each problem after a number of steps, which must be above 0. */
+  public static Supplier<Deadline> eachAfterSteps(long steps) {
+    return () -> afterSteps(steps);
   }
 
   /** An earlier deadline: the given part of what is still left, from now. */
@@ -73,25 +105,34 @@ public final class Deadline {
         lastLook == Long.MAX_VALUE
             ? lastLook
             : looks[0] + (long) Math.ceil((lastLook - looks[0]) * fraction);
-    return new Deadline(startNanos, now + (long) ((endNanos - now) * fraction), looks, last);
+    return new Deadline(
+        startNanos, now + (long) ((endNanos - now) * fraction), looks, last, countsSteps);
   }
 
   /**
-   * Counts steps of a search as so many looks; a deadline by the clock does not mind. Long steps
+   * Counts steps of a search; a deadline by the clock or by looks alone does not mind. Long steps
    * between two looks count by what they cost.
    */
   public void spend(long steps) {
-    looks[0] += steps;
+    if (countsSteps) {
+      looks[0] += steps;
+    }
+  }
+
+  /** This deadline for work too fine for looks: one that counts looks alone does not mind it. */
+  public Deadline forSteps() {
+    return lastLook == Long.MAX_VALUE || countsSteps ? this : never();
   }
 
   /** An earlier deadline: the given time, or the steps that count for it, from now. */
   public Deadline within(double seconds) {
     if (lastLook != Long.MAX_VALUE) {
       long last = looks[0] + (long) (seconds * STEPS_PER_SECOND);
-      return new Deadline(startNanos, endNanos, looks, Math.min(last, lastLook));
+      return new Deadline(startNanos, endNanos, looks, Math.min(last, lastLook), countsSteps);
     }
     long end = System.nanoTime() + (long) (seconds * NANOS_PER_SECOND);
-    return new Deadline(startNanos, end - endNanos < 0 ? end : endNanos, looks, lastLook);
+    return new Deadline(
+        startNanos, end - endNanos < 0 ? end : endNanos, looks, lastLook, countsSteps);
   }
 
   /** True once the time is up or the last look is taken. */

@@ -84,7 +84,7 @@ public final class BarCutter {
    * @param steps of the search for one problem; a second of it takes some 500 million
    */
   public static BarCutter withEffort(long steps) {
-    return new BarCutter(Deadline.eachAfterLooks(steps));
+    return new BarCutter(Deadline.eachAfterSteps(steps));
   }
 
   /**

@@ -61,7 +61,7 @@ public final class FillingCover {
   public double[] worth(long highest, Deadline deadline) {
     BarModel model = BarModel.ofFillings(demand, price, available);
     Incumbent incumbent = new Incumbent(model, null, highest);
-    return new PatternSearch(model, fillings, incumbent, deadline).worth();
+    return search(model, incumbent, deadline).worth();
   }
 
   /**
@@ -86,10 +86,14 @@ public final class FillingCover {
   public Choice choose(long highest, Deadline deadline) {
     BarModel model = BarModel.ofFillings(demand, price, available);
     Incumbent incumbent = new Incumbent(model, null, highest - 1);
-    boolean complete = new PatternSearch(model, fillings, incumbent, deadline).run();
+    boolean complete = search(model, incumbent, deadline).run();
     Optional<int[]> found =
         incumbent.exists() ? Optional.of(numbers(incumbent.best())) : Optional.empty();
     return new Choice(found, complete);
+  }
+
+  private PatternSearch search(BarModel model, Incumbent incumbent, Deadline deadline) {
+    return new PatternSearch(model, fillings, incumbent, deadline, deadline.forSteps());
   }
 
   /** The search trims fillings to what is needed; any filling that holds as much will do. */

@@ -31,10 +31,6 @@ final class PatternSearch {
   private boolean incomplete;
   private int depth;
 
-  PatternSearch(BarModel model, List<Pattern> patterns, Incumbent incumbent, Deadline deadline) {
-    this(model, patterns, incumbent, deadline, Deadline.never());
-  }
-
   /**
    * @param deadline asked at every branch
    * @param steps asked at every step of the linear programmes as well

@@ -136,7 +136,9 @@ final class AllFillings {
       if ((candidates >>> s & 1) == 0) {
         continue;
       }
-      if (placement.fits(selection.counts, s)) {
+      boolean fits = placement.fits(selection.counts, s);
+      deadline.spend(ExactPlacement.STEPS_PER_CORNER * (1 + placement.steps()));
+      if (fits) {
         sheets |= 1L << s;
       } else {
         open |= placement.isOpen();

@@ -95,6 +95,24 @@ final class AreaBound {
     return total;
   }
 
+  /** Whether no sheet of a size holds the parts together, by one of the functions. */
+  boolean rulesOut(int[] count, int sheet) {
+    for (int across = 0; across < FUNCTIONS; across++) {
+      for (int up = 0; up < FUNCTIONS; up++) {
+        double filled = 0;
+        for (int t = 0; t < count.length; t++) {
+          if (count[t] > 0) {
+            filled += count[t] * share(t, sheet, across, up);
+          }
+        }
+        if (filled > 1 + NOISE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /**
    * Least mapped area of a part on a sheet, as a part of the sheet; infinite when it cannot lie.
    */

@@ -14,6 +14,9 @@ final class ExactPlacement {
   /** Corners looked at before a question is left open. */
   private static final int MOST_STEPS = 20_000;
 
+  /** Steps of a counted effort that one corner stands for. */
+  static final long STEPS_PER_CORNER = 200;
+
   /** Parts and empty corners one on the other. */
   private static final int DEEPEST = 400;
 
@@ -21,6 +24,7 @@ final class ExactPlacement {
   private static final int MOST_SUMS = 2000;
 
   private final SheetModel model;
+  private final int mostSteps;
   private final Layout layout = new Layout();
   private int[] starts = {0};
   private int[] levels = {0};
@@ -31,7 +35,15 @@ final class ExactPlacement {
   private int depth;
 
   ExactPlacement(SheetModel model) {
+    this(model, MOST_STEPS);
+  }
+
+  /**
+   * @param mostSteps corners looked at before a question is left open
+   */
+  ExactPlacement(SheetModel model, int mostSteps) {
     this.model = model;
+    this.mostSteps = mostSteps;
   }
 
   /**
@@ -41,7 +53,7 @@ final class ExactPlacement {
    */
   boolean fits(int[] counts, int sheet) {
     layout.clear();
-    stepsLeft = MOST_STEPS;
+    stepsLeft = mostSteps;
     long spare = model.sheetArea(sheet) - model.area(counts);
     if (spare < 0) {
       return false;
@@ -59,6 +71,11 @@ final class ExactPlacement {
   /** True when the last answer is no more than that no way was found. */
   boolean isOpen() {
     return stepsLeft <= 0;
+  }
+
+  /** Corners that the last question took. */
+  int steps() {
+    return mostSteps - Math.max(0, stepsLeft);
   }
 
   /** Where the parts lie after a question answered with yes. */

@@ -25,24 +25,41 @@ public final class SheetCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(1);
 
-  private final Supplier<Deadline> deadline;
+  /** Parts up to which a list is given its effort, however long that takes on a busy machine. */
+  private static final int FEW_PARTS = 30;
 
-  /** Whether lists of few parts are also solved exactly, which may take a second. */
+  /** A second of a short list in seconds of counted steps; they are cheaper than others. */
+  private static final int FEW_EFFORT = 2;
+
+  /** The effort of a list of few parts. */
+  private final Supplier<Deadline> few;
+
+  /** The time or the effort of any other list. */
+  private final Supplier<Deadline> many;
+
+  /** Whether lists of few parts are also searched thoroughly and settled if they can be. */
   private final boolean thorough;
 
+  /** A cutter with the effort of the usual time, counted: its plan is the same on any machine. */
   public SheetCutter() {
-    this(USUAL_LIMIT);
+    this(effort(USUAL_LIMIT), Deadline.eachCounted(USUAL_LIMIT), true);
   }
 
   /**
-   * @param limit longest time for one problem; what is best by then is handed over
+   * @param limit longest time for one problem; what is best by then is handed over. A list of up to
+   *     30 parts is given the effort of that time, counted, whatever else the machine does.
    */
   public SheetCutter(Duration limit) {
-    this(Deadline.eachIn(limit), true);
+    this(effort(limit), Deadline.eachIn(limit), true);
   }
 
-  private SheetCutter(Supplier<Deadline> deadline, boolean thorough) {
-    this.deadline = deadline;
+  private static Supplier<Deadline> effort(Duration limit) {
+    return Deadline.eachCounted(limit.multipliedBy(FEW_EFFORT));
+  }
+
+  private SheetCutter(Supplier<Deadline> few, Supplier<Deadline> many, boolean thorough) {
+    this.few = few;
+    this.many = many;
     this.thorough = thorough;
   }
 
@@ -52,7 +69,8 @@ public final class SheetCutter {
    * @param looks how often the search asks whether to stop; some hundreds do for a shop's job
    */
   public static SheetCutter withEffort(long looks) {
-    return new SheetCutter(Deadline.eachAfterLooks(looks), false);
+    Supplier<Deadline> deadline = Deadline.eachAfterLooks(looks);
+    return new SheetCutter(deadline, deadline, false);
   }
 
   /**
@@ -61,7 +79,8 @@ public final class SheetCutter {
    * @throws StockShortageException when the sheets do not hold all parts
    */
   public SheetCuttingPlan cut(SheetCuttingProblem problem) {
-    Deadline deadline = this.deadline.get();
+    boolean isShort = SheetCuttingProblem.count(problem.parts()) <= FEW_PARTS;
+    Deadline deadline = isShort ? few.get() : many.get();
     SheetModel model = SheetModel.of(problem);
     if (model.types() == 0) {
       return new SheetCuttingPlan(
@@ -112,7 +131,12 @@ public final class SheetCutter {
 
     private static final int STEPS_PER_TURN = 24;
     private static final double QUICK_PART = 0.25;
-    private static final double EXACT_PART = 0.5;
+    private static final double EXCHANGE_PART = 0.3;
+    private static final double RECOMBINING_PART = 0.2;
+    private static final double SETS_PART = 0.2;
+    private static final double PROOF_PART = 0.5;
+    private static final double NOISE = 1e-9;
+    private static final double EXACT_PART = 0.3;
     private static final int FILLINGS_PER_ROUND = 60;
     private static final double COVER_PART = 0.4;
     private static final int MOST_FILLINGS = 6000;
@@ -143,11 +167,15 @@ public final class SheetCutter {
       this.deadline = deadline;
       this.fills =
           method == CuttingMethod.GUILLOTINE
-              ? new SheetFill[] {new ShearFill(model)}
-              : new SheetFill[] {new SkylineFill(model), new ShearFill(model)};
+              ? new SheetFill[] {counted(new ShearFill(model))}
+              : new SheetFill[] {counted(new SkylineFill(model)), counted(new ShearFill(model))};
       this.remaining = new int[model.types()];
       this.rate = rate(model);
       this.cover = new FillingCover(model.count, model.price, model.available);
+    }
+
+    private SheetFill counted(SheetFill fill) {
+      return new CountedFill(fill, model, deadline);
     }
 
     private static double rate(SheetModel model) {
@@ -171,13 +199,16 @@ public final class SheetCutter {
       }
       if (method == CuttingMethod.GUILLOTINE) {
         exactly();
-      } else if (thorough) {
+      }
+      if (thorough && best != null && PartRoom.takes(model)) {
+        exchange();
+      } else if (thorough && method == CuttingMethod.FREE) {
         amongAllFillings();
       }
       improveQuick(deadline.part(QUICK_PART));
       generate(deadline.part(QUICK_PART));
       recombine();
-      trySets();
+      trySets(deadline);
     }
 
     /** Quick plans from every order of the parts, until one meets the bound. */
@@ -259,6 +290,42 @@ public final class SheetCutter {
             }
           }
         }
+      }
+    }
+
+    /** Exchanges parts between sheets, and settles the list where that can be done. */
+    private void exchange() {
+      boolean isFree = method == CuttingMethod.FREE;
+      PartRoom room = new PartRoom(model, fills, isFree, random, deadline);
+      exchange(room, deadline.part(EXCHANGE_PART));
+      recombine(room, deadline.part(RECOMBINING_PART));
+      trySets(deadline.part(SETS_PART));
+      if (isFree && !isOver()) {
+        prove(room, deadline.part(PROOF_PART));
+      }
+      exchange(room, deadline.part(EXCHANGE_PART));
+      recombine(room, deadline.part(RECOMBINING_PART));
+    }
+
+    private void recombine(PartRoom room, Deadline end) {
+      if (!isOver()) {
+        new SheetProof(model, room, end).recombined(bestPrice).ifPresent(this::offer);
+      }
+    }
+
+    private void exchange(PartRoom room, Deadline end) {
+      if (!isOver()) {
+        offer(new SheetExchange(model, room, random, end).run(best, lowerBound));
+      }
+    }
+
+    private void prove(PartRoom room, Deadline end) {
+      SheetProof proof = new SheetProof(model, room, end);
+      proof.cheaperThan(bestPrice).ifPresent(this::offer);
+      long bound = (long) Math.ceil(proof.bound() * (1 - NOISE) - NOISE);
+      lowerBound = Math.max(lowerBound, Math.min(bestPrice, ladder.atLeast(bound)));
+      if (proof.isProven()) {
+        lowerBound = bestPrice;
       }
     }
 
@@ -398,12 +465,12 @@ public final class SheetCutter {
     }
 
     /** Works through the sets of sheets that cost less than the best plan, in turns. */
-    private void trySets() {
-      List<SheetTrials> open = openSets();
+    private void trySets(Deadline end) {
+      List<SheetTrials> open = isOver() ? List.of() : openSets();
       while (!isOver() && !open.isEmpty()) {
         boolean found = false;
         for (SheetTrials trials : open) {
-          if (isOver()) {
+          if (isOver() || end.isPast()) {
             return;
           }
           if (trials.price() < bestPrice && turn(trials)) {

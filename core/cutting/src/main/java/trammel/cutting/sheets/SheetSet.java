@@ -9,6 +9,11 @@ final class SheetSet {
   final List<Layout> layouts = new ArrayList<>();
   long price;
 
+  /** How many sheets there are. */
+  int size() {
+    return sheets.size();
+  }
+
   void add(SheetModel model, int sheet, Layout layout) {
     sheets.add(sheet);
     layouts.add(layout);

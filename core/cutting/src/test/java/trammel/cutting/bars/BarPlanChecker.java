@@ -9,12 +9,12 @@ import java.util.Map;
 import trammel.cutting.CuttingStatus;
 
 /** Verifies a plan from the problem alone, with nothing of the solver. */
-final class BarPlanChecker {
+public final class BarPlanChecker {
   private static final double TOLERANCE_MM = 1e-4;
 
   private BarPlanChecker() {}
 
-  static void check(BarCuttingProblem problem, BarCuttingPlan plan) {
+  public static void check(BarCuttingProblem problem, BarCuttingPlan plan) {
     Map<String, Integer> cut = new HashMap<>();
     Map<String, Integer> used = new HashMap<>();
     BigDecimal price = BigDecimal.ZERO;

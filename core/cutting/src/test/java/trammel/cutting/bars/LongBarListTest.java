@@ -82,7 +82,7 @@ class LongBarListTest {
               return known;
             });
     long steps = 20L * plan.patterns.size();
-    polish.run(new Incumbent(model, plan, plan.price), 0, Deadline.afterLooks(steps));
+    polish.run(new Incumbent(model, plan, plan.price), 0, Deadline.afterSteps(steps));
     assertTrue(tries[0] >= 1, "no try at all");
     assertTrue(
         tries[0] <= 20,

@@ -17,13 +17,13 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Verifies nested outlines with the JTS Topology Suite, and with nothing of the solver. */
-final class NestingChecker {
+public final class NestingChecker {
   private static final double TOLERANCE_MM = 1e-6;
   private static final GeometryFactory PLANE = new GeometryFactory();
 
   private NestingChecker() {}
 
-  static void check(NestingProblem problem, NestingPlan plan) {
+  public static void check(NestingProblem problem, NestingPlan plan) {
     List<PlacedOutline> all = new ArrayList<>();
     BigDecimal price = BigDecimal.ZERO;
     for (NestedSheet sheet : plan.sheets()) {
@@ -43,7 +43,7 @@ final class NestingChecker {
     assertTrue(plan.lowerBound().compareTo(plan.price()) <= 0, "bound above price");
   }
 
-  static void check(NestingStripProblem problem, NestingStripPlan plan) {
+  public static void check(NestingStripProblem problem, NestingStripPlan plan) {
     checkPlaces(
         problem.parts(),
         plan.parts(),

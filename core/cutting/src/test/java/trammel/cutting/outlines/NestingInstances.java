@@ -8,7 +8,7 @@ import tools.jackson.databind.JsonNode;
 import trammel.cutting.sheets.SheetStock;
 
 /** Turns reference files into problems; one unit of the file counts as one millimetre. */
-final class NestingInstances {
+public final class NestingInstances {
   private NestingInstances() {}
 
   static NestingProblem problem(JsonNode file) {
@@ -28,7 +28,7 @@ final class NestingInstances {
         stock, parts(file), file.get("margin").asDouble(), file.get("kerf").asDouble());
   }
 
-  static NestingStripProblem strip(JsonNode file) {
+  public static NestingStripProblem strip(JsonNode file) {
     return new NestingStripProblem(
         file.get("strip").get("width").asDouble(),
         parts(file),

@@ -11,12 +11,12 @@ import java.util.Map;
 import trammel.cutting.CuttingStatus;
 
 /** Verifies plans from the problem alone, with nothing of the solver. */
-final class SheetPlanChecker {
+public final class SheetPlanChecker {
   private static final double TOLERANCE_MM = 1e-4;
 
   private SheetPlanChecker() {}
 
-  static void check(SheetCuttingProblem problem, SheetCuttingPlan plan) {
+  public static void check(SheetCuttingProblem problem, SheetCuttingPlan plan) {
     Map<String, Integer> used = new HashMap<>();
     List<PlacedPart> all = new ArrayList<>();
     BigDecimal price = BigDecimal.ZERO;
@@ -47,7 +47,7 @@ final class SheetPlanChecker {
     checkOffcuts(problem, plan);
   }
 
-  static void check(StripProblem problem, StripPlan plan) {
+  public static void check(StripProblem problem, StripPlan plan) {
     checkPlaces(
         plan.parts(), problem.widthMm(), plan.lengthMm(), problem.marginMm(), problem.kerfMm());
     checkParts(problem.parts(), plan.parts());

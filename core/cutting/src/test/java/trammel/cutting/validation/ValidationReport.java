@@ -1,0 +1,149 @@
+package trammel.cutting.validation;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import trammel.cutting.CuttingStatus;
+import trammel.cutting.bars.BarCutter;
+import trammel.cutting.bars.BarCuttingPlan;
+import trammel.cutting.bars.BarPlanChecker;
+import trammel.cutting.outlines.NestingChecker;
+import trammel.cutting.outlines.NestingStripCutter;
+import trammel.cutting.outlines.NestingStripPlan;
+import trammel.cutting.sheets.SheetCutter;
+import trammel.cutting.sheets.SheetCuttingPlan;
+import trammel.cutting.sheets.SheetPlanChecker;
+import trammel.cutting.sheets.StripCutter;
+import trammel.cutting.sheets.StripPlan;
+
+/**
+ * Cuts a half of the validation set and says how far each plan is above its mark. Every plan is
+ * verified by a checker that shares nothing with the searches.
+ */
+public final class ValidationReport {
+  private static final double HOPPER_OPTIMUM_MM = 200;
+
+  private final Marks marks = new Marks();
+  private final Map<String, List<Double>> over = new LinkedHashMap<>();
+  private final Map<String, Integer> proven = new LinkedHashMap<>();
+
+  private ValidationReport() {}
+
+  /** What came out of one instance. */
+  private record Result(double value, double bound, boolean proven) {}
+
+  /**
+   * @param args {@code tuned} or {@code unseen}; {@code bars}, {@code sheets}, {@code strips} or
+   *     {@code outlines}; seconds for each instance; part of a name that instances must have, if
+   *     not all are wanted
+   */
+  public static void main(String[] args) {
+    ValidationSet half = ValidationSet.valueOf(args[0].toUpperCase(Locale.ROOT));
+    Duration limit = Duration.ofMillis((long) (1000 * Double.parseDouble(args[2])));
+    List<Instance> instances =
+        switch (args[1]) {
+          case "bars" -> half.bars();
+          case "sheets" -> half.sheets();
+          case "strips" -> half.strips();
+          case "outlines" -> half.outlines();
+          default -> throw new IllegalArgumentException("no kind of list is called " + args[1]);
+        };
+    String wanted = args.length > 3 ? args[3] : "";
+    new ValidationReport()
+        .run(instances.stream().filter(i -> i.name().contains(wanted)).toList(), limit);
+  }
+
+  private void run(List<Instance> instances, Duration limit) {
+    System.out.println("| list | result | bound | mark | over | by the clock | processor |");
+    System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
+    for (Instance instance : instances) {
+      long start = System.nanoTime();
+      long busy = processorNanos();
+      Result result = cut(instance, limit);
+      double seconds = (System.nanoTime() - start) / 1e9;
+      report(instance, result, seconds, (processorNanos() - busy) / 1e9);
+    }
+    System.out.println();
+    System.out.println("| family | lists | proven | mean over | most over |");
+    System.out.println("| --- | --- | --- | --- | --- |");
+    over.forEach(this::summary);
+    List<Double> all = new ArrayList<>();
+    over.values().forEach(all::addAll);
+    if (over.size() > 1) {
+      proven.put("all", proven.values().stream().mapToInt(n -> n).sum());
+      summary("all", all);
+    }
+  }
+
+  private static long processorNanos() {
+    return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO).toNanos();
+  }
+
+  private void report(Instance instance, Result result, double seconds, double busy) {
+    double mark = mark(instance, result);
+    double above = result.value() / mark - 1;
+    over.computeIfAbsent(instance.family(), family -> new ArrayList<>()).add(above);
+    proven.merge(instance.family(), result.proven() ? 1 : 0, Integer::sum);
+    System.out.printf(
+        Locale.ROOT,
+        "| %s | %.6g%s | %.6g | %.6g | %.2f %% | %.2f s | %.2f s |%n",
+        instance.name(),
+        result.value(),
+        result.proven() ? ", proven" : "",
+        result.bound(),
+        mark,
+        100 * above,
+        seconds,
+        busy);
+  }
+
+  private void summary(String family, List<Double> above) {
+    System.out.printf(
+        Locale.ROOT,
+        "| %s | %d | %d | %.2f %% | %.2f %% |%n",
+        family,
+        above.size(),
+        proven.get(family),
+        100 * above.stream().mapToDouble(d -> d).average().orElse(0),
+        100 * above.stream().mapToDouble(d -> d).max().orElse(0));
+  }
+
+  /** Without a mark the plan is held against its own bound, which no plan is better than. */
+  private double mark(Instance instance, Result result) {
+    if (instance instanceof Instance.Strip) {
+      return HOPPER_OPTIMUM_MM;
+    }
+    OptionalDouble known = marks.of(instance.name());
+    return known.orElse(result.bound());
+  }
+
+  private static Result cut(Instance instance, Duration limit) {
+    if (instance instanceof Instance.Bars bars) {
+      BarCuttingPlan plan = new BarCutter(limit).cut(bars.problem());
+      BarPlanChecker.check(bars.problem(), plan);
+      return result(plan.price().doubleValue(), plan.lowerBound().doubleValue(), plan.status());
+    }
+    if (instance instanceof Instance.Sheets sheets) {
+      SheetCuttingPlan plan = new SheetCutter(limit).cut(sheets.problem());
+      SheetPlanChecker.check(sheets.problem(), plan);
+      return result(plan.price().doubleValue(), plan.lowerBound().doubleValue(), plan.status());
+    }
+    if (instance instanceof Instance.Strip strip) {
+      StripPlan plan = new StripCutter(limit).cut(strip.problem());
+      SheetPlanChecker.check(strip.problem(), plan);
+      return result(plan.lengthMm(), plan.lowerBoundMm(), plan.status());
+    }
+    Instance.OutlineStrip outlines = (Instance.OutlineStrip) instance;
+    NestingStripPlan plan = new NestingStripCutter(limit).cut(outlines.problem());
+    NestingChecker.check(outlines.problem(), plan);
+    return result(plan.lengthMm(), plan.lowerBoundMm(), plan.status());
+  }
+
+  private static Result result(double value, double bound, CuttingStatus status) {
+    return new Result(value, bound, status == CuttingStatus.PROVEN_OPTIMAL);
+  }
+}

@@ -298,6 +298,46 @@ class PageBrowserIT {
     return answers;
   }
 
+  // The shop
+
+  @Test
+  void cellsPastedFromASpreadsheetAreWrittenToldWhereTheyAreWrongAndTakenBack() throws Exception {
+    Path own = jobs.resolve("catalog/shop.json");
+    String before = Files.readString(own);
+    browser.go(address(page, "")).press("The shop").find("[data-cell='shop.labour_rate']");
+    paste("shop.labour_rate", "$112.50\n30\nin-rate\nforty");
+    browser.says(".grid .wrong .problem", "forty");
+    assertEquals(before, Files.readString(own), "not one of them while one cannot be");
+    assertEquals(List.of(), browser.barriers());
+    keepPicture("page-shop");
+    browser.type("[data-cell='shop.wage_rate']", "43.75");
+    browser.is("!document.querySelector('.grid .draft, .grid .wrong')");
+    assertEquals(
+        before
+            .replace("\"labour_rate\": 105.00", "\"labour_rate\": 112.50")
+            .replace("\"overhead_rate\": 28.00", "\"overhead_rate\": 30")
+            .replace("\"wage_rate\": 41.50", "\"wage_rate\": 43.75"),
+        Files.readString(own));
+    browser.press("Take back");
+    browser.is("document.querySelector(\"[data-cell='shop.labour_rate']\").value === '105.00'");
+    assertEquals(before, Files.readString(own));
+    browser.press("Stock").find("[data-cell='stock[0].kind']");
+    paste("stock[0].kind", "stick\tdom-1.50x0.120\tS1\t61 1/2 in\n");
+    browser.find("[data-cell='stock[1].kind']").isDisplayed();
+    browser.press("Take back").is("!document.querySelector(\"[data-cell='stock[1].kind']\")");
+    sound();
+  }
+
+  /** As a spreadsheet's cells come from the clipboard. */
+  private static void paste(String cell, String text) {
+    browser.script(
+        "const data = new DataTransfer(); data.setData('text/plain', arguments[1]);"
+            + " document.querySelector(`[data-cell='${arguments[0]}']`).dispatchEvent("
+            + "new ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable: true}))",
+        cell,
+        text);
+  }
+
   // Two at one job, and an end in the middle
 
   @Test

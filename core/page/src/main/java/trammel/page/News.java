@@ -10,6 +10,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import trammel.app.json.Json;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.Refused;
@@ -23,14 +24,23 @@ final class News implements Closeable {
   private static final long LOOK_EVERY_MS = 400;
   private static final long SIGN_OF_LIFE_MS = 10_000;
 
+  /** Stands for the shop's catalog and ledger, which no job file can be named. */
+  private static final String SHOP = "catalog";
+
   private final JobFolder folder;
+  private final Supplier<String> shop;
   private final Map<String, String> revisions = new LinkedHashMap<>();
   private final Map<String, FileTime> written = new HashMap<>();
   private int listeners;
   private boolean closed;
 
-  News(JobFolder folder) {
+  /**
+   * @param folder the jobs
+   * @param shop looks at the shop's catalog and ledger, and tells one state of them from another
+   */
+  News(JobFolder folder, Supplier<String> shop) {
     this.folder = folder;
+    this.shop = shop;
     Thread watch = new Thread(this::watch, "watch over the folder");
     watch.setDaemon(true);
     watch.start();
@@ -123,8 +133,10 @@ final class News implements Closeable {
   }
 
   private synchronized void look() {
-    boolean news = false;
+    String shopNow = shop.get();
+    boolean news = !shopNow.equals(revisions.put(SHOP, shopNow));
     Map<String, String> there = new HashMap<>();
+    there.put(SHOP, SHOP);
     for (String name : folder.names()) {
       there.put(name, name);
       news |= look(name);

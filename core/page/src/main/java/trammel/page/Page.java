@@ -12,6 +12,7 @@ import trammel.page.folder.JobFolder;
 import trammel.page.http.Keys;
 import trammel.page.http.Routes;
 import trammel.page.http.Server;
+import trammel.page.shop.ShopTables;
 
 /** The page of one folder of jobs, served until it is closed. */
 public final class Page implements Closeable {
@@ -43,13 +44,14 @@ public final class Page implements Closeable {
     JobFolder jobs = new JobFolder(folder);
     Bench bench = new Bench(jobs.path(), reading);
     keys = new Keys(Instant::now);
-    news = new News(jobs);
+    news = new News(jobs, bench::refresh);
     Routes routes = new Routes();
     new JobRoutes(jobs, bench, news).addTo(routes);
     new ArrangeRoutes(jobs, bench, searches).addTo(routes);
     new TrayRoutes(jobs, bench).addTo(routes);
     new PaperRoutes(jobs, bench).addTo(routes);
     new FloorRoutes(jobs, bench).addTo(routes);
+    new TableRoutes(new ShopTables(jobs.path(), bench), news).addTo(routes);
     new ShopRoutes(jobs, bench, keys, news, settings.lan()).addTo(routes);
     server =
         new Server(

@@ -16,27 +16,34 @@ import trammel.planning.catalog.PluginCatalog;
  */
 public final class EarlyReading {
   private final Installation installation;
+  private final Background<InstalledExtensions> found;
   private final Background<CatalogReader> catalog;
   private final Background<InstalledExtensions> extensions;
 
   private EarlyReading(
       Installation installation,
-      Background<CatalogReader> catalog,
-      Background<InstalledExtensions> extensions) {
+      Background<InstalledExtensions> found,
+      Background<CatalogReader> catalog) {
     this.installation = installation;
+    this.found = found;
     this.catalog = catalog;
-    this.extensions = extensions;
+    extensions = Background.start(() -> brought(found.get(), catalog.get()));
   }
 
   /** Starts reading. */
   public static EarlyReading start(Installation installation) {
-    Background<CatalogReader> catalog =
-        Background.start(() -> CatalogReader.begin(installation.standardCatalog()));
+    Background<CatalogReader> catalog = catalog(installation);
     PluginFolder folder = new PluginFolder(installation.plugins(), Version.text());
-    Background<InstalledExtensions> found = Background.start(() -> folder.load());
-    Background<InstalledExtensions> extensions =
-        Background.start(() -> brought(found.get(), catalog.get()));
-    return new EarlyReading(installation, catalog, extensions);
+    return new EarlyReading(installation, Background.start(() -> folder.load()), catalog);
+  }
+
+  /** Starts reading the standard catalog once more, with the plugins that are loaded already. */
+  public EarlyReading again() {
+    return new EarlyReading(installation, found, catalog(installation));
+  }
+
+  private static Background<CatalogReader> catalog(Installation installation) {
+    return Background.start(() -> CatalogReader.begin(installation.standardCatalog()));
   }
 
   /** Adds what the plugins bring to the catalog; what of it is left out joins the troubles. */
@@ -53,8 +60,11 @@ public final class EarlyReading {
     return installation;
   }
 
-  /** The standard catalog with what plugins bring, its files read; waited for. */
-  CatalogReader catalog() {
+  /**
+   * The standard catalog with what plugins bring, its files read; waited for. It can be finished
+   * once.
+   */
+  public CatalogReader catalog() {
     extensions.get();
     return catalog.get();
   }

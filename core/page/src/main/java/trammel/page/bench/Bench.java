@@ -11,11 +11,11 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import trammel.app.commandline.Screen;
 import trammel.app.desk.EarlyReading;
-import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.JobText;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Extensions;
 import trammel.planning.job.JobDocument;
 import trammel.reading.tree.ObjectNode;
@@ -29,7 +29,7 @@ public final class Bench {
   private static final int MOST_STUDIES = 12;
 
   private final Path folder;
-  private final Installation installation;
+  private final EarlyReading first;
   private final StringWriter remarks = new StringWriter();
   private final Map<String, Study> studies =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -40,6 +40,7 @@ public final class Bench {
           return size() > MOST_STUDIES;
         }
       };
+  private String state;
   private Workbench workbench;
 
   /**
@@ -48,7 +49,8 @@ public final class Bench {
    */
   public Bench(Path folder, EarlyReading reading) {
     this.folder = folder;
-    installation = reading.installation();
+    first = reading;
+    state = ShopFiles.state(folder);
     workbench = workbench(reading);
   }
 
@@ -60,12 +62,33 @@ public final class Bench {
     return bench;
   }
 
+  /**
+   * Reads the shop's catalog again if it, or the ledger, is other than it was read.
+   *
+   * @return tells one state of them from another
+   */
+  public String refresh() {
+    String now = ShopFiles.state(folder);
+    synchronized (this) {
+      if (!now.equals(state)) {
+        readAnew();
+      }
+    }
+    return now;
+  }
+
   /** Reads the shop's catalog again, after something of it was changed. */
   public synchronized void readAnew() {
-    workbench = workbench(EarlyReading.start(installation));
+    state = ShopFiles.state(folder);
+    workbench = workbench(first.again());
     synchronized (studies) {
       studies.clear();
     }
+  }
+
+  /** The standard catalog with what plugins bring, to be finished once. */
+  public CatalogReader catalogReader() {
+    return first.again().catalog();
   }
 
   /** What the shop can buy and do, and its limits. */
@@ -84,7 +107,7 @@ public final class Bench {
   }
 
   /** Asks the workbench, which is used by one at a time. */
-  synchronized <T> T with(Function<Workbench, T> asked) {
+  public synchronized <T> T with(Function<Workbench, T> asked) {
     return asked.apply(workbench);
   }
 

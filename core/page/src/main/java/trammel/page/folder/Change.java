@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param edits the fields
  * @param undone whether it was taken back
  */
-record Change(String device, String label, String group, List<Edit> edits, boolean undone) {
-  Change {
+public record Change(String device, String label, String group, List<Edit> edits, boolean undone) {
+  public Change {
     edits = List.copyOf(edits);
   }
 

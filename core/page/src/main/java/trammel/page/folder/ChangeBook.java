@@ -18,11 +18,11 @@ import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
 
 /**
- * The changes that were made to one job, kept in a hidden file beside it so that they can be taken
- * back after a restart as well. It is a help and no part of the job: without it, or with one that
- * cannot be read, there is nothing to take back.
+ * The changes that were made to one job or to the shop's tables, kept in a hidden file beside it so
+ * that they can be taken back after a restart as well. It is a help and no part of either: without
+ * it, or with one that cannot be read, there is nothing to take back.
  */
-final class ChangeBook {
+public final class ChangeBook {
   private static final int MOST = 200;
   private static final String FOLDER = ".trammel-page";
 
@@ -33,8 +33,8 @@ final class ChangeBook {
     this.file = file;
   }
 
-  /** The book of a job file. */
-  static ChangeBook of(Path job) {
+  /** The book of a job file, or of the shop's catalog by the name of its folder. */
+  public static ChangeBook of(Path job) {
     Path file = job.resolveSibling(FOLDER).resolve(job.getFileName() + ".changes.json");
     ChangeBook book = new ChangeBook(file);
     book.read();
@@ -42,7 +42,7 @@ final class ChangeBook {
   }
 
   /** Notes a change; what its device had taken back cannot be brought again after it. */
-  void add(Change change) {
+  public void add(Change change) {
     changes.removeIf(one -> one.undone() && one.device().equals(change.device()));
     int last = changes.size() - 1;
     Optional<Change> joined = last < 0 ? Optional.empty() : changes.get(last).joined(change);
@@ -58,7 +58,7 @@ final class ChangeBook {
   }
 
   /** The last change of a device that stands. */
-  Optional<Change> toUndo(String device) {
+  public Optional<Change> toUndo(String device) {
     for (int i = changes.size() - 1; i >= 0; i--) {
       if (changes.get(i).device().equals(device) && !changes.get(i).undone()) {
         return Optional.of(changes.get(i));
@@ -68,7 +68,7 @@ final class ChangeBook {
   }
 
   /** The change of a device that was taken back last. */
-  Optional<Change> toRedo(String device) {
+  public Optional<Change> toRedo(String device) {
     for (Change change : changes) {
       if (change.device().equals(device) && change.undone()) {
         return Optional.of(change);
@@ -78,7 +78,7 @@ final class ChangeBook {
   }
 
   /** Notes that a change was taken back, or brought again. */
-  void mark(Change change, boolean undone) {
+  public void mark(Change change, boolean undone) {
     changes.set(changes.indexOf(change), change.withUndone(undone));
     write();
   }

@@ -32,21 +32,22 @@ public record Edit(String path, Optional<DocumentNode> from, Optional<DocumentNo
   }
 
   /** The change that takes this one back. */
-  Edit reversed() {
+  public Edit reversed() {
     return new Edit(path, to, from);
   }
 
   /** Whether the field still is what its user saw. */
-  boolean isCurrent(ObjectNode root) {
+  public boolean isCurrent(ObjectNode root) {
     return same(now(root), from);
   }
 
   /** What stands at the field. */
-  Optional<DocumentNode> now(ObjectNode root) {
+  public Optional<DocumentNode> now(ObjectNode root) {
     return edit().find(root);
   }
 
-  static boolean same(Optional<DocumentNode> one, Optional<DocumentNode> other) {
+  /** Whether two values, or nothing and nothing, are the same. */
+  public static boolean same(Optional<DocumentNode> one, Optional<DocumentNode> other) {
     return one.isPresent() == other.isPresent()
         && (one.isEmpty() || SameValue.of(one.get(), other.get()));
   }

@@ -1,4 +1,5 @@
 // @ts-check
+import { effect, untracked } from '@preact/signals';
 import { render } from 'preact';
 import { takeKey } from './api.js';
 import { html } from './html.js';
@@ -6,13 +7,14 @@ import { Folder } from './folder.js';
 import { Job } from './job.js';
 import { Enter } from './enter.js';
 import { Conflict, Notice, Spoken } from './notices.js';
-import { busy, connected, entering, job, shop, start, step } from './state.js';
+import { openSheet, reload, sheet, Shop, shopStep } from './shop.js';
+import { atShop, busy, connected, entering, job, shop, shopChanged, start, step } from './state.js';
 
 function Page() {
   const inJob = job.value !== null;
-  document.title = inJob ? (job.value.document?.job?.number ?? job.value.file) + ' · Trammel' : 'Trammel';
+  document.title = sheet.value ? 'The shop · Trammel' : inJob ? (job.value.document?.job?.number ?? job.value.file) + ' · Trammel' : 'Trammel';
   return html`
-    ${entering.value ? html`<${Enter} />` : inJob ? html`<${Job} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
+    ${entering.value ? html`<${Enter} />` : sheet.value ? html`<${Shop} />` : inJob ? html`<${Job} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
     <${Notice} />
     <${Conflict} />
     <${Spoken} />
@@ -23,15 +25,22 @@ function Page() {
 
 window.addEventListener('keydown', (event) => {
   const typing = event.target instanceof HTMLElement && ['INPUT', 'TEXTAREA', 'SELECT'].includes(event.target.tagName);
-  if (!job.value || typing || !(event.ctrlKey || event.metaKey)) return;
+  if (!(job.value || sheet.value) || typing || !(event.ctrlKey || event.metaKey)) return;
   const key = event.key.toLowerCase();
   if (key === 'z' || key === 'y') {
     event.preventDefault();
-    step(key === 'y' || event.shiftKey ? 'redo' : 'undo');
+    (sheet.value ? shopStep : step)(key === 'y' || event.shiftKey ? 'redo' : 'undo');
   }
 });
 
 takeKey();
+effect(() => {
+  const wanted = atShop.value;
+  untracked(() => openSheet(wanted));
+});
+effect(() => {
+  if (shopChanged.value > 0) untracked(reload);
+});
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 root.replaceChildren();
 render(html`<${Page} />`, root);

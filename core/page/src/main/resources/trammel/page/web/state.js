@@ -27,6 +27,10 @@ export const conflict = signal(null);
 /** What is said aloud. */
 export const spoken = signal('');
 export const entering = signal(false);
+/** The table of the shop that the address names; null for none. */
+export const atShop = signal(/** @type {string | null} */ (null));
+/** How often the shop's catalog or ledger has changed since the page was opened. */
+export const shopChanged = signal(0);
 
 export const units = computed(() => job.value?.units ?? 'us');
 
@@ -144,6 +148,7 @@ async function hear() {
 async function route() {
   const at = new URLSearchParams(location.hash.slice(1));
   const file = at.get('job');
+  atShop.value = at.get('shop');
   if (!file) {
     batch(() => {
       job.value = null;
@@ -208,8 +213,26 @@ async function refresh() {
 const own = new Set();
 const PLAIN_NOTICE_MS = 8000;
 
+/** What stands for the shop's catalog and ledger where news are told. */
+const SHOP = 'catalog';
+let shopKnown = '';
+
+/** Prices and limits of the open job may be others now. @param {string} revision */
+function hearOfShop(revision) {
+  const first = shopKnown === '';
+  if (revision === shopKnown) return;
+  shopKnown = revision;
+  if (first) return;
+  shopChanged.value++;
+  if (job.value) work(job.value);
+}
+
 /** @param {{file: string, revision: string}} news */
 function heard(news) {
+  if (news.file === SHOP) {
+    hearOfShop(news.revision);
+    return;
+  }
   const now = job.value;
   const mine = own.delete(news.revision);
   if (now && news.file === now.file && news.revision !== now.revision && !sending) {

@@ -193,6 +193,27 @@ public final class CatalogReader {
     return assembly.catalog(priceDates, priceSources);
   }
 
+  /**
+   * An entry as the files write it, later ones over earlier ones.
+   *
+   * @param section key of its section
+   * @param name its name; that of the section where the section is one entry itself
+   * @param node what is written of it
+   * @param units what its bare numbers mean
+   */
+  public record Written(String section, String name, ObjectNode node, UnitSystem units) {}
+
+  /** Every entry that has been read so far, whether or not a catalog can be made of it. */
+  public List<Written> written() {
+    List<Written> written = new ArrayList<>();
+    for (int i = 0; i < sections.size(); i++) {
+      for (CatalogEntry entry : entries.get(i).all()) {
+        written.add(new Written(sections.get(i).key(), entry.key(), entry.node(), entry.units()));
+      }
+    }
+    return written;
+  }
+
   // Files
 
   private void readFolder(Path folder) {

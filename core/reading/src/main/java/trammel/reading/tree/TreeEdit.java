@@ -13,7 +13,8 @@ public final class TreeEdit {
 
   /**
    * @param where its path, keys joined by dots and positions in brackets, such as {@code
-   *     measured.obstacles[0].name}, and who asks for it, for messages
+   *     measured.obstacles[0].name}, keys with dots or brackets of their own in double quotes, and
+   *     who asks for it, for messages
    * @throws BadInputException if it is no such path
    */
   public TreeEdit(Location where) {
@@ -160,16 +161,49 @@ public final class TreeEdit {
    * @throws BadInputException if it is no such path
    */
   public static List<String> steps(Location where) {
-    String[] found = where.path().replace("[", ".[").split("\\.", -1);
-    for (String step : found) {
-      if (step.isBlank() || step.startsWith("[") && !isPosition(step)) {
+    List<String> found = new ArrayList<>();
+    String rest = where.path();
+    while (rest != null) {
+      boolean quoted = rest.startsWith("\"");
+      int end = quoted ? rest.indexOf('"', 1) + 1 : end(rest);
+      String step = quoted && end > 0 ? rest.substring(1, end - 1) : rest.substring(0, end);
+      if (step.isBlank() || step.startsWith("[") && (quoted || !isPosition(step))) {
         throw refusedPath(where);
       }
+      found.add(step);
+      rest = behind(rest, end, where);
     }
-    if (found.length > MOST_STEPS) {
+    if (found.size() > MOST_STEPS) {
       throw refusedPath(where);
     }
-    return List.of(found);
+    return List.copyOf(found);
+  }
+
+  /** Where the first step of a path ends: at a dot, or at the bracket of the next step. */
+  private static int end(String path) {
+    for (int i = 0; i < path.length(); i++) {
+      if (path.charAt(i) == '.' || i > 0 && path.charAt(i) == '[') {
+        return i;
+      }
+    }
+    return path.length();
+  }
+
+  /** What follows a step; null at the end. */
+  private static String behind(String path, int end, Location where) {
+    if (end == path.length()) {
+      return null;
+    }
+    return switch (path.charAt(end)) {
+      case '.' -> path.substring(end + 1);
+      case '[' -> path.substring(end);
+      default -> throw refusedPath(where);
+    };
+  }
+
+  /** A key as a step of a path: in double quotes where it has dots or brackets of its own. */
+  public static String step(String key) {
+    return key.indexOf('.') >= 0 || key.indexOf('[') >= 0 ? '"' + key + '"' : key;
   }
 
   /** The number of a position in brackets. */

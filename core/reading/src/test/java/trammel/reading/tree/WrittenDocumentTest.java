@@ -167,6 +167,26 @@ class WrittenDocumentTest {
   }
 
   @Test
+  void a_name_with_dots_or_brackets_of_its_own_stands_in_double_quotes() {
+    WrittenDocument catalog =
+        WrittenDocument.of("shop.yaml", "items:\n  nut-0.75:\n    price: 2\n");
+    assertEquals(
+        catalog.text().replace("2", "3"),
+        catalog.with("items.\"nut-0.75\".price", text("3")).text());
+    String added = catalog.with("suppliers.\"A. [B]\".freight", text("9")).text();
+    assertEquals(
+        "9",
+        ((NumberNode)
+                new TreeEdit(new Location("test", 0, 0, "suppliers.\"A. [B]\".freight"))
+                    .find(DocumentReader.read("shop.yaml", added))
+                    .orElseThrow())
+            .text());
+    for (String path : List.of("items.\"nut", "items.\"nut\"x", "items.\"\"", "\"[0]\"")) {
+      assertThrows(BadInputException.class, () -> catalog.with(path, text("1")), path);
+    }
+  }
+
+  @Test
   void line_ends_of_another_system_and_a_last_line_without_one_stay() {
     WrittenDocument job = WrittenDocument.of("job.yaml", "job:\r\n  number: 1\r\n  date: x");
     assertEquals(

@@ -1,0 +1,108 @@
+package trammel.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trammel.page.folder.Plain;
+import trammel.page.folder.Refused;
+import trammel.page.http.Answer;
+import trammel.page.http.Request;
+import trammel.page.http.Routes;
+import trammel.page.shop.ShopTables;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.FlagNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.ObjectNode;
+import trammel.reading.tree.TextNode;
+
+/** What is asked about the shop's own tables: looking at them, changing them, taking back. */
+final class TableRoutes {
+  private static final int CONFLICT = 409;
+
+  private final ShopTables tables;
+  private final News news;
+
+  TableRoutes(ShopTables tables, News news) {
+    this.tables = tables;
+    this.news = news;
+  }
+
+  void addTo(Routes routes) {
+    routes
+        .on("GET", "/api/tables", request -> Answer.json(tables.catalog(request.device())))
+        .on("GET", "/api/tables/prices", request -> Answer.json(tables.prices(request.device())))
+        .on("GET", "/api/tables/stock", request -> Answer.json(tables.stock(request.device())))
+        .on("POST", "/api/tables/edit", this::edit)
+        .on("POST", "/api/tables/undo", this::undo)
+        .on("POST", "/api/tables/redo", this::redo)
+        .on("POST", "/api/tables/prices/list", this::list);
+  }
+
+  private Answer edit(Request request) {
+    List<Map<String, Object>> conflicts = tables.make(request.device(), request.json());
+    if (conflicts.isEmpty()) {
+      return done();
+    }
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("refused", "It was changed elsewhere while it was changed here.");
+    json.put("conflicts", conflicts);
+    return Answer.json(CONFLICT, json);
+  }
+
+  private Answer undo(Request request) {
+    tables.undo(request.device());
+    return done();
+  }
+
+  private Answer redo(Request request) {
+    tables.redo(request.device());
+    return done();
+  }
+
+  private Answer done() {
+    news.changed();
+    return Answer.json(Map.of("done", true));
+  }
+
+  /** What a supplier's list would change, or has changed. */
+  private Answer list(Request request) {
+    ObjectNode json = request.json();
+    boolean write = flag(json, "write");
+    Map<String, Object> answer = new LinkedHashMap<>();
+    tables.list(
+        lines(json),
+        word(json, "source"),
+        write,
+        (words, far) -> {
+          answer.put("words", words);
+          answer.put("far_off", far);
+        });
+    answer.put("written", write);
+    if (write) {
+      news.changed();
+    }
+    return Answer.json(answer);
+  }
+
+  private static List<List<String>> lines(ObjectNode json) {
+    List<List<String>> lines = new ArrayList<>();
+    if (json.find("lines").orElse(null) instanceof ListNode list) {
+      for (DocumentNode line : list.entries()) {
+        if (!(Plain.of(line) instanceof List<?> cells)) {
+          throw new Refused(400, "A list is lines of cells.");
+        }
+        lines.add(cells.stream().map(String::valueOf).toList());
+      }
+    }
+    return lines;
+  }
+
+  private static boolean flag(ObjectNode json, String key) {
+    return json.find(key).orElse(null) instanceof FlagNode flag && flag.value();
+  }
+
+  private static String word(ObjectNode json, String key) {
+    return json.find(key).orElse(null) instanceof TextNode text ? text.text() : "";
+  }
+}

@@ -1,0 +1,40 @@
+package trammel.page.bench;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import trammel.ledger.LedgerPlace;
+
+/** The files of a shop on which the price of every job depends. */
+final class ShopFiles {
+  private ShopFiles() {}
+
+  /** Names, sizes and times of the files: one state of them is told from another by it. */
+  static String state(Path folder) {
+    List<String> files = new ArrayList<>();
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.resolve("catalog"))) {
+      for (Path file : all) {
+        files.add(state(file, file.getFileName().toString()));
+      }
+    } catch (IOException none) {
+      files.add("none");
+    }
+    Collections.sort(files);
+    files.add(state(folder.resolve(LedgerPlace.NAME), LedgerPlace.NAME));
+    return Integer.toHexString(String.join("\n", files).hashCode());
+  }
+
+  private static String state(Path file, String name) {
+    try {
+      BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
+      return name + " " + now.size() + " " + now.lastModifiedTime().toMillis();
+    } catch (IOException none) {
+      return name + " none";
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package trammel.page.shop;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trammel.app.commandline.CommandFailure;
+import trammel.app.files.Csv;
+import trammel.app.files.CsvReader;
+import trammel.app.files.CsvText;
+import trammel.app.ledger.ShopLedger;
+import trammel.app.ledger.TableReader;
+import trammel.app.rack.RackFile;
+import trammel.ledger.Ledger;
+import trammel.page.bench.Bench;
+import trammel.page.folder.Edit;
+import trammel.page.folder.Plain;
+import trammel.page.folder.Refused;
+import trammel.planning.rack.Rack;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
+import trammel.reading.tree.BadInputException;
+import trammel.reading.tree.DocumentNode;
+import trammel.reading.tree.ListNode;
+import trammel.reading.tree.Location;
+import trammel.reading.tree.Problem;
+import trammel.reading.tree.TextNode;
+
+/**
+ * What is on the rack, as the table that {@code ledger tables} writes and {@code ledger take}
+ * reads: it is counted anew as a whole.
+ */
+final class StockTable implements ShopTable {
+  /** The path of the one cell that the table is. */
+  static final String PATH = "stock";
+
+  private static final Location NOWHERE = new Location("change", 0, 0, "");
+
+  private final Bench bench;
+
+  StockTable(Bench bench) {
+    this.bench = bench;
+  }
+
+  private ShopLedger ledger() {
+    return bench.with(workbench -> workbench.shopLedger(UnitSystem.US));
+  }
+
+  /** The lines of the table, without its head. */
+  List<List<String>> lines() {
+    return lines(ledger().rack());
+  }
+
+  private static List<List<String>> lines(Rack rack) {
+    List<CsvReader.Row> rows = CsvReader.rows(RackFile.text(rack, UnitSystem.US));
+    return rows.subList(1, rows.size()).stream().map(StockTable::cells).toList();
+  }
+
+  private static List<String> cells(CsvReader.Row row) {
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < RackFile.COLUMNS.size(); i++) {
+      cells.add(CsvText.meant(row.cell(i)));
+    }
+    return cells;
+  }
+
+  private static DocumentNode node(List<List<String>> lines) {
+    List<DocumentNode> rows = new ArrayList<>();
+    for (List<String> line : lines) {
+      rows.add(
+          new ListNode(
+              NOWHERE,
+              line.stream().<DocumentNode>map(cell -> new TextNode(NOWHERE, cell)).toList()));
+    }
+    return new ListNode(NOWHERE, rows);
+  }
+
+  private static Optional<DocumentNode> whole(Optional<DocumentNode> given) {
+    return given.isEmpty() ? Optional.of(node(List.of())) : given;
+  }
+
+  private boolean is(Optional<DocumentNode> lines, List<List<String>> now) {
+    return Edit.same(whole(lines), Optional.of(node(now)));
+  }
+
+  @Override
+  public List<Conflict> conflicts(List<Edit> asked) {
+    List<List<String>> now = lines();
+    return asked.stream()
+        .filter(edit -> !is(edit.from(), now) && !is(edit.to(), now))
+        .map(edit -> new Conflict(edit.path(), now))
+        .toList();
+  }
+
+  @Override
+  public List<Edit> make(List<Edit> asked) {
+    List<Edit> noted = new ArrayList<>();
+    for (Edit edit : asked) {
+      List<List<String>> before = lines();
+      take(whole(edit.to()).orElseThrow(), before);
+      noted.add(new Edit(PATH, Optional.of(node(before)), Optional.of(node(lines()))));
+    }
+    return noted;
+  }
+
+  @Override
+  public void repeat(List<Edit> noted) {
+    for (Edit edit : noted) {
+      List<List<String>> now = lines();
+      if (is(edit.from(), now)) {
+        take(whole(edit.to()).orElseThrow(), now);
+      }
+    }
+  }
+
+  private void take(DocumentNode lines, List<List<String>> seen) {
+    Csv csv = new Csv().row(RackFile.COLUMNS.toArray());
+    for (Object line : (List<?>) Plain.of(lines)) {
+      csv.row(((List<?>) line).stream().map(cell -> CsvText.safe(String.valueOf(cell))).toArray());
+    }
+    Path folder = null;
+    try {
+      folder = Files.createTempDirectory("trammel-stock");
+      Path file = folder.resolve("the page");
+      Files.writeString(file, csv.text());
+      take(file, seen);
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotWrite(Path.of("trammel-stock"), refused);
+    } finally {
+      forget(folder == null ? null : folder.resolve("the page"));
+      forget(folder);
+    }
+  }
+
+  private void take(Path file, List<List<String>> seen) {
+    TableReader tables = new TableReader(bench.catalog(), new QuantityPrinter(UnitSystem.US));
+    try {
+      // Read once before a ledger is made: a table that is refused leaves none behind.
+      tables.read(file, List.of(), Rack.EMPTY);
+    } catch (BadInputException wrong) {
+      throw new BadInputException(wrong.problems().stream().map(StockTable::inTable).toList());
+    }
+    try (Ledger ledger = ledger().open(remark -> {})) {
+      ledger.asOne(
+          () -> {
+            Rack now = ledger.rackStock().rack();
+            if (!lines(now).equals(seen)) {
+              throw new Refused(
+                  409, "The rack was changed at this moment; look at it and enter it again.");
+            }
+            tables.read(file, ledger.closedJobs().all(), now).carryOut().accept(ledger);
+            return null;
+          });
+    }
+  }
+
+  /** A problem of a line by the cell of the table: {@code stock[2].length}. */
+  private static Problem inTable(Problem problem) {
+    return new Problem(
+        PATH,
+        0,
+        PATH + "[" + (problem.line() - 2) + "]." + problem.field(),
+        problem.given(),
+        problem.allowed(),
+        problem.remedy(),
+        problem.severity());
+  }
+
+  private static void forget(Path file) {
+    try {
+      if (file != null) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException left) {
+      // The system clears the folder of temporary files by itself.
+      return;
+    }
+  }
+}

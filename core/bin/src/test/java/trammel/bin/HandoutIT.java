@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -53,17 +54,36 @@ class HandoutIT {
     return copy.run("quote", job.toString(), "--quiet", "--out", folder.toString());
   }
 
-  /** What the demonstration pickup's quote said and wrote, made once and only read. */
+  /** What a demonstration job's quote said and wrote, made once and only read. */
   private record Given(Launch.Ended ended, Path folder) {}
 
-  private static Given pickup;
+  private static final Map<String, Given> GIVEN = new HashMap<>();
+
+  private static Given given(String job, String units) throws Exception {
+    String name = job + "-" + units;
+    if (!GIVEN.containsKey(name)) {
+      Path folder = shop.resolve(name);
+      String file = copy.demoJob(job).toString();
+      Launch.Ended ended =
+          copy.run("quote", file, "--quiet", "--units", units, "--out", folder.toString());
+      GIVEN.put(name, new Given(ended, folder));
+    }
+    return GIVEN.get(name);
+  }
 
   private static Given pickup() throws Exception {
-    if (pickup == null) {
-      Path folder = shop.resolve("pickup");
-      pickup = new Given(quote(copy.demoJob("pickup"), folder), folder);
+    return given("pickup", "us");
+  }
+
+  /** A copy of what was handed out, to be spoiled. */
+  private static Path copied(Path folder, String name) throws IOException {
+    Path into = shop.resolve(name);
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.toList()) {
+        Files.copy(file, into.resolve(folder.relativize(file)));
+      }
     }
-    return pickup;
+    return into;
   }
 
   private static List<Path> files(Path folder, String end) throws IOException {
@@ -108,8 +128,8 @@ class HandoutIT {
   @ParameterizedTest
   @ValueSource(strings = {"pickup", "sedan"})
   void everyPageOfADemoJobCanBePrinted(String job) throws Exception {
-    Path folder = shop.resolve("out-" + job);
-    Launch.Ended ended = quote(copy.demoJob(job), folder);
+    Path folder = given(job, "us").folder();
+    Launch.Ended ended = given(job, "us").ended();
     assertTrue(ended.exitCode() <= STOP, ended.err());
     assertEquals("", ended.err(), "--quiet tells nothing");
     assertEquals(List.of(), troubles(folder));
@@ -126,16 +146,8 @@ class HandoutIT {
   @ParameterizedTest
   @CsvSource({"pickup, us", "pickup, metric", "sedan, us", "sedan, metric"})
   void everythingOnPaperIsWithinItsMarginsAndSaysStop(String job, String units) throws Exception {
-    Path folder = shop.resolve("paper-" + job + "-" + units);
-    Launch.Ended ended =
-        copy.run(
-            "quote",
-            copy.demoJob(job).toString(),
-            "--quiet",
-            "--units",
-            units,
-            "--out",
-            folder.toString());
+    Path folder = given(job, units).folder();
+    Launch.Ended ended = given(job, units).ended();
     assertEquals(STOP, ended.exitCode(), ended.err());
     List<String> outside = new ArrayList<>();
     for (String document : DOCUMENTS.keySet()) {
@@ -156,8 +168,8 @@ class HandoutIT {
     if (job.equals("sedan")) {
       // Its coils stand over their shocks: one set of brackets, under one name.
       String floor = joined(folder.resolve("floor/floor-packet.pdf"));
-      assertTrue(floor.contains("\u2610 frame bracket of shock-left"), floor);
-      assertFalse(floor.contains("bracket of spring-left"), floor);
+      assertTrue(floor.contains("\u2610 frame bracket of left shock"), floor);
+      assertFalse(floor.contains("bracket of left spring"), floor);
     }
     // Only who drives on air is told to look after it.
     String owner = joined(folder.resolve("customer/handover.pdf"));
@@ -205,13 +217,13 @@ class HandoutIT {
             "a finder along the rail's underside reads -0.6 deg now, rising to the front (-0.5 deg"
                 + " at ride)"),
         floor);
-    int axle = floor.indexOf("\u2610 axle bracket of lower-left, part no. 1");
+    int axle = floor.indexOf("\u2610 axle bracket of left lower bar, part no. 1");
     int set = floor.indexOf("\u2610 axle, set under the frame");
-    int frame = floor.indexOf("\u2610 frame bracket of lower-left, part no. 1");
+    int frame = floor.indexOf("\u2610 frame bracket of left lower bar, part no. 1");
     int proof = floor.indexOf("\u2610 bars and diagonals, which prove the brackets");
     assertTrue(0 < axle && axle < set && set < frame && frame < proof, floor);
     String block = floor.substring(frame, floor.indexOf("\u2610", frame + 1));
-    assertTrue(block.contains("Finder along lower-left, rising to the front"), block);
+    assertTrue(block.contains("Finder along left lower bar, rising to the front"), block);
     assertTrue(block.contains("set and tacked by"), block);
   }
 
@@ -229,6 +241,19 @@ class HandoutIT {
       assertTrue(order.contains(words), words + " is not in: " + order);
     }
     assertFalse(order.contains("plate-0.250"), "keys of the catalog are no words");
+    // Each page goes to another house: who orders, the number, the day and what stops the job.
+    List<String> letters = PdfPages.texts(pickup().folder().resolve("office/material-order.pdf"));
+    assertTrue(letters.size() > 5, "suppliers: " + letters.size());
+    for (int i = 0; i < letters.size(); i++) {
+      String letter = letters.get(i).replaceAll("\\s+", " ");
+      for (String words :
+          List.of(
+              "1 Example Street, Anytown (invented) 555-0100",
+              HEADLINE,
+              "order no. D-101-" + (i + 1) + " placed on 2026-11-25")) {
+        assertTrue(letter.contains(words), words + " is not in: " + letter);
+      }
+    }
   }
 
   /** Every seam of the floor's weld list is looked over by its number; the owner's own sheet. */
@@ -370,8 +395,7 @@ class HandoutIT {
   /** What the customer gets says nothing of the shop's overhead and contingency. */
   @Test
   void theCustomersQuoteKeepsTheShopsOwnFiguresBack() throws Exception {
-    Path folder = shop.resolve("back");
-    quote(copy.demoJob("sedan"), folder);
+    Path folder = given("sedan", "us").folder();
     String quote = Files.readString(folder.resolve("customer/quote.html"));
     assertFalse(quote.contains("overhead") || quote.contains("contingency"));
     assertTrue(quote.contains("customer: name, date, signature"));
@@ -419,11 +443,10 @@ class HandoutIT {
 
   @Test
   void aSheetThatWasFilledInStopsTheNextQuote() throws Exception {
-    Path folder = shop.resolve("again");
-    assertEquals(STOP, quote(copy.demoJob("pickup"), folder).exitCode());
-    assertEquals(STOP, quote(copy.demoJob("pickup"), folder).exitCode(), "unchanged: replaced");
+    Path folder = copied(given("sedan", "us").folder(), "again");
+    assertEquals(STOP, quote(copy.demoJob("sedan"), folder).exitCode(), "unchanged: replaced");
     Files.writeString(folder.resolve("floor/fitup.csv"), "filled in");
-    Launch.Ended ended = quote(copy.demoJob("pickup"), folder);
+    Launch.Ended ended = quote(copy.demoJob("sedan"), folder);
     assertEquals(BAD_INPUT, ended.exitCode());
     assertTrue(ended.err().contains("floor/fitup.csv"), ended.err());
     assertEquals("filled in", Files.readString(folder.resolve("floor/fitup.csv")));
@@ -434,15 +457,7 @@ class HandoutIT {
   @CsvSource({"pickup, us, 279.4, 215.9", "sedan, metric, 297, 210"})
   void theArrangementIsOneSheetWithEveryNumberOnceAndInItsTable(
       String job, String units, double widthMm, double heightMm) throws Exception {
-    Path folder = shop.resolve("arrangement-" + job);
-    copy.run(
-        "quote",
-        copy.demoJob(job).toString(),
-        "--quiet",
-        "--units",
-        units,
-        "--out",
-        folder.toString());
+    Path folder = given(job, units).folder();
     String svg = Files.readString(folder.resolve("drawings/arrangement.svg"));
     Matcher texts =
         Pattern.compile(

@@ -50,6 +50,20 @@ final class PdfPages {
     }
   }
 
+  /** The text of each page. */
+  static List<String> texts(Path pdf) throws IOException {
+    List<String> texts = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        texts.add(stripper.getText(document));
+      }
+    }
+    return texts;
+  }
+
   static String text(Path pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
       return new PDFTextStripper().getText(document);
@@ -69,7 +83,27 @@ final class PdfPages {
         ink(document, i, where, troubles);
       }
     }
+    heads(pdf, troubles);
     return troubles;
+  }
+
+  /** A table's head that ends a page and begins the next stands over nothing. */
+  private static void heads(Path pdf, List<String> troubles) throws IOException {
+    List<List<String>> pages = texts(pdf).stream().map(PdfPages::body).toList();
+    for (int i = 0; i + 1 < pages.size(); i++) {
+      List<String> page = pages.get(i);
+      List<String> next = pages.get(i + 1);
+      boolean both = !page.isEmpty() && !next.isEmpty();
+      if (both && page.get(page.size() - 1).equals(next.get(0))) {
+        troubles.add(
+            pdf.getFileName() + ", page " + (i + 1) + ": nothing under its head " + next.get(0));
+      }
+    }
+  }
+
+  /** The lines of a page without its foot, which has its number. */
+  private static List<String> body(String page) {
+    return page.lines().filter(line -> !line.isBlank() && !line.matches(".*\\d+ / \\d+")).toList();
   }
 
   private static void fonts(PDResources resources, String where, List<String> troubles)

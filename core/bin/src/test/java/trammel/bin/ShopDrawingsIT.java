@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trammel.app.drawings.ArrangementSheet;
+import trammel.app.drawings.Drawing;
 import trammel.app.drawings.ShopDrawings;
 import trammel.app.drawings.ShopJob;
 import trammel.app.drawings.TitleBlock;
@@ -78,6 +79,7 @@ class ShopDrawingsIT {
       Assembly assembly,
       ArrangementSheet arrangement,
       List<SheetTexts.Text> texts,
+      List<SheetLines> sheets,
       UnitSystem units) {
     Rails rails() {
       return draft.layout().chassis().rails();
@@ -97,11 +99,26 @@ class ShopDrawingsIT {
             NotchCut.of(draft.layout(), draft.linkageSite()),
             print);
     TitleBlock block =
-        new TitleBlock("shop", "1", "vehicle", "arrangement of", "2026-11-25", "inches", 1, 1);
+        new TitleBlock(
+            "Shop of a Very Long Name & Sons, Chassis and Frame Works at the Old Mill, Upper Yard",
+            "D-101-2026-REVISED-FOR-THE-SECOND-OWNER",
+            "Three-quarter-ton pickup, crew cab, long bed, ladder frame with open channel rails, "
+                + "second axle, and whatever else a vehicle may be called",
+            "arrangement of",
+            "2026-11-25",
+            units == UnitSystem.US ? "inches" : "millimetres",
+            1,
+            1);
     ArrangementSheet arrangement =
         new ArrangementSheet(draft.layout(), new VehicleScene(assembly), print, block, "");
-    byte[] pdf = PdfSheets.of(ShopDrawings.of(job, arrangement));
-    return new Drawn(draft, assembly, arrangement, SheetTexts.of(pdf), units);
+    List<Drawing> sheets = ShopDrawings.of(job, arrangement);
+    return new Drawn(
+        draft,
+        assembly,
+        arrangement,
+        SheetTexts.of(PdfSheets.of(sheets)),
+        sheets.stream().map(sheet -> new SheetLines(sheet.svg())).toList(),
+        units);
   }
 
   private static Drawn demo(String job, UnitSystem units) {
@@ -277,12 +294,34 @@ class ShopDrawingsIT {
     assertEquals(List.of(), SheetTexts.overwritten(demo(job, units).texts));
   }
 
+  /** Of the longest names too, of which the title block has the beginning. */
+  @ParameterizedTest
+  @CsvSource({"pickup, US", "sedan, METRIC"})
+  void noDimensionLineCrossesAnotherOrATextAndNoSymbolTouchesOne(String job, UnitSystem units) {
+    theLinesKeepClear(demo(job, units));
+  }
+
+  private static void theLinesKeepClear(Drawn drawn) {
+    int dimensions = 0;
+    List<String> wrong = new ArrayList<>();
+    for (SheetLines lines : drawn.sheets) {
+      String where = "sheet " + (drawn.sheets.indexOf(lines) + 1) + ": ";
+      lines.crossings().forEach(crossing -> wrong.add(where + crossing));
+      lines.struck().forEach(struck -> wrong.add(where + struck));
+      lines.ringed().forEach(ringed -> wrong.add(where + ringed));
+      dimensions += lines.count();
+    }
+    assertEquals(List.of(), wrong);
+    assertTrue(dimensions > 50, "dimension lines found: " + dimensions);
+  }
+
   /** The other two of both jobs and both units. */
   @Tag("long")
   @ParameterizedTest
   @CsvSource({"pickup, METRIC", "sedan, US"})
   void theOtherSheetsOfTheDemosHoldToo(String job, UnitSystem units) {
     noTextLiesOnAnother(job, units);
+    theLinesKeepClear(demo(job, units));
     everyPlateIsSetByTheSheets(demo(job, units));
     theNotchIsCutByItsSheet(demo(job, units));
   }
@@ -478,6 +517,7 @@ class ShopDrawingsIT {
       return;
     }
     assertEquals(List.of(), SheetTexts.overwritten(drawn.texts));
+    theLinesKeepClear(drawn);
     everyPlateIsSetByTheSheets(drawn);
     theNotchIsCutByItsSheet(drawn);
   }

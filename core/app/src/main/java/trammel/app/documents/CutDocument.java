@@ -55,7 +55,7 @@ public final class CutDocument {
       grid.row(
           Integer.toString(need.quantity()),
           paper.printer().length(need.cutLengthMm()),
-          need.name(),
+          paper.words().in(need.name()),
           paper.numbers().of(need.name()),
           need.ends());
     }

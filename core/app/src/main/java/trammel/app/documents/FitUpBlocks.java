@@ -63,12 +63,14 @@ final class FitUpBlocks {
     String number = paper.numbers().of(mount.part());
     Map<String, Object> block =
         block(
-            group + (number.isEmpty() ? "" : ", part no. " + number),
+            paper.words().in(group) + (number.isEmpty() ? "" : ", part no. " + number),
             grid(targets),
             sheet.angleOf(mount.part()).map(this::finder).orElse(BLANK));
     block.put(
         "joint",
-        model.figure(picture(mount.point(paper.draft().layout())), "Picture of the " + group));
+        model.figure(
+            picture(mount.point(paper.draft().layout())),
+            "Picture of the " + paper.words().in(group)));
     return block;
   }
 
@@ -90,7 +92,7 @@ final class FitUpBlocks {
 
   private String finder(FinderAngle angle) {
     return "Finder along "
-        + angle.what()
+        + paper.words().in(angle.what())
         + ": "
         + paper.printer().angle(angle.onStandsRad(), ANGLE_PLACES)
         + " on the stands now, "
@@ -112,7 +114,7 @@ final class FitUpBlocks {
   private Grid grid(List<Target> targets) {
     Grid grid = empty();
     for (Target target : targets) {
-      add(grid, target, target.what());
+      add(grid, target, paper.words().in(target.what()));
     }
     return grid;
   }
@@ -121,7 +123,8 @@ final class FitUpBlocks {
     Grid grid = empty();
     for (Target target : targets) {
       boolean bar = target.id().endsWith(".length");
-      add(grid, target, bar ? target.group() + ", " + target.what() : target.what());
+      String what = bar ? target.group() + ", " + target.what() : target.what();
+      add(grid, target, paper.words().in(what));
     }
     return grid;
   }

@@ -34,6 +34,7 @@ public final class FloorDocument {
 
   private final JobPaper paper;
   private final FitUpSheet sheet;
+  private final ShopJob drawn;
 
   /**
    * @param paper the job
@@ -42,6 +43,7 @@ public final class FloorDocument {
   public FloorDocument(JobPaper paper, FitUpSheet sheet) {
     this.paper = paper;
     this.sheet = sheet;
+    drawn = shopJob(paper);
   }
 
   /** The document. */
@@ -102,15 +104,17 @@ public final class FloorDocument {
 
   /** The set of sheets from which the floor builds. */
   public static List<Drawing> shopDrawings(JobPaper paper) {
-    ShopJob job =
-        ShopJob.of(
-            paper.scene().assembly(),
-            paper.draft().layout(),
-            paper.estimate().plan(),
-            paper.estimate().materials().bolts(),
-            NotchCut.of(paper.draft().layout(), paper.draft().linkageSite()),
-            paper.printer());
-    return ShopDrawings.of(job, arrangement(paper));
+    return ShopDrawings.of(shopJob(paper), arrangement(paper));
+  }
+
+  private static ShopJob shopJob(JobPaper paper) {
+    return ShopJob.of(
+        paper.scene().assembly(),
+        paper.draft().layout(),
+        paper.estimate().plan(),
+        paper.estimate().materials().bolts(),
+        NotchCut.of(paper.draft().layout(), paper.draft().linkageSite()),
+        paper.printer());
   }
 
   /** The part of the layout that a check names first; empty if it names none. */
@@ -159,7 +163,7 @@ public final class FloorDocument {
           length = paper.printer().length(strut.lengthMm());
         }
       }
-      grid.row(paper.numbers().of(name), name, length);
+      grid.row(paper.numbers().of(name), paper.words().in(name), length);
     }
     return grid;
   }
@@ -173,7 +177,7 @@ public final class FloorDocument {
           paper.amounts().value(judged.measure(), judged.value()),
           judged.title()
               + ": "
-              + judged.where()
+              + paper.words().in(judged.where())
               + "; good "
               + paper.amounts().good(judged.measure(), judged.limit()));
     }
@@ -207,8 +211,9 @@ public final class FloorDocument {
   private Grid rail(boolean left) {
     Grid grid =
         new Grid(
-            "llrrrr",
-            new int[] {34, 14, 13, 13, 13, 13},
+            "sllrrrr",
+            new int[] {7, 32, 13, 12, 12, 12, 12},
+            "mark",
             left ? "left rail" : "right rail",
             "on its",
             "rear edge",
@@ -216,9 +221,11 @@ public final class FloorDocument {
             "lower edge",
             "upper edge");
     QuantityPrinter printer = paper.printer();
+    Map<String, String> marks = ShopDrawings.railMarks(drawn, left);
     for (RailFoot foot :
         RailFoot.of(paper.scene().assembly(), paper.draft().layout().chassis().rails(), left)) {
       grid.row(
+          marks.getOrDefault(foot.part(), ""),
           foot.part(),
           foot.face().words(),
           printer.length(foot.rearMm()),
@@ -233,8 +240,9 @@ public final class FloorDocument {
   private Grid axleTube() {
     Grid grid =
         new Grid(
-            "lrrrrl",
-            new int[] {34, 14, 14, 13, 13, 12},
+            "slrrrrl",
+            new int[] {7, 33, 13, 13, 12, 12, 10},
+            "mark",
             "axle tube",
             "right edge",
             "left edge",
@@ -242,9 +250,11 @@ public final class FloorDocument {
             "out",
             "to its");
     QuantityPrinter printer = paper.printer();
+    Map<String, String> marks = ShopDrawings.axleMarks(drawn);
     for (AxleFoot foot :
         AxleFoot.of(paper.scene().assembly(), paper.draft().layout().chassis().axleCentre())) {
       grid.row(
+          marks.getOrDefault(foot.part(), ""),
           foot.part(),
           printer.length(foot.rightMm()),
           printer.length(foot.leftMm()),
@@ -258,7 +268,7 @@ public final class FloorDocument {
   private Grid struts() {
     Grid grid = new Grid("lb", new int[] {70, 30}, "mock-up strut in place of", "hole to hole");
     for (FitUpSheet.Strut strut : sheet.struts()) {
-      grid.row(strut.name(), paper.printer().length(strut.lengthMm()));
+      grid.row(paper.words().in(strut.name()), paper.printer().length(strut.lengthMm()));
     }
     return grid;
   }
@@ -274,7 +284,7 @@ public final class FloorDocument {
             "at ride");
     for (FitUpSheet.FinderAngle angle : sheet.angles()) {
       grid.row(
-          angle.what(),
+          paper.words().in(angle.what()),
           paper.printer().angle(angle.onStandsRad(), ANGLE_PLACES),
           paper.printer().angle(angle.fromFrameRad(), ANGLE_PLACES),
           paper.printer().angle(angle.atRideRad(), ANGLE_PLACES));
@@ -334,7 +344,7 @@ public final class FloorDocument {
           bolt.size().title() + " x " + paper.printer().length(bolt.choice().lengthMm()),
           paper.printer().torque(bolt.torqueNmm()),
           paper.printer().length(bolt.gripMm()),
-          bolt.where(),
+          paper.words().in(bolt.where()),
           BLANK);
     }
     return grid;

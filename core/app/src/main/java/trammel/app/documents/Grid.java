@@ -14,8 +14,13 @@ final class Grid {
   private final List<Body> bodies = new ArrayList<>();
   private final String kinds;
 
-  /** A group of at most this many rows stays on one page. */
+  /** A group of at most this many rows stays on one page, */
   private static final int KEPT = 14;
+
+  /** if its remarks make it no longer than this many lines, of so many letters about. */
+  private static final int KEPT_LINES = 30;
+
+  private static final int LETTERS = 55;
 
   private record Body(boolean titled, List<Map<String, Object>> rows) {}
 
@@ -100,13 +105,28 @@ final class Grid {
     return bodies.isEmpty();
   }
 
+  private static boolean isShort(Body body) {
+    return body.rows().size() <= KEPT
+        && body.rows().stream().mapToInt(Grid::lines).sum() <= KEPT_LINES;
+  }
+
+  private static int lines(Map<String, Object> row) {
+    int lines = 1;
+    if (row.get("cells") instanceof List<?> cells) {
+      for (Object cell : cells) {
+        lines += ((Map<?, ?>) cell).get("remark").toString().length() / LETTERS;
+      }
+    }
+    return lines;
+  }
+
   /** The table as the template takes it. */
   Map<String, Object> model() {
     Map<String, Object> model = new LinkedHashMap<>();
     model.put("columns", columns);
     List<Map<String, Object>> parts = new ArrayList<>();
     for (Body body : bodies) {
-      String style = body.titled() && body.rows().size() <= KEPT ? "keep" : "";
+      String style = body.titled() && isShort(body) ? "keep" : "";
       parts.add(Map.of("style", style, "rows", body.rows()));
     }
     model.put("bodies", parts);

@@ -74,7 +74,7 @@ public final class HandoverDocument {
   }
 
   private String words(String name) {
-    return new PartWords(paper.draft().layout()).in(name);
+    return paper.words().in(name);
   }
 
   private Grid looks() {
@@ -135,7 +135,7 @@ public final class HandoverDocument {
           Amounts.plain(bolt.quantity()),
           bolt.size().title() + " x " + paper.printer().length(bolt.choice().lengthMm()),
           paper.printer().torque(bolt.torqueNmm()),
-          new PartWords(paper.draft().layout()).in(bolt.where()));
+          words(bolt.where()));
     }
     return grid;
   }

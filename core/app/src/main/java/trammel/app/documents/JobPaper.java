@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.app.drawings.PartNumbers;
+import trammel.app.drawings.PartWords;
 import trammel.app.drawings.TitleBlock;
 import trammel.app.drawings.VehicleScene;
 import trammel.app.text.Amounts;
@@ -65,6 +66,11 @@ public record JobPaper(
 
   PartNumbers numbers() {
     return new PartNumbers(draft().layout());
+  }
+
+  /** Says in plain words what bars, springs and shocks are called by. */
+  PartWords words() {
+    return new PartWords(draft().layout());
   }
 
   /** A document that stays in the shop, its heading filled in. */

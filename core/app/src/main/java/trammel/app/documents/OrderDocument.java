@@ -27,12 +27,15 @@ public final class OrderDocument {
   private final MaterialOrder order;
   private final LocalDate placed;
   private final Catalog catalog;
+  private final Stops stops;
 
-  private OrderDocument(List<String> jobs, MaterialOrder order, LocalDate placed, Catalog catalog) {
+  private OrderDocument(
+      List<String> jobs, MaterialOrder order, LocalDate placed, Catalog catalog, Stops stops) {
     this.jobs = List.copyOf(jobs);
     this.order = order;
     this.placed = placed;
     this.catalog = catalog;
+    this.stops = stops;
   }
 
   /**
@@ -54,12 +57,9 @@ public final class OrderDocument {
       Stops stops) {
     String numbers = String.join(", ", jobs);
     DocumentModel model = new DocumentModel();
-    model.put("heading", "Material order");
     model.put("title", "Material order " + numbers);
     model.put("foot", JobPaper.shortened(stops.before("Material order for " + numbers)));
-    model.put(catalog.shop().letterhead());
-    model.put(stops);
-    model.put("suppliers", new OrderDocument(jobs, order, placed, catalog).suppliers());
+    model.put("suppliers", new OrderDocument(jobs, order, placed, catalog, stops).suppliers());
     return new PaperDocument("order", model, units);
   }
 
@@ -74,12 +74,18 @@ public final class OrderDocument {
   private Map<String, Object> supplier(SupplierOrder supplier, int count) {
     Optional<SupplierTerms> terms =
         Optional.ofNullable(catalog.suppliers().get(supplier.supplier()));
-    Map<String, Object> model = new LinkedHashMap<>();
+    // Each goes to another house: letterhead, heading and what stops the job stand on every one.
+    DocumentModel head = new DocumentModel().put(catalog.shop().letterhead()).put(stops);
+    Map<String, Object> model = new LinkedHashMap<>(head.values());
+    model.put("heading", "Material order");
     model.put("supplier", supplier.supplier());
     model.put("number", SupplierOrder.number(jobs, count));
     model.put("placed", placed.toString());
     model.put("jobs", String.join(", ", jobs));
-    model.put("address", terms.flatMap(SupplierTerms::address).orElse(TO_WRITE));
+    model.put(
+        "to",
+        supplier.supplier()
+            + terms.flatMap(SupplierTerms::address).map(address -> ", " + address).orElse(""));
     model.put("account", terms.flatMap(SupplierTerms::account).orElse(TO_WRITE));
     model.put(
         "deliver",

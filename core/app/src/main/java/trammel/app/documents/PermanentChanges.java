@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import trammel.app.drawings.PartWords;
 import trammel.planning.estimate.Counts;
 import trammel.planning.fitup.AxleFoot;
 import trammel.planning.fitup.RailFoot;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import trammel.app.drawings.LayoutView;
+import trammel.app.drawings.PartWords;
 import trammel.app.drawings.Viewpoint;
 import trammel.app.text.Amounts;
 import trammel.brackets.work.PlateNeed;
@@ -181,7 +182,7 @@ public final class QuoteDocument {
 
   /** What the numbers in the drawing are, in words. */
   private String key() {
-    PartWords words = new PartWords(paper.draft().layout());
+    PartWords words = paper.words();
     return paper.numbers().names().stream()
         .map(name -> paper.numbers().of(name) + " " + words.in(name))
         .collect(Collectors.joining(", "));

@@ -107,13 +107,13 @@ public final class RecordDocument {
     for (Target target : sheet.inOrderOfWork()) {
       if (!target.group().equals(group)) {
         group = target.group();
-        grid.group(group);
+        grid.group(paper.words().in(group));
       }
       String value =
           target.kind() == QuantityKind.ANGLE
               ? paper.printer().angle(target.plan())
               : paper.printer().length(target.plan());
-      grid.row(value, target.what(), "", "");
+      grid.row(value, paper.words().in(target.what()), "", "");
     }
     return grid;
   }
@@ -124,7 +124,7 @@ public final class RecordDocument {
     for (SectionCut cut : paper.estimate().materials().sections()) {
       StringBuilder names = new StringBuilder();
       for (TubeNeed need : cut.needs()) {
-        names.append(names.length() == 0 ? "" : ", ").append(need.name());
+        names.append(names.length() == 0 ? "" : ", ").append(paper.words().in(need.name()));
       }
       grid.row(cut.material().title() + ": " + names, "", "", "");
     }

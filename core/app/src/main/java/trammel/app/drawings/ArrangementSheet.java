@@ -1,5 +1,6 @@
 package trammel.app.drawings;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
@@ -198,26 +199,55 @@ public record ArrangementSheet(
           });
       label(Viewpoint.SIDE, "ground");
       label(Viewpoint.PLAN, "centre line");
-      front(windows.get(Viewpoint.SIDE));
-      front(windows.get(Viewpoint.PLAN));
+      front(Viewpoint.SIDE, "ground");
+      front(Viewpoint.PLAN, "centre line");
     }
 
     private void label(Viewpoint viewpoint, String name) {
       ViewWindow window = windows.get(viewpoint);
       double y = window.y(new Point3(0, 0, 0)) - 0.8;
-      paper.text(window.paperX() + 1, y, LETTERS_MM, Anchor.START, name);
+      paper.text(labelX(window, name), y, LETTERS_MM, Anchor.START, name);
     }
 
-    private void front(ViewWindow window) {
+    /** As far to the left as no dimension line runs down through the name. */
+    private double labelX(ViewWindow window, String name) {
+      double widthMm = Paper.widthMm(name, LETTERS_MM);
       double x = window.paperX() + 1;
-      double y = window.paperY() + window.heightMm() - 6;
-      paper.area(
-          new double[] {x, x + 3.5, x + 3.5},
-          new double[] {y, y - 1.2, y + 1.2},
-          "black",
-          Pen.FINE);
-      paper.line(x + 3.5, y, x + 7, y, Pen.EXISTING);
-      paper.text(x + 8, y + LETTERS_MM / 3, LETTERS_MM, Anchor.START, "FRONT");
+      if (window.viewpoint() == Viewpoint.SIDE) {
+        List<Double> lines =
+            PickUps.of(layout).stream().map(joint -> window.x(joint)).sorted().toList();
+        for (double line : lines) {
+          if (line > x - 0.5 && line < x + widthMm + 0.5) {
+            x = line + 1;
+          }
+        }
+      }
+      return x;
+    }
+
+    /** Where neither the vehicle nor a dimension nor the name of a datum is. */
+    private void front(Viewpoint viewpoint, String datum) {
+      ViewWindow window = windows.get(viewpoint);
+      Point3 origin = new Point3(0, 0, 0);
+      double bottom = window.paperY() + window.heightMm();
+      double right = window.paperX() + window.widthMm();
+      double datumY = window.y(origin);
+      List<Line2D> lines = new ArrayList<>(new SceneEdges(scene, window).lines());
+      lines.add(new Line2D.Double(window.paperX(), datumY, right, datumY));
+      double nameX = labelX(window, datum);
+      double nameMm = Paper.widthMm(datum, LETTERS_MM);
+      for (double up : new double[] {0.8, 0.8 + LETTERS_MM}) {
+        double y = datumY - up;
+        lines.add(new Line2D.Double(nameX, y, nameX + nameMm, y));
+      }
+      lines.add(new Line2D.Double(window.x(origin), window.paperY(), window.x(origin), bottom));
+      if (viewpoint == Viewpoint.SIDE) {
+        for (Point3 joint : PickUps.of(layout)) {
+          lines.add(new Line2D.Double(window.x(joint), window.y(joint), window.x(joint), bottom));
+          lines.add(new Line2D.Double(window.x(joint), window.y(joint), right, window.y(joint)));
+        }
+      }
+      FrontArrow.drawOn(paper, window, lines);
     }
 
     /** Joints along the vehicle and above ground at the side view, and across at the rear view. */
@@ -306,10 +336,10 @@ public record ArrangementSheet(
       return columns;
     }
 
-    /** A coil on a shock is drawn and counted with it. */
+    /** A coil that stands on a shock is drawn and counted with it. */
     private String pieces(PartsKey.Item item) {
       return switch (item.parts().size()) {
-        case 0 -> "on its shock";
+        case 0 -> "drawn with its shock";
         case 1 -> "1 piece";
         default -> item.parts().size() + " pieces";
       };

@@ -27,7 +27,8 @@ final class AxleSheets {
   private static final double AIR_MM = 30;
   private static final double GAP_MM = 5;
   private static final double LETTERS_MM = 2.3;
-  private static final double CELL_MM = 50;
+  private static final double CELL_MM = 39;
+  private static final double TABLES_MM = 132;
   private static final double TEXT_MM = 12;
 
   /** What is nearer to plumb than this reads as plumb. */
@@ -51,17 +52,17 @@ final class AxleSheets {
       return List.of();
     }
     List<SheetPage> pages = new ArrayList<>();
-    pages.add(picture());
     TableFlow flow =
         new TableFlow(
                 ShopSheet.LEFT_MM,
                 ShopSheet.rightMm(job.units()),
-                ShopSheet.TOP_MM,
+                ShopSheet.TOP_MM - 2,
                 ShopSheet.bottomMm(job.units()))
-            .from(ShopSheet.LEFT_MM, ShopSheet.TOP_MM)
+            .from(ShopSheet.rightMm(job.units()) - TABLES_MM, ShopSheet.TOP_MM - 2)
             .add(feetTable())
             .add(zeroTable());
-    for (int page = 0; page < flow.pages(); page++) {
+    pages.add(picture(flow));
+    for (int page = 1; page < flow.pages(); page++) {
       int number = page;
       pages.add(new SheetPage("table, axle of", "-", notes(), paper -> flow.drawOn(paper, number)));
     }
@@ -94,7 +95,12 @@ final class AxleSheets {
     return ends.computeIfAbsent(kind.letter(), letter -> scene(List.of(kind.shown())));
   }
 
-  private SheetPage picture() {
+  /** Width that the views have beside the tables (mm). */
+  private double roomMm() {
+    return ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - TABLES_MM - GAP_MM;
+  }
+
+  private SheetPage picture(TableFlow flow) {
     VehicleScene scene =
         scene(
             job.brackets().stream()
@@ -105,7 +111,7 @@ final class AxleSheets {
     double halfMm = Math.max(-reach.left(), reach.right()) + AIR_MM;
     double lowMm = reach.bottom() - AIR_MM / 2;
     double highMm = reach.top() + AIR_MM / 2;
-    double roomX = ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - VALUES_MM;
+    double roomX = roomMm() - VALUES_MM;
     double bodyMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
     double roomY = bodyMm / 2 - Balloons.ROW_MM - 4;
     int oneTo =
@@ -123,6 +129,7 @@ final class AxleSheets {
         paper -> {
           rear(paper, scene, window);
           ends(paper, endsY, 1.0 / endsTo);
+          flow.drawOn(paper, 0);
         });
   }
 
@@ -157,8 +164,7 @@ final class AxleSheets {
   }
 
   private int columns() {
-    double roomMm = ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM;
-    return (int) Math.floor(roomMm / CELL_MM);
+    return (int) Math.floor(roomMm() / CELL_MM);
   }
 
   private int rows() {
@@ -246,12 +252,12 @@ final class AxleSheets {
             "EDGES OF EVERY FOOT ON THE AXLE TUBE",
             List.of(
                 Column.words("", 6),
-                Column.words("part", 62),
-                Column.number("right edge", 20),
-                Column.number("left edge", 20),
-                Column.number("turned", 16),
-                Column.number("out", 16),
-                Column.words("to its", 16)));
+                Column.words("part", 54),
+                Column.number("right edge", 17),
+                Column.number("left edge", 16),
+                Column.number("turned", 14),
+                Column.number("out", 14),
+                Column.words("to its", 11)));
     for (AxleFoot foot : feet) {
       table.row(
           letters.getOrDefault(foot.part(), ""),
@@ -272,12 +278,12 @@ final class AxleSheets {
             "ZERO OF EVERY BRACKET ON THE AXLE",
             List.of(
                 Column.words("", 6),
-                Column.words("bracket, its zero", 62),
-                Column.words("half", 16),
-                Column.number("ahead", 18),
-                Column.number("up", 18),
-                Column.number("out", 18),
-                Column.number("turned", 18)));
+                Column.words("bracket, its zero", 58),
+                Column.words("half", 10),
+                Column.number("ahead", 14),
+                Column.number("up", 14.5),
+                Column.number("out", 15.5),
+                Column.number("turned", 14)));
     for (Map.Entry<String, Bracket> entry : job.brackets()) {
       Bracket bracket = entry.getValue();
       if (bracket.datum().kind().axle()) {

@@ -32,9 +32,11 @@ final class BarSheets {
   private static final int MOST_PER_SHEET = 3;
 
   private final ShopJob job;
+  private final PartWords words;
 
   BarSheets(ShopJob job) {
     this.job = job;
+    words = new PartWords(job.layout());
   }
 
   /** Bars that are sawn alike, by the first of them. */
@@ -51,9 +53,10 @@ final class BarSheets {
       Optional<Kind> same =
           kinds.stream().filter(kind -> isAlike(kind.tube, tube.get())).findFirst();
       if (same.isPresent()) {
-        same.get().names.add(bar.name());
+        same.get().names.add(words.in(bar.name()));
       } else {
-        kinds.add(new Kind(bar, tube.get(), scene(bar), new ArrayList<>(List.of(bar.name()))));
+        kinds.add(
+            new Kind(bar, tube.get(), scene(bar), new ArrayList<>(List.of(words.in(bar.name())))));
       }
     }
     return kinds;

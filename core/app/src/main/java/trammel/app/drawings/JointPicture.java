@@ -30,13 +30,16 @@ public final class JointPicture implements Drawing {
 
   private static final double LETTERS_MM = 2.4;
   private static final double RING_MM = 1.3;
-  private static final double ARROW_MM = 7;
+  private static final double ARROW_MM = 6;
 
   /** Room for the axes and their names in the lower left corner. */
   private static final double AXES_MM = 17;
 
   /** The frame stays within the picture, so that nothing cuts it off. */
   private static final double INSET_MM = 0.3;
+
+  /** Lines end within the frame (mm of the vehicle). */
+  private static final double WITHIN_MM = 2 * INSET_MM / SCALE;
 
   private final JointScene.Near near;
   private final Point3 joint;
@@ -90,10 +93,10 @@ public final class JointPicture implements Drawing {
     for (SeenLine line : lines()) {
       if (!line.hidden()) {
         Clip.within(
-                middle.xMm() - REACH_MM,
-                middle.yMm() - halfUpMm,
-                middle.xMm() + REACH_MM,
-                middle.yMm() + halfUpMm,
+                middle.xMm() - REACH_MM + WITHIN_MM,
+                middle.yMm() - halfUpMm + WITHIN_MM,
+                middle.xMm() + REACH_MM - WITHIN_MM,
+                middle.yMm() + halfUpMm - WITHIN_MM,
                 line)
             .ifPresent(
                 piece ->
@@ -130,7 +133,7 @@ public final class JointPicture implements Drawing {
   private void arrow(Paper paper, Vector3 axis, String name) {
     Point3 tip = eye.see(new Point3(axis.x(), axis.y(), axis.z()));
     double x = AXES_MM / 2 + 1;
-    double y = HEIGHT_MM - AXES_MM / 2;
+    double y = HEIGHT_MM - AXES_MM / 2 + 1;
     paper.line(x, y, x + ARROW_MM * tip.xMm(), y - ARROW_MM * tip.yMm(), Pen.FRAME);
     paper.text(
         x + ARROW_MM * tip.xMm(),

@@ -1,5 +1,6 @@
 package trammel.app.drawings;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,6 +48,13 @@ public record LayoutView(
   private static final double NOTE_MM = 2.5;
   private static final double BALLOON_MM = 2.5;
   private static final double CROSS_MM = 1.6;
+
+  private static final double FLAG_MM = 2.1;
+  private static final double FLAG_NEAR_MM = 10;
+  private static final double FLAG_FAR_MM = 40;
+
+  /** Ways from a part to its letter, down and to the right first. */
+  private static final double[] FLAG_TURNS_DEG = {45, 20, 70, 110, 135, 160, -20, -45, -135};
 
   /** A view is no higher than this on the paper, so that two stand on one page. */
   private static final double MOST_HEIGHT_MM = 112;
@@ -158,8 +166,27 @@ public record LayoutView(
       pickUpMarks();
       datums();
       ordinates();
+      front();
+      List<Flag> flags = flags();
+      flags.forEach(flag -> paper.line(flag.fromX(), flag.fromY(), flag.x(), flag.y(), Pen.ACCENT));
       balloons.values().forEach(this::balloon);
-      flags();
+      flags.forEach(this::flag);
+    }
+
+    /** From behind there is no front to point to. */
+    private void front() {
+      if (viewpoint == Viewpoint.REAR) {
+        return;
+      }
+      Point3 origin = new Point3(0, 0, 0);
+      List<Line2D> lines = new ArrayList<>(new SceneEdges(scene, frame).lines());
+      lines.add(new Line2D.Double(leftX, y(origin), rightX, y(origin)));
+      lines.add(new Line2D.Double(x(origin), topY, x(origin), bottomY));
+      for (Point3 joint : PickUps.of(layout)) {
+        lines.add(new Line2D.Double(x(joint), y(joint), x(joint), bottomY));
+        lines.add(new Line2D.Double(x(joint), y(joint), rightX, y(joint)));
+      }
+      FrontArrow.drawOn(paper, frame, lines);
     }
 
     private String scaleText() {
@@ -216,8 +243,12 @@ public record LayoutView(
       balloons.put(place, new Balloon(x(at), y(at), text));
     }
 
+    private static double halfMm(Balloon balloon) {
+      return Math.max(BALLOON_MM, Paper.widthMm(balloon.text(), NOTE_MM) / 2 + 0.6);
+    }
+
     private void balloon(Balloon balloon) {
-      double halfMm = Math.max(BALLOON_MM, Paper.widthMm(balloon.text(), NOTE_MM) / 2 + 0.6);
+      double halfMm = halfMm(balloon);
       double[] xs = {balloon.x() - halfMm, balloon.x() + halfMm};
       double[] ys = {balloon.y() - BALLOON_MM + 0.4, balloon.y() + BALLOON_MM - 0.4};
       paper.area(
@@ -259,18 +290,43 @@ public record LayoutView(
       }
     }
 
-    /** Letters at the parts that come close to something. */
-    private void flags() {
-      int count = 0;
-      for (Map.Entry<String, String> entry : tight.entrySet()) {
-        Point3 at = placeOf(entry.getValue());
-        double x = x(at) + 7 + 4.6 * count;
-        double y = y(at) + 7 + 2 * count;
-        count++;
-        paper.line(x(at), y(at), x, y, Pen.ACCENT);
-        paper.disc(x, y, 2.1, "white", Pen.ACCENT);
-        paper.text(x, y + 0.9, NOTE_MM, Anchor.MIDDLE, entry.getKey());
+    private record Flag(String letter, double fromX, double fromY, double x, double y) {}
+
+    private void flag(Flag flag) {
+      paper.disc(flag.x(), flag.y(), FLAG_MM, "white", Pen.ACCENT);
+      paper.text(flag.x(), flag.y() + 0.9, NOTE_MM, Anchor.MIDDLE, flag.letter());
+    }
+
+    /** Letters at the parts that come close to something, none on a number or on each other. */
+    private List<Flag> flags() {
+      List<Flag> flags = new ArrayList<>();
+      tight.forEach((letter, part) -> flags.add(flag(letter, placeOf(part), flags)));
+      return flags;
+    }
+
+    private Flag flag(String letter, Point3 at, List<Flag> others) {
+      for (double out = FLAG_NEAR_MM; out <= FLAG_FAR_MM; out += FLAG_MM) {
+        for (double turnDeg : FLAG_TURNS_DEG) {
+          double x = x(at) + out * Math.cos(Math.toRadians(turnDeg));
+          double y = y(at) + out * Math.sin(Math.toRadians(turnDeg));
+          if (isClear(x, y, others)) {
+            return new Flag(letter, x(at), y(at), x, y);
+          }
+        }
       }
+      return new Flag(letter, x(at), y(at), x(at) + FLAG_FAR_MM, y(at) + FLAG_FAR_MM);
+    }
+
+    private boolean isClear(double x, double y, List<Flag> others) {
+      boolean inside =
+          x > leftX + FLAG_MM && x < rightX - FLAG_MM && y > topY + 2 * FLAG_MM && y < bottomY;
+      return inside
+          && others.stream().allMatch(o -> Math.hypot(o.x() - x, o.y() - y) > 2.3 * FLAG_MM)
+          && balloons.values().stream()
+              .allMatch(
+                  b ->
+                      Math.abs(b.x() - x) > halfMm(b) + 1.2 * FLAG_MM
+                          || Math.abs(b.y() - y) > BALLOON_MM + 1.2 * FLAG_MM);
     }
 
     private Point3 placeOf(String name) {

@@ -61,8 +61,8 @@ final class Ordinates {
     double[] places = places(leftX, rightX);
     for (int i = 0; i < places.length; i++) {
       Entry entry = entries.get(i);
-      paper.line(entry.at, entry.from, entry.at, edgeY, Pen.FINE);
-      paper.line(entry.at, edgeY, places[i], edgeY + KINK_MM, Pen.FINE);
+      paper.line(entry.at, entry.from, entry.at, edgeY, Pen.DIMENSION);
+      paper.line(entry.at, edgeY, places[i], edgeY + KINK_MM, Pen.DIMENSION);
       double halfMm = Paper.widthMm(entry.text, LETTERS_MM) / 2;
       paper.upright(
           places[i] + LETTERS_MM / 3, edgeY + KINK_MM + halfMm + 0.6, LETTERS_MM, entry.text);
@@ -74,8 +74,8 @@ final class Ordinates {
     double[] places = places(topY, bottomY);
     for (int i = 0; i < places.length; i++) {
       Entry entry = entries.get(i);
-      paper.line(entry.from, entry.at, edgeX, entry.at, Pen.FINE);
-      paper.line(edgeX, entry.at, edgeX + KINK_MM, places[i], Pen.FINE);
+      paper.line(entry.from, entry.at, edgeX, entry.at, Pen.DIMENSION);
+      paper.line(edgeX, entry.at, edgeX + KINK_MM, places[i], Pen.DIMENSION);
       paper.text(
           edgeX + KINK_MM + 0.8, places[i] + LETTERS_MM / 3, LETTERS_MM, Anchor.START, entry.text);
     }

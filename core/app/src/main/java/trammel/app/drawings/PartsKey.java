@@ -36,8 +36,10 @@ final class PartsKey {
         byName.computeIfAbsent(name, unknown -> new ArrayList<>()).add(part.id());
       }
     }
+    PartWords words = new PartWords(layout);
     byName.forEach(
-        (name, parts) -> items.add(new Item(Integer.toString(items.size() + 1), name, parts)));
+        (name, parts) ->
+            items.add(new Item(Integer.toString(items.size() + 1), words.in(name), parts)));
   }
 
   List<Item> items() {

@@ -38,8 +38,11 @@ public record Pen(String colour, double widthMm, String dashes) {
   /** Centre lines and datums. */
   public static final Pen DATUM = new Pen("#a8331c", 0.25, "6 1.2 1.2 1.2");
 
-  /** Dimension lines. */
+  /** Leaders, and what is told by a line of its own. */
   public static final Pen FINE = new Pen("black", 0.15, "");
+
+  /** Dimension lines and the lines that they run out along. */
+  public static final Pen DIMENSION = new Pen("black", 0.16, "");
 
   static final Pen FRAME = new Pen("black", 0.25, "");
   static final Pen GRID = new Pen("#c8c8c8", 0.12, "");

@@ -1,6 +1,7 @@
 package trammel.app.drawings;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -89,6 +90,11 @@ final class RailSheets {
         .filter(part -> part.kind() == PartKind.BOUGHT)
         .distinct()
         .toList();
+  }
+
+  /** The letter or number by which each part on this rail is marked. */
+  Map<String, String> marks() {
+    return Collections.unmodifiableMap(marks);
   }
 
   private String title() {

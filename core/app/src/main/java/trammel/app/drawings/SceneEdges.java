@@ -1,5 +1,7 @@
 package trammel.app.drawings;
 
+import java.awt.geom.Line2D;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import trammel.assembly.PartKind;
@@ -48,6 +50,23 @@ final class SceneEdges {
                   pen.get()));
     }
     strokes.draw();
+  }
+
+  /** What is drawn, on the paper. */
+  List<Line2D> lines() {
+    return scene.lines(window.viewpoint()).stream()
+        .filter(line -> penOf(line).isPresent())
+        .map(this::within)
+        .flatMap(Optional::stream)
+        .map(
+            inside ->
+                (Line2D)
+                    new Line2D.Double(
+                        window.acrossPaper(inside.fromX()),
+                        window.downPaper(inside.fromY()),
+                        window.acrossPaper(inside.toX()),
+                        window.downPaper(inside.toY())))
+        .toList();
   }
 
   private Optional<Pen> penOf(SeenLine line) {

@@ -2,10 +2,21 @@ package trammel.app.drawings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** The numbered set of sheets from which the floor builds. */
 public final class ShopDrawings {
   private ShopDrawings() {}
+
+  /** By which letter or number the sheets of a rail mark what is on it. */
+  public static Map<String, String> railMarks(ShopJob job, boolean left) {
+    return new RailSheets(job, left).marks();
+  }
+
+  /** By which letter the sheet of the axle marks what is on it. */
+  public static Map<String, String> axleMarks(ShopJob job) {
+    return job.letters();
+  }
 
   /**
    * The sheets of a job, the arrangement first.

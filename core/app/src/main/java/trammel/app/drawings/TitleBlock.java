@@ -49,9 +49,10 @@ public record TitleBlock(
             new Cell(92, 0, 26, row, "date", date),
             new Cell(118, 0, 26, row, "revision", ""),
             new Cell(0, row, 68, row, title, vehicle),
-            new Cell(68, row, 24, row, "scale", scale),
-            new Cell(92, row, 26, row, "lengths in", units),
-            new Cell(118, row, 26, row, "sheet " + sheet + " of " + sheets, ""));
+            new Cell(68, row, 22, row, "scale", scale),
+            new Cell(90, row, 22, row, "lengths in", units),
+            new Cell(112, row, 16, row, "sheet", sheet + " of " + sheets),
+            new Cell(128, row, 16, row, "projection", ""));
     for (Cell cell : cells) {
       paper.frame(x + cell.x, y + cell.y, cell.width, cell.height, Pen.FRAME);
       double left = x + cell.x + PAD_MM;
@@ -59,7 +60,7 @@ public record TitleBlock(
       paper.text(left, y + cell.y + 3, LABEL_MM, Anchor.START, cell.label);
       text(paper, cell.text, left, y + cell.y, roomMm);
     }
-    symbol(paper, x + 135.5, y + row + row / 2 + 1.4, thirdAngle);
+    symbol(paper, x + 136, y + row + 6.4, thirdAngle);
   }
 
   /** In one line, as large as it fits; a long text in two, only a longer one cut short. */
@@ -80,17 +81,17 @@ public record TitleBlock(
    * from an end. In third angle the end that is seen stands on its own side.
    */
   private static void symbol(Paper paper, double x, double y, boolean thirdAngle) {
-    double large = 2.6;
-    double small = 1.3;
-    double circlesX = thirdAngle ? x - 9 : x + 2.5;
-    double coneX = thirdAngle ? x : x - 9;
+    double large = 2.2;
+    double small = 1.1;
+    double circlesX = thirdAngle ? x - 3.6 : x + 3.6;
+    double coneX = thirdAngle ? x + 3.6 : x - 3.6;
     paper.disc(circlesX, y, large, "none", Pen.EXISTING);
     paper.disc(circlesX, y, small, "none", Pen.EXISTING);
     double leftHalf = small;
     double rightHalf = large;
-    double[] xs = {coneX - 2.6, coneX + 2.6, coneX + 2.6, coneX - 2.6};
+    double[] xs = {coneX - large, coneX + large, coneX + large, coneX - large};
     double[] ys = {y - leftHalf, y - rightHalf, y + rightHalf, y + leftHalf};
     paper.area(xs, ys, "none", Pen.EXISTING);
-    paper.line(Math.min(circlesX, coneX) - 4, y, Math.max(circlesX, coneX) + 4, y, Pen.FINE);
+    paper.line(x - 7, y, x + 7, y, Pen.FINE);
   }
 }

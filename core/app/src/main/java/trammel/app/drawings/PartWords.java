@@ -1,4 +1,4 @@
-package trammel.app.documents;
+package trammel.app.drawings;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,7 +13,7 @@ import trammel.engine.layout.SpringUnit;
  * Says in plain words what the shop calls bars, springs and shocks by: {@code shock-left} is the
  * left shock, {@code lower-right} the right lower bar.
  */
-final class PartWords {
+public final class PartWords {
   private static final List<String> SIDES = List.of("left", "right");
 
   private final List<Named> parts = new ArrayList<>();
@@ -21,7 +21,7 @@ final class PartWords {
   private record Named(Pattern name, String words) {}
 
   /** The words for the parts of a layout. */
-  PartWords(Layout layout) {
+  public PartWords(Layout layout) {
     for (Bar bar : layout.bars()) {
       add(bar.name(), " bar");
     }
@@ -55,7 +55,7 @@ final class PartWords {
   }
 
   /** A text with every part in it called in plain words. */
-  String in(String text) {
+  public String in(String text) {
     String plain = text;
     for (Named part : parts) {
       plain = part.name().matcher(plain).replaceAll(part.words());

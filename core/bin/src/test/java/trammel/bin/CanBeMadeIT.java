@@ -119,7 +119,7 @@ class CanBeMadeIT {
   /** The shock's lower bracket would stand in the seat of the air spring beside it. */
   @Test
   void partsThatCutIntoEachOtherAreAStopThatNamesBoth() throws Exception {
-    String plain = "spring_options: {}";
+    String plain = "spring_options: {legs: tube}";
     String text = Files.readString(copy.demoJob("pickup"));
     assertTrue(text.contains(plain), "the demo's options are written otherwise now");
     Path job = shop.resolve("inboard-air.yaml");

@@ -409,7 +409,7 @@ class PageBrowserIT {
     Files.writeString(
         file,
         job.replace("rail_gap: 1 in}", "rail_gap: 1 in, axle_end: bushing-2.63}")
-            .replace("spring_options: {}", "spring_options: {placement: ahead-of-axle}")
+            .replace("spring_options: {legs: tube}", "spring_options: {placement: ahead-of-axle}")
             .replace("bump: 3 1/2 in, droop: 3 in}", "bump: 3 in, droop: 2 1/2 in}")
             .replace(
                 "\n  pinion_angle:", "\n  moved_away: [tail pipe, bed floor]\n  pinion_angle:"));

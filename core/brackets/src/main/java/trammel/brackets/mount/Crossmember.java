@@ -13,6 +13,7 @@ import trammel.assembly.Solid;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.VehicleParts;
@@ -22,7 +23,9 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
+import trammel.trade.plates.Plate;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
 import trammel.trade.steel.RectangularTube;
@@ -34,7 +37,8 @@ import trammel.trade.welding.WeldSeam;
 
 /**
  * A tube from rail to rail. Where it lies within the depth of the rails its ends butt against their
- * inner faces; where it lies higher or lower it stands on two legs that lap the inner faces.
+ * inner faces; where it lies higher or lower it stands on two legs that lap the inner faces: pieces
+ * of the tube under its ends, or plates to which its ends are welded.
  *
  * @param name what the shop calls it
  * @param rails the rails
@@ -63,6 +67,12 @@ public record Crossmember(
 
   private static final double ROUNDING_MM = 0.01;
 
+  /** A plate of a leg is higher than the tube's end by 3/8 in, for the weld. */
+  private static final double ROUND_TUBE_MM = 0.375 * 25.4;
+
+  /** And wider than it by 1 in on each side, for it bends flatwise: common practice, no source. */
+  private static final double BESIDE_TUBE_MM = 25.4;
+
   /** Height of the tube (mm). */
   public double heightMm() {
     return stock.section().heightMm();
@@ -81,8 +91,23 @@ public record Crossmember(
   /** Length to saw: between the rails' inner faces at the wider edge of its station (mm). */
   public double cutLengthMm() {
     double halfMm = widthMm() / 2;
-    return 2
-        * Math.max(rails.innerFaceMm(forwardMm - halfMm), rails.innerFaceMm(forwardMm + halfMm));
+    double widerMm =
+        Math.max(rails.innerFaceMm(forwardMm - halfMm), rails.innerFaceMm(forwardMm + halfMm));
+    return 2 * (widerMm - besideTubeMm());
+  }
+
+  /** Whether it stands on plates. */
+  private boolean onPlates() {
+    return !isBetweenRails() && stock.legs() == Legs.PLATE;
+  }
+
+  /** Thickness of what is between its ends and the rails' inner faces (mm). */
+  private double besideTubeMm() {
+    return onPlates() ? stock.plateMm() : 0;
+  }
+
+  private double legWidthMm() {
+    return onPlates() ? widthMm() + 2 * BESIDE_TUBE_MM : widthMm();
   }
 
   /** Angle by which its ends are off square, to lie flat on rails that taper in plan (rad). */
@@ -118,14 +143,14 @@ public record Crossmember(
         upMm > rails.topMm(forwardMm)
             ? upMm - halfMm - rails.topMm(forwardMm)
             : rails.undersideMm(forwardMm) - upMm - halfMm;
-    return lapMm() + beyondMm;
+    return lapMm() + beyondMm + (onPlates() ? heightMm() + ROUND_TUBE_MM : 0);
   }
 
   /** Weld round each end, or round the foot of each leg (mm). */
   public double weldPerEndMm() {
     RectangularTube section = stock.section();
     if (!isBetweenRails()) {
-      return 2 * lapMm() + widthMm();
+      return 2 * lapMm() + legWidthMm();
     }
     boolean whole = metMm() > heightMm() - ROUNDING_MM;
     return whole ? section.outsidePerimeterMm() : 2 * metMm() + widthMm();
@@ -133,7 +158,7 @@ public record Crossmember(
 
   /** Length of the boxing plate behind each end; 0 on boxed rails (mm). */
   public double boxingRunMm() {
-    return rails.boxed() ? 0 : widthMm() + 2 * LEAD_MM;
+    return rails.boxed() ? 0 : legWidthMm() + 2 * LEAD_MM;
   }
 
   /**
@@ -162,7 +187,7 @@ public record Crossmember(
     addBoxing(plan);
     addWelds(plan, why);
     plan.add(new OperationNeed("fit-shock-crossmember", 1, "1 " + name, why + "; " + between));
-    int cuts = isBetweenRails() ? 1 : 3;
+    int cuts = isBetweenRails() || onPlates() ? 1 : 3;
     plan.add(
         new OperationNeed("saw-tube", cuts, Words.count(cuts, "piece") + " of the " + name, why));
   }
@@ -183,26 +208,38 @@ public record Crossmember(
     if (isBetweenRails()) {
       return;
     }
-    boolean above = upMm > rails.topMm(forwardMm);
+    List<Held> places =
+        List.of(
+            new Held("left", Assembly.FRAME, legPlace(true)),
+            new Held("right", Assembly.FRAME, legPlace(false)));
+    String why =
+        "the "
+            + name
+            + " stands "
+            + print.length(
+                Math.abs(upMm - (above() ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm))))
+            + (above() ? " above the rails' top" : " below the rails' underside")
+            + "; each leg laps the rail's inner face by "
+            + print.length(lapMm());
+    if (onPlates()) {
+      plan.add(
+          new PlateNeed(
+              new Plate(name + " leg", legOutline(), stock.plateMm(), stock.bracket().title()),
+              stock.bracket().key(),
+              places,
+              why + ", so flat that the bars beside it pass"));
+      plan.add(new OperationNeed("dress-plate", 2, "2 plates", "legs of the " + name));
+      return;
+    }
     plan.add(
         new TubeNeed(
             name + " leg",
             stock.tube().key(),
             legMm(),
             Prism.plate(section(), legMm()),
-            List.of(
-                new Held("left", Assembly.FRAME, legPlace(true)),
-                new Held("right", Assembly.FRAME, legPlace(false))),
+            places,
             "both ends square",
-            "the "
-                + name
-                + " stands "
-                + print.length(
-                    Math.abs(
-                        upMm - (above ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm))))
-                + (above ? " above the rails' top" : " below the rails' underside")
-                + "; each leg laps the rail's inner face by "
-                + print.length(lapMm())));
+            why));
   }
 
   private void addBoxing(WorkPlan.Builder plan) {
@@ -243,16 +280,23 @@ public record Crossmember(
    * @param right name of its twin
    * @param acrossMm distance of each from the centre plane (mm), less than to the rail
    * @param offMm distance of the force from the tube's middle along the vehicle (mm)
+   * @param acrossShare what each pushes across the vehicle for each 1 N upright
    */
   public void addLoads(
-      WorkPlan.Builder plan, String left, String right, double acrossMm, double offMm) {
+      WorkPlan.Builder plan,
+      String left,
+      String right,
+      double acrossMm,
+      double offMm,
+      double acrossShare) {
+    double flatwise = flatwise(acrossShare);
     double fromRailMm = fromRailMm(acrossMm);
     double far = fromRailMm / (2 * rails.innerFaceMm(forwardMm));
     double near = 1 - far;
     addLoads(
         plan,
         Map.of(left, bent(near, fromRailMm, offMm), right, bent(far, fromRailMm, offMm)),
-        Map.of(left, onLeg(near, offMm), right, onLeg(far, offMm)));
+        Map.of(left, onLeg(near, offMm) + flatwise, right, onLeg(far, offMm) + flatwise));
   }
 
   /**
@@ -277,7 +321,14 @@ public record Crossmember(
     return MemberStress.tube(stock.section(), share * fromRailMm, 0, share * offMm, 0);
   }
 
+  /** A plate is bent along the rail by what turns the tube, and by its own half thickness. */
   private double onLeg(double share, double offMm) {
+    if (onPlates()) {
+      double plateMm = stock.plateMm();
+      return MemberStress.plate(share * offMm, plateMm, legWidthMm())
+          + MemberStress.plate(share * plateMm / 2, legWidthMm(), plateMm)
+          + share / (plateMm * legWidthMm());
+    }
     return MemberStress.tube(stock.section(), share * heightMm() / 2, share * offMm, 0, share);
   }
 
@@ -291,6 +342,20 @@ public record Crossmember(
     }
   }
 
+  /**
+   * What pushes it across the vehicle bends its plates flatwise: both share it, held at the rail
+   * and at the tube, so that each has a quarter of the push times its free height at its ends.
+   *
+   * @param acrossShare what a unit pushes across for each 1 N upright
+   * @return stress for 1 N upright (MPa); 0 on legs of tube, which its own bending covers
+   */
+  private double flatwise(double acrossShare) {
+    double freeMm = legMm() - lapMm() - heightMm() / 2 - ROUND_TUBE_MM;
+    return onPlates()
+        ? MemberStress.plate(acrossShare * freeMm / 4, legWidthMm(), stock.plateMm())
+        : 0;
+  }
+
   /** The room that it takes, its legs beside the rails included. */
   public List<Box> room() {
     double rearMm = forwardMm - widthMm() / 2;
@@ -301,9 +366,11 @@ public record Crossmember(
         Box.between(
             rearMm, frontMm, -sideMm, sideMm, upMm - heightMm() / 2, upMm + heightMm() / 2));
     if (!isBetweenRails()) {
-      double footMm =
-          above() ? rails.topMm(forwardMm) - lapMm() : rails.undersideMm(forwardMm) + lapMm();
-      double inwardMm = sideMm - heightMm();
+      double footMm = footMm();
+      double inwardMm = sideMm - (onPlates() ? stock.plateMm() : heightMm());
+      double halfMm = legWidthMm() / 2;
+      rearMm = forwardMm - halfMm;
+      frontMm = forwardMm + halfMm;
       double lowMm = Math.min(footMm, upMm);
       double highMm = Math.max(footMm, upMm);
       room.add(Box.between(rearMm, frontMm, inwardMm, sideMm, lowMm, highMm));
@@ -323,26 +390,56 @@ public record Crossmember(
   }
 
   private Solid tube() {
-    return new Prism(section(), 2 * rails.innerFaceMm(forwardMm), -taper(), taper());
+    return new Prism(section(), 2 * endMm(), -taper(), taper());
+  }
+
+  /** Distance of its ends from the centre plane (mm). */
+  private double endMm() {
+    return rails.innerFaceMm(forwardMm) - besideTubeMm();
   }
 
   /** From the right rail to the left one. */
   private Place tubePlace() {
-    return Place.of(
-        new Point3(forwardMm, -rails.innerFaceMm(forwardMm), upMm), FORWARD, new Vector3(0, 0, -1));
+    return Place.of(new Point3(forwardMm, -endMm(), upMm), FORWARD, new Vector3(0, 0, -1));
   }
 
   private boolean above() {
     return upMm > rails.topMm(forwardMm);
   }
 
-  /** A leg under the tube's end where it stands over the rails, over it where it hangs below. */
+  /** Height at which its legs begin on the rails (mm). */
+  private double footMm() {
+    return above() ? rails.topMm(forwardMm) - lapMm() : rails.undersideMm(forwardMm) + lapMm();
+  }
+
+  /** A plate's outline from the middle of the tube's end, past it all round. */
+  private Outline legOutline() {
+    double halfMm = legWidthMm() / 2;
+    double beyondMm = heightMm() / 2 + ROUND_TUBE_MM;
+    double lowMm = above() ? footMm() - upMm : -beyondMm;
+    double highMm = above() ? beyondMm : footMm() - upMm;
+    return Outline.solid(
+        new Loop(
+            List.of(
+                edge(-halfMm, lowMm, halfMm, lowMm),
+                edge(halfMm, lowMm, halfMm, highMm),
+                edge(halfMm, highMm, -halfMm, highMm),
+                edge(-halfMm, highMm, -halfMm, lowMm))));
+  }
+
+  /**
+   * A leg under the tube's end where it stands over the rails, over it where it hangs below; a
+   * plate lies between the end and the rail.
+   */
   private Place legPlace(boolean left) {
+    if (onPlates()) {
+      Place face = face(left);
+      Vector3 inward = face.z().scaled(left ? 1 : -1);
+      return Place.lying(face.origin(), face.x(), face.y(), inward, stock.plateMm());
+    }
     double sideMm = rails.innerFaceMm(forwardMm) - heightMm() / 2;
-    double footMm =
-        above() ? rails.topMm(forwardMm) - lapMm() : rails.undersideMm(forwardMm) + lapMm();
     return Place.of(
-        new Point3(forwardMm, left ? sideMm : -sideMm, footMm),
+        new Point3(forwardMm, left ? sideMm : -sideMm, footMm()),
         FORWARD,
         new Vector3(0, above() ? 1 : -1, 0));
   }
@@ -357,11 +454,11 @@ public record Crossmember(
   }
 
   private SeamRun railRun(boolean left) {
-    double halfMm = widthMm() / 2;
+    double halfMm = legWidthMm() / 2;
     String rail = VehicleParts.rail(left);
     List<String> onto = rails.boxed() ? List.of(rail) : List.of(backing(left), rail);
     if (!isBetweenRails()) {
-      double footMm = legPlace(left).origin().zMm() - upMm;
+      double footMm = footMm() - upMm;
       double lapTopMm = footMm + (above() ? lapMm() : -lapMm());
       return new SeamRun(
           List.of(Held.id(name + " leg", left ? "left" : "right")),
@@ -393,7 +490,10 @@ public record Crossmember(
   }
 
   private SeamRun legRun(boolean left) {
-    Place end = legPlace(left).shifted(0, 0, legMm());
+    Place end =
+        onPlates()
+            ? face(left).shifted(0, 0, left ? stock.plateMm() : -stock.plateMm())
+            : legPlace(left).shifted(0, 0, legMm());
     return new SeamRun(
         name,
         Held.id(name + " leg", left ? "left" : "right"),
@@ -430,7 +530,7 @@ public record Crossmember(
               List.of(legRun(true), legRun(false)),
               WeldPosition.HORIZONTAL,
               WeldPlace.VEHICLE,
-              "round the top of each leg; " + why));
+              (onPlates() ? "round each end of the tube; " : "round the top of each leg; ") + why));
     }
   }
 }

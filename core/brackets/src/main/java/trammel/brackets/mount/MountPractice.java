@@ -25,6 +25,9 @@ public final class MountPractice {
   /** Room between the welds of neighbouring brackets, 1/4 in. */
   public static final double WELD_ROOM_MM = 0.25 * INCH_MM;
 
+  /** Head or nut of a bolt beside its plate, with what stands out of the nut, 5/8 in. */
+  public static final double BOLT_END_MM = 0.625 * INCH_MM;
+
   /** Hole over bolt, 1/64 in. */
   public static final double BOLT_CLEARANCE_MM = INCH_MM / 64;
 

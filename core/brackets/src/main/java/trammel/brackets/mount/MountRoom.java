@@ -152,6 +152,35 @@ public final class MountRoom {
   }
 
   /**
+   * Whether the plates of a bracket on the left axle tube, and their twins, are clear of all bars
+   * and the shaft over the travel.
+   */
+  boolean isClearOfBars(Capsule plates) {
+    Pair both = pair(plates);
+    for (Blocker blocker : blockers) {
+      if (blocker.body().carrier().isBetween() && isTight(blocker.places(), both, 0)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * What a crossmember stands on: pieces of its tube, or plates where a bar would cut into those.
+   *
+   * @param onTubes the room that it takes on pieces of its tube
+   */
+  public Legs legs(List<Box> onTubes) {
+    for (Blocker blocker : blockers) {
+      if (blocker.body().carrier().isBetween()
+          && onTubes.stream().anyMatch(part -> meets(part, blocker.places(), 0))) {
+        return Legs.PLATE;
+      }
+    }
+    return Legs.TUBE;
+  }
+
+  /**
    * Whether what is welded in from rail to rail is clear of the bars' frame brackets, and over the
    * travel of all that moves.
    */
@@ -164,7 +193,7 @@ public final class MountRoom {
       }
       for (Blocker blocker : blockers) {
         boolean aRail = blocker.body().carrier().isStill() && !besideBrackets.contains(blocker);
-        if (!aRail && meets(part, blocker.places())) {
+        if (!aRail && meets(part, blocker.places(), MountPractice.WELD_ROOM_MM)) {
           return false;
         }
       }
@@ -172,9 +201,9 @@ public final class MountRoom {
     return true;
   }
 
-  private static boolean meets(Box still, List<Shape> moving) {
+  private static boolean meets(Box still, List<Shape> moving, double airMm) {
     for (Shape place : moving) {
-      if (Gap.isCloser(still, place, MountPractice.WELD_ROOM_MM)) {
+      if (Gap.isCloser(still, place, airMm)) {
         return true;
       }
     }

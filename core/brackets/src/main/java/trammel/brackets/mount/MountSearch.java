@@ -39,11 +39,14 @@ public final class MountSearch<T> {
     /** The room that its bracket on the axle takes. */
     Capsule bracket(T drawn);
 
+    /** The room that the plates of its bracket take with their bolt. */
+    Capsule plates(T drawn);
+
     /** What is too close at its upper mount, if anything. */
     Optional<TightSpot> atTop(T drawn);
 
     /** The room of what carries its upper mount from rail to rail; empty where nothing does. */
-    List<Box> carrier(T drawn);
+    List<Box> carrier(T drawn, Legs legs);
   }
 
   private final String what;
@@ -92,7 +95,8 @@ public final class MountSearch<T> {
             drawn.tight().isPresent() ? drawn.tight() : tight(others, drawing, drawn.drawn());
         if (tight.isPresent()) {
           seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
-        } else if (!beside.clearOfBrackets() || isClear(others, drawing, drawn.drawn())) {
+        } else if (!beside.clearOfBrackets()
+            || isClear(others, drawing, drawn.drawn(), beside.legs())) {
           return drawn.drawn();
         } else {
           TightSpot brackets = new TightSpot("brackets beside its mounts", 0, NEIGHBOUR_MM);
@@ -120,10 +124,12 @@ public final class MountSearch<T> {
     return drawn;
   }
 
-  private boolean isClear(MountRoom others, Drawing<T> drawing, T drawn) {
+  private boolean isClear(MountRoom others, Drawing<T> drawing, T drawn, Legs legs) {
+    List<Box> carrier = drawing.carrier(drawn, legs);
     return others.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
-        && room.isFreeOnFrame(drawing.carrier(drawn))
-        && others.isFreeOnFrame(drawing.carrier(drawn));
+        && room.isClearOfBars(drawing.plates(drawn))
+        && room.isFreeOnFrame(carrier)
+        && others.isFreeOnFrame(carrier);
   }
 
   private Optional<TightSpot> tight(MountRoom round, Drawing<T> drawing, T drawn) {

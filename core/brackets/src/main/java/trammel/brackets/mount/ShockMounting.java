@@ -77,6 +77,11 @@ public record ShockMounting(
         what + " crossmember", chassis.rails(), stock, forwardMm, middle.zMm(), print);
   }
 
+  /** The same with the crossmember on other legs. */
+  public ShockMounting on(Legs legs) {
+    return new ShockMounting(what, chassis, left, right, shock, radiusMm, stock.on(legs), print);
+  }
+
   /** From the upper mount to the crossmember's face (mm). */
   public double reachMm() {
     double noseMm = HoleRules.SHOP.edgeFactor() * holeMm();
@@ -182,7 +187,9 @@ public record ShockMounting(
         left.name(),
         right.name(),
         Math.abs(left.frame().yMm()),
-        tabMm + crossmember.widthMm() / 2);
+        tabMm + crossmember.widthMm() / 2,
+        Math.abs(left.frame().yMm() - left.axle().yMm())
+            / Math.abs(left.frame().zMm() - left.axle().zMm()));
     double yieldMPa = stock.bracket().yieldMPa();
     double perTab = tabMm / 2;
     double rootMm = Math.sin(TubeBracket.USUAL_WRAP_RAD / 2) * chassis.axle().tubeDiameterMm();

@@ -82,7 +82,14 @@ public final class ShockSearch {
     }
 
     @Override
-    public List<Box> carrier(ShockFit drawn) {
+    public Capsule plates(ShockFit drawn) {
+      double grownMm = place.stock().plateMm() + MountPractice.BOLT_END_MM;
+      Capsule eye = bracket(drawn);
+      return new Capsule(eye.from(), eye.to(), eye.radiusMm() + grownMm);
+    }
+
+    @Override
+    public List<Box> carrier(ShockFit drawn, Legs legs) {
       return new ShockMounting(
               place.what(),
               place.chassis(),
@@ -90,7 +97,7 @@ public final class ShockSearch {
               drawn.right(),
               drawn.shock(),
               place.radiusMm(),
-              place.stock(),
+              place.stock().on(legs),
               place.print())
           .crossmember()
           .room();

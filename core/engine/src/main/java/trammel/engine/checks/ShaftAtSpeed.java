@@ -13,14 +13,18 @@ public final class ShaftAtSpeed {
 
   /** The shaft's speed (rev/min); empty where the final drive is not known. */
   public static OptionalDouble rpm(LayoutAnalysis analysis) {
-    Chassis chassis = analysis.layout().chassis();
+    return rpm(analysis.layout().chassis(), analysis.settings());
+  }
+
+  /** The same of a chassis by itself. */
+  public static OptionalDouble rpm(Chassis chassis, AnalysisSettings settings) {
     OptionalDouble finalDrive = chassis.traction().finalDrive();
     if (finalDrive.isEmpty()) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(
         ShaftSpeed.rpmAtRoadSpeed(
-            analysis.settings().designSpeedMPerS(),
+            settings.designSpeedMPerS(),
             chassis.tyre().loadedRadiusMm(),
             finalDrive.getAsDouble()));
   }

@@ -31,6 +31,8 @@ public record PlatedNotch(
   /** Radius between ring and flat, 1 in: common practice, no source (mm). */
   private static final double ROOT_MM = INCH_MM;
 
+  private static final double ROUNDING_MM = 1e-6;
+
   /** Flats run 2 in past the cut at least: common practice, no source (mm). */
   private static final double FLAT_MM = 2 * INCH_MM;
 
@@ -65,7 +67,7 @@ public record PlatedNotch(
         "rise of the notch's side plates",
         riseMm,
         0,
-        Math.max(0, cutDepthMm - ROOT_MM),
+        Math.max(0, cutDepthMm - ROOT_MM) + ROUNDING_MM,
         "mm",
         "Plates that rise further are higher than the rail beside the cut too.");
     if (riseMm > 0 && riseMm <= sidePlateMm) {

@@ -190,6 +190,15 @@ class StrengthChecksTest {
     assertTrue(weakest.share() <= ratio + 1e-4 && weakest.share() > 0.7 * ratio, "" + weakest);
   }
 
+  /** 2 in of cut less 1 in is not quite 1 in once it is counted in millimetres. */
+  @Test
+  void platesRiseByAllThatIsAllowed() {
+    for (double clearIn : new double[] {1.75, 2.1, 2.8125, 2.75}) {
+      Rails rails = notched(clearIn, 0.1875, 0).withNotchRise((clearIn + 0.1875 - 1) * INCH);
+      assertTrue(NotchedRail.inTheMiddle(rails, NotchedRail.Load.BENDING) > 1, "" + clearIn);
+    }
+  }
+
   /** Higher plates than the rail beside its cut, or no room for the strip, are refused. */
   @ParameterizedTest
   @CsvSource({"2.9", "0.1"})

@@ -6,7 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.BracketPlate;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.NotchKind;
@@ -190,8 +193,22 @@ final class Dials {
           layout.upper().stream().mapToDouble(bar -> bar.axle().zMm() - upMm).findFirst();
       case "lateral_behind" ->
           layout.across().stream().mapToDouble(bar -> -bar.axle().xMm()).findFirst();
+      case "rail_gap" ->
+          layout.lower().stream().mapToDouble(bar -> besideRailMm(bar, layout)).findFirst();
       default -> OptionalDouble.empty();
     };
+  }
+
+  /** From the brackets of a bar that runs along to the rail's face where it is closest (mm). */
+  private static double besideRailMm(Bar bar, Layout layout) {
+    Rails rails = layout.chassis().rails();
+    double acrossMm = Math.abs(bar.axle().yMm());
+    double halfMm =
+        bar.axleJoint().widthMm() / 2 + bar.bracket().map(BracketPlate::thicknessMm).orElse(0.0);
+    double frontMm = bar.frame().xMm();
+    double innerMm = Math.min(rails.innerFaceMm(0), rails.innerFaceMm(frontMm));
+    double outerMm = Math.max(rails.outerFaceMm(0), rails.outerFaceMm(frontMm));
+    return acrossMm < innerMm ? innerMm - acrossMm - halfMm : acrossMm - outerMm - halfMm;
   }
 
   /**

@@ -6,13 +6,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import trammel.brackets.material.PlateMaterial;
 import trammel.engine.checks.Judge;
-import trammel.engine.checks.Limit;
 import trammel.engine.checks.Verdict;
-import trammel.engine.geometry.Vector3;
-import trammel.engine.layout.Chassis;
-import trammel.engine.layout.Driveline;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
+import trammel.planning.draft.TransmissionShim;
 import trammel.planning.job.Obstacle;
 import trammel.planning.job.ObstacleKind;
 import trammel.planning.options.JointPair;
@@ -33,13 +30,8 @@ final class Mending {
   private static final String BRACKET_PLATE = Dials.LINKAGE_OPTIONS + ".bracket_plate";
   private static final double INCH_MM = 25.4;
 
-  /** Kept off a limit of lengths, 1/16 in, and of angles, 0.1 deg. */
+  /** Kept off a limit of lengths, 1/16 in. */
   private static final double CLEAR_MM = INCH_MM / 16;
-
-  private static final double CLEAR_RAD = Math.toRadians(0.1);
-
-  /** A transmission is not shimmed by more than 4 deg: common practice, no source. */
-  private static final int MOST_TILTS = 16;
 
   /** Share of a joint's rating that is relied on when it is chosen. */
   private static final double TRUSTED_SHARE = 0.95;
@@ -125,35 +117,16 @@ final class Mending {
 
   /** Transmission and pinion turned alike, by no more than brings both joints into their range. */
   private Edits tilted(Edits edits, Draft draft, Judge.Finding finding) {
-    Chassis chassis = draft.layout().chassis();
-    double wasRad = chassis.driveline().transmissionAngleRad();
-    double firstRad = step.stepped(Dial.Kind.ANGLE, wasRad);
-    for (int tilt = 1; tilt <= MOST_TILTS; tilt++) {
-      for (int sign : new int[] {1, -1}) {
-        double wantedRad = firstRad + sign * tilt * step.finest(Dial.Kind.ANGLE);
-        Driveline turned =
-            chassis
-                .driveline()
-                .withTransmissionTilted(wantedRad - wasRad)
-                .withPinionTurned(
-                    chassis.axleCentre(), wantedRad - chassis.driveline().pinionAngleRad());
-        if (isWithin(turned, finding.limit())) {
-          Edits tilted =
-              put(edits, TRANSMISSION_ANGLE, step.text(Dial.Kind.ANGLE, wantedRad), finding);
-          return written(edits, PINION_ANGLE).isPresent()
-              ? put(tilted, PINION_ANGLE, step.text(Dial.Kind.ANGLE, wantedRad), finding)
-              : tilted;
-        }
-      }
+    Optional<Double> wantedRad =
+        TransmissionShim.angleRad(draft.layout().chassis(), finding.limit());
+    if (wantedRad.isEmpty()) {
+      return edits;
     }
-    return edits;
-  }
-
-  private static boolean isWithin(Driveline driveline, Limit limit) {
-    Vector3 shaft = driveline.pinionJoint().to(driveline.transmissionJoint());
-    double frontRad = shaft.angleToLineRad(driveline.transmissionAxis());
-    double rearRad = shaft.angleToLineRad(driveline.pinionAxis());
-    return limit.margin(frontRad) >= CLEAR_RAD && limit.margin(rearRad) >= CLEAR_RAD;
+    String angle = step.text(Dial.Kind.ANGLE, wantedRad.get());
+    Edits tilted = put(edits, TRANSMISSION_ANGLE, angle, finding);
+    return written(edits, PINION_ANGLE).isPresent()
+        ? put(tilted, PINION_ANGLE, angle, finding)
+        : tilted;
   }
 
   private Edits movedAway(Edits edits, Draft draft, Judge.Finding finding) {

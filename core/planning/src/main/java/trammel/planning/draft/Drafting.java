@@ -119,7 +119,7 @@ public final class Drafting {
         FieldReader.readAll(chosenOptions, linkage.options(catalog), units);
     FieldValues springOptions =
         FieldReader.readAll(job.chosen().springOptions(), spring.options(catalog), units);
-    Chassis chassis = chassis(job);
+    Chassis chassis = onItsDriveline(job, chassis(job));
     Site linkageSite = new Site(chassis, linkageOptions, catalog, shown);
     Site springSite = new Site(chassis, springOptions, catalog, shown);
     List<ChosenAddition> additions = additions(job, chassis, shown);
@@ -151,6 +151,13 @@ public final class Drafting {
       layout = one.addition().onto(layout, one.site().at(layout.chassis()));
     }
     return layout;
+  }
+
+  /** A transmission whose angle the job leaves open is shimmed where a joint could not stand it. */
+  private Chassis onItsDriveline(Job job, Chassis found) {
+    boolean isOpen =
+        job.chosen().transmissionAngleRad().isEmpty() && job.chosen().pinionAngleRad().isEmpty();
+    return isOpen ? TransmissionShim.shimmed(found, catalog.limits(), settings(job)) : found;
   }
 
   private List<ChosenAddition> additions(Job job, Chassis chassis, UnitSystem shown) {

@@ -64,7 +64,8 @@ final class ChosenPart {
       Field.levelAngleRad(
               "transmission_angle",
               "angle to which the transmission's output is shimmed at ride, front higher positive;"
-                  + " left out, it stays as measured",
+                  + " left out, it stays as measured, unless pinion_angle is left out too and a joint"
+                  + " could not stand it: then both are turned by no more than it takes",
               degrees(-10),
               degrees(15))
           .optional();

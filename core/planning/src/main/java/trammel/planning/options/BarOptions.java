@@ -3,12 +3,17 @@ package trammel.planning.options;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.brackets.bar.HoleRow;
 import trammel.brackets.bar.Mounting;
 import trammel.brackets.material.BarMaterial;
 import trammel.brackets.material.EndFitting;
 import trammel.brackets.material.PlateMaterial;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Rails;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Site;
 import trammel.reading.fields.Field;
@@ -91,6 +96,18 @@ public final class BarOptions {
           2,
           24);
 
+  /** Gap to the rails where nothing rises beside them, 1/2 in: common practice, no source. */
+  public static final double RAIL_GAP_MM = INCH_MM / 2;
+
+  /**
+   * Gaps where brackets rise beside a rail: past its notch's plate and the head of a bolt, and what
+   * the axle leans and moves sideways in its travel: common practice, no source.
+   */
+  private static final double[] WIDE_GAPS_MM = {1.5 * INCH_MM, INCH_MM};
+
+  /** How far brackets of upper bars reach over the axle tube, 4 in: from memory. */
+  private static final double OVER_TUBE_MM = 4 * INCH_MM;
+
   private BarOptions() {}
 
   private static Field<Double> lengthFromVehicle(
@@ -136,7 +153,46 @@ public final class BarOptions {
             + " the bolt's head",
         0.25,
         4,
-        0.5);
+        RAIL_GAP_MM / INCH_MM);
+  }
+
+  /** The gap of bars of which some go to the axle above its tube. */
+  public static Field<Double> railGapFromVehicle() {
+    return lengthFromVehicle(
+        "rail_gap",
+        "gap between the outside of a bracket and the rail face where they come closest, room for"
+            + " the bolt's head; left out, 1 1/2 in where brackets over the axle tube rise beside"
+            + " the rail and there is that much room, else 1 in or 1/2 in",
+        0.25,
+        4);
+  }
+
+  /**
+   * What bars that go to the axle above its tube become with the widest gap to the rails for which
+   * there is room.
+   *
+   * @param chosen the gap if the job sets it
+   * @param propose lays them out with a gap (mm)
+   * @throws UnworkableLayoutException if there is no room with the least
+   */
+  public static <T> T withGap(Optional<Double> chosen, Chassis chassis, DoubleFunction<T> propose) {
+    if (chosen.isPresent()) {
+      return propose.apply(chosen.get());
+    }
+    Rails rails = chassis.rails();
+    double overTubeMm =
+        rails.undersideMm(0) - chassis.axleCentre().zMm() - chassis.axle().tubeRadiusMm();
+    if (overTubeMm < chassis.travel().bumpMm() + OVER_TUBE_MM) {
+      for (double gapMm : WIDE_GAPS_MM) {
+        try {
+          return propose.apply(gapMm);
+        } catch (UnworkableLayoutException noRoomForIt) {
+          // The next is narrower.
+          continue;
+        }
+      }
+    }
+    return propose.apply(RAIL_GAP_MM);
   }
 
   /** A round tube for bars. */

@@ -6,8 +6,14 @@ import java.util.Optional;
 import trammel.brackets.material.BarMaterial;
 import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.material.Shock;
+import trammel.brackets.mount.AxleTravel;
+import trammel.brackets.mount.Crossmember;
+import trammel.brackets.mount.Legs;
+import trammel.brackets.mount.MountRoom;
 import trammel.brackets.mount.MountStock;
+import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.extension.Site;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 import trammel.trade.steel.RectangularTube;
@@ -22,7 +28,24 @@ public final class MountOptions {
   private static final double USUAL_PLATE_MM = INCH_MM / 4;
   private static final double USUAL_BOXING_MM = 3 * INCH_MM / 16;
 
+  /** A corner that asks for thicker brackets, 800 lb: common practice, no source. */
+  private static final double HEAVY_CORNER_KG = 800 * 0.45359237;
+
+  private static final double HEAVY_PLATE_MM = 3 * INCH_MM / 8;
+
   private MountOptions() {}
+
+  /**
+   * What mounts of springs and shocks are made of: as the options choose it, and where they leave
+   * the brackets' plate open on a heavy corner, of thicker plate.
+   */
+  public static MountStock stock(Site site) {
+    MountStock stock = stock(site.options(), site.catalog());
+    boolean isHeavy = site.chassis().masses().sprungPerRearCornerKg() > HEAVY_CORNER_KG;
+    return isHeavy && !site.options().isWritten(bracketPlate(site.catalog()))
+        ? stock.of(nearestPlate(site.catalog(), HEAVY_PLATE_MM))
+        : stock;
+  }
 
   /** What mounts are made of as a job's options choose it. */
   public static MountStock stock(FieldValues options, Catalog catalog) {
@@ -31,6 +54,36 @@ public final class MountOptions {
         catalog.bar(options.get(crossmember(catalog))),
         catalog.plate(options.get(boxingPlate(catalog))),
         catalog.boltSizes());
+  }
+
+  /** What a crossmember above or below the rails stands on. */
+  public static Field<String> legs() {
+    return Field.choice(
+            "legs",
+            "what a crossmember above or below the rails stands on: pieces of its tube, or plates"
+                + " flat on the rails; left out, tube, or plates where a bar or its bracket is in"
+                + " the way of tube",
+            Legs.words())
+        .optional();
+  }
+
+  /**
+   * What a planned crossmember stands on.
+   *
+   * @param onTubes the crossmember on pieces of its tube
+   */
+  public static Legs legs(FieldValues options, Layout layout, Crossmember onTubes) {
+    Optional<String> chosen = options.find(legs());
+    if (chosen.isPresent() || onTubes.isBetweenRails()) {
+      return chosen.map(Legs::ofWord).orElse(Legs.TUBE);
+    }
+    AxleTravel travel = new AxleTravel(layout.chassis(), layout.guide());
+    return new MountRoom(layout.chassis(), layout.guide(), travel).legs(onTubes.room());
+  }
+
+  /** The legs that a proposal tries, one after the other. */
+  public static List<Legs> legsToTry(FieldValues options) {
+    return options.find(legs()).map(Legs::ofWord).map(List::of).orElse(List.of(Legs.values()));
   }
 
   /** Lean of shocks inward, from upright. */
@@ -106,7 +159,11 @@ public final class MountOptions {
   /** Plate for brackets, tabs and seats. */
   public static Field<String> bracketPlate(Catalog catalog) {
     return plate(
-        "bracket_plate", "plate for brackets, tabs, arms and seats", USUAL_PLATE_MM, catalog);
+        "bracket_plate",
+        "plate for brackets, tabs, arms and seats; left out, 1/4 in, and 3/8 in where a corner"
+            + " carries more than 800 lb (360 kg)",
+        USUAL_PLATE_MM,
+        catalog);
   }
 
   /** Plate that closes a channel rail behind a crossmember. */

@@ -65,9 +65,6 @@ public final class VehicleWork {
 
   /** How far the transmission is tilted from where it was found, front up positive (rad). */
   private static double shimRad(Layout layout, Job job) {
-    if (job.chosen().transmissionAngleRad().isEmpty()) {
-      return 0;
-    }
     MeasuredAngle read = job.measured().transmission().angle();
     double onStandsRad = job.measured().rake().onStands().meanRad();
     double fromLevelRad =

@@ -60,6 +60,7 @@ final class AirOptions {
         SHOCK_LEAN,
         LOWER_HEIGHT,
         MountOptions.crossmember(catalog),
+        MountOptions.legs(),
         MountOptions.bracketPlate(catalog),
         MountOptions.boxingPlate(catalog));
   }

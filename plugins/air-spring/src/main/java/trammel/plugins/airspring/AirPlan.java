@@ -16,6 +16,7 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
 import trammel.planning.options.BoughtShocks;
 import trammel.planning.options.MountOptions;
+import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the air springs and shocks of a layout ask for. */
@@ -24,13 +25,15 @@ final class AirPlan {
 
   private final Layout layout;
   private final Catalog catalog;
+  private final FieldValues options;
   private final MountStock stock;
   private final QuantityPrinter print;
 
   AirPlan(Commission commission) {
     layout = commission.layout();
     catalog = commission.site().catalog();
-    stock = MountOptions.stock(commission.site().options(), catalog);
+    options = commission.site().options();
+    stock = MountOptions.stock(commission.site());
     print = new QuantityPrinter(commission.site().units());
   }
 
@@ -45,7 +48,8 @@ final class AirPlan {
     mounting.addTo(plan);
     addAir(plan);
     ShockUnit shock = layout.shocks().get(0);
-    new ShockMounting(
+    ShockMounting shocks =
+        new ShockMounting(
             "shock",
             layout.chassis(),
             shock,
@@ -53,8 +57,8 @@ final class AirPlan {
             new BoughtShocks(catalog).of(shock, false),
             shock.bodyRadiusMm(),
             stock,
-            print)
-        .addTo(plan);
+            print);
+    shocks.on(MountOptions.legs(options, layout, shocks.crossmember())).addTo(plan);
     return plan.build();
   }
 

@@ -10,6 +10,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
 import trammel.brackets.mount.AxleTravel;
 import trammel.brackets.mount.Beside;
+import trammel.brackets.mount.Legs;
 import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
@@ -35,7 +36,7 @@ final class AirProposal {
   AirProposal(Site site, AxleGuide guide) {
     this.site = site;
     this.guide = guide;
-    stock = MountOptions.stock(site.options(), site.catalog());
+    stock = MountOptions.stock(site);
     travel = new AxleTravel(site.chassis(), guide);
     print = new QuantityPrinter(site.units());
   }
@@ -45,19 +46,22 @@ final class AirProposal {
    * brackets beside it if there is such a place.
    */
   SpringSet springs() {
-    try {
-      return springs(true);
-    } catch (UnworkableLayoutException noneIsClear) {
-      return springs(false);
+    for (Legs legs : MountOptions.legsToTry(site.options())) {
+      try {
+        return springs(true, legs);
+      } catch (UnworkableLayoutException noneIsClear) {
+        continue;
+      }
     }
+    return springs(false, Legs.TUBE);
   }
 
-  private SpringSet springs(boolean clear) {
+  private SpringSet springs(boolean clear, Legs legs) {
     StringBuilder refusals = new StringBuilder();
     for (AirSpringAcross across : acrossToTry()) {
       for (Side side : sidesToTry()) {
         try {
-          return springs(across, side, clear);
+          return springs(across, side, clear, legs);
         } catch (UnworkableLayoutException noRoom) {
           refusals.append(refusals.length() == 0 ? "" : " ");
           refusals.append(side.phrase()).append(", ").append(across.phrase());
@@ -82,7 +86,7 @@ final class AirProposal {
         : List.of(Side.BEHIND, Side.AHEAD);
   }
 
-  private SpringSet springs(AirSpringAcross across, Side side, boolean clear) {
+  private SpringSet springs(AirSpringAcross across, Side side, boolean clear, Legs legs) {
     AirSpringFit spring = spring(across, side, clear);
     List<Body> beside = new ArrayList<>(List.of(spring.body()));
     if (clear) {
@@ -93,7 +97,7 @@ final class AirProposal {
             .forEach(beside::add);
       }
     }
-    ShockFit shock = shock(side, new Beside(beside, clear));
+    ShockFit shock = shock(side, new Beside(beside, clear, legs));
     return new SpringSet(
         List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
   }

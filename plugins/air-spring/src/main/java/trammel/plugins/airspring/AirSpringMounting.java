@@ -230,7 +230,7 @@ record AirSpringMounting(
       }
     }
     if (isInboard()) {
-      bridge().addLoads(plan, left.name(), right.name(), Math.abs(left.frame().yMm()), 0);
+      bridge().addLoads(plan, left.name(), right.name(), Math.abs(left.frame().yMm()), 0, 0);
     }
   }
 

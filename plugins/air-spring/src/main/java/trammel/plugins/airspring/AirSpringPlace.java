@@ -11,6 +11,7 @@ import trammel.brackets.mount.AxlePath;
 import trammel.brackets.mount.AxleTravel;
 import trammel.brackets.mount.Beside;
 import trammel.brackets.mount.Crossmember;
+import trammel.brackets.mount.Legs;
 import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.MountRoom;
 import trammel.brackets.mount.MountSearch;
@@ -130,7 +131,7 @@ record AirSpringPlace(
     Upright upright = new Upright(spring, seats);
     MountSearch<Upright.Seated> search =
         new MountSearch<>("air spring " + spring.key(), side, room, print);
-    Beside beside = new Beside(List.of(), clearOfBrackets);
+    Beside beside = new Beside(List.of(), clearOfBrackets, Legs.TUBE);
     return carrying(
         spring, search.find(closestMm, OptionalDouble.empty(), places, upright, beside));
   }
@@ -258,7 +259,12 @@ record AirSpringPlace(
     }
 
     @Override
-    public List<Box> carrier(Seated drawn) {
+    public Capsule plates(Seated drawn) {
+      return bracket(drawn);
+    }
+
+    @Override
+    public List<Box> carrier(Seated drawn, Legs legs) {
       if (across != AirSpringAcross.INBOARD) {
         return List.of();
       }

@@ -63,6 +63,7 @@ final class CoilOptions {
         BEHIND,
         LOWER_HEIGHT,
         MountOptions.crossmember(catalog),
+        MountOptions.legs(),
         MountOptions.bracketPlate(catalog),
         MountOptions.boxingPlate(catalog));
   }

@@ -23,6 +23,7 @@ import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.Commission;
 import trammel.planning.options.BoughtShocks;
 import trammel.planning.options.MountOptions;
+import trammel.reading.fields.FieldValues;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the coil-overs of a layout ask for. */
@@ -31,13 +32,15 @@ final class CoilPlan {
 
   private final Layout layout;
   private final Catalog catalog;
+  private final FieldValues options;
   private final MountStock stock;
   private final QuantityPrinter print;
 
   CoilPlan(Commission commission) {
     layout = commission.layout();
     catalog = commission.site().catalog();
-    stock = MountOptions.stock(commission.site().options(), catalog);
+    options = commission.site().options();
+    stock = MountOptions.stock(commission.site());
     print = new QuantityPrinter(commission.site().units());
   }
 
@@ -46,7 +49,8 @@ final class CoilPlan {
     ShockUnit left = layout.shocks().get(0);
     ShockUnit right = layout.shocks().get(1);
     SpringUnit spring = layout.springs().get(0);
-    new ShockMounting(
+    ShockMounting mounting =
+        new ShockMounting(
             "coil-over",
             layout.chassis(),
             left,
@@ -54,8 +58,8 @@ final class CoilPlan {
             bought(left),
             spring.radiusMm(),
             stock,
-            print)
-        .addTo(plan);
+            print);
+    mounting.on(MountOptions.legs(options, layout, mounting.crossmember())).addTo(plan);
     addSprings(plan, spring, BoughtCoil.of(spring, catalog));
     return plan.build();
   }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.mount.AxleTravel;
 import trammel.brackets.mount.Beside;
+import trammel.brackets.mount.Legs;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
 import trammel.brackets.mount.ShockSearch;
@@ -78,13 +79,13 @@ final class CoilProposal {
             : List.of(Side.BEHIND, Side.AHEAD);
     Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
     List<UnworkableLayoutException> refusals = new ArrayList<>();
-    for (boolean clear : new boolean[] {true, false}) {
+    for (Beside beside : besides()) {
       refusals.clear();
       for (Side side : sides) {
         try {
           return searches
               .computeIfAbsent(side, one -> place(travel, one, radiusMm).search())
-              .find(new Beside(List.of(), clear));
+              .find(beside);
         } catch (UnworkableLayoutException noRoom) {
           refusals.add(noRoom);
         }
@@ -96,6 +97,16 @@ final class CoilProposal {
             refusals.get(0).getMessage()
                 + " On the other side of the axle "
                 + refusals.get(1).getMessage());
+  }
+
+  /** Clear of brackets with one kind of legs or the other; at last not clear of them. */
+  private List<Beside> besides() {
+    List<Beside> besides = new ArrayList<>();
+    for (Legs legs : MountOptions.legsToTry(site.options())) {
+      besides.add(new Beside(List.of(), true, legs));
+    }
+    besides.add(new Beside(List.of(), false, Legs.TUBE));
+    return besides;
   }
 
   private ShockPlace place(AxleTravel travel, Side side, double radiusMm) {
@@ -111,7 +122,7 @@ final class CoilProposal {
         side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
         site.options().get(CoilOptions.LOWER_HEIGHT),
-        MountOptions.stock(site.options(), site.catalog()),
+        MountOptions.stock(site),
         print);
   }
 

@@ -23,6 +23,7 @@ import trammel.engine.checks.Verdict;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Masses;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Travel;
@@ -65,6 +66,9 @@ class CoilSpringMountTest {
     Layout layout = layout(chassis, set);
     return mount.plan(new Commission(layout, site(chassis, options)));
   }
+
+  /** The crossmember on pieces of its own tube. */
+  private static final FieldValues ON_TUBE = FieldValues.none().with(MountOptions.legs(), "tube");
 
   private static Layout layout(Chassis chassis, SpringSet set) {
     return new Layout(chassis, SampleVehicle.bars(chassis), set.springs(), set.shocks());
@@ -184,8 +188,8 @@ class CoilSpringMountTest {
   @ValueSource(doubles = {0, 1})
   void sawsTheCrossmemberToTheRails(double widerIn) {
     Chassis chassis = SampleVehicle.withRailsMoved(pickup, widerIn * INCH_MM, 0);
-    TubeNeed tube = tube(plan(chassis, FieldValues.none()), "coil-over crossmember");
-    SpringSet set = propose(chassis, FieldValues.none());
+    TubeNeed tube = tube(plan(chassis, ON_TUBE), "coil-over crossmember");
+    SpringSet set = propose(chassis, ON_TUBE);
     double mountIn = set.shocks().get(0).frame().xMm() / INCH_MM;
     // Spring radius 1 3/4 + 1/2 air, then the 2 in tube: its far edge is 4 1/4 in past the mount.
     double edgeIn = mountIn < 0 ? mountIn - 4.25 : mountIn + 2.25;
@@ -195,13 +199,72 @@ class CoilSpringMountTest {
   /** Legs: from the top of the rails less a lap of 3 in to the underside of a 2 in tube. */
   @Test
   void standsTheCrossmemberOnLegsOverTheRails() {
+    SpringSet set = propose(pickup, ON_TUBE);
+    double mountMm = set.shocks().get(0).frame().zMm();
+    double topMm = (17.5 + 6) * INCH_MM;
+    WorkPlan plan = plan(pickup, ON_TUBE);
+    TubeNeed leg = tube(plan, "coil-over crossmember leg");
+    assertEquals(2, leg.quantity());
+    assertEquals(mountMm - INCH_MM - topMm + 3 * INCH_MM, leg.cutLengthMm(), 1e-6);
+  }
+
+  /**
+   * Bars run by the rails of the pickup. Where they meet a leg of 2 in tube the crossmember stands
+   * on plates as thick as its brackets, and is shorter by both; they reach 3/8 in past the tube.
+   */
+  @Test
+  void plansPlatesForLegsWhereABarIsInTheWayOfTube() {
     SpringSet set = propose(pickup, FieldValues.none());
     double mountMm = set.shocks().get(0).frame().zMm();
     double topMm = (17.5 + 6) * INCH_MM;
     WorkPlan plan = plan(pickup, FieldValues.none());
-    TubeNeed leg = tube(plan, "coil-over crossmember leg");
+    PlateNeed leg =
+        plan.plates().stream()
+            .filter(plate -> plate.plate().name().equals("coil-over crossmember leg"))
+            .findFirst()
+            .orElseThrow();
     assertEquals(2, leg.quantity());
-    assertEquals(mountMm - INCH_MM - topMm + 3 * INCH_MM, leg.cutLengthMm(), 1e-6);
+    assertEquals(0.25 * INCH_MM, leg.plate().thicknessMm(), 1e-6);
+    assertEquals(4 * INCH_MM, leg.plate().outline().bounds().widthMm(), 1e-6);
+    assertEquals(
+        mountMm + 1.375 * INCH_MM - topMm + 3 * INCH_MM,
+        leg.plate().outline().bounds().heightMm(),
+        1e-6);
+    double onTubeMm = tube(plan(pickup, ON_TUBE), "coil-over crossmember").cutLengthMm();
+    WorkPlan onPlates = plan(pickup, FieldValues.none().with(MountOptions.legs(), "plate"));
+    double onPlatesMm = tube(onPlates, "coil-over crossmember").cutLengthMm();
+    double movedMm = propose(pickup, ON_TUBE).shocks().get(0).frame().xMm();
+    movedMm -= set.shocks().get(0).frame().xMm();
+    assertEquals(onTubeMm - 0.5 * INCH_MM, onPlatesMm - movedMm / 13, 1e-6);
+  }
+
+  /**
+   * A corner of 800 lb and more is carried by brackets of 3/8 in, unless the job says otherwise.
+   */
+  @Test
+  void aHeavyCornerAsksForThickerBrackets() {
+    double lightMm = plateMm(plan(pickup, FieldValues.none()));
+    // (2100 - 380) / 2 = 860 lb a corner, against 685.
+    Masses is = pickup.masses();
+    Chassis heavy =
+        pickup.withMasses(
+            new Masses(
+                is.frontAxleKg(),
+                1.2 * is.rearLeftKg(),
+                1.2 * is.rearRightKg(),
+                is.rearUnsprungKg(),
+                is.centreOfGravityHeightMm()));
+    assertEquals(0.25 * INCH_MM, lightMm, 1e-6);
+    assertEquals(0.375 * INCH_MM, plateMm(plan(heavy, FieldValues.none())), 1e-6);
+  }
+
+  private static double plateMm(WorkPlan plan) {
+    return plan.plates().stream()
+        .filter(plate -> plate.plate().name().startsWith("coil-over upper tab"))
+        .findFirst()
+        .orElseThrow()
+        .plate()
+        .thicknessMm();
   }
 
   /** 1 1/4 in eye and two plates of 1/4 in. */

@@ -24,7 +24,7 @@ final class FourLinkOptions {
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   private static final Field<Double> UPPER_ANGLE =
       BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
-  private static final Field<Double> RAIL_GAP = BarOptions.railGap();
+  private static final Field<Double> RAIL_GAP = BarOptions.railGapFromVehicle();
   private static final Field<String> LATERAL_SIDE =
       Field.choice(
               "lateral_side",
@@ -108,8 +108,9 @@ final class FourLinkOptions {
     return site.options().find(BarOptions.UPPER_RISE);
   }
 
-  double railGapMm() {
-    return site.options().get(RAIL_GAP);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> railGapMm() {
+    return site.options().find(RAIL_GAP);
   }
 
   /** +1 when the lateral bar's frame end is on the left, -1 on the right. */

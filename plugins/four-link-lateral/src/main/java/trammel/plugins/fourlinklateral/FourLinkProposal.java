@@ -13,6 +13,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
+import trammel.planning.options.BarOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the five bars. */
@@ -30,11 +31,15 @@ final class FourLinkProposal {
   }
 
   List<Bar> bars() {
+    return BarOptions.withGap(options.railGapMm(), chassis, this::bars);
+  }
+
+  private List<Bar> bars(double gapMm) {
     BarPlane plane =
         BarPlane.of(
             chassis,
             options.mounting(),
-            options.railGapMm(),
+            gapMm,
             makeUp.halfAcrossMm(),
             Math.max(options.lowerLengthMm(), options.upperLengthMm()),
             print);
@@ -54,7 +59,9 @@ final class FourLinkProposal {
 
   private Bar lateral(BarPlane plane) {
     BarMakeUp lateral = options.lateral();
-    LateralBarRoom room = new LateralBarRoom(chassis, plane, lateral, options.railGapMm(), print);
+    LateralBarRoom room =
+        new LateralBarRoom(
+            chassis, plane, lateral, options.railGapMm().orElse(BarOptions.RAIL_GAP_MM), print);
     double behindMm = options.lateralBehindMm().orElseGet(room::clearBehindMm);
     double riseMm = options.lateralRiseMm();
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);

@@ -50,16 +50,26 @@ class FourLinkLateralTest {
   @Test
   void inboardBracketsStandOffTheRailByTheGapWhereItIsClosest() {
     // Inner faces: 18.5 - 2.25 = 16.25 in at the axle, 1/26 in closer for every inch forward; at
-    // the front of the plane, 24 in ahead: 16.25 - 24/26 = 15.3269 in. Less the gap of 1/2 in and
-    // half of 2 in joint and two 1/4 in plates, 1.25 in: 13.5769 in.
+    // the front of the plane, 24 in ahead: 16.25 - 24/26 = 15.3269 in. Less the gap and half of 2
+    // in
+    // joint and two 1/4 in plates, 1.25 in. The upper brackets rise beside the rail: 1 1/2 in of
+    // gap.
     assertEquals(
-        13.576923, Trial.mounted("inboard").bar("lower-left").axle().yMm() / INCH_MM, 1e-5);
+        12.576923, Trial.mounted("inboard").bar("lower-left").axle().yMm() / INCH_MM, 1e-5);
   }
 
   @Test
   void outboardBracketsStandOffTheRailByTheGapWhereItIsClosest() {
-    // Outer faces are widest at the axle, 18.5 in. Plus 1/2 in gap and 1.25 in: 20.25 in.
-    assertEquals(20.25, Trial.mounted("outboard").bar("upper-left").axle().yMm() / INCH_MM, 1e-9);
+    // Outer faces are widest at the axle, 18.5 in. Plus 1 1/2 in gap and 1.25 in: 21.25 in.
+    assertEquals(21.25, Trial.mounted("outboard").bar("upper-left").axle().yMm() / INCH_MM, 1e-9);
+  }
+
+  /** With the frame 6 in higher no bracket over the tube comes beside the rail: 1/2 in of gap. */
+  @Test
+  void bracketsThatStayUnderTheRailStandCloserToIt() {
+    Trial trial = Trial.mounted("outboard");
+    Trial higher = trial.on(SampleVehicle.withRailsMoved(trial.chassis(), 0, 6 * INCH_MM));
+    assertEquals(20.25, higher.bar("upper-left").axle().yMm() / INCH_MM, 1e-9);
   }
 
   @ParameterizedTest

@@ -37,7 +37,7 @@ final class ThreeLinkOptions {
                   "right",
                   "upper bar along the right rail"))
           .withDefault("right");
-  static final Field<Double> RAIL_GAP = BarOptions.railGap();
+  static final Field<Double> RAIL_GAP = BarOptions.railGapFromVehicle();
   static final Field<String> LATERAL_SIDE =
       Field.choice(
               "lateral_side",

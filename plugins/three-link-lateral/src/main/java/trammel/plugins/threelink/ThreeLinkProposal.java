@@ -29,12 +29,16 @@ final class ThreeLinkProposal {
   }
 
   List<Bar> bars() {
+    return BarOptions.withGap(options.find(ThreeLinkOptions.RAIL_GAP), chassis, this::bars);
+  }
+
+  private List<Bar> bars(double gapMm) {
     BarMakeUp makeUp = options.bars();
     BarPlane plane =
         BarPlane.of(
             chassis,
             options.mounting(),
-            options.get(ThreeLinkOptions.RAIL_GAP),
+            gapMm,
             makeUp.halfAcrossMm(),
             Math.max(
                 options.get(ThreeLinkOptions.LOWER_LENGTH),
@@ -64,7 +68,12 @@ final class ThreeLinkProposal {
   private Bar lateral(BarPlane plane) {
     BarMakeUp lateral = options.lateral();
     LateralBarRoom room =
-        new LateralBarRoom(chassis, plane, lateral, options.get(ThreeLinkOptions.RAIL_GAP), print);
+        new LateralBarRoom(
+            chassis,
+            plane,
+            lateral,
+            options.find(ThreeLinkOptions.RAIL_GAP).orElse(BarOptions.RAIL_GAP_MM),
+            print);
     double behindMm = options.find(BarOptions.LATERAL_BEHIND).orElseGet(room::clearBehindMm);
     double riseMm = options.get(ThreeLinkOptions.LATERAL_RISE);
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);

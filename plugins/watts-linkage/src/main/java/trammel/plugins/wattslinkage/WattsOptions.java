@@ -27,7 +27,7 @@ final class WattsOptions {
       BarOptions.levelAngle("lower_angle", "rise of the lower bars to the front at ride", 1);
   private static final Field<Double> UPPER_ANGLE =
       BarOptions.levelAngle("upper_angle", "fall of the upper bars to the front at ride", 1.5);
-  private static final Field<Double> RAIL_GAP = BarOptions.railGap();
+  private static final Field<Double> RAIL_GAP = BarOptions.railGapFromVehicle();
   private static final Field<Double> ROCKER_ARM =
       BarOptions.inches(
           "rocker_arm", "rocker's arms, from its pivot to the joint of each link", 2, 6, 3);
@@ -136,8 +136,9 @@ final class WattsOptions {
     return site.options().find(BarOptions.UPPER_RISE);
   }
 
-  double railGapMm() {
-    return site.options().get(RAIL_GAP);
+  /** Empty where the vehicle is to say. */
+  Optional<Double> railGapMm() {
+    return site.options().find(RAIL_GAP);
   }
 
   double rockerArmMm() {

@@ -21,6 +21,7 @@ import trammel.engine.mechanism.FurtherBody;
 import trammel.engine.mechanism.Pivot;
 import trammel.engine.motion.BodyPose;
 import trammel.planning.extension.Site;
+import trammel.planning.options.BarOptions;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars, the rocker and its two links. */
@@ -59,11 +60,15 @@ final class WattsProposal {
   }
 
   AxleGuide guide() {
+    return BarOptions.withGap(options.railGapMm(), chassis, this::guide);
+  }
+
+  private AxleGuide guide(double gapMm) {
     BarPlane plane =
         BarPlane.of(
             chassis,
             options.mounting(),
-            options.railGapMm(),
+            gapMm,
             makeUp.halfAcrossMm(),
             Math.max(options.lowerLengthMm(), options.upperLengthMm()),
             print);
@@ -173,7 +178,7 @@ final class WattsProposal {
     double acrossMm =
         chassis.rails().innerFaceMm(pivot.xMm())
             - links.frameSeat().joint().barrelRadiusMm()
-            - options.railGapMm();
+            - options.railGapMm().orElse(BarOptions.RAIL_GAP_MM);
     if (!(acrossMm >= SHORTEST_MM)) {
       throw new UnworkableLayoutException(
           "the links of the rocker would be "

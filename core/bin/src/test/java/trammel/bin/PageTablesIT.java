@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -56,10 +58,10 @@ class PageTablesIT {
   }
 
   private static void writeCatalog() throws IOException {
-    for (String file : List.of("shop.json", "logo.png")) {
-      Files.write(
-          jobs.resolve("catalog").resolve(file),
-          Files.readAllBytes(copy.home().resolve("catalogs/demo/catalog").resolve(file)));
+    Path demo = copy.home().resolve("catalogs/demo/catalog");
+    Files.writeString(terms, Files.readString(demo.resolve("shop.json")));
+    if (!Files.exists(jobs.resolve("catalog/logo.png"))) {
+      Files.copy(demo.resolve("logo.png"), jobs.resolve("catalog/logo.png"));
     }
   }
 
@@ -212,6 +214,83 @@ class PageTablesIT {
     assertFalse(Files.exists(jobs.resolve("catalog/prices.json")));
     done(post("/api/tables/prices/list", list.formatted("true")));
     assertTrue(Files.readString(jobs.resolve("catalog/prices.json")).contains("6.95"));
+  }
+
+  // Ordering over jobs, and the floor
+
+  @Test
+  void anOrderOverTwoJobsIsTheCommandsAndOnlyWhenItIsPlacedTakesFromTheRack() throws Exception {
+    Path second = jobs.resolve("second.yaml");
+    String sedan = Files.readString(jobs.resolve("sedan.yaml"));
+    Files.writeString(second, sedan.replace("number: D-102", "number: D-202"));
+    done(change(edit("stock", "[]", "[[\"bin\", \"jam-nut-0.750-16\", \"\", \"\", \"\", \"2\"]]")));
+    String asked = "{\"jobs\": [\"sedan.yaml\", \"second.yaml\"], \"rack\": true%s}";
+    Tree shown = post("/api/order", asked.formatted("")).json();
+    Tree said =
+        copy.json(1, "order", jobs.resolve("sedan.yaml"), second.toString(), "--rack", "--dry-run");
+    assertEquals(
+        said.amount("total"), new BigDecimal(String.valueOf(shown.at("order.total").value())));
+    assertEquals("[D-102, D-202]", shown.at("order.jobs").value().toString());
+    Object rack = get("/api/tables/stock").at("lines").value();
+    Tree placed = post("/api/order", asked.formatted(", \"place\": true, \"anyway\": true")).json();
+    Path papers = jobs.resolve(placed.text("folder"));
+    assertTrue(Files.size(papers.resolve("material-order.pdf")) > 1000);
+    assertNotEquals(rack, get("/api/tables/stock").at("lines").value());
+    Files.delete(second);
+    done(change(edit("stock", lines(get("/api/tables/stock").at("lines").value()), "[]")));
+  }
+
+  private static String lines(Object lines) {
+    List<String> rows = new ArrayList<>();
+    for (Object line : (List<?>) lines) {
+      rows.add(
+          "[\""
+              + String.join("\", \"", ((List<?>) line).stream().map(String::valueOf).toList())
+              + "\"]");
+    }
+    return "[" + String.join(", ", rows) + "]";
+  }
+
+  @Test
+  void aBracketIsSignedOffOnReadingsThatAreInPlaceAndNoLongerHoldsWhenTheyChange()
+      throws Exception {
+    String sedan = Files.readString(jobs.resolve("sedan.yaml"));
+    Files.writeString(
+        jobs.resolve("straight.yaml"),
+        sedan.replaceAll(
+            "wheelbase: \\{left: ([^,]+), right: [^}]+}", "wheelbase: {left: $1, right: $1}"));
+    String floor = "/api/jobs/straight.yaml/fitup";
+    Tree sheet = get(floor);
+    Map<?, ?> first = (Map<?, ?>) ((List<?>) sheet.at("targets").value()).get(0);
+    String bracket = (String) first.get("bracket");
+    String sign = "{\"bracket\": \"" + bracket + "\", \"by\": \"J. Example\"}";
+    PageRequest.Answered early = post(floor + "/sign", sign);
+    assertEquals(422, early.status());
+    assertTrue(early.body().contains("missing"), early.body());
+    for (Object each : (List<?>) sheet.at("targets").value()) {
+      Map<?, ?> target = (Map<?, ?>) each;
+      if (!bracket.equals(target.get("bracket"))) {
+        continue;
+      }
+      done(
+          post(
+              floor,
+              "{\"target\": \"%s\", \"from\": [], \"readings\": [\"%s\"]}"
+                  .formatted(target.get("target"), target.get("set_to_text"))));
+    }
+    Tree signed = post(floor + "/sign", sign).json();
+    assertEquals(
+        "J. Example",
+        signed.list("signed").get(0).text("by"),
+        signed.at("signed").value().toString());
+    assertTrue(
+        Files.readString(jobs.resolve("straight.signed.csv")).contains(bracket), "beside the job");
+    String moved = "{\"target\": \"%s\", \"from\": [\"%s\"], \"readings\": [\"23 7/8 in\"]}";
+    Tree other = post(floor, moved.formatted(first.get("target"), first.get("set_to_text"))).json();
+    assertEquals("false", other.list("signed").get(0).at("holds").value().toString());
+    assertTrue(
+        other.list("signed").get(0).text("not_yet").contains("again")
+            || other.list("signed").get(0).text("not_yet").contains("out of place"));
   }
 
   @Test

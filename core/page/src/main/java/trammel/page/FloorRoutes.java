@@ -1,14 +1,12 @@
 package trammel.page;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.app.closing.ActualsFile;
-import trammel.app.commandline.Screen;
 import trammel.app.commands.CloseCommand;
 import trammel.app.fitup.FitUpForm;
 import trammel.app.fitup.ReadingsFile;
@@ -18,7 +16,6 @@ import trammel.page.bench.Bench;
 import trammel.page.bench.Study;
 import trammel.page.folder.FormFile;
 import trammel.page.folder.JobFolder;
-import trammel.page.folder.Plain;
 import trammel.page.folder.Refused;
 import trammel.page.http.Answer;
 import trammel.page.http.Request;
@@ -33,7 +30,6 @@ import trammel.planning.fitup.Target;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.reading.tree.DocumentReader;
 import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
@@ -46,6 +42,7 @@ import trammel.reading.tree.TextNode;
  */
 final class FloorRoutes {
   private static final String FIT_UP = ".fitup.csv";
+  private static final String SIGNED = ".signed.csv";
   private static final String ACTUALS = ".actuals.csv";
   private static final int ACTUALS_KEYS = 3;
 
@@ -62,6 +59,7 @@ final class FloorRoutes {
         .on("GET", "/api/jobs/{file}/fitup", request -> Answer.json(fitUp(request)))
         .on("POST", "/api/jobs/{file}/fitup", this::read)
         .on("POST", "/api/jobs/{file}/fitup/anew", this::anew)
+        .on("POST", "/api/jobs/{file}/fitup/sign", this::sign)
         .on("GET", "/api/jobs/{file}/close", request -> Answer.json(actuals(request)))
         .on("POST", "/api/jobs/{file}/close/used", this::used)
         .on("POST", "/api/jobs/{file}/close/anew", this::closeAnew)
@@ -105,10 +103,65 @@ final class FloorRoutes {
     json.put("struts", struts(sheet, printer));
     json.put("form", form.file().getFileName().toString());
     json.put("old_form", form.isOld());
-    if (form.isThere() && !form.isOld()) {
-      addTacked(json, study, judge, form);
-    }
+    Optional<TackReport> report =
+        form.isThere() && !form.isOld() ? report(study, judge, form) : Optional.empty();
+    report.ifPresent(said -> addTacked(json, study, said));
+    json.put("signed", signed(request, form, sheet, report));
     return json;
+  }
+
+  private List<Object> signed(
+      Request request, FormFile form, FitUpSheet sheet, Optional<TackReport> report) {
+    SignOffs signOffs = signOffs(request);
+    List<Object> rows = new ArrayList<>();
+    for (SignOffs.Bracket bracket : SignOffs.brackets(sheet, form)) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("bracket", bracket.name());
+      bracket.open(report).ifPresent(why -> row.put("not_yet", why));
+      signOffs
+          .of(bracket)
+          .ifPresent(
+              signed -> {
+                row.put("by", signed.by());
+                row.put("on", signed.on());
+                row.put("holds", signed.readings().equals(bracket.readings()));
+              });
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private SignOffs signOffs(Request request) {
+    return new SignOffs(FormFile.beside(folder.file(request.part("file")), SIGNED));
+  }
+
+  /** Signs a bracket off, or takes that back where nobody is named. */
+  private Answer sign(Request request) {
+    Study study = study(request);
+    ObjectNode json = request.json();
+    TackJudge judge = new TackJudge(study.draft());
+    FormFile form = form(request, study, judge.sheet());
+    synchronized (folder.lock(request.part("file"))) {
+      SignOffs.Bracket bracket =
+          SignOffs.brackets(judge.sheet(), form).stream()
+              .filter(one -> one.name().equals(word(json, "bracket")))
+              .findFirst()
+              .orElseThrow(() -> new Refused(404, "The sheet has no such bracket."));
+      String by = word(json, "by").strip();
+      Optional<String> open =
+          by.isEmpty() || form.isOld()
+              ? Optional.empty()
+              : bracket.open(report(study, judge, form));
+      if (form.isOld() || open.isPresent()) {
+        throw new Refused(
+            422,
+            form.isOld()
+                ? "The plan has changed since these readings: begin a new form first."
+                : bracket.name() + " cannot be signed off yet: " + open.get());
+      }
+      signOffs(request).sign(bracket, by);
+    }
+    return Answer.json(fitUp(request));
   }
 
   private static List<Object> struts(FitUpSheet sheet, QuantityPrinter printer) {
@@ -123,16 +176,19 @@ final class FloorRoutes {
     return struts;
   }
 
-  private static void addTacked(
-      Map<String, Object> json, Study study, TackJudge judge, FormFile form) {
+  /** What the readings so far say; empty while there are none. */
+  private static Optional<TackReport> report(Study study, TackJudge judge, FormFile form) {
     boolean any =
         judge.sheet().targets().stream().anyMatch(one -> !form.filled(List.of(one.id())).isEmpty());
     if (!any) {
-      return;
+      return Optional.empty();
     }
     ReadingsFile file =
         new ReadingsFile(form.file(), judge.sheet(), study.units(), study.job().header().number());
-    TackReport report = judge.judge(file.read());
+    return Optional.of(judge.judge(file.read()));
+  }
+
+  private static void addTacked(Map<String, Object> json, Study study, TackReport report) {
     Map<String, Object> tacked = FitUpJson.of(study.draft(), report);
     TackedText words = new TackedText(study.amounts());
     tacked.put("re_set_text", report.moves().stream().map(words::words).toList());
@@ -234,25 +290,16 @@ final class FloorRoutes {
     List<String> words = new ArrayList<>();
     words.add(folder.file(request.part("file")).toString());
     words.add(form.toString());
-    words.add("--json");
     if (flag(json, "again")) {
       words.add("--again");
     }
     if (flag(json, "as_written")) {
       words.add("--as-written");
     }
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
     CloseCommand command = new CloseCommand();
-    command.prepare();
-    command.run(
-        command.syntax().read(words),
-        new Screen(new PrintWriter(out, true), new PrintWriter(err, true), false, false));
+    command.prepare(bench.reading());
+    Map<String, Object> answer = Errand.run(command, words, "closed");
     bench.readAnew();
-    Object said = Plain.of(DocumentReader.read("close.json", out.toString()));
-    Map<String, Object> answer = new LinkedHashMap<>();
-    answer.put("closed", said);
-    answer.put("remarks", err.toString().lines().toList());
     return Answer.json(answer);
   }
 

@@ -17,6 +17,11 @@ abstract class JobCommand implements Command {
     reading = EarlyReading.start(Installation.running());
   }
 
+  /** Uses a copy that is being read already. */
+  public final void prepare(EarlyReading begun) {
+    reading = begun;
+  }
+
   /** The bench that its jobs are worked on. */
   final Workbench bench(Optional<UnitSystem> units, Screen screen) {
     return new Workbench(reading, units, screen);

@@ -86,9 +86,14 @@ public final class Bench {
     }
   }
 
+  /** The installed copy, read once more, for a command that is run here. */
+  public EarlyReading reading() {
+    return first.again();
+  }
+
   /** The standard catalog with what plugins bring, to be finished once. */
   public CatalogReader catalogReader() {
-    return first.again().catalog();
+    return reading().catalog();
   }
 
   /** What the shop can buy and do, and its limits. */

@@ -75,6 +75,7 @@ public final class ShopTables {
   }
 
   private Map<String, Object> steps(String device) {
+    bench.refresh();
     ChangeBook changes = ChangeBook.of(book);
     Map<String, Object> json = new LinkedHashMap<>();
     changes.toUndo(device).ifPresent(change -> json.put("undo", change.label()));
@@ -93,6 +94,7 @@ public final class ShopTables {
     if (edits.isEmpty()) {
       return List.of();
     }
+    bench.refresh();
     ShopTable table = table(edits);
     List<Map<String, Object>> conflicts = new ArrayList<>();
     for (ShopTable.Conflict one : table.conflicts(edits)) {

@@ -35,7 +35,7 @@ export function FitUp() {
     <h3>Angle finder</h3>
     <div class="scroll" tabindex="0" role="region" aria-label="Angle finder"><table><thead><tr><th>what</th><th>on the stands</th><th>from the rail</th><th>at ride</th></tr></thead>
     <tbody>${sheet.angles.map((one) => html`<tr key=${one.what}><th scope="row">${one.what}</th>${['on_stands_deg', 'from_rail_deg', 'at_ride_deg'].map((key) => html`<td key=${key} class="number">${one[key].toFixed(1)} deg</td>`)}</tr>`)}</tbody></table></div>
-    ${[...brackets].map(([name, targets]) => html`<${Bracket} key=${name} name=${name} targets=${targets} path=${path} took=${setSheet} again=${sheet.tacked?.measure_again ?? []} />`)}
+    ${[...brackets].map(([name, targets]) => html`<${Bracket} key=${name} name=${name} targets=${targets} path=${path} took=${setSheet} again=${sheet.tacked?.measure_again ?? []} signed=${sheet.signed.find((one) => one.bracket === name)} />`)}
     <p class="help">Readings are kept in ${sheet.form} beside the job, the form that <code>trammel tacked</code> reads.</p>`;
 }
 
@@ -51,10 +51,33 @@ function Answer({ tacked }) {
 }
 
 /** @param {any} props */
-function Bracket({ name, targets, path, took, again }) {
+function Bracket({ name, targets, path, took, again, signed }) {
   const open = targets.filter((one) => one.readings.length === 0).length;
   return html`<section class="bracket"><h3>${name} <span class="state">${open === 0 ? 'all read' : open + ' to read'}</span></h3>
-    ${targets.map((one) => html`<${Target} key=${one.target} target=${one} path=${path} took=${took} again=${again.find((other) => other.target === one.target)} />`)}</section>`;
+    ${targets.map((one) => html`<${Target} key=${one.target} target=${one} path=${path} took=${took} again=${again.find((other) => other.target === one.target)} />`)}
+    ${signed && html`<${Sign} name=${name} signed=${signed} path=${path} took=${took} />`}</section>`;
+}
+
+const SIGNER = 'trammel.signer';
+
+/** @param {any} props */
+function Sign({ name, signed, path, took }) {
+  const [by, setBy] = useState(localStorage.getItem(SIGNER) ?? '');
+  const send = async (who) => {
+    try {
+      took(await post(path + '/sign', { bracket: name, by: who }));
+      if (who) localStorage.setItem(SIGNER, who);
+      say(who ? name + ' is signed off' : name + ' is no longer signed off');
+    } catch (error) {
+      tell(error);
+    }
+  };
+  const id = 'by-' + name.replaceAll(/[^a-z0-9]+/gi, '-');
+  if (signed.by && signed.holds) return html`<p class="signed"><strong>Signed off</strong> by ${signed.by}, ${signed.on} <button class="small" aria-label=${'Take back: ' + name} onClick=${() => send('')}>Take it back</button></p>`;
+  return html`<div class="signing">
+    ${signed.by && html`<p class="problem">${signed.by} signed on ${signed.on} for other readings.</p>`}
+    ${signed.not_yet ? html`<p class="help">Not to be signed off yet: ${signed.not_yet}.</p>` : html`<label for=${id}>Name</label><input id=${id} value=${by} maxlength="60" autocomplete="off" onInput=${(event) => setBy(event.target.value)} /><button class="main" disabled=${!by.trim()} aria-label=${'Sign off ' + name} onClick=${() => send(by.trim())}>Sign off</button>`}
+  </div>`;
 }
 
 /** @param {any} props */

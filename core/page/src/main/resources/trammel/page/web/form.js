@@ -2,7 +2,7 @@
 /** Fields made from their declarations: what may be typed, what it is, and what is wrong with it. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { html } from './html.js';
-import { at, change, look, lookAway, missing, problems, set } from './state.js';
+import { at, change, judged, look, lookAway, missing, problems, set } from './state.js';
 
 const REPEATS = new Set(['measured_length', 'measured_angle', 'measured_level_angle', 'measured_mass']);
 const GROUPS = new Set(['section', 'point', 'measured_point', 'partial_point']);
@@ -129,13 +129,16 @@ function List({ field, path, picture }) {
   const entries = /** @type {any[]} */ (at(path) ?? []);
   return html`<fieldset class="group list"><legend>${sentence(field.help)}</legend>
     <${Problems} path=${path} />
-    ${entries.map((entry, i) => html`<fieldset class="group" key=${i}><legend>${entry?.name ?? 'entry ' + (i + 1)}</legend>
+    ${entries.map((entry, i) => html`<fieldset class="group" key=${i}><legend>${called(entry) ?? 'entry ' + (i + 1)}</legend>
       ${field.fields.map((one) => shownOf(entry, one) && html`<${Field} key=${one.key} field=${one} path=${path + '[' + i + '].' + one.key} picture=${picture} />`)}
-      <button class="small" onClick=${() => set('Take out ' + (entry?.name ?? 'entry'), { [path + '[' + i + ']']: null })}>Take out ${entry?.name ?? 'it'}</button>
+      <button class="small" onClick=${() => set('Take out ' + (called(entry) ?? 'entry'), { [path + '[' + i + ']']: null })}>Take out ${called(entry) ?? 'it'}</button>
     </fieldset>`)}
     <${Add} field=${field} path=${path} count=${entries.length} />
   </fieldset>`;
 }
+
+/** By which of its fields an entry of a list is known. */
+const called = (entry) => entry?.name ?? entry?.check ?? entry?.title ?? entry?.work ?? entry?.at;
 
 /** Of two ways to give a form, the one that is not used is left away. */
 const shownOf = (entry, one) => !(one.key === 'box' && entry?.cylinder) && !(one.key === 'cylinder' && entry?.box);
@@ -160,7 +163,8 @@ function Add({ field, path, count }) {
   };
   return html`<form class="adding" onSubmit=${add}>
     ${field.fields.filter((one) => one.kind !== 'section').map((one) => html`<label key=${one.key}>${sentence(one.help)}
-      ${one.choices ? html`<select name=${one.key}>${one.choices.map((word) => html`<option key=${word}>${word}</option>`)}</select>` : html`<input name=${one.key} required=${one.required} autocomplete="off" />`}</label>`)}
+      ${one.choices ? html`<select name=${one.key}>${!one.required && html`<option value=""></option>`}${one.choices.map((word) => html`<option key=${word}>${word}</option>`)}</select>` : html`<input name=${one.key} required=${one.required} autocomplete="off" list=${one.key === 'check' ? 'checks-known' : undefined} />`}</label>`)}
+    <datalist id="checks-known">${(judged.value?.checks ?? []).map((one) => html`<option key=${one.check} value=${one.check}>${one.title}</option>`)}</datalist>
     ${shapes.length > 0 && html`<${Shape} shapes=${shapes} />`}
     <button class="main">Add</button> <button type="button" onClick=${() => setOpen(false)}>Leave it</button>
   </form>`;

@@ -11,6 +11,7 @@ import { HandOut } from './handout.js';
 import { Measure } from './measure.js';
 import { Price } from './price.js';
 import { See } from './see.js';
+import { Terms } from './terms.js';
 import { Tray } from './tray.js';
 import { counts, go, job, judged, looked, missing, problems, step, tab } from './state.js';
 import { hours, money } from './units.js';
@@ -23,6 +24,7 @@ export const TABS = [
   ['arrange', 'Arrange', Arrange],
   ['checks', 'Checks', Checks],
   ['price', 'Price', Price],
+  ['terms', 'Terms', Terms],
   ['tray', 'Tray', Tray],
   ['handout', 'Hand out', HandOut],
   ['fitup', 'Fit up', FitUp],

@@ -7,14 +7,15 @@ import { Folder } from './folder.js';
 import { Job } from './job.js';
 import { Enter } from './enter.js';
 import { Conflict, Notice, Spoken } from './notices.js';
+import { Order } from './order.js';
 import { openSheet, reload, sheet, Shop, shopStep } from './shop.js';
-import { atShop, busy, connected, entering, job, shop, shopChanged, start, step } from './state.js';
+import { atOrder, atShop, busy, connected, entering, job, shop, shopChanged, start, step } from './state.js';
 
 function Page() {
   const inJob = job.value !== null;
   document.title = sheet.value ? 'The shop · Trammel' : inJob ? (job.value.document?.job?.number ?? job.value.file) + ' · Trammel' : 'Trammel';
   return html`
-    ${entering.value ? html`<${Enter} />` : sheet.value ? html`<${Shop} />` : inJob ? html`<${Job} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
+    ${entering.value ? html`<${Enter} />` : sheet.value ? html`<${Shop} />` : inJob ? html`<${Job} />` : atOrder.value && shop.value ? html`<${Order} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
     <${Notice} />
     <${Conflict} />
     <${Spoken} />

@@ -29,6 +29,8 @@ export const spoken = signal('');
 export const entering = signal(false);
 /** The table of the shop that the address names; null for none. */
 export const atShop = signal(/** @type {string | null} */ (null));
+/** Whether the address names the order over several jobs. */
+export const atOrder = signal(false);
 /** How often the shop's catalog or ledger has changed since the page was opened. */
 export const shopChanged = signal(0);
 
@@ -149,6 +151,7 @@ async function route() {
   const at = new URLSearchParams(location.hash.slice(1));
   const file = at.get('job');
   atShop.value = at.get('shop');
+  atOrder.value = at.has('order');
   if (!file) {
     batch(() => {
       job.value = null;

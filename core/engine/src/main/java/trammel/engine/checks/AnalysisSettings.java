@@ -1,9 +1,12 @@
 package trammel.engine.checks;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import trammel.engine.layout.Joint;
 import trammel.engine.loads.LoadCase;
 import trammel.engine.quantity.Given;
+import trammel.engine.springs.BumpStop;
 
 /**
  * What an analysis assumes beyond the layout itself.
@@ -12,42 +15,69 @@ import trammel.engine.quantity.Given;
  * @param loadCases the loads under which strength is judged; each that has a hand in both hands
  * @param hardCases blows that a vehicle meets a few times in its life, judged by limits of their
  *     own
+ * @param bumpStop how stiff bump stops are, and how fast a wheel meets one
+ * @param timesAYear how often each load case comes in a year, by its name: an invented use, for
+ *     ranking welds, never for a promise of years
  * @param joints the joints that can be had, to try in place of one that is too weak
  */
 public record AnalysisSettings(
     double designSpeedMPerS,
     List<LoadCase> loadCases,
     List<LoadCase> hardCases,
+    BumpStop bumpStop,
+    Map<String, Double> timesAYear,
     List<Joint> joints) {
+  private static final double POUND_N = 4.4482216152605;
+  private static final double INCH_MM = 25.4;
+
+  /** 400 lb/in and 250 lb/in3, met at 40 in/s: an invented stop, put your maker's in its place. */
+  public static final BumpStop USUAL_STOP =
+      new BumpStop(
+          400 * POUND_N / INCH_MM, 250 * POUND_N / (INCH_MM * INCH_MM * INCH_MM), 40 * INCH_MM);
+
   public AnalysisSettings {
     Given.positive("design road speed (m/s)", designSpeedMPerS);
     loadCases = LoadCase.inBothHands(loadCases);
     hardCases = LoadCase.inBothHands(hardCases);
+    Objects.requireNonNull(bumpStop, "bumpStop");
+    timesAYear = Map.copyOf(timesAYear);
     joints = List.copyOf(joints);
   }
 
   /** Settings without hard cases and without joints to try. */
   public AnalysisSettings(double designSpeedMPerS, List<LoadCase> loadCases) {
-    this(designSpeedMPerS, loadCases, List.of(), List.of());
+    this(designSpeedMPerS, loadCases, List.of(), USUAL_STOP, Map.of(), List.of());
   }
 
   /** These settings with the hard cases in place of the others. */
   AnalysisSettings underBlows() {
-    return new AnalysisSettings(designSpeedMPerS, hardCases, hardCases, joints);
+    return new AnalysisSettings(
+        designSpeedMPerS, hardCases, hardCases, bumpStop, timesAYear, joints);
   }
 
   /** These settings with cases of hard blows. */
   public AnalysisSettings withHardCases(List<LoadCase> cases) {
-    return new AnalysisSettings(designSpeedMPerS, loadCases, cases, joints);
+    return new AnalysisSettings(designSpeedMPerS, loadCases, cases, bumpStop, timesAYear, joints);
+  }
+
+  /** These settings with how often each load case comes in a year. */
+  public AnalysisSettings withTimesAYear(Map<String, Double> times) {
+    return new AnalysisSettings(designSpeedMPerS, loadCases, hardCases, bumpStop, times, joints);
+  }
+
+  /** These settings with another bump stop. */
+  public AnalysisSettings withBumpStop(BumpStop stop) {
+    return new AnalysisSettings(designSpeedMPerS, loadCases, hardCases, stop, timesAYear, joints);
   }
 
   /** These settings for another road speed (m/s). */
   public AnalysisSettings atSpeed(double speedMPerS) {
-    return new AnalysisSettings(speedMPerS, loadCases, hardCases, joints);
+    return new AnalysisSettings(speedMPerS, loadCases, hardCases, bumpStop, timesAYear, joints);
   }
 
   /** These settings with joints to try. */
   public AnalysisSettings withJoints(List<Joint> newJoints) {
-    return new AnalysisSettings(designSpeedMPerS, loadCases, hardCases, newJoints);
+    return new AnalysisSettings(
+        designSpeedMPerS, loadCases, hardCases, bumpStop, timesAYear, newJoints);
   }
 }

@@ -21,6 +21,7 @@ import trammel.engine.mechanism.MechanismForces;
 import trammel.engine.motion.BodyPose;
 import trammel.engine.motion.Load;
 import trammel.engine.motion.MemberForce;
+import trammel.engine.motion.MotionRates;
 import trammel.engine.quantity.Gravity;
 
 /** The force in every bar at ride, under every load case. */
@@ -31,9 +32,12 @@ public final class BarForces {
   /** Share of the engine's torque that reaches the shaft; from memory. */
   private static final double DRIVE_EFFICIENCY = 0.9;
 
+  private static final LoadCase STANDING = new LoadCase("standing", 0, 0, 0, 1, 1, 1);
+
   private final List<LoadCase> cases;
   private final double[][] tensionN;
   private final List<AxleSupports.Balance> balances;
+  private final double[] noseUpRad;
   private final List<List<Load>> outside;
   private final boolean[] endsOnAxle;
 
@@ -41,10 +45,12 @@ public final class BarForces {
       List<LoadCase> cases,
       double[][] tensionN,
       List<AxleSupports.Balance> balances,
+      double[] noseUpRad,
       List<List<Load>> outside,
       boolean[] endsOnAxle) {
     this.cases = List.copyOf(cases);
     this.tensionN = tensionN;
+    this.noseUpRad = noseUpRad;
     this.outside = List.copyOf(outside);
     this.endsOnAxle = endsOnAxle;
     this.balances = List.copyOf(balances);
@@ -57,10 +63,16 @@ public final class BarForces {
       AppliedLoads applied = loads.applied(onThisTyre(loadCase, layout.chassis().traction()));
       onAxle.add(loads(applied, layout.chassis()));
     }
+    onAxle.add(loads(loads.applied(STANDING), layout.chassis()));
     List<AxleSupports.Balance> balances = new AxleSupports(layout, motion).under(onAxle);
+    MotionRates rates = motion.ratesAtRide();
+    double standingRad = noseUpRad(balances.remove(cases.size()), rates);
+    onAxle.remove(cases.size());
+    double[] noseUpRad = new double[cases.size()];
     double[][] tensionN = new double[cases.size()][layout.bars().size()];
     for (int i = 0; i < cases.size(); i++) {
       MechanismForces forces = balances.get(i).forces();
+      noseUpRad[i] = noseUpRad(balances.get(i), rates) - standingRad;
       for (int k = 0; k < tensionN[i].length; k++) {
         tensionN[i][k] = forces.members().links().get(k).tensionN();
       }
@@ -69,7 +81,26 @@ public final class BarForces {
     for (int k = 0; k < endsOnAxle.length; k++) {
       endsOnAxle[k] = layout.bars().get(k).axleEnd().body().equals(BodyPose.AXLE);
     }
-    return new BarForces(cases, tensionN, balances, onAxle, endsOnAxle);
+    return new BarForces(cases, tensionN, balances, noseUpRad, onAxle, endsOnAxle);
+  }
+
+  /** Turn of the axle in side view, less what bars without any give would turn it on its way. */
+  private static double noseUpRad(AxleSupports.Balance balance, MotionRates rates) {
+    Vector3 turn = balance.forces().members().axleTurnRad();
+    double heaveMm = balance.forces().members().axleShiftMm().z();
+    return -turn.y()
+        - rates.pitchNoseUpRadPerMmHeave() * heaveMm
+        - rates.pitchNoseUpRadPerRadRoll() * turn.x();
+  }
+
+  /**
+   * How far the axle turns under a load case by the give of the bushings; what it turns with the
+   * travel is not counted.
+   *
+   * @return turn in side view (rad), nose up positive
+   */
+  public double windUpRad(int loadCase) {
+    return noseUpRad[loadCase];
   }
 
   /** The load cases, in the order in which they are counted. */

@@ -61,6 +61,9 @@ record Clearance(String id, String title, ClearanceGroup group) implements Check
       case MOVED_AWAY ->
           "Move it and name it in chosen.moved_away, so that the plan counts the work; or measure it"
               + " again where it will be.";
+      case TYRE ->
+          "Take a wheel with more offset or a narrower tyre, move what the tyre comes close to, or"
+              + " give it less bump.";
       case FRAME, BETWEEN, HOUSING -> "";
     };
   }

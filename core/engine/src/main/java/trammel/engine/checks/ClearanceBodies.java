@@ -96,6 +96,13 @@ final class ClearanceBodies {
     return moving;
   }
 
+  /** Both tyres. */
+  List<Body> tyres() {
+    return moving.stream()
+        .filter(body -> body.name().equals(LEFT_TYRE) || body.name().equals(RIGHT_TYRE))
+        .toList();
+  }
+
   /** The centre housing, where it is measured; it is not among what moves. */
   Optional<Body> housing() {
     return housing;

@@ -139,6 +139,7 @@ final class Clearances {
       case BETWEEN -> ClearancePair.among(bodies.moving(), between());
       case FRAME -> against(bodies.fixed());
       case HOUSING -> housing();
+      case TYRE -> tyres();
       case FUEL -> against(bodies.fuel());
       case MOVED_AWAY -> against(bodies.movedAway());
     };
@@ -157,6 +158,25 @@ final class Clearances {
     }
     for (Body fixed : bodies.fixed()) {
       add(pairs, housing, fixed);
+    }
+    return pairs;
+  }
+
+  /** Each tyre against all that is not on the axle with it. */
+  private List<ClearancePair> tyres() {
+    List<Body> others = new ArrayList<>(bodies.fixed());
+    others.addAll(bodies.fuel());
+    others.addAll(bodies.movedAway());
+    for (Body moving : bodies.moving()) {
+      if (moving.carrier().isBetween()) {
+        others.add(moving);
+      }
+    }
+    List<ClearancePair> pairs = new ArrayList<>();
+    for (Body tyre : bodies.tyres()) {
+      for (Body other : others) {
+        add(pairs, tyre, other);
+      }
     }
     return pairs;
   }

@@ -23,6 +23,8 @@ public final class StandardChecks {
             "joint-misalignment", "tilt of any joint of a bar, share of what it allows"),
         new BumpTravel("bump-travel", "bump travel"),
         new AxleToRail("axle-to-rail", "axle tube to rail at full bump"),
+        new BumpStopRoom(
+            "bump-stop-room", "room from axle tube to rail when the bump stops are met at speed"),
         new Lean("spring-lean", "lean of shock or spring from upright at ride"),
         new SpringToTube("spring-to-tube", "spring or shock to axle tube, all travel"),
         new Clearance(
@@ -34,6 +36,10 @@ public final class StandardChecks {
             "the axle's centre housing to bars, springs and frame, all travel",
             ClearanceGroup.HOUSING),
         new Clearance(
+            "clearance-tyre",
+            "tyres to body, wheel house, rails, bars and springs, all travel",
+            ClearanceGroup.TYRE),
+        new Clearance(
             "clearance-fuel", "what moves to a fuel tank or fuel line", ClearanceGroup.FUEL),
         new Clearance(
             "clearance-obstacles",
@@ -42,12 +48,15 @@ public final class StandardChecks {
         new ShockTravel("shock-travel-bump", "shock travel left at full bump", true),
         new ShockTravel("shock-travel-droop", "shock travel left at full droop", false),
         new PinionParallel("pinion-parallel", "pinion parallel to transmission output"),
+        new PinionWindUp(
+            "pinion-wind-up", "how far drive and braking turn the pinion from where it stands"),
         new JointAngle("front-joint-angle", "front universal joint at ride", true),
         new JointAngle("rear-joint-angle", "rear universal joint at ride", false),
         new TorsionalAcceleration(
             "torsional-acceleration", "unevenness that the two joints leave at ride"),
         new ShaftCriticalSpeed(
             "shaft-critical-speed", "usable speed of the shaft's tube over its speed"),
+        new AirLost("air-lost", "joint angle with the air lost at speed, share of what is allowed"),
         new SlipYoke("slip-room", "room left in front of the slip yoke", true),
         new SlipYoke("slip-engagement", "spline still engaged at the slip yoke", false),
         new AntiSquat("anti-squat", "anti-squat"),

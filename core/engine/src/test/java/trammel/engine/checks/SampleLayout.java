@@ -186,6 +186,10 @@ public final class SampleLayout {
     for (String group : List.of("moving", "between", "housing")) {
       limits.put("clearance-" + group, Limit.atLeast(INCH / 2, 0, source));
     }
+    limits.put("clearance-tyre", Limit.atLeast(INCH, 0, source));
+    limits.put("bump-stop-room", Limit.atLeast(INCH / 4, 0, source));
+    limits.put("pinion-wind-up", Limit.atMost(rad(2), Double.POSITIVE_INFINITY, source));
+    limits.put("air-lost", Limit.atMost(1, 2, source));
     limits.put("clearance-fuel", Limit.atLeast(INCH, 0, source));
     limits.put("clearance-obstacles", Limit.atLeast(INCH / 2, Double.NEGATIVE_INFINITY, source));
     limits.put("torsional-acceleration", Limit.atMost(300, 500, source));

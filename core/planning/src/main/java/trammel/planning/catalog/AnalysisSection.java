@@ -1,16 +1,20 @@
 package trammel.planning.catalog;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.loads.LoadCase;
 import trammel.engine.loads.WheelBlow;
+import trammel.engine.springs.BumpStop;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
 
 /** The section {@code analysis}: what the checks assume beyond the layout. */
 final class AnalysisSection extends CatalogSection {
+  private static final double INCH_MM = 25.4;
   private static final double LEAST_M_PER_S = 5;
   private static final double MOST_M_PER_S = 120;
 
@@ -43,6 +47,10 @@ final class AnalysisSection extends CatalogSection {
           .withDefault(0.0);
   private static final Field<Double> RIGHT_KERB =
       Field.number("right_kerb", "the same at the right wheel", 0, 5).withDefault(0.0);
+  private static final Field<Double> TIMES_A_YEAR =
+      Field.number(
+              "times_a_year", "how often it comes in a year, for ranking welds by damage", 0, 1e7)
+          .withDefault(0.0);
   private static final List<Field<?>> CASE =
       List.of(
           NAME,
@@ -55,7 +63,8 @@ final class AnalysisSection extends CatalogSection {
           LEFT_BACK,
           RIGHT_BACK,
           LEFT_KERB,
-          RIGHT_KERB);
+          RIGHT_KERB,
+          TIMES_A_YEAR);
   private static final Field<List<FieldValues>> HARD_CASES =
       Field.sections(
               "hard_cases",
@@ -65,8 +74,24 @@ final class AnalysisSection extends CatalogSection {
   private static final Field<List<FieldValues>> LOAD_CASES =
       Field.sections("load_cases", "the loads under which strength is judged", CASE);
 
+  private static final Field<Double> STOP_RATE =
+      Field.rateNPerMm("rate", "its rate when it is just met", 0, 2000);
+  private static final Field<Double> STOP_AT_AN_INCH =
+      Field.forceN("force_at_1_in", "its force when it is squeezed by 1 in (25.4 mm)", 1, 1e5);
+  private static final Field<Double> STOP_SPEED =
+      Field.speedMPerS("met_at", "upward speed of the wheel when it meets the stop", 0.05, 10);
+  private static final Field<FieldValues> BUMP_STOP =
+      Field.section(
+              "bump_stop",
+              "a bump stop, whose force grows by its rate and by the cube of its squeeze",
+              List.of(STOP_RATE, STOP_AT_AN_INCH, STOP_SPEED))
+          .optional();
+
   AnalysisSection() {
-    super("analysis", "what the checks assume", List.of(DESIGN_SPEED, LOAD_CASES, HARD_CASES));
+    super(
+        "analysis",
+        "what the checks assume",
+        List.of(DESIGN_SPEED, LOAD_CASES, HARD_CASES, BUMP_STOP));
   }
 
   @Override
@@ -79,7 +104,31 @@ final class AnalysisSection extends CatalogSection {
     assembly.analysis =
         Optional.of(
             new AnalysisSettings(values.get(DESIGN_SPEED), cases(values.get(LOAD_CASES)))
-                .withHardCases(cases(values.get(HARD_CASES))));
+                .withHardCases(cases(values.get(HARD_CASES)))
+                .withTimesAYear(timesAYear(values.get(LOAD_CASES)))
+                .withBumpStop(bumpStop(values.find(BUMP_STOP))));
+  }
+
+  /** A case that is told in one hand comes as often in the other. */
+  private static Map<String, Double> timesAYear(List<FieldValues> rows) {
+    Map<String, Double> times = new HashMap<>();
+    for (FieldValues row : rows) {
+      for (LoadCase one : LoadCase.inBothHands(List.of(loadCase(row)))) {
+        times.put(one.name(), row.get(TIMES_A_YEAR));
+      }
+    }
+    return times;
+  }
+
+  private static BumpStop bumpStop(Optional<FieldValues> given) {
+    if (given.isEmpty()) {
+      return AnalysisSettings.USUAL_STOP;
+    }
+    FieldValues stop = given.get();
+    double rateNPerMm = stop.get(STOP_RATE);
+    double cubicN = Math.max(0, stop.get(STOP_AT_AN_INCH) - rateNPerMm * INCH_MM);
+    return new BumpStop(
+        rateNPerMm, cubicN / (INCH_MM * INCH_MM * INCH_MM), 1000 * stop.get(STOP_SPEED));
   }
 
   private static List<LoadCase> cases(List<FieldValues> rows) {

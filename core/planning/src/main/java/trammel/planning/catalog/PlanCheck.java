@@ -41,6 +41,17 @@ public enum PlanCheck {
   TYRE_LOAD("tyre-load", "load of the heavier rear tyre, share of its load index", Measure.SHARE),
   /** The axle against its rating. */
   AXLE_RATING("axle-rating", "load of the rear axle, share of its rating", Measure.SHARE),
+  /** Hoses from the frame to the axle. */
+  HOSES(
+      "hose-reach", "hose from frame to axle: how far it is stretched, share of it", Measure.SHARE),
+  /** The tongue of a trailer. */
+  HITCH("hitch-load", "weight on the hitch, share of the trailer's", Measure.SHARE),
+  /** Front piece of a shaft of two, its joint. */
+  FRONT_SHAFT_ANGLE(
+      "front-shaft-angle", "front joint of a driveshaft of two pieces", Measure.ANGLE),
+  /** Front piece of a shaft of two, its speed. */
+  FRONT_SHAFT_SPEED(
+      "front-shaft-speed", "usable speed of its front piece over its speed", Measure.FACTOR),
   /** The plates of a bracket about its bolt. */
   TABS(
       "bracket-tabs",
@@ -50,6 +61,11 @@ public enum PlanCheck {
   WELDS(
       "bracket-welds",
       "stress in the welds of a bracket, share of what 70 ksi wire may bear",
+      Measure.SHARE),
+  /** Which weld is worn out first. */
+  WELD_RANKING(
+      "weld-ranking",
+      "bracket's weld that repeated loads damage most, share of all",
       Measure.SHARE),
   /** What ends the droop. */
   DROOP_END(

@@ -2,7 +2,9 @@ package trammel.planning.draft;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trammel.brackets.UnworkableLayoutException;
@@ -81,6 +83,27 @@ public final class BracketWelds implements CatalogCheck {
       }
     }
     return Optional.ofNullable(worst);
+  }
+
+  /**
+   * Stress on the throat of the welds of each bracket under each load case (MPa), by the welds'
+   * name.
+   *
+   * @throws UnworkableLayoutException if the brackets cannot be planned
+   */
+  Map<String, double[]> throatMPa(LayoutAnalysis analysis) {
+    Layout layout = analysis.layout();
+    BarForces forces = analysis.barForces();
+    Map<String, double[]> stresses = new LinkedHashMap<>();
+    for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
+      WeldFlow flow = new WeldFlow(foot.welds());
+      double[] throatMPa = new double[forces.cases().size()];
+      for (int i = 0; i < throatMPa.length; i++) {
+        throatMPa[i] = share(foot, flow, layout.bars(), forces, i) * FILLER.allowableThroatMPa();
+      }
+      stresses.put(foot.name(), throatMPa);
+    }
+    return stresses;
   }
 
   private static double share(

@@ -18,6 +18,7 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.PlanCheck;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
@@ -232,8 +233,20 @@ public final class Drafting {
     checks.addAll(StandardChecks.all());
     checks.add(RatedLoad.ofTyre(job.measured().tyre()));
     checks.add(RatedLoad.ofAxle(job.measured().axle()));
+    MeasuredChassis measured = new MeasuredChassis(job);
+    checks.add(
+        new HoseReach(
+            job.measured().hoses(),
+            job.measured().hoses().stream().map(hose -> measured.atRide(hose.onFrame())).toList(),
+            print));
+    checks.add(new HitchLoad(job.measured().hitch()));
+    for (PlanCheck front : List.of(PlanCheck.FRONT_SHAFT_ANGLE, PlanCheck.FRONT_SHAFT_SPEED)) {
+      checks.add(new FrontShaftCheck(front, job.measured().driveshaft(), measured.frontShaft()));
+    }
     checks.add(new BracketTabs());
-    checks.add(new BracketWelds(linkage, linkageSite));
+    BracketWelds welds = new BracketWelds(linkage, linkageSite);
+    checks.add(welds);
+    checks.add(new WeldRanking(welds));
     checks.add(new DroopEnd(additions));
     checks.add(new MountStrength(planning));
     checks.add(new CanBeMade(planning));

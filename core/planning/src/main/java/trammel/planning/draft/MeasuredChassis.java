@@ -25,6 +25,7 @@ import trammel.planning.job.CarriedLoad;
 import trammel.planning.job.Chosen;
 import trammel.planning.job.Driveshaft;
 import trammel.planning.job.EngineDrive;
+import trammel.planning.job.Hitch;
 import trammel.planning.job.Job;
 import trammel.planning.job.Measured;
 import trammel.planning.job.ObstacleShape;
@@ -32,6 +33,7 @@ import trammel.planning.job.RailShape;
 import trammel.planning.job.Weights;
 import trammel.reading.quantity.Datum;
 import trammel.reading.quantity.MeasuredAngle;
+import trammel.reading.quantity.MeasuredPosition;
 import trammel.reading.quantity.Position;
 import trammel.reading.quantity.Span;
 
@@ -88,6 +90,13 @@ final class MeasuredChassis {
     for (CarriedLoad load : measured.loads()) {
       payload =
           payload.plus(Payload.at(load.massKg(), load.aheadMm(), measured.wheelbase().meanMm()));
+    }
+    Optional<Hitch> hitch = measured.hitch();
+    if (hitch.isPresent()) {
+      payload =
+          payload.plus(
+              Payload.at(
+                  hitch.get().tongueKg(), -hitch.get().behindMm(), measured.wheelbase().meanMm()));
     }
     return payload;
   }
@@ -161,12 +170,19 @@ final class MeasuredChassis {
     Point3 asRead =
         axleCentre.plus(new Vector3(pinion.forwardMm(), pinion.leftMm(), pinion.upMm()));
     Optional<Driveshaft> shaft = measured.driveshaft();
+    Optional<FrontShaft> front = frontShaft();
+    Point3 joint = datum.toRide(point(measured.transmission().joint().mean()));
+    if (front.isPresent()) {
+      // Of two pieces the rear one is judged between the centre bearing's joint and the pinion.
+      transmissionRad = front.get().axis().sideViewRad();
+      joint = front.get().centreJoint();
+    }
     Driveline attitudeAsRead =
         new Driveline(
             asRead,
             inSideView(readRad),
-            datum.toRide(point(measured.transmission().joint().mean())),
-            inSideView(transmissionRad),
+            joint,
+            front.isPresent() ? front.get().axis() : inSideView(transmissionRad),
             shaft.isPresent()
                 ? OptionalDouble.of(shaft.get().tubeDiameterMm())
                 : OptionalDouble.empty(),
@@ -185,6 +201,25 @@ final class MeasuredChassis {
         .withTransmissionTilted(shimmedRad - transmissionRad)
         .withPinionTurned(axleCentre, wantedRad - readRad)
         .withShaftLengthened(chosen.shaftLongerMm());
+  }
+
+  /** The front piece of a shaft of two; empty for a shaft of one. */
+  Optional<FrontShaft> frontShaft() {
+    Optional<MeasuredPosition> centre = measured.driveshaft().flatMap(Driveshaft::centreJoint);
+    if (centre.isEmpty()) {
+      return Optional.empty();
+    }
+    double outputRad = datum.toRideRad(fromLevelOnStands(measured.transmission().angle()));
+    return Optional.of(
+        new FrontShaft(
+            datum.toRide(point(measured.transmission().joint().mean())),
+            inSideView(outputRad),
+            datum.toRide(point(centre.get().mean()))));
+  }
+
+  /** Where a hose is held on the frame, at ride. */
+  Point3 atRide(Position onFrame) {
+    return datum.toRide(point(onFrame));
   }
 
   private double fromLevelOnStands(MeasuredAngle angle) {

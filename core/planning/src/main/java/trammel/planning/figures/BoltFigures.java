@@ -8,6 +8,7 @@ import trammel.engine.strength.UnifiedThread;
 import trammel.reading.fields.Field;
 import trammel.trade.hardware.BoltedJoint;
 import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.ThreadSeries;
 
 /** Bolts and threads. */
 final class BoltFigures implements FigureGroup {
@@ -49,6 +50,7 @@ final class BoltFigures implements FigureGroup {
     return List.of(
         Figure.draft(this, "bolt-strength", "Strength of a graded bolt")
             .takes(THREAD, GRADE, PLANES)
+            .gives("series", "series of the thread", FigureUnit.WORD)
             .gives("stress_area", "stress area", FigureUnit.AREA)
             .gives("proof_load", "proof load", FigureUnit.FORCE)
             .gives("tensile_load", "breaking load in tension", FigureUnit.FORCE)
@@ -78,6 +80,7 @@ final class BoltFigures implements FigureGroup {
                 "diameter=1/2 load=20000"),
         Figure.draft(this, "thread-engagement", "Engagement of a thread")
             .takes(THREAD, PITCH_DIAMETER, MINOR_DIAMETER)
+            .gives("series", "series of the thread", FigureUnit.WORD)
             .gives("in_steel", "by rule, in steel", FigureUnit.LENGTH)
             .gives("in_soft_metal", "by rule, in aluminium and other soft metal", FigureUnit.LENGTH)
             .gives("full_strength", "for full strength in equal steel", FigureUnit.LENGTH)
@@ -89,6 +92,8 @@ final class BoltFigures implements FigureGroup {
         Figure.draft(this, "tap-drill", "Height of thread that a drilled hole leaves")
             .takes(THREAD, DRILL)
             .gives("thread_height", "height of thread", FigureUnit.PERCENT)
+            .gives("says", "that is", FigureUnit.WORD)
+            .gives("series", "series of the thread", FigureUnit.WORD)
             .by(
                 "(D - drill) n/0.01299 per cent",
                 "Machinery's Handbook",
@@ -115,8 +120,7 @@ final class BoltFigures implements FigureGroup {
       }
       case "pin-shear" -> pin(given, answers);
       case "thread-engagement" -> engagement(given, answers);
-      case "tap-drill" ->
-          answers.put("thread_height", thread(given).threadPercent(given.get(DRILL)) / 100);
+      case "tap-drill" -> tapDrill(given, answers);
       case "bolt-length" ->
           answers.put(
               "length",
@@ -129,6 +133,28 @@ final class BoltFigures implements FigureGroup {
                   .neededLengthMm());
       default -> throw FigureGroup.unknown(name);
     }
+  }
+
+  private static String series(FigureInputs given) {
+    ScrewThread thread = ScrewThread.of(given.get(THREAD));
+    return ThreadSeries.of(thread)
+        .orElse("none that is standard: its pitch is in no table, read the thread again");
+  }
+
+  private static void tapDrill(FigureInputs given, FigureAnswers answers) {
+    double share = thread(given).threadPercent(given.get(DRILL)) / 100;
+    answers.put("thread_height", share).put("says", height(share)).put("series", series(given));
+  }
+
+  /** Usual tap charts go by 60 to 75 per cent: Machinery's Handbook. */
+  private static String height(double share) {
+    if (share > 1) {
+      return "more than there is: the hole is smaller than the thread's root, and the tap breaks";
+    }
+    if (share > 0.85) {
+      return "more than a tap likes to cut; a larger drill gives a thread as strong";
+    }
+    return share < 0.5 ? "under half: the thread strips early" : "usual";
   }
 
   private static UnifiedThread thread(FigureInputs given) {
@@ -152,6 +178,7 @@ final class BoltFigures implements FigureGroup {
     Bolt bolt = bolt(given);
     int planes = given.get(PLANES);
     answers
+        .put("series", series(given))
         .put("stress_area", bolt.thread().stressAreaMm2())
         .put("proof_load", bolt.proofLoadN())
         .put("tensile_load", bolt.tensileLoadN())
@@ -172,6 +199,7 @@ final class BoltFigures implements FigureGroup {
   private static void engagement(FigureInputs given, FigureAnswers answers) {
     UnifiedThread thread = thread(given);
     answers
+        .put("series", series(given))
         .put("in_steel", thread.leastEngagementMm(true))
         .put("in_soft_metal", thread.leastEngagementMm(false));
     boolean both = given.find(PITCH_DIAMETER).isPresent() && given.find(MINOR_DIAMETER).isPresent();

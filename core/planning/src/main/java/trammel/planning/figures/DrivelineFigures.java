@@ -39,6 +39,27 @@ final class DrivelineFigures implements FigureGroup {
   private static final Field<Double> ACCELERATION =
       Field.number("limit_rad_s2", "angular acceleration allowed, rad/s2", 0, 100_000)
           .withDefault(JointPair.TORSIONAL_LIMIT_RAD_PER_S2);
+
+  /** Inertia of what one joint drives and coasts: installation manual J3311-1. */
+  private static final double SINGLE_JOINT_RAD_PER_S2 = 1000;
+
+  private static final Field<Double> HOSE_FORWARD =
+      Shop.inches(
+          "forward", "between the fittings fore and aft, where they are farthest apart", 0, 100);
+  private static final Field<Double> HOSE_ACROSS =
+      Shop.inches("across", "the same across the vehicle", 0, 100).withDefault(0.0);
+  private static final Field<Double> HOSE_UP = Shop.inches("up", "the same upright", 0, 100);
+  private static final Field<Double> SLACK =
+      Field.percent("slack", "how much longer the hose is", 0.05, 0.5).withDefault(0.08);
+  private static final Field<Double> BALANCE_GRADE =
+      Field.number(
+              "grade",
+              "balance grade G, mm/s: 16 for propeller shafts, 40 for car shafts",
+              0.4,
+              4000)
+          .withDefault(16.0);
+  private static final Field<Double> SHAFT_WEIGHT =
+      Shop.pounds("weight", "weight of the shaft", 0.1, 1000);
   private static final Field<Double> SHAFT_LENGTH =
       Shop.inches("length", "length from joint to joint", 2, 190);
   private static final Field<Boolean> PARALLEL =
@@ -128,12 +149,34 @@ final class DrivelineFigures implements FigureGroup {
         Figure.draft(this, "joint-limit", "Largest joint angle at a shaft speed")
             .takes(LIMIT_SPEED, ACCELERATION)
             .gives("by_table", "by the maker's table", FigureUnit.ANGLE)
-            .gives("by_acceleration", "by the angular acceleration", FigureUnit.ANGLE)
+            .gives("single", "one joint by itself, by 1000 rad/s2", FigureUnit.ANGLE)
+            .gives(
+                "by_acceleration",
+                "what two joints together may leave, by the acceleration allowed",
+                FigureUnit.ANGLE)
             .by(
                 "table of speed and angle; root of the limit / speed",
                 "driveline installation manual J3311-1; limits 300, 400 and 1000 rad/s2 are"
                     + " published",
                 "speed=3000"),
+        Figure.draft(this, "hose-length", "Length of a brake hose to order")
+            .takes(HOSE_FORWARD, HOSE_ACROSS, HOSE_UP, SLACK)
+            .gives("apart", "farthest between the fittings", FigureUnit.LENGTH)
+            .gives("length", "hose to order, fittings not counted", FigureUnit.LENGTH)
+            .gives("drawn", "least, for a hose that draws up 4 % under pressure", FigureUnit.LENGTH)
+            .by(
+                "root of the sum of squares; x (1 + slack); / 0.96",
+                "FAA AC 43.13-1B fig. 9-9: 5 to 8 % slack; length changes by +2 to -4 %",
+                "forward=8 up=8 across=1"),
+        Figure.draft(this, "shaft-balance", "What a balanced shaft may be out by")
+            .takes(SHAFT_WEIGHT, LIMIT_SPEED, BALANCE_GRADE)
+            .gives("per_mass", "for each kg of the shaft, g mm", FigureUnit.RATIO)
+            .gives("g_mm", "in all, g mm", FigureUnit.RATIO)
+            .gives("each_plane", "in each of two planes, g mm", FigureUnit.RATIO)
+            .by(
+                "9549 G/n g mm for each kg; half of it in each plane",
+                "ISO 21940-11",
+                "weight=19.84 speed=3000"),
         Figure.draft(this, "shaft-length-limit", "Largest joint angle for a short shaft")
             .takes(SHAFT_LENGTH, PARALLEL)
             .gives("angle", "largest angle", FigureUnit.ANGLE)
@@ -199,9 +242,27 @@ final class DrivelineFigures implements FigureGroup {
           answers
               .put("by_table", JointAngleTable.largestAngleRad(given.get(LIMIT_SPEED)))
               .put(
+                  "single",
+                  JointPair.angleForAccelerationRad(
+                      given.get(LIMIT_SPEED), SINGLE_JOINT_RAD_PER_S2))
+              .put(
                   "by_acceleration",
                   JointPair.angleForAccelerationRad(
                       given.get(LIMIT_SPEED), given.get(ACCELERATION)));
+      case "hose-length" -> {
+        double apart =
+            Math.hypot(
+                Math.hypot(given.get(HOSE_FORWARD), given.get(HOSE_ACROSS)), given.get(HOSE_UP));
+        answers
+            .put("apart", apart)
+            .put("length", apart * (1 + given.get(SLACK)))
+            .put("drawn", apart / 0.96);
+      }
+      case "shaft-balance" -> {
+        double perKg = 30_000 / Math.PI * given.get(BALANCE_GRADE) / given.get(LIMIT_SPEED);
+        double all = perKg * given.get(SHAFT_WEIGHT);
+        answers.put("per_mass", perKg).put("g_mm", all).put("each_plane", all / 2);
+      }
       case "shaft-length-limit" ->
           answers.put(
               "angle",

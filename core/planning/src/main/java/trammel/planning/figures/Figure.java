@@ -188,7 +188,11 @@ public final class Figure {
     FigureInputs given =
         new FigureInputs(FieldReader.readAll(new ObjectNode(where, members), inputs, units), units);
     FigureAnswers answers = new FigureAnswers(this);
-    group.work(name, given, answers);
+    try {
+      group.work(name, given, answers);
+    } catch (IllegalArgumentException refusal) {
+      throw new IllegalArgumentException(ShownUnits.of(refusal.getMessage(), units), refusal);
+    }
     return answers.all();
   }
 

@@ -33,8 +33,11 @@ final class FigureAnswers {
     return this;
   }
 
-  FigureAnswers put(String key, OptionalDouble inside) {
-    return inside.isPresent() ? put(key, inside.getAsDouble()) : this;
+  /**
+   * @param otherwise what is said where there is no value
+   */
+  FigureAnswers put(String key, OptionalDouble inside, String otherwise) {
+    return inside.isPresent() ? put(key, inside.getAsDouble()) : put(key, otherwise);
   }
 
   FigureAnswers put(String key, BigDecimal amount) {

@@ -84,6 +84,31 @@ final class LinkageFigures implements FigureGroup {
   private static final Field<Double> FRONT_RATE =
       Shop.poundsPerInch("front_rate", "rate of both front springs together at the wheels", 1, 1e5);
 
+  private static final Field<Double> DECELERATION =
+      Field.number("deceleration", "deceleration in g", 0, 3);
+  private static final Field<Double> FRONT_SHARE =
+      Field.percent("front_brake", "share of the brake force at the front", 0, 1);
+  private static final Field<Double> SIDE_FORCE =
+      Shop.poundsForce("force", "side force that the bar carries", 0, 100_000);
+  private static final Field<Double> AXLE_SPRUNG =
+      Shop.pounds("weight", "sprung weight on this axle", 1, 100_000);
+  private static final Field<Double> SIDEWAYS =
+      Field.number("acceleration", "sideways acceleration in g", 0, 3);
+  private static final Field<Double> ROLL_STIFFNESS =
+      Field.number(
+          "stiffness_lb_in_deg",
+          "roll stiffness of this axle with its anti-roll bar, lb-in a degree",
+          0,
+          1e6);
+  private static final Field<Double> ROLL = Shop.degrees("roll", "roll of the body", 0, 45);
+  private static final Field<Double> ROLL_CENTRE =
+      Shop.inches("roll_centre", "this axle's roll centre above ground", -20, 60);
+  private static final Field<Double> AXLE_UNSPRUNG =
+      Shop.pounds("unsprung", "axle and wheels", 0, 100_000);
+  private static final Field<Double> UNSPRUNG_HEIGHT =
+      Shop.inches("unsprung_height", "their centre of gravity above ground", 0, 60);
+  private static final Field<Double> TRACK = Shop.inches("track", "track of this axle", 20, 120);
+
   private static Field<Double> coordinate(String key, String help) {
     return Shop.inches(key, help, -MOST, MOST);
   }
@@ -158,6 +183,48 @@ final class LinkageFigures implements FigureGroup {
                     + " 3.64 and 3.69",
                 "weight=3307 acceleration=0.306 cg_height=21.65 wheelbase=106.3"
                     + " centre_forward=74.8 centre_up=13.78 rear_rate=251.2 front_rate=228.4"),
+        Figure.draft(this, "brake-lift", "How far the rear rises under braking")
+            .takes(
+                WEIGHT,
+                DECELERATION,
+                GRAVITY_HEIGHT,
+                WHEELBASE,
+                FRONT_SHARE,
+                CENTRE_FORWARD,
+                CENTRE_UP,
+                REAR_RATE)
+            .gives("rear_rises", "the rear rises by", FigureUnit.LENGTH)
+            .gives("anti_lift", "anti-lift", FigureUnit.PERCENT)
+            .by(
+                "m a (h/L - (1 - front share) z/x)/k rear",
+                "Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, section 3.11",
+                "weight=3600 deceleration=0.7 cg_height=25 wheelbase=118 front_brake=65"
+                    + " centre_forward=80 centre_up=14 rear_rate=320"),
+        Figure.draft(
+                this, "lateral-bar-jacking", "How a sloping lateral bar lifts the body in a turn")
+            .takes(ACROSS, RISE, SIDE_FORCE)
+            .gives("slope", "slope of the bar", FigureUnit.ANGLE)
+            .gives("lift", "up in one turn, down in the other", FigureUnit.FORCE)
+            .by("F tan of the slope", "statics", "across=36 rise=2.5 force=800"),
+        Figure.draft(this, "sideways-transfer", "Load that moves across an axle in a turn")
+            .takes(
+                AXLE_SPRUNG,
+                SIDEWAYS,
+                ROLL_STIFFNESS,
+                ROLL,
+                ROLL_CENTRE,
+                AXLE_UNSPRUNG,
+                UNSPRUNG_HEIGHT,
+                TRACK)
+            .gives("by_springs", "by springs and anti-roll bar", FigureUnit.FORCE)
+            .gives("by_roll_centre", "straight through the roll centre", FigureUnit.FORCE)
+            .gives("by_unsprung", "by axle and wheels", FigureUnit.FORCE)
+            .gives("transfer", "together, from the inner to the outer tyre", FigureUnit.FORCE)
+            .by(
+                "(K roll + a Ws z + a wu h)/t",
+                "Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, p. 225",
+                "weight=1620 acceleration=0.7 stiffness_lb_in_deg=4300 roll=3.2368 roll_centre=11"
+                    + " unsprung=380 unsprung_height=13.5 track=60"),
         Figure.draft(this, "roll-axis", "Roll axis and roll steer of a triangulated four-link")
             .takes(
                 UPPER_FRAME_FORWARD,
@@ -210,6 +277,12 @@ final class LinkageFigures implements FigureGroup {
       case "instant-centre" -> instantCentre(sideViewFigures(given), answers);
       case "anti-squat" -> antiSquat(sideViewFigures(given), given, answers);
       case "power-squat" -> powerSquat(given, answers);
+      case "brake-lift" -> brakeLift(given, answers);
+      case "lateral-bar-jacking" -> {
+        double slope = Math.atan(Math.abs(given.get(RISE)) / given.get(ACROSS));
+        answers.put("slope", slope).put("lift", given.get(SIDE_FORCE) * Math.tan(slope));
+      }
+      case "sideways-transfer" -> sideways(given, answers);
       case "roll-axis" -> rollAxis(given, answers);
       default -> throw FigureGroup.unknown(name);
     }
@@ -263,6 +336,8 @@ final class LinkageFigures implements FigureGroup {
     Optional<Point3> centre = figures.instantCentreFromMotion();
     if (centre.isPresent()) {
       answers.put("forward", centre.get().xMm()).put("up", centre.get().zMm());
+    } else {
+      answers.put("forward", "at infinity: the bars are parallel").put("up", "at infinity");
     }
     answers
         .put("slope", figures.slopeFromMotion())
@@ -295,6 +370,30 @@ final class LinkageFigures implements FigureGroup {
         .put("pitch", squat.pitchRad())
         .put("anti_squat", squat.antiSquat())
         .put("no_pitch_slope", squat.slopeWithoutPitch());
+  }
+
+  private static void brakeLift(FigureInputs given, FigureAnswers answers) {
+    double needed = given.get(GRAVITY_HEIGHT) / given.get(WHEELBASE);
+    double held = (1 - given.get(FRONT_SHARE)) * given.get(CENTRE_UP) / given.get(CENTRE_FORWARD);
+    double brakeN = Shop.weightN(given.get(WEIGHT)) * given.get(DECELERATION);
+    answers
+        .put("rear_rises", brakeN * (needed - held) / given.get(REAR_RATE))
+        .put("anti_lift", held / needed);
+  }
+
+  private static void sideways(FigureInputs given, FigureAnswers answers) {
+    double trackMm = given.get(TRACK);
+    double g = given.get(SIDEWAYS);
+    double springs =
+        Shop.inchPoundsToNmm(given.get(ROLL_STIFFNESS)) * Math.toDegrees(given.get(ROLL)) / trackMm;
+    double centre = g * Shop.weightN(given.get(AXLE_SPRUNG)) * given.get(ROLL_CENTRE) / trackMm;
+    double unsprung =
+        g * Shop.weightN(given.get(AXLE_UNSPRUNG)) * given.get(UNSPRUNG_HEIGHT) / trackMm;
+    answers
+        .put("by_springs", springs)
+        .put("by_roll_centre", centre)
+        .put("by_unsprung", unsprung)
+        .put("transfer", springs + centre + unsprung);
   }
 
   private static void rollAxis(FigureInputs given, FigureAnswers answers) {

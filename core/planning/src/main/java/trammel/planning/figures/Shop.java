@@ -41,6 +41,11 @@ final class Shop {
     return Field.pressureMPa(key, help, min * PSI_MPA, max * PSI_MPA);
   }
 
+  /** A torque between two torques in pound-feet. */
+  static Field<Double> poundFeet(String key, String help, double min, double max) {
+    return Field.torqueNmm(key, help, min * 12 * POUND_N * INCH_MM, max * 12 * POUND_N * INCH_MM);
+  }
+
   /** Psi in MPa. */
   static double fromPsi(double psi) {
     return psi * PSI_MPA;
@@ -64,6 +69,11 @@ final class Shop {
   /** Feet in mm. */
   static double feetToMm(double feet) {
     return feet * 12 * INCH_MM;
+  }
+
+  /** Inch-pounds in Nmm. */
+  static double inchPoundsToNmm(double inchPounds) {
+    return inchPounds * POUND_N * INCH_MM;
   }
 
   /** Something for a pound as for a kilogram. */

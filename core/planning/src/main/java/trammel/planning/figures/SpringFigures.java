@@ -4,6 +4,7 @@ import java.util.List;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
 import trammel.engine.springs.AntiRollBarSize;
+import trammel.engine.springs.BumpStop;
 import trammel.engine.springs.CoilSpring;
 import trammel.engine.springs.Isolation;
 import trammel.engine.springs.RideFrequency;
@@ -11,6 +12,7 @@ import trammel.engine.springs.RollStiffness;
 import trammel.engine.springs.SpringRates;
 import trammel.engine.springs.TrappedAir;
 import trammel.reading.fields.Field;
+import trammel.reading.quantity.UnitSystem;
 
 /** Springs and the ride. */
 final class SpringFigures implements FigureGroup {
@@ -61,6 +63,22 @@ final class SpringFigures implements FigureGroup {
       Shop.poundsPerInch("rear_rate", "vertical rate of one rear spring", 0.01, 50_000);
   private static final Field<Double> REAR_BASE =
       Shop.inches("rear_base", "rear spring base", 0.1, 400);
+  private static final Field<Double> DROPPED =
+      Shop.pounds("weight", "weight that falls", 0.001, 100_000);
+  private static final Field<Double> DROP_RATE =
+      Shop.poundsPerInch("rate", "rate of the spring", 0.001, 50_000);
+  private static final Field<Double> FALL =
+      Shop.inches("fall", "how far it falls before it meets the spring", 0, 400);
+  private static final Field<Double> STOP_WEIGHT =
+      Shop.pounds("weight", "sprung weight on that wheel", 1, 100_000);
+  private static final Field<Double> ABOVE_RIDE =
+      Shop.inches("above_ride", "how far above ride the stop is met", 0, 20);
+  private static final Field<Double> STOP_RATE =
+      Shop.poundsPerInch("stop_rate", "rate of the stop when it is just met", 0, 10_000);
+  private static final Field<Double> STOP_CUBIC =
+      Field.number("stop_cubic_lb_in3", "how it stiffens, lb an inch cubed", 0, 1e6);
+  private static final Field<Double> MET_AT =
+      Field.number("met_at_in_s", "upward speed of the wheel, inches a second", 0.1, 1000);
   private static final Field<Double> BAR = Shop.inches("diameter", "diameter of the bar", 0.1, 4);
   private static final Field<Double> BORE =
       Shop.inches("bore", "inside diameter; 0 for a solid bar", 0, 3.9).withDefault(0.0);
@@ -198,6 +216,26 @@ final class SpringFigures implements FigureGroup {
                 "(p + 14.7)(V1/V2)^n - 14.7",
                 "gas law, textbook",
                 "pressure=60 volume_in3=100 volume_after_in3=80"),
+        Figure.draft(this, "drop-on-spring", "A weight that falls on a spring")
+            .takes(DROPPED, DROP_RATE, FALL)
+            .gives("squeeze", "the spring is squeezed by", FigureUnit.LENGTH)
+            .gives("factor", "times its squeeze under the resting weight", FigureUnit.RATIO)
+            .gives("force", "greatest force", FigureUnit.FORCE)
+            .by(
+                "s (1 + root of (1 + 2 h/s)), s = W/k",
+                "Gere, Mechanics of Materials, problem 2.8-5",
+                "weight=1 rate=0.5 fall=12"),
+        Figure.draft(this, "bump-stop", "How hard a wheel meets a bump stop")
+            .takes(STOP_WEIGHT, WHEEL_RATE, ABOVE_RIDE, STOP_RATE, STOP_CUBIC, MET_AT)
+            .gives("energy", "energy of what comes up, lb-in or J", FigureUnit.RATIO)
+            .gives("squeeze", "the stop is squeezed by", FigureUnit.LENGTH)
+            .gives("force", "force of the stop", FigureUnit.FORCE)
+            .gives("load_factor", "load on the wheel, times that at rest", FigureUnit.RATIO)
+            .by(
+                "m v2/2 = k (d x + x2/2) + a x2/2 + b x4/4",
+                "conservation of energy",
+                "weight=700 wheel_rate=160 above_ride=3 stop_rate=400 stop_cubic_lb_in3=250"
+                    + " met_at_in_s=40"),
         Figure.draft(this, "isolation", "Vibration that a spring lets through")
             .takes(NATURAL, FORCING)
             .gives("transmission", "share that gets through", FigureUnit.PERCENT)
@@ -265,6 +303,16 @@ final class SpringFigures implements FigureGroup {
                   Shop.cubicInches(given.get(VOLUME_IN3)),
                   Shop.cubicInches(given.get(VOLUME_AFTER)),
                   given.get(EXPONENT)));
+      case "drop-on-spring" -> {
+        double weightN = Shop.weightN(given.get(DROPPED));
+        double rate = given.get(DROP_RATE);
+        double squeezeMm = BumpStop.underFallMm(weightN, rate, given.get(FALL));
+        answers
+            .put("squeeze", squeezeMm)
+            .put("factor", squeezeMm * rate / weightN)
+            .put("force", squeezeMm * rate);
+      }
+      case "bump-stop" -> bumpStop(given, answers);
       case "isolation" ->
           answers.put(
               "transmission",
@@ -283,6 +331,25 @@ final class SpringFigures implements FigureGroup {
 
   private static void frequency(double hertz, FigureAnswers answers) {
     answers.put("frequency", hertz).put("cycles", hertz);
+  }
+
+  private static void bumpStop(FigureInputs given, FigureAnswers answers) {
+    BumpStop stop =
+        new BumpStop(
+            given.get(STOP_RATE),
+            Shop.inchPoundsToNmm(given.get(STOP_CUBIC)) / Math.pow(Shop.toMm(1), 4),
+            Shop.toMm(given.get(MET_AT)));
+    double massKg = given.get(STOP_WEIGHT);
+    double rate = given.get(WHEEL_RATE);
+    double aboveMm = given.get(ABOVE_RIDE);
+    double squeezeMm = stop.squeezedMm(massKg, rate, aboveMm);
+    double restingN = Shop.weightN(massKg);
+    double unitNmm = given.units() == UnitSystem.US ? Shop.inchPoundsToNmm(1) : 1000;
+    answers
+        .put("energy", stop.movingNmm(massKg) / unitNmm)
+        .put("squeeze", squeezeMm)
+        .put("force", stop.forceN(squeezeMm))
+        .put("load_factor", 1 + (rate * (aboveMm + squeezeMm) + stop.forceN(squeezeMm)) / restingN);
   }
 
   private static void antiRollBar(FigureInputs given, FigureAnswers answers) {

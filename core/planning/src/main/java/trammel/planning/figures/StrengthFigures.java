@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import trammel.engine.strength.Column;
 import trammel.engine.strength.Electrode;
+import trammel.engine.strength.FatigueCurve;
 import trammel.engine.strength.FilletSeam;
 import trammel.engine.strength.FilletSize;
 import trammel.engine.strength.RodEnd;
@@ -60,6 +61,12 @@ final class StrengthFigures implements FigureGroup {
       Shop.inches("head_diameter", "outside diameter of the head", 0.05, 38).optional();
   private static final Field<Double> CHAMFER =
       Shop.inches("chamfer", "chamfer of the head", 0, 2).withDefault(0.0);
+  private static final Field<Double> CATEGORY =
+      Field.number("category_mpa", "detail category, MPa, as the standard names it", 10, 200);
+  private static final Field<Double> RANGE =
+      Shop.psi("range", "range of stress, greatest less least", 100, 200_000);
+  private static final Field<Double> PARTIAL =
+      Field.number("partial_factor", "factor the category is divided by", 1, 2).withDefault(1.0);
   private static final Field<Double> CAPACITY =
       Shop.poundsForce("capacity", "radial static capacity of the rod end", 1, 1_000_000);
 
@@ -109,6 +116,7 @@ final class StrengthFigures implements FigureGroup {
             .takes(THINNER, ASKED_LEG)
             .gives("least_leg", "least leg for the thickness", FigureUnit.LENGTH)
             .gives("largest_leg", "largest leg along an edge of it", FigureUnit.LENGTH)
+            .gives("fits", "whether a leg suits both", FigureUnit.WORD)
             .gives("least_length", "least length of the leg asked about", FigureUnit.LENGTH)
             .gives("least_step", "least step of an intermittent weld", FigureUnit.LENGTH)
             .by(
@@ -147,6 +155,16 @@ final class StrengthFigures implements FigureGroup {
                     + " H2)",
                 "rod-end maker's catalog, misalignment formulas",
                 "ball_width=0.75 ball_diameter=1.125 housing_width=0.5625"),
+        Figure.draft(this, "fatigue-cycles", "How often a welded detail stands a range of stress")
+            .takes(CATEGORY, RANGE, PARTIAL)
+            .gives("knee", "range at the knee of the curve", FigureUnit.STRESS)
+            .gives("cut_off", "range that does nothing", FigureUnit.STRESS)
+            .gives("cycles", "times", FigureUnit.WORD)
+            .by(
+                "2e6 (C/S)3 to 5 million, 5e6 (knee/S)5 to 100 million, nothing below; for"
+                    + " comparing details, never a promise of life",
+                "EN 1993-1-9; categories of details stand in its tables",
+                "category_mpa=71 range=14504"),
         Figure.draft(this, "rod-end-load", "Working load of a rod end")
             .takes(CAPACITY)
             .gives("working_load", "working load", FigureUnit.FORCE)
@@ -161,6 +179,7 @@ final class StrengthFigures implements FigureGroup {
         .gives("slenderness", "slenderness K L/r", FigureUnit.RATIO)
         .gives("transition", "slenderness at which the formulas meet", FigureUnit.RATIO)
         .gives("formula", "formula that decides", FigureUnit.WORD)
+        .gives("euler_load", "Euler's load, whatever the slenderness", FigureUnit.FORCE)
         .gives("critical_load", "load at which it gives way", FigureUnit.FORCE)
         .gives("safe_load", "that load over the safety factor", FigureUnit.FORCE);
   }
@@ -175,6 +194,7 @@ final class StrengthFigures implements FigureGroup {
           answers
               .put("least_leg", FilletSize.leastLegMm(given.get(THINNER)))
               .put("largest_leg", FilletSize.largestLegMm(given.get(THINNER)))
+              .put("fits", legs(given.get(THINNER)))
               .put("least_length", FilletSize.leastLengthMm(given.get(ASKED_LEG)))
               .put("least_step", FilletSize.leastIntermittentLengthMm(given.get(ASKED_LEG)));
       case "weld-stress" -> {
@@ -195,9 +215,29 @@ final class StrengthFigures implements FigureGroup {
               FilletSize.sideWeldMm(
                   given.get(LOAD), given.get(WELD_STRENGTH), given.get(END_WELD)));
       case "misalignment" -> misalignment(given, answers);
+      case "fatigue-cycles" -> {
+        FatigueCurve curve = new FatigueCurve(given.get(CATEGORY)).dividedBy(given.get(PARTIAL));
+        double cycles = curve.cycles(given.get(RANGE));
+        answers
+            .put("knee", curve.kneeMPa())
+            .put("cut_off", curve.cutOffMPa())
+            .put(
+                "cycles",
+                Double.isInfinite(cycles)
+                    ? "any number: below the cut-off"
+                    : Long.toString(Math.round(cycles)));
+      }
       case "rod-end-load" -> answers.put("working_load", RodEnd.workingLoadN(given.get(CAPACITY)));
       default -> throw FigureGroup.unknown(name);
     }
+  }
+
+  /** Sheet is thinner than the least leg: no fillet along its edge has that. */
+  private static String legs(double thicknessMm) {
+    return FilletSize.leastLegMm(thicknessMm) > FilletSize.largestLegMm(thicknessMm)
+        ? "none: the least leg is above the largest, so the edge is melted away; lap it and weld away"
+            + " from the edge, or follow a code for sheet (AWS D1.3)"
+        : "any from the least to the largest";
   }
 
   private static Column roundColumn(FigureInputs given) {
@@ -234,6 +274,7 @@ final class StrengthFigures implements FigureGroup {
         .put("slenderness", column.slenderness())
         .put("transition", column.transitionSlenderness())
         .put("formula", column.mode().name().toLowerCase(Locale.ROOT))
+        .put("euler_load", column.eulerLoadN())
         .put("critical_load", column.criticalLoadN())
         .put("safe_load", column.criticalLoadN() / given.get(SAFETY));
   }

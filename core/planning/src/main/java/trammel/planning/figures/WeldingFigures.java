@@ -284,7 +284,7 @@ final class WeldingFigures implements FigureGroup {
   private static void start(FigureInputs given, FigureAnswers answers) {
     double amps = StartingCurrent.amps(given.get(PLATE));
     OptionalDouble feed = StartingCurrent.feedMmPerMin(given.get(START_WIRE), amps);
-    answers.put("current", amps).put("wire_speed", feed);
+    answers.put("current", amps).put("wire_speed", feed, "no rule for this wire");
   }
 
   private static void time(FigureInputs given, FigureAnswers answers) {

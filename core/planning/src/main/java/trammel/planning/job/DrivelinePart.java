@@ -47,11 +47,20 @@ final class DrivelinePart {
       Field.lengthMm("slip_room", "how far the slip yoke can still move in", 0, inches(12))
           .measuredFrom("from where it sits to where it stops");
 
+  private static final Field<MeasuredPosition> CENTRE_JOINT =
+      Field.measuredPoint(
+              "centre_joint",
+              "centre of the joint behind the centre bearing, for a shaft of two pieces",
+              inches(-40),
+              inches(240))
+          .measuredFrom("forward from the axle mark, left from the centre plane, up from the floor")
+          .optional();
+
   static final Field<FieldValues> DRIVESHAFT =
       Field.section(
               "driveshaft",
-              "the driveshaft, if it is kept",
-              List.of(SHAFT_DIAMETER, SHAFT_WALL, SLIP_ENGAGEMENT, SLIP_ROOM))
+              "the driveshaft, if it is kept; of two pieces, both of one tube",
+              List.of(SHAFT_DIAMETER, SHAFT_WALL, SLIP_ENGAGEMENT, SLIP_ROOM, CENTRE_JOINT))
           .optional();
 
   private static final Field<Double> ENGINE_TORQUE =
@@ -89,7 +98,8 @@ final class DrivelinePart {
         values.get(SHAFT_DIAMETER),
         values.get(SHAFT_WALL),
         values.get(SLIP_ENGAGEMENT),
-        values.get(SLIP_ROOM));
+        values.get(SLIP_ROOM),
+        values.find(CENTRE_JOINT));
   }
 
   static EngineDrive engine(FieldValues values) {

@@ -1,5 +1,8 @@
 package trammel.planning.job;
 
+import java.util.Optional;
+import trammel.reading.quantity.MeasuredPosition;
+
 /**
  * The driveshaft that is kept.
  *
@@ -7,6 +10,11 @@ package trammel.planning.job;
  * @param tubeWallMm wall of the tube, mm
  * @param slipEngagementMm length of spline engaged as measured, mm
  * @param slipRoomMm how far the slip yoke can still move in, mm
+ * @param centreJoint centre of the joint behind the centre bearing, of a shaft of two pieces
  */
 public record Driveshaft(
-    double tubeDiameterMm, double tubeWallMm, double slipEngagementMm, double slipRoomMm) {}
+    double tubeDiameterMm,
+    double tubeWallMm,
+    double slipEngagementMm,
+    double slipRoomMm,
+    Optional<MeasuredPosition> centreJoint) {}

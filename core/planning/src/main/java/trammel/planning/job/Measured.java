@@ -20,6 +20,8 @@ import trammel.reading.quantity.Tolerances;
  * @param frontBrakeShare share of the braking force at the front wheels, 0 to 1
  * @param obstacles what is in the way
  * @param loads what the vehicle carries at most beyond what it was weighed with
+ * @param hoses hoses from the frame to the axle
+ * @param hitch a trailer hitch, if one is to be used
  * @param tolerances how well the instruments read
  */
 public record Measured(
@@ -36,11 +38,14 @@ public record Measured(
     double frontBrakeShare,
     List<Obstacle> obstacles,
     List<CarriedLoad> loads,
+    List<Hose> hoses,
+    Optional<Hitch> hitch,
     Tolerances tolerances) {
   /** Refuses a vehicle with neither engine torque nor tyre grip. */
   public Measured {
     obstacles = List.copyOf(obstacles);
     loads = List.copyOf(loads);
+    hoses = List.copyOf(hoses);
     if (engine.isEmpty() && tyreGrip.isEmpty()) {
       throw new IllegalArgumentException(
           "Neither engine torque nor tyre grip is given; give at least one, so that the launch load"

@@ -80,6 +80,8 @@ final class MeasuredPart {
               BRAKES,
               ObstaclePart.FIELD,
               LoadsPart.FIELD,
+              HosesPart.FIELD,
+              HitchPart.FIELD,
               TOLERANCE));
 
   private MeasuredPart() {}
@@ -117,6 +119,8 @@ final class MeasuredPart {
         values.get(BRAKES).get(FRONT_SHARE),
         ObstaclePart.of(values.get(ObstaclePart.FIELD)),
         LoadsPart.of(values.get(LoadsPart.FIELD)),
+        HosesPart.of(values.get(HosesPart.FIELD)),
+        values.find(HitchPart.FIELD).map(HitchPart::of),
         tolerances(values.get(TOLERANCE)));
   }
 

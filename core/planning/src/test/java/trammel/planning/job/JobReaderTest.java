@@ -145,6 +145,7 @@ class JobReaderTest {
             "measured.drive.low_range: 1",
             "measured.brakes.front_share: 65 %",
             "measured.loads: none",
+            "measured.hoses: none",
             "measured.tolerance.tape: 1/16 in",
             "measured.tolerance.angle_finder: 0.20 deg",
             "measured.tolerance.scales: 5.0 lb"),

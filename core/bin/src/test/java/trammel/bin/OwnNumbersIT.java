@@ -245,6 +245,22 @@ class OwnNumbersIT {
         ended.err().contains("Does the rate have rent, power and tools in it?"), ended.err());
   }
 
+  /** What is bought for a job of a shop with metric stock is called by millimetres. */
+  @Test
+  void aShopOfMetricStockBuysByMillimetres() throws Exception {
+    Path job = sedan("  {}\n", "\"shop\": {\"stock\": \"metric\"}");
+    Tree order = copy.json(STOP, "order", job, "--units", "metric");
+    int lines = 0;
+    for (Tree supplier : order.list("suppliers")) {
+      for (Tree line : supplier.list("lines")) {
+        String title = line.text("title");
+        assertFalse(title.matches(".*(\\d in\\b|\\d/(2|4|8|16|32)\\b|grade).*"), title);
+        lines++;
+      }
+    }
+    assertTrue(lines > 15, lines + " lines");
+  }
+
   /** Two at 60.00 from the hardware house stand on its order, and the quote pays for that order. */
   @Test
   void aPartOfTheJobsOwnIsOrderedAndNamedOnTheQuote() throws Exception {

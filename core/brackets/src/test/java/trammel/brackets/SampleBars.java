@@ -19,6 +19,9 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Rails;
+import trammel.engine.strength.BoltGrade;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.ThreadForm;
 import trammel.trade.steel.PlateStock;
 import trammel.trade.steel.RectangularTube;
 import trammel.trade.steel.RoundTube;
@@ -55,9 +58,8 @@ public final class SampleBars {
               new BoltSize(
                   "bolt",
                   "bolt grade 8",
-                  BOLT_MM,
-                  20,
-                  8,
+                  new ScrewThread("bolt", ThreadForm.UNIFIED, BOLT_MM, 25.4 / 20),
+                  BoltGrade.GRADE_8,
                   11,
                   2.5,
                   List.of(new BoltSize.Stocked(100, BigDecimal.ONE)),

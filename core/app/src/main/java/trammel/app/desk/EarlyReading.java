@@ -1,5 +1,6 @@
 package trammel.app.desk;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.app.commandline.Version;
@@ -8,6 +9,7 @@ import trammel.app.plugins.PluginFolder;
 import trammel.cutting.background.Background;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.catalog.PluginCatalog;
+import trammel.planning.catalog.StandardStock;
 
 /**
  * What every job needs of the installed copy, whatever the command line says: its plugins and the
@@ -61,12 +63,22 @@ public final class EarlyReading {
   }
 
   /**
-   * The standard catalog with what plugins bring, its files read; waited for. It can be finished
-   * once.
+   * The standard catalog with what plugins bring, its files read; waited for. It is read early by
+   * inch sizes and can be finished once by them; by metric ones it is read when a shop says so.
+   *
+   * @param shop the shop's own folders
    */
-  public CatalogReader catalog() {
-    extensions.get();
-    return catalog.get();
+  public CatalogReader catalog(List<Path> shop) {
+    InstalledExtensions installed = extensions.get();
+    StandardStock stock = StandardStock.of(shop);
+    if (stock == StandardStock.INCH) {
+      return catalog.get();
+    }
+    CatalogReader reader =
+        CatalogReader.begin(installation.standardCatalog(), installation.stock(stock));
+    // What of a plugin's entries does not fit was told with the inch sizes.
+    installed.catalogs().forEach(reader::bring);
+    return reader;
   }
 
   /** What the plugins folder yields; waited for. */

@@ -8,6 +8,7 @@ import java.security.CodeSource;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
+import trammel.planning.catalog.StandardStock;
 
 /**
  * The folders of an installed copy.
@@ -58,6 +59,11 @@ public record Installation(Path home) {
   /** The folder of the standard catalog. */
   public Path standardCatalog() {
     return home.resolve("catalogs").resolve("standard");
+  }
+
+  /** The folder with the files of the standard catalog that go by other sizes. */
+  public Path stock(StandardStock stock) {
+    return home.resolve("catalogs").resolve(stock.word());
   }
 
   /**

@@ -102,7 +102,7 @@ public final class Workbench {
         ShopCatalog.beside(jobFolder).ifPresent(shop::add);
       }
       shop.addAll(over);
-      catalog = Background.start(() -> reading.catalog().finish(shop));
+      catalog = Background.start(() -> reading.catalog(shop).finish(shop));
     }
   }
 

@@ -3,20 +3,19 @@ package trammel.brackets.material;
 import java.math.BigDecimal;
 import java.util.List;
 import trammel.engine.quantity.Given;
+import trammel.engine.strength.BoltGrade;
 import trammel.trade.hardware.BoltChoice;
 import trammel.trade.hardware.BoltedJoint;
 import trammel.trade.hardware.ScrewThread;
 import trammel.trade.hardware.StockedLengths;
-import trammel.trade.hardware.ThreadForm;
 
 /**
  * Bolts of one diameter with their nut and washers.
  *
  * @param key the name under which it stands in the catalog
  * @param title what it is, such as {@code 5/8-18 grade 8}
- * @param diameterMm nominal diameter (mm), above 0
- * @param threadsPerInch threads per inch, above 0
- * @param grade strength grade, 5 or 8
+ * @param thread its thread, to 50 mm
+ * @param grade its strength grade
  * @param nutHeightMm height of the lock nut (mm), above 0
  * @param washerMm thickness of one washer (mm), above 0
  * @param lengths the lengths it is stocked in with the price of each bolt, shortest first
@@ -28,9 +27,8 @@ import trammel.trade.hardware.ThreadForm;
 public record BoltSize(
     String key,
     String title,
-    double diameterMm,
-    double threadsPerInch,
-    int grade,
+    ScrewThread thread,
+    BoltGrade grade,
     double nutHeightMm,
     double washerMm,
     List<Stocked> lengths,
@@ -39,13 +37,14 @@ public record BoltSize(
     String supplier,
     int leadDays) {
   private static final int WASHERS = 2;
-  private static final double INCH_MM = 25.4;
 
   public BoltSize {
     Given.text("key of a bolt size", key, "Give it a short name.");
     Given.text("title of bolt size '" + key + "'", title, "Say what it is.");
-    Given.positive("diameter of '" + key + "' in mm", diameterMm, 50, "", "Give the nominal size.");
-    Given.positive("threads per inch of '" + key + "'", threadsPerInch, 60, "", "See the table.");
+    Given.present("thread of bolt size '" + key + "'", thread, "Give its diameter and pitch.");
+    Given.present("grade of bolt size '" + key + "'", grade, "Give its strength grade.");
+    Given.positive(
+        "diameter of '" + key + "' in mm", thread.diameterMm(), 50, "", "Give the nominal size.");
     Given.positive("nut height of '" + key + "' in mm", nutHeightMm, 50, "", "Measure it.");
     Given.positive("washer of '" + key + "' in mm", washerMm, 10, "", "Measure it.");
     lengths = List.copyOf(lengths);
@@ -54,10 +53,11 @@ public record BoltSize(
     Given.present("washer price of '" + key + "'", washerPrice, "Give an amount.");
     Given.text("supplier of '" + key + "'", supplier, "Say who delivers it.");
     Given.count("lead time of '" + key + "'", leadDays, 0, 365, "Ask the supplier.");
-    if (grade != 5 && grade != 8) {
-      throw new IllegalArgumentException(
-          "Grade of bolt size '" + key + "' is " + grade + "; give 5 or 8.");
-    }
+  }
+
+  /** Nominal diameter (mm). */
+  public double diameterMm() {
+    return thread.diameterMm();
   }
 
   /**
@@ -67,8 +67,6 @@ public record BoltSize(
    * @throws IllegalArgumentException if none is long enough
    */
   public BoltChoice choose(double gripMm) {
-    ScrewThread thread =
-        new ScrewThread(title, ThreadForm.UNIFIED, diameterMm, INCH_MM / threadsPerInch);
     List<Double> stocked = lengths.stream().map(Stocked::lengthMm).toList();
     return new BoltedJoint(thread, gripMm, WASHERS, washerMm, nutHeightMm)
         .choose(new StockedLengths(stocked));
@@ -77,18 +75,7 @@ public record BoltSize(
   /** These bolts at other prices. */
   public BoltSize priced(List<Stocked> priced, BigDecimal nut, BigDecimal washer) {
     return new BoltSize(
-        key,
-        title,
-        diameterMm,
-        threadsPerInch,
-        grade,
-        nutHeightMm,
-        washerMm,
-        priced,
-        nut,
-        washer,
-        supplier,
-        leadDays);
+        key, title, thread, grade, nutHeightMm, washerMm, priced, nut, washer, supplier, leadDays);
   }
 
   /**

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import trammel.engine.strength.BoltGrade;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.ThreadForm;
 
 class BoltSizesTest {
   private static final BoltSizes SIZES =
@@ -16,9 +19,8 @@ class BoltSizesTest {
     return new BoltSize(
         key,
         key + " grade 8",
-        diameterMm,
-        20,
-        8,
+        new ScrewThread(key, ThreadForm.UNIFIED, diameterMm, 25.4 / 20),
+        BoltGrade.GRADE_8,
         diameterMm,
         2.5,
         List.of(new BoltSize.Stocked(76.2, BigDecimal.ONE)),

@@ -68,7 +68,7 @@ public final class StandardChecks {
         new RideFrequency("ride-frequency", "ride frequency at the rear"),
         new BarStrength("bar-strength", "safety factor of the bars on yield and buckling"),
         new BoltStrength(
-            "bolt-strength", "safety factor of bars' bolts, grade 8 fine thread assumed"),
+            "bolt-strength", "safety factor of bars' bolts, grade 8 or class 10.9, fine thread"),
         new JointRating(
             "joint-rating", "force in a bar, share of what its joint may carry in service"),
         new AxleTube("axle-tube", "safety factor of the axle tube, bent and twisted"),

@@ -22,6 +22,22 @@ import trammel.testsupport.Seeds;
 
 /** Steel, threads and bolts. */
 class FastenerTest {
+  /** Proof loads of fine threads in N: ISO 898-1:2013, table 7, from memory, in whole hundreds. */
+  @ParameterizedTest
+  @CsvSource({
+    "12, 1.25, CLASS_8_8, 53400",
+    "12, 1.25, CLASS_10_9, 76400",
+    "16, 1.5, CLASS_10_9, 139000",
+    "20, 1.5, CLASS_8_8, 163000",
+    "20, 1.5, CLASS_10_9, 226000"
+  })
+  void metricBoltsHoldTheProofLoadsOfTheirClass(
+      double diameterMm, double pitchMm, BoltGrade grade, double proofN) {
+    // Stress area of ISO 898-1: pi/4 ((d2 + d3)/2)^2 = pi/4 (d - 0.9382 P)^2.
+    double areaMm2 = Math.PI / 4 * Math.pow(diameterMm - 0.9382 * pitchMm, 2);
+    assertEquals(proofN, grade.proofMPa(diameterMm) * areaMm2, 0.005 * proofN);
+  }
+
   private static UnifiedThread thread(double diameterIn, double threadsPerInch) {
     return new UnifiedThread(mm(diameterIn), 25.4 / threadsPerInch);
   }
@@ -200,7 +216,8 @@ class FastenerTest {
   void aBoltOutsideTheStandardIsRefused(BoltGrade grade) {
     IllegalArgumentException refusal =
         assertThrows(IllegalArgumentException.class, () -> bolt(1.75, 5, grade));
-    assertTrue(refusal.getMessage().contains("1/4 to 1-1/2 in"), refusal.getMessage());
+    String range = grade.title().startsWith("grade") ? "1/4 to 1-1/2 in" : "from M6 on";
+    assertTrue(refusal.getMessage().contains(range), refusal.getMessage());
   }
 
   @Test

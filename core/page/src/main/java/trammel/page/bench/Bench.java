@@ -91,9 +91,13 @@ public final class Bench {
     return first.again();
   }
 
-  /** The standard catalog with what plugins bring, to be finished once. */
-  public CatalogReader catalogReader() {
-    return reading().catalog();
+  /**
+   * The standard catalog with what plugins bring, to be finished once.
+   *
+   * @param shop the shop's own folders, which say by which sizes it is
+   */
+  public CatalogReader catalogReader(List<Path> shop) {
+    return reading().catalog(shop);
   }
 
   /** What the shop can buy and do, and its limits. */

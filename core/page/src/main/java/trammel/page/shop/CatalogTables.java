@@ -56,7 +56,8 @@ final class CatalogTables implements ShopTable {
 
   private WholeCatalog whole(Path own) {
     boolean there = Files.isDirectory(own) && !OwnCatalog.in(own).texts().isEmpty();
-    return WholeCatalog.of(bench.catalogReader(), there ? List.of(own) : List.of());
+    List<Path> shop = there ? List.of(own) : List.of();
+    return WholeCatalog.of(bench.catalogReader(shop), shop);
   }
 
   @Override

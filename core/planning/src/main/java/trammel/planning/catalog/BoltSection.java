@@ -6,19 +6,33 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.material.BoltSize;
+import trammel.engine.strength.BoltGrade;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.trade.hardware.ScrewThread;
+import trammel.trade.hardware.ThreadForm;
 
 /** The section {@code bolts}: bolts by diameter with their nut and washers. */
 final class BoltSection extends CatalogSection {
+  private static final double INCH_MM = 25.4;
+
   /** The last length of a series counts although inches were converted to mm (mm). */
   private static final double ROUNDING_MM = 1e-6;
 
   private static final Field<Double> DIAMETER =
       Field.lengthMm("diameter", "nominal diameter", inches(0.1875), inches(1.5));
   private static final Field<Double> THREADS =
-      Field.number("threads_per_inch", "threads per inch", 4, 60);
-  private static final Field<Integer> GRADE = Field.count("grade", "strength grade, 5 or 8", 5, 8);
+      Field.number("threads_per_inch", "of an inch thread, threads per inch", 4, 60).optional();
+  private static final Field<Double> PITCH =
+      Field.lengthMm("pitch", "of a metric thread (ISO 262), its pitch", 0.5, 4).optional();
+  private static final Field<Integer> GRADE =
+      Field.count("grade", "of an inch bolt, its strength grade: 5 or 8", 5, 8).optional();
+  private static final Field<String> PROPERTY_CLASS =
+      Field.choice(
+              "property_class",
+              "of a metric bolt, its property class by ISO 898-1",
+              List.of("8.8", "10.9"))
+          .optional();
   private static final Field<Double> NUT_HEIGHT =
       Field.lengthMm("nut_height", "height of the lock nut", inches(0.05), inches(1.9));
   private static final Field<Double> WASHER =
@@ -50,7 +64,9 @@ final class BoltSection extends CatalogSection {
             Purchase.TITLE,
             DIAMETER,
             THREADS,
+            PITCH,
             GRADE,
+            PROPERTY_CLASS,
             NUT_HEIGHT,
             WASHER,
             NUT_PRICE,
@@ -77,9 +93,8 @@ final class BoltSection extends CatalogSection {
         new BoltSize(
             entry.key(),
             values.get(Purchase.TITLE),
-            values.get(DIAMETER),
-            values.get(THREADS),
-            values.get(GRADE),
+            thread(values),
+            grade(values),
             values.get(NUT_HEIGHT),
             values.get(WASHER),
             lengths(values.get(LENGTHS)),
@@ -87,6 +102,37 @@ final class BoltSection extends CatalogSection {
             values.get(WASHER_PRICE),
             Purchase.supplier(entry, values),
             Purchase.leadDays(entry, values)));
+  }
+
+  private static ScrewThread thread(FieldValues values) {
+    double diameterMm = values.get(DIAMETER);
+    String title = values.get(Purchase.TITLE);
+    if (values.isWritten(THREADS) == values.isWritten(PITCH)) {
+      throw new IllegalArgumentException(
+          "a bolt has either threads_per_inch or a metric pitch. Give one of the two.");
+    }
+    return values.isWritten(THREADS)
+        ? new ScrewThread(title, ThreadForm.UNIFIED, diameterMm, INCH_MM / values.get(THREADS))
+        : new ScrewThread(title, ThreadForm.METRIC, diameterMm, values.get(PITCH));
+  }
+
+  private static BoltGrade grade(FieldValues values) {
+    boolean inch = values.isWritten(THREADS);
+    if (inch != values.isWritten(GRADE) || inch == values.isWritten(PROPERTY_CLASS)) {
+      throw new IllegalArgumentException(
+          "a bolt by threads per inch has a grade, a metric one a property_class. Give the one that"
+              + " goes with its thread.");
+    }
+    if (!inch) {
+      return values.get(PROPERTY_CLASS).equals("8.8") ? BoltGrade.CLASS_8_8 : BoltGrade.CLASS_10_9;
+    }
+    return switch (values.get(GRADE)) {
+      case 5 -> BoltGrade.GRADE_5;
+      case 8 -> BoltGrade.GRADE_8;
+      default ->
+          throw new IllegalArgumentException(
+              "Grade of a bolt is " + values.get(GRADE) + "; give 5 or 8.");
+    };
   }
 
   private static List<BoltSize.Stocked> lengths(List<FieldValues> written) {

@@ -83,6 +83,26 @@ public final class CatalogReader {
   }
 
   /**
+   * Reads the files of the first folder but those that another has under the same name, and then
+   * those of the other.
+   *
+   * @param standard the standard catalog
+   * @param stock the folder whose files take the place of those of the same names
+   */
+  public static CatalogReader begin(Path standard, Path stock) {
+    CatalogReader reader = new CatalogReader();
+    reader.first = standard;
+    for (Path file : reader.files(standard)) {
+      if (!Files.exists(stock.resolve(file.getFileName()))) {
+        reader.readFile(file, reader.foldersRead);
+      }
+    }
+    reader.foldersRead++;
+    reader.readFolder(stock);
+    return reader;
+  }
+
+  /**
    * Adds what a plugin brings, unless something is wrong with it: then nothing of it is added.
    *
    * @return what is wrong, in a sentence that names the plugin; empty if it was added

@@ -20,6 +20,12 @@ import trammel.trade.money.SalesTax;
 /** The section {@code shop}: whose catalog it is and the shop's usual terms. */
 final class ShopSection extends CatalogSection {
   private static final Field<String> NAME = Field.text("name", "name on the documents", 90);
+  private static final Field<String> STOCK =
+      Field.choice(
+              StandardStock.KEY,
+              "by which sizes bolts, joints, tube, plate and springs of the standard catalog are",
+              StandardStock.words())
+          .withDefault(StandardStock.INCH.word());
   private static final Field<String> ADDRESS =
       Field.text("address", "address on the papers that leave the shop", 120).optional();
   private static final Field<String> PHONE =
@@ -93,6 +99,7 @@ final class ShopSection extends CatalogSection {
         "the shop and its usual terms",
         List.of(
             NAME,
+            STOCK,
             ADDRESS,
             PHONE,
             LICENCE,

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.material.BoltSize;
 import trammel.brackets.work.BoltNeed;
-import trammel.engine.strength.BoltGrade;
 import trammel.planning.catalog.Catalog;
 import trammel.trade.hardware.BoltChoice;
 import trammel.trade.hardware.Tightening;
@@ -30,13 +29,12 @@ final class BoltSchedule {
   private BoltLine line(BoltNeed need) {
     BoltSize size = catalog.bolt(need.boltKey());
     BoltChoice choice = size.choose(need.gripMm());
-    BoltGrade grade = size.grade() == 8 ? BoltGrade.GRADE_8 : BoltGrade.GRADE_5;
     return new BoltLine(
         size,
         choice,
         need.gripMm(),
         need.quantity(),
-        Tightening.REUSABLE.torqueNmm(choice.thread(), grade),
+        Tightening.REUSABLE.torqueNmm(choice.thread(), size.grade()),
         setPrice(size, choice.lengthMm()),
         need.where(),
         need.why());

@@ -23,6 +23,7 @@ import trammel.engine.checks.Limit;
 import trammel.engine.checks.StandardChecks;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
+import trammel.engine.strength.BoltGrade;
 import trammel.engine.strength.PublishedSteel;
 import trammel.trade.labour.Operation;
 import trammel.trade.labour.ThreePoint;
@@ -224,7 +225,7 @@ class StandardCatalogTest {
               + 2 * INCH_MM / 4
               + 2 * bolt.washerMm()
               + bolt.nutHeightMm()
-              + 2 * INCH_MM / bolt.threadsPerInch();
+              + 2 * bolt.thread().pitchMm();
       double longestMm = bolt.lengths().get(bolt.lengths().size() - 1).lengthMm();
       assertTrue(bolt.lengths().get(0).lengthMm() < neededMm, end.key());
       assertTrue(longestMm > neededMm, end.key());
@@ -251,8 +252,8 @@ class StandardCatalogTest {
   void boltsAreStockedByTheQuarterInch(
       String key, double threadsPerInch, double shortestIn, double longestIn, int count) {
     BoltSize bolt = CATALOG.bolt(key);
-    assertEquals(threadsPerInch, bolt.threadsPerInch());
-    assertEquals(8, bolt.grade());
+    assertEquals(INCH_MM / threadsPerInch, bolt.thread().pitchMm(), 1e-9);
+    assertEquals(BoltGrade.GRADE_8, bolt.grade());
     assertEquals(count, bolt.lengths().size());
     for (int i = 0; i < count; i++) {
       double lengthIn = shortestIn + i * 0.25;

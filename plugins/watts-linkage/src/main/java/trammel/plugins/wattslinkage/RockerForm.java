@@ -34,7 +34,10 @@ record RockerForm(JointSeat seat, BoltSize linkBolt, BoltSize pivotBolt, double 
 
   static RockerForm of(JointSeat seat, BoltSizes bolts, double tubeRadiusMm) {
     return new RockerForm(
-        seat, bolts.of(seat.joint().boltDiameterMm()), bolts.of(PivotBush.BOLT_MM), tubeRadiusMm);
+        seat,
+        bolts.of(seat.joint().boltDiameterMm()),
+        bolts.nearest(PivotBush.BOLT_MM),
+        tubeRadiusMm);
   }
 
   private static double headMm(BoltSize bolt) {

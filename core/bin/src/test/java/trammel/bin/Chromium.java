@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
@@ -90,6 +91,13 @@ final class Chromium implements AutoCloseable {
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
     return this;
+  }
+
+  /** The page as it is printed, a PDF. */
+  byte[] printed() {
+    Map<String, Object> page =
+        driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true));
+    return Base64.getDecoder().decode(page.get("data").toString());
   }
 
   /** Goes to an address, as if for the first time. */

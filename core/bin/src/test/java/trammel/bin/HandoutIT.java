@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -369,6 +370,69 @@ class HandoutIT {
         assertEquals(List.of(), phone.script(UNLABELLED), page.toString());
       }
     }
+  }
+
+  /** Whoever prints the page from the browser has the sheets that the others at the table have. */
+  @Test
+  void printedFromABrowserTheQuoteHasThePagesOfItsPdf() throws Exception {
+    try (Chromium browser = Chromium.open()) {
+      assertEquals(
+          List.of(), otherwisePrinted(browser, pickup().folder().resolve("customer/quote")));
+    }
+  }
+
+  /** Every document of both jobs in both units. */
+  @Tag("long")
+  @ParameterizedTest
+  @CsvSource({"pickup, us", "pickup, metric", "sedan, us", "sedan, metric"})
+  void printedFromABrowserEveryDocumentHasThePagesOfItsPdf(String job, String units)
+      throws Exception {
+    List<String> otherwise = new ArrayList<>();
+    try (Chromium browser = Chromium.open()) {
+      for (String document : DOCUMENTS.keySet()) {
+        otherwise.addAll(otherwisePrinted(browser, given(job, units).folder().resolve(document)));
+      }
+    }
+    assertEquals(List.of(), otherwise);
+  }
+
+  /** Headings that stand on another page of the print than of the PDF; the count, if it differs. */
+  private static List<String> otherwisePrinted(Chromium browser, Path document) throws Exception {
+    Path html = document.resolveSibling(document.getFileName() + ".html");
+    Path pdf = document.resolveSibling(document.getFileName() + ".pdf");
+    browser.go(html.toUri().toString());
+    List<?> headings =
+        (List<?>)
+            browser.script(
+                "return [...document.querySelectorAll('h1, h2, h3')].map((e) => e.textContent)");
+    assertFalse(headings.isEmpty());
+    List<String> set = PdfPages.texts(pdf);
+    List<String> printed = PdfPages.texts(browser.printed());
+    List<String> otherwise = new ArrayList<>();
+    if (set.size() != printed.size()) {
+      otherwise.add(document + ": " + printed.size() + " pages printed, " + set.size() + " set");
+    }
+    int from = 0;
+    int printedFrom = 0;
+    for (Object heading : headings) {
+      from = pageOf(heading.toString(), set, from);
+      printedFrom = pageOf(heading.toString(), printed, printedFrom);
+      if (from != printedFrom) {
+        otherwise.add(document + ": " + heading + " on " + printedFrom + ", set on " + from);
+      }
+    }
+    return otherwise;
+  }
+
+  /** The page, from one on, that has a heading; that of the one before if it is broken up. */
+  private static int pageOf(String heading, List<String> pages, int from) {
+    String words = heading.replaceAll("\\s+", " ").strip();
+    for (int page = from; page < pages.size(); page++) {
+      if (pages.get(page).replaceAll("\\s+", " ").contains(words)) {
+        return page;
+      }
+    }
+    return from;
   }
 
   private static final String WIDER_OR_BROKEN =

@@ -2,6 +2,7 @@ package trammel.bin;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,8 +53,12 @@ final class PdfPages {
 
   /** The text of each page. */
   static List<String> texts(Path pdf) throws IOException {
+    return texts(Files.readAllBytes(pdf));
+  }
+
+  static List<String> texts(byte[] pdf) throws IOException {
     List<String> texts = new ArrayList<>();
-    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
         PDFTextStripper stripper = new PDFTextStripper();
         stripper.setStartPage(page);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import trammel.app.drawings.JointPicture;
 import trammel.app.drawings.JointScene;
+import trammel.app.drawings.PartWords;
 import trammel.engine.geometry.Point3;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.FitUpSheet.FinderAngle;
@@ -24,12 +25,14 @@ final class FitUpBlocks {
 
   private final JobPaper paper;
   private final FitUpSheet sheet;
+  private final PartWords words;
   private final JointScene scene;
   private final Map<String, Mount> mounts = new LinkedHashMap<>();
 
   FitUpBlocks(JobPaper paper, FitUpSheet sheet) {
     this.paper = paper;
     this.sheet = sheet;
+    words = paper.words();
     scene = new JointScene(paper.scene().assembly());
     for (Mount mount : Mount.of(paper.draft().layout())) {
       mounts.put(mount.words(paper.draft().layout()), mount);
@@ -63,14 +66,13 @@ final class FitUpBlocks {
     String number = paper.numbers().of(mount.part());
     Map<String, Object> block =
         block(
-            paper.words().in(group) + (number.isEmpty() ? "" : ", part no. " + number),
+            words.in(group) + (number.isEmpty() ? "" : ", part no. " + number),
             grid(targets),
             sheet.angleOf(mount.part()).map(this::finder).orElse(BLANK));
     block.put(
         "joint",
         model.figure(
-            picture(mount.point(paper.draft().layout())),
-            "Picture of the " + paper.words().in(group)));
+            picture(mount.point(paper.draft().layout())), "Picture of the " + words.in(group)));
     return block;
   }
 
@@ -92,7 +94,7 @@ final class FitUpBlocks {
 
   private String finder(FinderAngle angle) {
     return "Finder along "
-        + paper.words().in(angle.what())
+        + words.in(angle.what())
         + ": "
         + paper.printer().angle(angle.onStandsRad(), ANGLE_PLACES)
         + " on the stands now, "
@@ -114,7 +116,7 @@ final class FitUpBlocks {
   private Grid grid(List<Target> targets) {
     Grid grid = empty();
     for (Target target : targets) {
-      add(grid, target, paper.words().in(target.what()));
+      add(grid, target, words.in(target.what()));
     }
     return grid;
   }
@@ -124,7 +126,7 @@ final class FitUpBlocks {
     for (Target target : targets) {
       boolean bar = target.id().endsWith(".length");
       String what = bar ? target.group() + ", " + target.what() : target.what();
-      add(grid, target, paper.words().in(what));
+      add(grid, target, words.in(what));
     }
     return grid;
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import trammel.app.drawings.ArrangementSheet;
 import trammel.app.drawings.Drawing;
 import trammel.app.drawings.LayoutView;
+import trammel.app.drawings.PartWords;
 import trammel.app.drawings.ShopDrawings;
 import trammel.app.drawings.ShopJob;
 import trammel.app.drawings.Viewpoint;
@@ -34,6 +35,7 @@ public final class FloorDocument {
 
   private final JobPaper paper;
   private final FitUpSheet sheet;
+  private final PartWords words;
   private final ShopJob drawn;
 
   /**
@@ -43,6 +45,7 @@ public final class FloorDocument {
   public FloorDocument(JobPaper paper, FitUpSheet sheet) {
     this.paper = paper;
     this.sheet = sheet;
+    words = paper.words();
     drawn = shopJob(paper);
   }
 
@@ -163,7 +166,7 @@ public final class FloorDocument {
           length = paper.printer().length(strut.lengthMm());
         }
       }
-      grid.row(paper.numbers().of(name), paper.words().in(name), length);
+      grid.row(paper.numbers().of(name), words.in(name), length);
     }
     return grid;
   }
@@ -177,7 +180,7 @@ public final class FloorDocument {
           paper.amounts().value(judged.measure(), judged.value()),
           judged.title()
               + ": "
-              + paper.words().in(judged.where())
+              + words.in(judged.where())
               + "; good "
               + paper.amounts().good(judged.measure(), judged.limit()));
     }
@@ -268,7 +271,7 @@ public final class FloorDocument {
   private Grid struts() {
     Grid grid = new Grid("lb", new int[] {70, 30}, "mock-up strut in place of", "hole to hole");
     for (FitUpSheet.Strut strut : sheet.struts()) {
-      grid.row(paper.words().in(strut.name()), paper.printer().length(strut.lengthMm()));
+      grid.row(words.in(strut.name()), paper.printer().length(strut.lengthMm()));
     }
     return grid;
   }
@@ -284,7 +287,7 @@ public final class FloorDocument {
             "at ride");
     for (FitUpSheet.FinderAngle angle : sheet.angles()) {
       grid.row(
-          paper.words().in(angle.what()),
+          words.in(angle.what()),
           paper.printer().angle(angle.onStandsRad(), ANGLE_PLACES),
           paper.printer().angle(angle.fromFrameRad(), ANGLE_PLACES),
           paper.printer().angle(angle.atRideRad(), ANGLE_PLACES));
@@ -344,7 +347,7 @@ public final class FloorDocument {
           bolt.size().title() + " x " + paper.printer().length(bolt.choice().lengthMm()),
           paper.printer().torque(bolt.torqueNmm()),
           paper.printer().length(bolt.gripMm()),
-          paper.words().in(bolt.where()),
+          words.in(bolt.where()),
           BLANK);
     }
     return grid;

@@ -1,5 +1,6 @@
 package trammel.app.documents;
 
+import trammel.app.drawings.PartWords;
 import trammel.brackets.work.TubeNeed;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.SectionCut;
@@ -16,6 +17,7 @@ public final class RecordDocument {
 
   private final JobPaper paper;
   private final FitUpSheet sheet;
+  private final PartWords words;
 
   /**
    * @param paper the job
@@ -24,6 +26,7 @@ public final class RecordDocument {
   public RecordDocument(JobPaper paper, FitUpSheet sheet) {
     this.paper = paper;
     this.sheet = sheet;
+    words = paper.words();
   }
 
   /** The document. */
@@ -107,13 +110,13 @@ public final class RecordDocument {
     for (Target target : sheet.inOrderOfWork()) {
       if (!target.group().equals(group)) {
         group = target.group();
-        grid.group(paper.words().in(group));
+        grid.group(words.in(group));
       }
       String value =
           target.kind() == QuantityKind.ANGLE
               ? paper.printer().angle(target.plan())
               : paper.printer().length(target.plan());
-      grid.row(value, paper.words().in(target.what()), "", "");
+      grid.row(value, words.in(target.what()), "", "");
     }
     return grid;
   }
@@ -124,7 +127,7 @@ public final class RecordDocument {
     for (SectionCut cut : paper.estimate().materials().sections()) {
       StringBuilder names = new StringBuilder();
       for (TubeNeed need : cut.needs()) {
-        names.append(names.length() == 0 ? "" : ", ").append(paper.words().in(need.name()));
+        names.append(names.length() == 0 ? "" : ", ").append(words.in(need.name()));
       }
       grid.row(cut.material().title() + ": " + names, "", "", "");
     }

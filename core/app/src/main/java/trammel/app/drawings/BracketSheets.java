@@ -1,12 +1,16 @@
 package trammel.app.drawings;
 
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.app.drawings.SheetTable.Column;
 import trammel.assembly.PartKind;
@@ -36,6 +40,12 @@ final class BracketSheets {
   private static final double VIEWS_MM = 178;
   private static final double LEAST_WELDS_MM = 70;
   private static final double LEAST_VIEW_MM = 24;
+
+  /** A corner this near to a value is at it (mm). */
+  private static final double AT_MM = 0.6;
+
+  /** A joint is seen where a visible edge runs this near (mm). */
+  private static final double SEEN_MM = 2;
 
   /** What is set on is drawn so far round the bracket, in shares of its size. */
   private static final double AIR = 0.12;
@@ -474,16 +484,18 @@ final class BracketSheets {
         for (PartSpan span : bracket.parts()) {
           double low = third ? span.from().y() : lowOnPlan(span);
           for (double edge : new double[] {span.from().x(), span.to().x()}) {
-            along.add(lengths.acrossPaper(-edge), lengths.downPaper(low), job.length(edge));
+            double from = lowestAt(span, lengths.viewpoint(), -edge).orElse(low);
+            along.add(lengths.acrossPaper(-edge), lengths.downPaper(from), job.length(edge));
           }
           for (double edge : new double[] {span.from().z(), span.to().z()}) {
-            outs.add(
-                rear.acrossPaper(-left * edge), rear.downPaper(span.from().y()), job.length(edge));
+            double from = lowestAt(span, Viewpoint.REAR, -left * edge).orElse(span.from().y());
+            outs.add(rear.acrossPaper(-left * edge), rear.downPaper(from), job.length(edge));
           }
           double rightmost =
               third ? Math.max(-left * span.from().z(), -left * span.to().z()) : -span.from().x();
           for (double edge : new double[] {span.from().y(), span.to().y()}) {
-            heights.add(beside.downPaper(edge), beside.acrossPaper(rightmost), job.length(edge));
+            double from = rightmostAt(span, beside.viewpoint(), edge).orElse(rightmost);
+            heights.add(beside.downPaper(edge), beside.acrossPaper(from), job.length(edge));
           }
         }
         along.below(paper, lengthsY, lengths.paperX(), lengths.paperX() + sideBandMm);
@@ -491,8 +503,55 @@ final class BracketSheets {
         heights.beside(paper, valuesX, beside.paperY(), beside.paperY() + heightBandMm);
       }
 
+      /** The lowest corner of a part at a value across a view, so that its line hangs on it. */
+      private OptionalDouble lowestAt(PartSpan span, Viewpoint viewpoint, double across) {
+        return ends(span, viewpoint)
+            .filter(end -> Math.abs(end.getX() - across) < AT_MM)
+            .mapToDouble(Point2D::getY)
+            .min();
+      }
+
+      /** The corner furthest to the right at a height of a view. */
+      private OptionalDouble rightmostAt(PartSpan span, Viewpoint viewpoint, double up) {
+        return ends(span, viewpoint)
+            .filter(end -> Math.abs(end.getY() - up) < AT_MM)
+            .mapToDouble(Point2D::getX)
+            .max();
+      }
+
+      private Stream<Point2D> ends(PartSpan span, Viewpoint viewpoint) {
+        return scene.lines(viewpoint).stream()
+            .filter(line -> line.id().equals(span.part().id()))
+            .flatMap(
+                line ->
+                    Stream.of(
+                        new Point2D.Double(line.fromX(), line.fromY()),
+                        new Point2D.Double(line.toX(), line.toY())));
+      }
+
       private double lowOnPlan(PartSpan span) {
         return Math.min(-left * span.from().z(), -left * span.to().z());
+      }
+
+      /** The view in which the joint is seen: the plan beside the symbols before the others. */
+      private ViewWindow seenIn(Point3 joint) {
+        return Stream.of(plan, rear, side)
+            .filter(window -> isSeen(joint, window.viewpoint()))
+            .findFirst()
+            .orElse(plan);
+      }
+
+      private boolean isSeen(Point3 joint, Viewpoint viewpoint) {
+        Set<String> own =
+            bracket.parts().stream().map(span -> span.part().id()).collect(Collectors.toSet());
+        double x = viewpoint.x(joint);
+        double y = viewpoint.y(joint);
+        return scene.lines(viewpoint).stream()
+            .filter(line -> !line.hidden() && own.contains(line.id()))
+            .anyMatch(
+                line ->
+                    Line2D.ptSegDist(line.fromX(), line.fromY(), line.toX(), line.toY(), x, y)
+                        < SEEN_MM);
       }
 
       private void drawWelds(Paper paper) {
@@ -505,7 +564,8 @@ final class BracketSheets {
         double y = weldsY + 4;
         for (WeldMark weld : ordered) {
           Point3 at = into.apply(weld.at());
-          weld.drawOn(paper, job, weldsX, y, weldsMm, !third, plan.x(at), plan.y(at));
+          ViewWindow seen = seenIn(at);
+          weld.drawOn(paper, job, weldsX, y, weldsMm, !third, seen.x(at), seen.y(at));
           y += WeldMark.ROW_MM;
         }
       }

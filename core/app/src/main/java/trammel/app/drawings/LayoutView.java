@@ -127,7 +127,7 @@ public record LayoutView(
     shown.add(new Point3(0, 0, layout.chassis().rails().topMm(0)));
     for (PlacedPart part : scene.assembly().parts()) {
       if (part.kind().added()) {
-        shown.add(part.centre());
+        shown.add(scene.centre(part));
       }
     }
     return shown;

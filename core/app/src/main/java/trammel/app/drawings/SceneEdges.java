@@ -85,11 +85,12 @@ final class SceneEdges {
     if (!dashed.isEmpty()) {
       return dashed.contains(part.id());
     }
-    boolean far = window.viewpoint() == Viewpoint.SIDE && part.centre().yMm() < -NEAR_MM;
-    return part.kind().added()
-        && part.kind() != PartKind.BOLT
-        && !far
-        && window.viewpoint() != Viewpoint.REAR;
+    if (!part.kind().added()
+        || part.kind() == PartKind.BOLT
+        || window.viewpoint() == Viewpoint.REAR) {
+      return false;
+    }
+    return window.viewpoint() != Viewpoint.SIDE || scene.centre(part).yMm() >= -NEAR_MM;
   }
 
   private Optional<SeenLine> within(SeenLine line) {

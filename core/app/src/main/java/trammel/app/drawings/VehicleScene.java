@@ -13,6 +13,7 @@ import trammel.assembly.view.Body;
 import trammel.assembly.view.HiddenLines;
 import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.VehicleParts;
+import trammel.engine.geometry.Point3;
 
 /**
  * The finished vehicle as the views show it: wheels, tyres and what stands in the way are drawn as
@@ -22,6 +23,7 @@ public final class VehicleScene {
   private final Assembly assembly;
   private final Map<Viewpoint, List<SeenLine>> lines = new EnumMap<>(Viewpoint.class);
   private final Map<String, PlacedPart> parts = new HashMap<>();
+  private final Map<String, Point3> centres = new HashMap<>();
   private final Set<String> seenThrough = new HashSet<>();
 
   /**
@@ -55,6 +57,11 @@ public final class VehicleScene {
   /** The part of an edge. */
   PlacedPart part(String id) {
     return parts.get(id);
+  }
+
+  /** The middle of a part, worked out once. */
+  synchronized Point3 centre(PlacedPart part) {
+    return centres.computeIfAbsent(part.id(), id -> part.centre());
   }
 
   /** True for what stands in the picture only to show where it is. */

@@ -5,6 +5,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.RailBracket;
 
 /**
  * The flat of a rail's face to which the bracket of a frame joint is fixed. The bracket hangs from
@@ -30,8 +31,13 @@ public record RailFace(boolean hangs, double baseUpMm, double flatMm) {
   }
 
   private static RailFace widest(Point3 joint, JointSeat seat, Rails rails) {
-    double lowMm = rails.undersideMm(joint.xMm()) + rails.wallMm() + CORNER_MM;
-    double highMm = rails.topMm(joint.xMm()) - rails.wallMm() - CORNER_MM;
+    double halfMm = RailBracket.baseByRuleMm(seat.reachMm(), seat.noseMm()) / 2;
+    double climbMm =
+        Math.abs(rails.undersideMm(joint.xMm() + halfMm) - rails.undersideMm(joint.xMm()));
+    // Where the rail climbs, one end of the base comes nearer to its corner, but not on to it.
+    double offMm = rails.wallMm() + Math.max(CORNER_MM, climbMm);
+    double lowMm = rails.undersideMm(joint.xMm()) + offMm;
+    double highMm = rails.topMm(joint.xMm()) - offMm;
     double hangingMm = Math.max(lowMm, joint.zMm() + seat.reachMm());
     if (highMm - hangingMm >= LEAST_MM) {
       return new RailFace(true, hangingMm, highMm - hangingMm);

@@ -15,6 +15,7 @@ import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.FootWelds;
 import trammel.brackets.work.Seam;
 import trammel.brackets.work.SidePair;
+import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WeldedFoot;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -167,10 +168,16 @@ public final class InboardFrameBracket implements FrameBracket {
             seat.bar() + " frame bracket to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            List.of(new SeamRun(onRail, List.of(backing), edges(railFace(), lapMm))),
+            List.of(new SeamRun(onRail, behind(backing), edges(railFace(), lapMm))),
             WeldPosition.VERTICAL,
             why));
     plan.add(foot(lapMm));
+  }
+
+  /** A plate that closes the rail ends at the flanges, which the ends of a long base may reach. */
+  private List<String> behind(String backing) {
+    String rail = VehicleParts.rail(seat.left());
+    return rail.equals(backing) ? List.of(rail) : List.of(rail, backing);
   }
 
   /** Up one edge, along the far one and down the other, in a plane along the rail. */

@@ -15,6 +15,7 @@ import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.FootWelds;
+import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.Seam;
 import trammel.brackets.work.SidePair;
 import trammel.brackets.work.VehicleParts;
@@ -39,10 +40,13 @@ import trammel.trade.welding.WeldPosition;
 
 /**
  * The two brackets of a lateral bar. On the frame a pair of plates stands across the rail, foot
- * under it and leg up its inner face. On the axle two arms with saddles on the tube carry a pair of
- * face plates away from the tube, with a bridge between them.
+ * under it and leg up its inner face; where the rail climbs or tapers by more between them than a
+ * weld fills, each is cut for its own station. On the axle two arms with saddles on the tube carry
+ * a pair of face plates away from the tube, with a bridge between them.
  */
 public final class LateralBarBrackets {
+  private static final String FRONT = "front";
+  private static final String REAR = "rear";
   private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 LEFT = new Vector3(0, 1, 0);
   private static final Vector3 UP = new Vector3(0, 0, 1);
@@ -51,6 +55,9 @@ public final class LateralBarBrackets {
   private static final double CORNER_RELIEF_MM = 12.7;
 
   private static final double LEAST_LEG_WIDTH_MM = 25.4;
+
+  /** A gap to the rail of less than this is welded over, 1/16 in: common practice. */
+  private static final double WELDED_OVER_MM = 25.4 / 16;
 
   /** Depth of the arms at the face plate, in axle tube diameters: common practice, no source. */
   private static final double ARM_DEPTH = 0.75;
@@ -97,50 +104,34 @@ public final class LateralBarBrackets {
   public WorkPlan frame(RailBoxing boxing) {
     String backing = boxing.behind(footprint());
     Rails rails = chassis.rails();
-    double xMm = bar.frame().xMm();
-    double inboardMm = rails.innerFaceMm(xMm) - Math.abs(bar.frame().yMm());
-    double upMm = bar.frame().zMm() - rails.undersideMm(xMm);
     double footMm = rails.flangeMm() - RailFace.CORNER_MM;
     double legMm = rails.depthMm() / 2;
-    double legWidthMm = Math.max(2 * stock.thicknessMm(), LEAST_LEG_WIDTH_MM);
     String name = bar.name() + " frame bracket side";
     SidePair sides = frameSides();
     String rail = VehicleParts.rail(bar.frame().yMm() > 0);
     List<String> onto = rail.equals(backing) ? List.of(rail) : List.of(rail, backing);
+    List<Edge> edges =
+        List.of(
+            Seam.edge(-footMm, 0, -CORNER_RELIEF_MM, 0), Seam.edge(0, CORNER_RELIEF_MM, 0, legMm));
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    plan.add(
-        stock.cut(
-            name,
-            sides.held(),
-            () ->
-                new LateralBarRailBracket(
-                    name,
-                    stock.thicknessMm(),
-                    footMm,
-                    legMm,
-                    legWidthMm,
-                    CORNER_RELIEF_MM,
-                    frameSeat.hole(inboardMm, upMm),
-                    HoleRules.SHOP),
-            "frame joint of "
-                + bar.name()
-                + " "
-                + print.length(inboardMm)
-                + " inboard of the rail's inner face and "
-                + print.length(Math.abs(upMm))
-                + (upMm < 0 ? " below" : " above")
-                + " its underside"));
+    List<SeamRun> runs;
+    if (plateOffMm() > WELDED_OVER_MM) {
+      SidePair front = atStationOf(sides, 1);
+      SidePair rear = atStationOf(sides, -1);
+      plan.add(frameSide(Held.id(name, FRONT), List.of(unmarked(front.held().get(0))), front));
+      plan.add(frameSide(Held.id(name, REAR), List.of(unmarked(rear.held().get(1))), rear));
+      runs = new ArrayList<>(front.bothFaces(name, onto, edges).subList(0, 2));
+      runs.addAll(rear.bothFaces(name, onto, edges).subList(2, 4));
+    } else {
+      plan.add(frameSide(name, sides.held(), sides));
+      runs = sides.bothFaces(name, onto, edges);
+    }
     plan.add(
         Seam.onVehicle(
             bar.name() + " frame bracket to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            sides.bothFaces(
-                name,
-                onto,
-                List.of(
-                    Seam.edge(-footMm, 0, -CORNER_RELIEF_MM, 0),
-                    Seam.edge(0, CORNER_RELIEF_MM, 0, legMm))),
+            runs,
             WeldPosition.OVERHEAD,
             "foot of "
                 + print.length(footMm)
@@ -150,6 +141,60 @@ public final class LateralBarBrackets {
     plan.add(making.bolt(End.FRAME, sides, name, basis));
     plan.add(frameFoot(footMm, legMm));
     return plan.build();
+  }
+
+  private static Held unmarked(Held held) {
+    return new Held(held.carrier(), held.place());
+  }
+
+  /** One of the plates, or both, whose outline lies about the rail's corner where the pair is. */
+  private PlateNeed frameSide(String name, List<Held> places, SidePair pair) {
+    Rails rails = chassis.rails();
+    double inboardMm = Math.abs(pair.middle().yMm()) - Math.abs(bar.frame().yMm());
+    double upMm = bar.frame().zMm() - pair.middle().zMm();
+    return stock.cut(
+        name,
+        places,
+        () ->
+            new LateralBarRailBracket(
+                name,
+                stock.thicknessMm(),
+                rails.flangeMm() - RailFace.CORNER_MM,
+                rails.depthMm() / 2,
+                Math.max(2 * stock.thicknessMm(), LEAST_LEG_WIDTH_MM),
+                CORNER_RELIEF_MM,
+                frameSeat.hole(inboardMm, upMm),
+                HoleRules.SHOP),
+        "frame joint of "
+            + bar.name()
+            + " "
+            + print.length(inboardMm)
+            + " inboard of the rail's inner face and "
+            + print.length(Math.abs(upMm))
+            + (upMm < 0 ? " below" : " above")
+            + " its underside");
+  }
+
+  /** How far the rail's corner moves aside or up from the joint's station to a plate's (mm). */
+  private double plateOffMm() {
+    Vector3 off = cornerOff(1);
+    return Math.max(Math.abs(off.y()), Math.abs(off.z()));
+  }
+
+  /** The pair as if it stood about the rail's corner at the station of its front or rear plate. */
+  private SidePair atStationOf(SidePair pair, int way) {
+    return pair.moved(cornerOff(way));
+  }
+
+  private Vector3 cornerOff(int way) {
+    Rails rails = chassis.rails();
+    double xMm = bar.frame().xMm();
+    double plateMm = xMm + way * (frameSeat.joint().widthMm() + stock.thicknessMm()) / 2;
+    double side = bar.frame().yMm() > 0 ? 1 : -1;
+    return new Vector3(
+        0,
+        side * (rails.innerFaceMm(plateMm) - rails.innerFaceMm(xMm)),
+        rails.undersideMm(plateMm) - rails.undersideMm(xMm));
   }
 
   /** Foot under the rail and leg up its inner face, two plates, seen along the vehicle. */
@@ -184,8 +229,8 @@ public final class LateralBarBrackets {
         frameSeat.joint().widthMm(),
         stock.thicknessMm(),
         Assembly.FRAME,
-        "front",
-        "rear");
+        FRONT,
+        REAR);
   }
 
   /** The bracket on the axle. */
@@ -267,8 +312,8 @@ public final class LateralBarBrackets {
         axleSeat.joint().widthMm(),
         stock.thicknessMm(),
         Assembly.AXLE,
-        ahead ? "front" : "rear",
-        ahead ? "rear" : "front");
+        ahead ? FRONT : REAR,
+        ahead ? REAR : FRONT);
   }
 
   private void addFacePlates(WorkPlan.Builder plan, SidePair faces, double baseMm, double lapMm) {

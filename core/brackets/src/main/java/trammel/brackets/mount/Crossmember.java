@@ -3,6 +3,7 @@ package trammel.brackets.mount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
@@ -453,23 +454,47 @@ public record Crossmember(
         UP);
   }
 
-  private SeamRun railRun(boolean left) {
-    double halfMm = legWidthMm() / 2;
+  private List<String> behind(boolean left) {
     String rail = VehicleParts.rail(left);
-    List<String> onto = rails.boxed() ? List.of(rail) : List.of(backing(left), rail);
-    if (!isBetweenRails()) {
-      double footMm = footMm() - upMm;
-      double lapTopMm = footMm + (above() ? lapMm() : -lapMm());
-      return new SeamRun(
-          List.of(Held.id(name + " leg", left ? "left" : "right")),
-          onto,
-          new FlatPath(
-              face(left),
-              List.of(
-                  edge(-halfMm, lapTopMm, -halfMm, footMm),
-                  edge(-halfMm, footMm, halfMm, footMm),
-                  edge(halfMm, footMm, halfMm, lapTopMm))));
+    return rails.boxed() ? List.of(rail) : List.of(backing(left), rail);
+  }
+
+  /**
+   * Both edges of a leg and its foot; where the tube's end still meets the rail over the leg, its
+   * edges too.
+   */
+  private List<SeamRun> legRailRuns(boolean left) {
+    double halfMm = legWidthMm() / 2;
+    double way = above() ? 1 : -1;
+    double footMm = footMm() - upMm;
+    double legEndMm = footMm + way * Math.min(lapMm(), legMm());
+    double endMm = footMm + way * lapMm();
+    List<SeamRun> runs = new ArrayList<>();
+    runs.add(
+        new SeamRun(
+            List.of(Held.id(name + " leg", left ? "left" : "right")),
+            behind(left),
+            new FlatPath(
+                face(left),
+                List.of(
+                    edge(-halfMm, legEndMm, -halfMm, footMm),
+                    edge(-halfMm, footMm, halfMm, footMm),
+                    edge(halfMm, footMm, halfMm, legEndMm)))));
+    if (lapMm() - legMm() > ROUNDING_MM) {
+      for (double sideMm : new double[] {-widthMm() / 2, widthMm() / 2}) {
+        runs.add(
+            new SeamRun(
+                List.of(name),
+                behind(left),
+                new FlatPath(face(left), List.of(edge(sideMm, legEndMm, sideMm, endMm)))));
+      }
     }
+    return runs;
+  }
+
+  private SeamRun railRun(boolean left) {
+    double halfMm = widthMm() / 2;
+    List<String> onto = behind(left);
     if (metMm() > heightMm() - ROUNDING_MM) {
       return new SeamRun(List.of(name), onto, FlatPath.round(face(left), section().outer()));
     }
@@ -518,7 +543,9 @@ public record Crossmember(
         WeldSeam.along(
             butts ? name + " to rail" : name + " leg to rail",
             fillet,
-            List.of(railRun(true), railRun(false)),
+            butts
+                ? List.of(railRun(true), railRun(false))
+                : Stream.of(true, false).flatMap(left -> legRailRuns(left).stream()).toList(),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
             butts ? "round each end of the tube" : "both edges and the foot of each leg"));

@@ -34,6 +34,12 @@ public record SidePair(
     String firstMark,
     String secondMark) {
 
+  /** The same pair elsewhere. */
+  public SidePair moved(Vector3 byMm) {
+    return new SidePair(
+        middle.plus(byMm), x, y, towards, apartMm, thicknessMm, carrier, firstMark, secondMark);
+  }
+
   /** Where both stand, the first one first. */
   public List<Held> held() {
     return List.of(

@@ -10,6 +10,7 @@ import trammel.assembly.Place;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
 import trammel.assembly.Turned;
+import trammel.brackets.bar.OuterFace;
 import trammel.brackets.material.BoltSize;
 import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.MemberStress;
@@ -327,8 +328,7 @@ record AirSpringMounting(
   }
 
   private double reachMm(SpringUnit unit) {
-    Rails rails = chassis.rails();
-    return Math.abs(unit.frame().yMm()) - rails.outerFaceMm(unit.frame().xMm());
+    return face(unit).offMm(unit.frame());
   }
 
   /** The plate over an outboard spring, its base on the rail. */
@@ -350,10 +350,11 @@ record AirSpringMounting(
 
   /** A gusset between rail and outrigger seat. */
   public OutriggerGusset outriggerGusset(SpringUnit unit) {
-    double railMm =
-        Math.min(
-            LONGEST_GUSSET_MM,
-            chassis.rails().topMm(unit.frame().xMm()) - unit.frame().zMm() - stock.plateMm());
+    Rails rails = chassis.rails();
+    double rearMm = unit.frame().xMm() - diameterMm() / 2;
+    double frontMm = unit.frame().xMm() + diameterMm() / 2;
+    double topMm = Math.min(rails.topMm(rearMm), rails.topMm(frontMm));
+    double railMm = Math.min(LONGEST_GUSSET_MM, topMm - unit.frame().zMm() - stock.plateMm());
     return new OutriggerGusset(
         GUSSET,
         stock.plateMm(),
@@ -529,24 +530,27 @@ record AirSpringMounting(
         Assembly.FRAME,
         Place.lying(
             onRail(unit),
-            FORWARD.scaled(isLeft(unit) ? 1 : -1),
-            outward(unit),
+            face(unit).along().scaled(isLeft(unit) ? 1 : -1),
+            face(unit).outward(),
             UP,
             stock.plateMm()));
   }
 
+  private OuterFace face(SpringUnit unit) {
+    return new OuterFace(chassis.rails(), isLeft(unit));
+  }
+
   private Point3 onRail(SpringUnit unit) {
-    double sideMm = chassis.rails().outerFaceMm(unit.frame().xMm());
-    return new Point3(unit.frame().xMm(), isLeft(unit) ? sideMm : -sideMm, unit.frame().zMm());
+    return face(unit).foot(unit.frame());
   }
 
   /** Two gussets on the seat's ends, their outlines from the corner at the rail. */
   private SidePair gussetSides(SpringUnit unit) {
     return new SidePair(
         onRail(unit).plus(UP.scaled(stock.plateMm())),
-        outward(unit),
+        face(unit).outward(),
         UP,
-        FORWARD,
+        face(unit).along(),
         diameterMm() - 2 * stock.plateMm(),
         stock.plateMm(),
         Assembly.FRAME,
@@ -560,7 +564,7 @@ record AirSpringMounting(
     for (SpringUnit unit : units()) {
       double halfMm = diameterMm() / 2;
       OutriggerGusset gusset = outriggerGusset(unit);
-      Place face = Place.of(onRail(unit), FORWARD, UP);
+      Place face = Place.of(onRail(unit), face(unit).along(), UP);
       double plateMm = stock.plateMm();
       for (int i = 0; i < 2; i++) {
         double upMm = i * plateMm;
@@ -614,6 +618,7 @@ record AirSpringMounting(
     List<Bolting> boltings = new ArrayList<>(4 * SPRINGS);
     double upperMm = isInboard() ? boltCircleMm() / 2 : diameterMm() / 4;
     for (SpringUnit unit : units()) {
+      Vector3 acrossUpper = isInboard() ? FORWARD : face(unit).along();
       for (boolean front : new boolean[] {true, false}) {
         double way = front ? 1 : -1;
         String end = side(unit) + (front ? " front" : " rear");
@@ -626,7 +631,7 @@ record AirSpringMounting(
                 new Held("lower " + end, Assembly.AXLE, Place.along(low, UP)),
                 List.of(Held.id(LOWER_SEAT, side(unit)), unit.name())));
         Point3 high =
-            unit.frame().plus(UP.scaled(stock.plateMm())).plus(FORWARD.scaled(way * upperMm));
+            unit.frame().plus(UP.scaled(stock.plateMm())).plus(acrossUpper.scaled(way * upperMm));
         boltings.add(
             new Bolting(
                 new Held("upper " + end, Assembly.FRAME, Place.along(high, UP.scaled(-1))),

@@ -200,7 +200,7 @@ record AirSpringPlace(
     }
 
     private Seated seated(double forwardMm, double leftMm, double heightMm) {
-      double upperMm = seats.upperMm(forwardMm, chassis.axleCentre().zMm() + heightMm);
+      double upperMm = seats.upperMm(spring, forwardMm, chassis.axleCentre().zMm() + heightMm);
       return new Seated(
           new Point3(forwardMm, leftMm, upperMm),
           new Point3(forwardMm, leftMm, upperMm - heightMm));

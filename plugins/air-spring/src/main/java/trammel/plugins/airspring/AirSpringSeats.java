@@ -45,14 +45,22 @@ record AirSpringSeats(Rails rails, AirSpringAcross across, double bridgeHeightMm
 
   /**
    * Height of the upper seat's face above ground: over the axle's centre by the spring's height if
-   * the rails allow it, else as near to that as they do (mm).
+   * the rails allow it, else as near to that as they do (mm). The base of an outrigger lies on the
+   * rail's outer face over all of its length, though the rail may climb.
    */
-  double upperMm(double forwardMm, double wantedMm) {
-    double lowestMm = rails.undersideMm(forwardMm) - plateMm;
-    double highestMm =
-        across == AirSpringAcross.INBOARD
-            ? rails.topMm(forwardMm) - bridgeHeightMm - plateMm
-            : rails.topMm(forwardMm) - LEAST_GUSSET_MM - plateMm;
+  double upperMm(AirSpring spring, double forwardMm, double wantedMm) {
+    if (across == AirSpringAcross.INBOARD) {
+      double highestMm = rails.topMm(forwardMm) - bridgeHeightMm - plateMm;
+      return within(rails.undersideMm(forwardMm) - plateMm, highestMm, wantedMm);
+    }
+    double rearMm = forwardMm - diameterMm(spring) / 2;
+    double frontMm = forwardMm + diameterMm(spring) / 2;
+    double lowestMm = Math.max(rails.undersideMm(rearMm), rails.undersideMm(frontMm));
+    double topMm = Math.min(rails.topMm(rearMm), rails.topMm(frontMm));
+    return within(lowestMm, topMm - LEAST_GUSSET_MM - plateMm, wantedMm);
+  }
+
+  private static double within(double lowestMm, double highestMm, double wantedMm) {
     return Math.max(lowestMm, Math.min(highestMm, wantedMm));
   }
 }

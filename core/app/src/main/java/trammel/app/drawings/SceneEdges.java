@@ -1,7 +1,9 @@
 package trammel.app.drawings;
 
 import java.awt.geom.Line2D;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trammel.assembly.PartKind;
@@ -20,6 +22,9 @@ final class SceneEdges {
   private final ViewWindow window;
 
   private final Set<String> dashed;
+
+  /** Whether hidden edges are dashed, by part: each has many, and where it stands takes a sum. */
+  private final Map<String, Boolean> dashes = new HashMap<>();
 
   SceneEdges(VehicleScene scene, ViewWindow window) {
     this(scene, window, Set.of());
@@ -75,7 +80,9 @@ final class SceneEdges {
     }
     PlacedPart part = scene.part(line.id());
     if (line.hidden()) {
-      return showsHidden(part) ? Optional.of(Pen.HIDDEN) : Optional.empty();
+      return dashes.computeIfAbsent(part.id(), id -> showsHidden(part))
+          ? Optional.of(Pen.HIDDEN)
+          : Optional.empty();
     }
     return Optional.of(part.kind() == PartKind.VEHICLE ? Pen.EXISTING : Pen.OUTLINE);
   }

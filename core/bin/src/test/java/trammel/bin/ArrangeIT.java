@@ -57,6 +57,9 @@ class ArrangeIT {
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
   private static final int EFFORT = 45;
 
+  /** What the sedan takes: its first kinds of layout have more that is not good. */
+  private static final int EFFORT_OF_THE_SEDAN = 130;
+
   private static Catalog catalog;
   private static Extensions extensions;
 
@@ -96,7 +99,10 @@ class ArrangeIT {
   @ValueSource(strings = {"pickup", "sedan"})
   void bothDemoJobsReachALayoutWithNothingLeftToArrangeAndCostWhatTheirFilesCost(String job)
       throws IOException {
-    Wishes wanted = job.equals("pickup") ? wishes().keeping(List.of("chosen.spring")) : wishes();
+    Wishes wanted =
+        job.equals("pickup")
+            ? wishes().keeping(List.of("chosen.spring"))
+            : wishes().trying(EFFORT_OF_THE_SEDAN);
     Arrangement found = arranged(job, wanted);
     assertFalse(found.layouts().isEmpty());
     for (ArrangedLayout layout : found.layouts()) {

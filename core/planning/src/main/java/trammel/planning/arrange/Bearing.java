@@ -42,7 +42,7 @@ final class Bearing {
             "rail_gap",
             "bump"));
     FIELDS.put("droop", List.of("droop", "shock", "lower_height", "air_spring", "placement"));
-    FIELDS.put("rail", List.of("notch", "bump", "rail_underside_at_axle"));
+    FIELDS.put("rail", List.of("bump", "notch", "rail_underside_at_axle"));
     FIELDS.put("axle-to-rail", List.of("bump", "rail_underside_at_axle"));
     FIELDS.put("bracket", List.of("bracket_plate", "upper_rise", "lower_drop", "rail_gap"));
     FIELDS.put("joint-rating", List.of("upper_rise", "lower_drop", "upper_length", "lower_length"));
@@ -54,6 +54,8 @@ final class Bearing {
     FIELDS.put("spring-lean", List.of("lean", "shock_lean"));
     FIELDS.put("spring", List.of("placement", "lower_height", "behind", "lean", "shock_lean"));
     FIELDS.put("air", List.of("ride_height", "air_spring", "placement", "across"));
+    FIELDS.put(
+        "axle-tube", List.of("placement", "across", "lean", "shock_lean", "droop", "lower_height"));
     FIELDS.put("ride-frequency", List.of("ride_frequency", "ride_height", "air_spring"));
     FIELDS.put(
         "mount", List.of("crossmember", "bracket_plate", "lower_height", "lean", "shock_lean"));

@@ -32,8 +32,11 @@ import trammel.page.Page;
 class PageBrowserIT {
   private static final List<String> TABS =
       List.of(
-          "measure", "see", "change", "arrange", "checks", "price", "tray", "handout", "fitup",
-          "close");
+          "measure", "see", "change", "arrange", "checks", "price", "terms", "tray", "handout",
+          "fitup", "close");
+
+  private static final List<String> SHEETS =
+      List.of("shop=shop", "shop=prices", "shop=stock", "shop=operations", "order=jobs");
 
   @TempDir static Path shop;
   private static InstalledCopy copy;
@@ -427,6 +430,17 @@ class PageBrowserIT {
 
   // States, barriers, sizes
 
+  private static void turnTo(String hash, String what) {
+    browser.script("location.hash = arguments[0]", hash);
+    browser.is("document.querySelector('" + what + "').innerText.length > 60");
+    browser.is("!/Working out|Looking it up/.test(document.querySelector('main').innerText)");
+  }
+
+  private static void fits(String what, int width) {
+    Object over = browser.script("return document.documentElement.scrollWidth - innerWidth");
+    assertTrue(((Number) over).intValue() <= 0, what + ": " + over + " px over " + width);
+  }
+
   @Test
   void everyStateCanBeReadAndReachedByAll() throws Exception {
     Path folder = Files.createDirectories(shop.resolve("states"));
@@ -444,17 +458,25 @@ class PageBrowserIT {
       assertEquals(List.of(), browser.barriers(), "a folder");
       browser.go(address(states, "&job=long.yaml&at=measure")).says(".verdict", "STOP");
       for (String tab : TABS) {
-        browser.script("location.hash = 'job=long.yaml&at=" + tab + "'");
-        browser.is("document.querySelector('.at-" + tab + " .panel').innerText.length > 60");
-        browser.is("!document.querySelector('.panel > .help')?.innerText.includes('Working out')");
+        turnTo("job=long.yaml&at=" + tab, ".at-" + tab + " .panel");
         assertEquals(List.of(), browser.barriers(), tab);
-        for (int width : List.of(390, 360)) {
-          browser.wide(width, 800);
-          Object over = browser.script("return document.documentElement.scrollWidth - innerWidth");
-          assertTrue(((Number) over).intValue() <= 0, tab + ": " + over + " px over " + width);
-        }
-        browser.wide(1440, 900);
       }
+      for (String sheet : SHEETS) {
+        turnTo(sheet, "main");
+        assertEquals(List.of(), browser.barriers(), sheet);
+      }
+      for (int width : List.of(1024, 390, 360)) {
+        browser.wide(width, 800);
+        for (String sheet : SHEETS) {
+          turnTo(sheet, "main");
+          fits(sheet, width);
+        }
+        for (String tab : TABS) {
+          turnTo("job=long.yaml&at=" + tab, ".at-" + tab + " .panel");
+          fits(tab, width);
+        }
+      }
+      browser.wide(1440, 900);
       browser.go(address(states, "&job=no%20fit.yaml&at=checks"));
       browser.is("document.querySelector('.refusal, .check.stop')");
       assertEquals(List.of(), browser.barriers(), "a layout that does not fit");

@@ -46,8 +46,9 @@ public final class CutCommand implements Command {
         .option(
             TIME,
             "SECONDS",
-            "Longest time for the whole command; without it 10 for the search for bars, 1 for rectangles on sheets,"
-                + " 2 on a strip, and some more for outlines.")
+            "Longest time for the whole command; without it an effort that is counted, about what 10 take for bars,"
+                + " 1 for rectangles on sheets, 2 on a strip, and some more for outlines: the same plan on any"
+                + " machine.")
         .flag(JSON, "Print for a machine: JSON, with the place of every piece.");
   }
 

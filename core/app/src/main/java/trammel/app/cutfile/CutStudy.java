@@ -45,7 +45,8 @@ public final class CutStudy {
   /**
    * The plans of a file: one for each section of bars, one for anything else.
    *
-   * @param limit longest time for the whole file; empty for the usual time of its kind
+   * @param limit longest time for the whole file; empty for the usual effort of its kind, counted,
+   *     which gives the same plan on any machine
    * @throws BadInputException if the stock does not hold the pieces
    */
   public static List<CutPlan> of(CutFile file, Optional<Duration> limit) {
@@ -110,22 +111,32 @@ public final class CutStudy {
                 "Raise the number available, add a larger size, or give more --time.")));
   }
 
-  private Duration limit(Duration usual) {
-    return limit.orElse(usual);
-  }
-
   // Bars
 
-  /** The time that is left is shared by the sections that are left. */
+  /**
+   * Given a time, what is left of it is shared by the sections that are left. Else each section has
+   * the usual effort.
+   */
   private List<CutPlan> sections(List<CutTask.Section> sections) {
-    long end = System.nanoTime() + limit(BarCutter.USUAL_LIMIT).toNanos();
+    long start = System.nanoTime();
     List<CutPlan> plans = new ArrayList<>(sections.size());
     for (int i = 0; i < sections.size(); i++) {
-      double left = (end - System.nanoTime()) * 1e-9 / (sections.size() - i);
-      long millis = (long) (1000 * Math.max(SHORTEST_SECONDS, left));
-      plans.add(section(sections.get(i), new BarCutter(Duration.ofMillis(millis))));
+      int sectionsLeft = sections.size() - i;
+      BarCutter cutter =
+          limit
+              .map(
+                  time ->
+                      new BarCutter(
+                          share(time.minusNanos(System.nanoTime() - start), sectionsLeft)))
+              .orElseGet(BarCutter::new);
+      plans.add(section(sections.get(i), cutter));
     }
     return plans;
+  }
+
+  private static Duration share(Duration left, int sections) {
+    double seconds = Math.max(SHORTEST_SECONDS, left.toNanos() * 1e-9 / sections);
+    return Duration.ofMillis((long) (1000 * seconds));
   }
 
   private static CutPlan section(CutTask.Section section, BarCutter cutter) {
@@ -176,7 +187,8 @@ public final class CutStudy {
   // Rectangles
 
   private CutPlan sheets(CutTask.Sheets task) {
-    SheetCuttingPlan plan = new SheetCutter(limit(SheetCutter.USUAL_LIMIT)).cut(task.problem());
+    SheetCuttingPlan plan =
+        limit.map(SheetCutter::new).orElseGet(SheetCutter::new).cut(task.problem());
     List<CutStock> sheets = new ArrayList<>(plan.sheets().size());
     for (CutSheet sheet : plan.sheets()) {
       sheets.add(sheet(sheet.stock(), rectangles(sheet.parts(), task.sizes())));
@@ -223,7 +235,7 @@ public final class CutStudy {
   }
 
   private CutPlan strip(CutTask.Strip task) {
-    StripPlan plan = new StripCutter(limit(StripCutter.USUAL_LIMIT)).cut(task.problem());
+    StripPlan plan = limit.map(StripCutter::new).orElseGet(StripCutter::new).cut(task.problem());
     BigDecimal length = CutNumbers.plain(plan.lengthMm());
     return new CutPlan(
         "",
@@ -243,7 +255,8 @@ public final class CutStudy {
   // Outlines
 
   private CutPlan outlines(CutTask.Outlines task) {
-    NestingPlan plan = new NestingCutter(limit(NestingCutter.USUAL_LIMIT)).cut(task.problem());
+    NestingPlan plan =
+        limit.map(NestingCutter::new).orElseGet(NestingCutter::new).cut(task.problem());
     List<CutStock> sheets = new ArrayList<>(plan.sheets().size());
     for (NestedSheet sheet : plan.sheets()) {
       sheets.add(sheet(sheet.stock(), placed(sheet.parts(), task.ids())));
@@ -260,7 +273,7 @@ public final class CutStudy {
 
   private CutPlan outlineStrip(CutTask.OutlineStrip task) {
     NestingStripPlan plan =
-        new NestingStripCutter(limit(NestingStripCutter.USUAL_LIMIT)).cut(task.problem());
+        limit.map(NestingStripCutter::new).orElseGet(NestingStripCutter::new).cut(task.problem());
     BigDecimal length = CutNumbers.exact(plan.lengthMm());
     return new CutPlan(
         "",

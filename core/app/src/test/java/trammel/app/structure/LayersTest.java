@@ -36,6 +36,18 @@ class LayersTest {
           .resideInAnyPackage("trammel.cutting..", "java..");
 
   @ArchTest
+  static final ArchRule WHAT_THE_CUTTERS_SHARE_IS_THEIR_OWN =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("trammel.cutting..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("trammel.cutting.internal..")
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("trammel.cutting.bars.FillingCover");
+
+  @ArchTest
   static final ArchRule READING_KNOWS_ONLY_ITSELF_AND_ITS_PARSER =
       classes()
           .that()

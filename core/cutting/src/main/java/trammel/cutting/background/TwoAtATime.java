@@ -20,12 +20,20 @@ public final class TwoAtATime {
    * @return what each piece of work yields, in the order given
    */
   public static <T> List<T> all(List<Callable<T>> work) {
+    return all(work, Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors()));
+  }
+
+  /**
+   * Does all the work on so many threads; the caller's own is one of them.
+   *
+   * @return what each piece of work yields, in the order given, whatever the number of threads
+   */
+  public static <T> List<T> all(List<Callable<T>> work, int workers) {
     List<T> results = new ArrayList<>(work.size());
     for (int i = 0; i < work.size(); i++) {
       results.add(null);
     }
     AtomicInteger next = new AtomicInteger();
-    int workers = Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors());
     List<Background<Void>> others = new ArrayList<>();
     for (int w = 1; w < Math.min(workers, work.size()); w++) {
       others.add(

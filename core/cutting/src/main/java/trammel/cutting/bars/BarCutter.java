@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
-import trammel.cutting.Quantities;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Deadline;
+import trammel.cutting.internal.Quantities;
 
 /**
  * Finds the cheapest way to cut bars, and proves it where time allows.
@@ -63,8 +63,18 @@ public final class BarCutter {
 
   private final Supplier<Deadline> deadline;
 
+  /** A cutter with the effort of the usual time, counted: its plan is the same on any machine. */
   public BarCutter() {
-    this(USUAL_LIMIT);
+    this(Deadline.eachCounted(USUAL_LIMIT));
+  }
+
+  /**
+   * A cutter whose plan is the same on any machine.
+   *
+   * @param limit the effort counted is about what that time takes on a quiet processor
+   */
+  public static BarCutter counted(Duration limit) {
+    return new BarCutter(Deadline.eachCounted(limit));
   }
 
   /**

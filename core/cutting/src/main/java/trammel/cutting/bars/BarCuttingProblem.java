@@ -3,8 +3,8 @@ package trammel.cutting.bars;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.cutting.Quantities;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Quantities;
 
 /**
  * Pieces of one section to be sawn from stock lengths and remnants at the least price.

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import trammel.cutting.PriceSteps;
+import trammel.cutting.internal.PriceSteps;
 
 /**
  * The cutting problem in whole numbers, so that nothing depends on rounding.

@@ -1,6 +1,6 @@
 package trammel.cutting.bars;
 
-import trammel.cutting.Quantities;
+import trammel.cutting.internal.Quantities;
 
 /**
  * A finished length that is needed, and how often.

@@ -2,7 +2,7 @@ package trammel.cutting.bars;
 
 import java.math.BigDecimal;
 import java.util.OptionalInt;
-import trammel.cutting.Quantities;
+import trammel.cutting.internal.Quantities;
 
 /**
  * One length in which a section can be had: bought new, or a remnant on the rack.

@@ -1,7 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * A small linear programme, minimise cost over columns x ≥ 0, by the revised simplex method with an

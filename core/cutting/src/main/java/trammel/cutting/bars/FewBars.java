@@ -1,8 +1,8 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
-import trammel.cutting.Deadline;
-import trammel.cutting.StockSets;
+import trammel.cutting.internal.Deadline;
+import trammel.cutting.internal.StockSets;
 
 /**
  * Plans of a few bars: every set of them that is cheaper than a plan and has the room is filled,

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /** Picks, from ready-made fillings of bars or sheets, the cheapest that together hold all parts. */
 public final class FillingCover {

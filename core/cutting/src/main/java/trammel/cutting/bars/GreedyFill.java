@@ -1,7 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Quick plans: fill one bar after another, each time on the stock that promises the lowest total.

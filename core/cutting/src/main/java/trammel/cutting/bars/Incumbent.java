@@ -1,6 +1,6 @@
 package trammel.cutting.bars;
 
-import trammel.cutting.PriceLadder;
+import trammel.cutting.internal.PriceLadder;
 
 /** The best plan so far and the best bound so far. */
 final class Incumbent implements PatternGeneration.Sufficient {

@@ -2,7 +2,7 @@ package trammel.cutting.bars;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Gathers what is left over into one long piece, at no change of price.

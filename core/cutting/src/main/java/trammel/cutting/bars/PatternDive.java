@@ -1,7 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Finds plans by rounding the relaxation step by step and solving it again for what is left.

@@ -3,7 +3,7 @@ package trammel.cutting.bars;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Lists every maximal pattern that a plan within a price can contain: no pattern whose reduced cost

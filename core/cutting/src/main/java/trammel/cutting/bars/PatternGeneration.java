@@ -3,7 +3,7 @@ package trammel.cutting.bars;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Solves the pattern relaxation by column generation: Gilmore and Gomory, Oper. Res. 9 (1961) and

@@ -2,7 +2,7 @@ package trammel.cutting.bars;
 
 import java.util.ArrayList;
 import java.util.List;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * All patterns that a plan within a price can contain, kept few by piece worths made for it.

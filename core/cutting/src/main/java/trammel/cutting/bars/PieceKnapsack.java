@@ -1,7 +1,7 @@
 package trammel.cutting.bars;
 
 import java.util.Arrays;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * The most valuable filling of a bar, exactly, in whole numbers.

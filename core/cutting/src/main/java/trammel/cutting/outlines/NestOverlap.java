@@ -9,6 +9,9 @@ final class NestOverlap {
   private static final double HEAVIER_MOST = 2;
   private static final double LIGHTER = 0.95;
 
+  private static final long STEPS_PER_LOOK = 60;
+  private static final long STEPS_PER_PAIR = 40;
+
   /** Large parts are the harder to place: their overlaps count for more, by this power of area. */
   private static final double SIZE_POWER = 0.18;
 
@@ -19,6 +22,7 @@ final class NestOverlap {
   private final double[] size;
 
   private final double[][] weight;
+  private long work;
 
   NestOverlap(Nest nest, NoFitTable table) {
     this.nest = nest;
@@ -62,12 +66,14 @@ final class NestOverlap {
     int lower = nest.across.band(bottom);
     int upper = nest.across.band(top);
     double[] weights = weight[item];
+    work += STEPS_PER_LOOK;
     double cost = 0;
     for (int word = 0; word < nest.along.words() && cost < limit; word++) {
       long near = nest.along.between(left, right, word) & nest.across.between(lower, upper, word);
       while (near != 0 && cost < limit) {
         int o = word * Long.SIZE + Long.numberOfTrailingZeros(near);
         near &= near - 1;
+        work += STEPS_PER_PAIR;
         if (o != item && nest.sheet[o] == sheet && nest.meets(o, low, high, bottom, top)) {
           double shiftX = nest.x[o] - x;
           double shiftY = nest.y[o] - y;
@@ -76,6 +82,13 @@ final class NestOverlap {
       }
     }
     return cost;
+  }
+
+  /** Steps taken since this was last asked. */
+  long workDone() {
+    long done = work;
+    work = 0;
+    return done;
   }
 
   private double depth(int i, int j) {
@@ -107,6 +120,7 @@ final class NestOverlap {
     // The half of the table below its diagonal holds the depths meanwhile.
     double total = 0;
     double deepest = 0;
+    work += (long) nest.items() * nest.items() * 2;
     for (int i = 0; i < nest.items(); i++) {
       for (int j = i + 1; j < nest.items(); j++) {
         double depth = depth(i, j);

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
-import trammel.cutting.PriceLadder;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Deadline;
+import trammel.cutting.internal.PriceLadder;
 import trammel.cutting.sheets.SheetCutter;
 import trammel.cutting.sheets.SheetCuttingPlan;
 
@@ -32,8 +32,9 @@ public final class NestingCutter {
   private final SheetCutter rectangles;
   private final boolean thorough;
 
+  /** A cutter with the effort of the usual time, counted: its plan is the same on any machine. */
   public NestingCutter() {
-    this(USUAL_LIMIT);
+    this(Deadline.eachCounted(USUAL_LIMIT), new SheetCutter(), true);
   }
 
   /**
@@ -89,6 +90,21 @@ public final class NestingCutter {
           deadline.elapsedSeconds());
     }
     return new Search(problem, deadline, RectangleNest.plan(problem, rectangles), thorough).run();
+  }
+
+  /** Whether a list is so long that it is better cut sheet by sheet: see {@link #cutLong}. */
+  public static boolean isLong(NestingProblem problem) {
+    return problem.partCount() > RepeatedLayouts.LONG_LIST;
+  }
+
+  /**
+   * Nests a long list sheet by sheet, at a cost that grows with the list and no faster; the plan is
+   * the same on every machine.
+   *
+   * @throws StockShortageException when the sheets do not hold all parts
+   */
+  public static NestingPlan cutLong(NestingProblem problem) {
+    return RepeatedLayouts.plan(problem);
   }
 
   /**

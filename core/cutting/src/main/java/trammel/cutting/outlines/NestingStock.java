@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import trammel.cutting.PriceLadder;
-import trammel.cutting.PriceSteps;
-import trammel.cutting.StockSets;
+import trammel.cutting.internal.PriceLadder;
+import trammel.cutting.internal.PriceSteps;
+import trammel.cutting.internal.StockSets;
 import trammel.cutting.sheets.SheetStock;
 
 /** The sheets of a nesting problem by their place in its list, priced in whole steps. */

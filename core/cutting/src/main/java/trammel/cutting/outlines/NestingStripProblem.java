@@ -1,8 +1,8 @@
 package trammel.cutting.outlines;
 
 import java.util.List;
-import trammel.cutting.Quantities;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Quantities;
 
 /**
  * Outlines to be nested on the least length of a strip or coil.

@@ -1,7 +1,7 @@
 package trammel.cutting.outlines;
 
 import java.util.List;
-import trammel.cutting.Quantities;
+import trammel.cutting.internal.Quantities;
 
 /**
  * A plate part by its true outline, and how often it is needed.

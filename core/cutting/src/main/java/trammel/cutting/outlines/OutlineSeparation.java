@@ -1,7 +1,7 @@
 package trammel.cutting.outlines;
 
 import java.util.SplittableRandom;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Pulls overlapping outlines apart by moving one at a time to where it overlaps least, while pairs
@@ -100,6 +100,7 @@ final class OutlineSeparation {
       double cost = overlap.weighted(item);
       if (cost > 0) {
         places.move(item, cost);
+        deadline.spend(overlap.workDone());
       }
     }
   }

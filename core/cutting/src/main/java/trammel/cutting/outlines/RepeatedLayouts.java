@@ -16,9 +16,9 @@ import trammel.cutting.sheets.SheetStock;
  * before a sheet is bought, and what is bought is the size that holds most for its price among
  * those that hold the largest part left.
  */
-public final class RepeatedLayouts {
+final class RepeatedLayouts {
   /** Lists of no more parts are better planned as a whole. */
-  public static final int LONG_LIST = 640;
+  static final int LONG_LIST = 640;
 
   /** So many parts are left for the plan of the rest. */
   private static final int REST = 320;
@@ -64,7 +64,7 @@ public final class RepeatedLayouts {
    * @return the same plan on every machine
    * @throws trammel.cutting.StockShortageException when the sheets do not hold all parts
    */
-  public static NestingPlan plan(NestingProblem problem) {
+  static NestingPlan plan(NestingProblem problem) {
     long start = System.nanoTime();
     RepeatedLayouts layouts = new RepeatedLayouts(problem);
     layouts.fillSheets();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /** Scatters outlines over a set of sheets and pulls apart what overlaps, again and again. */
 final class ScatteredNest {

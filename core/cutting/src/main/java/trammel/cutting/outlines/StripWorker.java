@@ -1,7 +1,7 @@
 package trammel.cutting.outlines;
 
 import java.util.SplittableRandom;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Shortens a strip again and again. First it explores: what cannot be pulled apart is disturbed by
@@ -17,6 +17,10 @@ final class StripWorker {
   private static final double COMPRESSING_LEAST = 0.0002;
   private static final int COMPRESSING_PATIENCE = 40;
   private static final int COMPRESSING_STAGES = 10;
+  private static final int EXPLORING_ROUNDS = 6;
+
+  /** Rounds after which workers by counted effort look at what others have found. */
+  static final int ROUNDS = EXPLORING_ROUNDS + COMPRESSING_STAGES;
 
   /** Densities that the first plan, which is loose, is pushed to as long as it comes free. */
   private static final double[] DENSITIES = {0.5, 0.6, 0.68, 0.74, 0.8};
@@ -34,9 +38,9 @@ final class StripWorker {
 
   private final StripRecord record;
   private final Nest nest;
+  private final Deadline deadline;
   private final OutlineSeparation separation;
   private final SplittableRandom random;
-  private final Deadline deadline;
   private final LargeParts large;
   private final double shortestMm;
   private final NearMisses misses = new NearMisses();
@@ -44,6 +48,8 @@ final class StripWorker {
 
   /** Overlap that the last try was left with, mm. */
   private double left;
+
+  private double exploringStep = EXPLORING_FIRST_STEP;
 
   /**
    * @param first a plan without overlap
@@ -66,10 +72,33 @@ final class StripWorker {
     this.large = new LargeParts(nest);
   }
 
-  void run() {
+  /** All that one thread does by itself. */
+  StripRecord run() {
     squeeze();
     explore(deadline.part(EXPLORING));
-    compress();
+    for (int stage = COMPRESSING_STAGES; stage > 0; stage--) {
+      compress(stage, deadline.part(1.0 / stage));
+    }
+    return record;
+  }
+
+  /**
+   * One round of those that all is divided into.
+   *
+   * @param round from 0, and less than {@link #ROUNDS}
+   */
+  StripRecord round(int round) {
+    if (round == 0) {
+      squeeze();
+    }
+    if (round < EXPLORING_ROUNDS) {
+      double before = (double) round / EXPLORING_ROUNDS * EXPLORING;
+      explore(deadline.part(EXPLORING / EXPLORING_ROUNDS / (1 - before)));
+    } else {
+      int stage = ROUNDS - round;
+      compress(stage, deadline.part(1.0 / stage));
+    }
+    return record;
   }
 
   /** Pushes the first plan together as a whole, as densely as comes out at once. */
@@ -96,12 +125,11 @@ final class StripWorker {
   }
 
   private void explore(Deadline end) {
-    double step = EXPLORING_FIRST_STEP;
     while (canShorten(end)) {
-      double target = shorten(step);
-      if (step > EXPLORING_STEP) {
+      double target = shorten(exploringStep);
+      if (exploringStep > EXPLORING_STEP) {
         if (!separate(SQUEEZING_PATIENCE, end, target)) {
-          step = Math.max(EXPLORING_STEP, step / 2);
+          exploringStep = Math.max(EXPLORING_STEP, exploringStep / 2);
         }
       } else {
         insist(target, end);
@@ -122,14 +150,12 @@ final class StripWorker {
     }
   }
 
-  private void compress() {
-    for (int stage = COMPRESSING_STAGES; stage > 0; stage--) {
-      Deadline end = deadline.part(1.0 / stage);
-      double part = (double) stage / COMPRESSING_STAGES;
-      double step = COMPRESSING_LEAST + part * (COMPRESSING_MOST - COMPRESSING_LEAST);
-      while (canShorten(end)) {
-        separate(COMPRESSING_PATIENCE, end, shorten(step));
-      }
+  /** One of the stages, the last of them 1, that cut out smaller and smaller pieces. */
+  private void compress(int stage, Deadline end) {
+    double part = (double) stage / COMPRESSING_STAGES;
+    double step = COMPRESSING_LEAST + part * (COMPRESSING_MOST - COMPRESSING_LEAST);
+    while (canShorten(end)) {
+      separate(COMPRESSING_PATIENCE, end, shorten(step));
     }
   }
 

@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.cutting.Deadline;
 import trammel.cutting.bars.FillingCover;
+import trammel.cutting.internal.Deadline;
 
 /**
  * The cheapest plan when few parts fit on each sheet: all selections of parts that one sheet can

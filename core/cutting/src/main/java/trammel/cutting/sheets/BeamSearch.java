@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Random;
 import java.util.Set;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Breadth-first search along the skyline that keeps only the most promising layouts of each number
@@ -15,6 +15,10 @@ import trammel.cutting.Deadline;
 final class BeamSearch {
   /** Most parts whose sums of sides are tabled; of more of them nearly every sum is possible. */
   private static final int MOST_SUMMED = 24;
+
+  private static final long STEPS_PER_CHILD = 480;
+  private static final long STEPS_PER_END = 48;
+  private static final long STEPS_PER_SEARCH = 5000;
 
   private final SheetModel model;
   private final int width;
@@ -113,6 +117,7 @@ final class BeamSearch {
     if (spare < 0) {
       return null;
     }
+    deadline.spend(STEPS_PER_SEARCH + (long) beam * branching);
     int[] all = model.count.clone();
     int parts = 0;
     for (int c : all) {
@@ -144,6 +149,8 @@ final class BeamSearch {
 
   /** Judges the child by a quick end; one that places all parts is the answer. */
   private void lookAhead(State child) {
+    deadline.spend(
+        lookahead.ends() * (STEPS_PER_END + partsLeft * (STEPS_PER_END + partsLeft) / 2));
     int[][] skyline = {child.gapX, child.gapY, child.gapWidth};
     long left = model.area(model.count) - child.area;
     long out = lookahead.leftOut(skyline, child.remaining, left);
@@ -263,6 +270,7 @@ final class BeamSearch {
       int right,
       long waste,
       long spare) {
+    deadline.spend(STEPS_PER_CHILD + 3L * model.types());
     int type = candidateType[candidate];
     boolean turned = candidateTurned[candidate];
     int w = turned ? model.height[type] : model.width[type];

@@ -1,6 +1,6 @@
 package trammel.cutting.sheets;
 
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /** Fills sheets as another does, and counts the effort. */
 final class CountedFill implements SheetFill {

@@ -30,6 +30,11 @@ final class Lookahead {
     }
   }
 
+  /** Quick ends tried for each beginning. */
+  int ends() {
+    return arrangements.length;
+  }
+
   /**
    * Least area left out; 0 when one end places all parts, see {@link #end()}.
    *

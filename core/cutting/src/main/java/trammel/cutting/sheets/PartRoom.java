@@ -3,7 +3,7 @@ package trammel.cutting.sheets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Which selections of parts fit on which sheets, every question answered once.

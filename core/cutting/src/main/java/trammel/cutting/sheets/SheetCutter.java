@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
-import trammel.cutting.PriceLadder;
-import trammel.cutting.Quantities;
 import trammel.cutting.StockShortageException;
 import trammel.cutting.bars.FillingCover;
+import trammel.cutting.internal.Deadline;
+import trammel.cutting.internal.PriceLadder;
+import trammel.cutting.internal.Quantities;
 
 /**
  * Finds a cheap set of sheets for rectangular parts, and a bound on how cheap one can be.
@@ -51,6 +51,15 @@ public final class SheetCutter {
    */
   public SheetCutter(Duration limit) {
     this(effort(limit), Deadline.eachIn(limit), true);
+  }
+
+  /**
+   * A cutter whose plan is the same on any machine.
+   *
+   * @param limit the effort counted is about what that time takes on a quiet processor
+   */
+  public static SheetCutter counted(Duration limit) {
+    return new SheetCutter(effort(limit), Deadline.eachCounted(limit), true);
   }
 
   private static Supplier<Deadline> effort(Duration limit) {

@@ -3,8 +3,8 @@ package trammel.cutting.sheets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.cutting.Quantities;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Quantities;
 
 /**
  * Rectangular parts of one thickness to be cut from sheets and drops at the least price.

@@ -3,7 +3,7 @@ package trammel.cutting.sheets;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import trammel.cutting.PriceSteps;
+import trammel.cutting.internal.PriceSteps;
 
 /**
  * A sheet problem in whole numbers. Every size includes one kerf, and every sheet one kerf beyond

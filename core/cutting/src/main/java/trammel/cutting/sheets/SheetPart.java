@@ -1,6 +1,6 @@
 package trammel.cutting.sheets;
 
-import trammel.cutting.Quantities;
+import trammel.cutting.internal.Quantities;
 
 /**
  * A rectangular part that is needed, and how often.

@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /** Turns layouts in steps back into named parts on named sheets. */
 final class SheetPlanWriter {

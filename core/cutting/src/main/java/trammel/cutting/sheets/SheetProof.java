@@ -3,8 +3,8 @@ package trammel.cutting.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.cutting.Deadline;
 import trammel.cutting.bars.FillingCover;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Raises the bound of a short list by the worth of its parts, and settles it where that is near

@@ -2,7 +2,7 @@ package trammel.cutting.sheets;
 
 import java.math.BigDecimal;
 import java.util.OptionalInt;
-import trammel.cutting.Quantities;
+import trammel.cutting.internal.Quantities;
 
 /**
  * One size of sheet: bought new, or a drop on the rack.

@@ -4,48 +4,70 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.Callable;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
 import trammel.cutting.StockShortageException;
-import trammel.cutting.background.Background;
+import trammel.cutting.background.TwoAtATime;
+import trammel.cutting.internal.Deadline;
 
-/** Finds a short length of strip for rectangular parts, and a bound on how short it can be. */
+/**
+ * Finds a short length of strip for rectangular parts, and a bound on how short it can be.
+ *
+ * <p>Two searches that draw other numbers go side by side. By the clock they share what they find
+ * at once. By counted effort each goes its own way for a round, and the shorter of the two is where
+ * both go on: the plan is the same on one processor and on two.
+ */
 public final class StripCutter {
   /** Time a problem is given unless the caller says otherwise. */
   public static final Duration USUAL_LIMIT = Duration.ofSeconds(2);
 
   private static final long SEED = 20_260_104L;
-
-  private static final int MOST_SEARCHES = 4;
+  private static final int SEARCHES = 2;
+  private static final int ROUNDS = 8;
 
   /**
    * Beams judged by quick ends to a round of plain ones: some lists fall to these, some to those.
    */
-  private static final int FEW_AHEAD = 2;
-
-  private static final int MANY_AHEAD = 8;
+  private static final int[] AHEAD = {2, 8};
 
   private final Duration limit;
-  private final long seed;
+  private final boolean counted;
+  private final int threads;
 
+  /** A cutter with the effort of the usual time, counted: its plan is the same on any machine. */
   public StripCutter() {
-    this(USUAL_LIMIT);
+    this(USUAL_LIMIT, true, processors());
   }
 
   /**
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public StripCutter(Duration limit) {
-    this(limit, SEED);
+    this(limit, false, processors());
   }
 
   /**
-   * @param seed start of the numbers drawn at random
+   * @param counted whether the effort of the time counts, or the time itself
+   * @param threads 1 or 2
    */
-  StripCutter(Duration limit, long seed) {
+  StripCutter(Duration limit, boolean counted, int threads) {
     this.limit = limit;
-    this.seed = seed;
+    this.counted = counted;
+    this.threads = threads;
     Deadline.in(limit);
+  }
+
+  /**
+   * A cutter whose plan is the same on any machine.
+   *
+   * @param limit the effort counted is about what that time takes on a quiet processor
+   */
+  public static StripCutter counted(Duration limit) {
+    return new StripCutter(limit, true, processors());
+  }
+
+  private static int processors() {
+    return Math.min(SEARCHES, Runtime.getRuntime().availableProcessors());
   }
 
   /** Places all parts of the problem. */
@@ -58,7 +80,11 @@ public final class StripCutter {
     }
     StripBest best = new StripBest(model, new StripBound(model).lowest());
     sorted(model, best);
-    searchSideBySide(model, best, deadline);
+    if (counted) {
+      searchInRounds(model, best);
+    } else {
+      searchSideBySide(model, best, deadline);
+    }
     int top = best.top();
     return new StripPlan(
         SheetPlanWriter.placed(
@@ -91,18 +117,36 @@ public final class StripCutter {
     }
   }
 
-  /** One search on each processor, each drawing other numbers; this thread takes part. */
+  /** One search on each thread; this thread takes part. */
   private void searchSideBySide(SheetModel model, StripBest best, Deadline deadline) {
-    int others = Math.min(MOST_SEARCHES, Runtime.getRuntime().availableProcessors()) - 1;
-    List<Background<StripBest>> running = new ArrayList<>();
-    for (int i = 0; i < others && !best.isOptimal(); i++) {
-      StripSearch beside =
-          new StripSearch(model, best, new Random(seed + 1 + i), MANY_AHEAD, deadline);
-      running.add(Background.start(beside::run));
+    List<Callable<StripBest>> work = new ArrayList<>();
+    for (int i = 0; i < threads; i++) {
+      StripSearch search = new StripSearch(model, best, new Random(SEED + i), AHEAD[i]);
+      work.add(() -> search.run(deadline));
     }
-    new StripSearch(model, best, new Random(seed), FEW_AHEAD, deadline).run();
-    for (Background<StripBest> beside : running) {
-      beside.get();
+    TwoAtATime.all(work, threads);
+  }
+
+  private void searchInRounds(SheetModel model, StripBest best) {
+    StripSearch[] searches = new StripSearch[SEARCHES];
+    StripBest[] own = new StripBest[SEARCHES];
+    Deadline[] efforts = new Deadline[SEARCHES];
+    for (int i = 0; i < SEARCHES; i++) {
+      own[i] = new StripBest(model, best.lowest());
+      searches[i] = new StripSearch(model, own[i], new Random(SEED + i), AHEAD[i]);
+      efforts[i] = Deadline.counted(limit);
+    }
+    for (int round = ROUNDS; round > 0 && !best.isOptimal(); round--) {
+      List<Callable<StripBest>> work = new ArrayList<>();
+      for (int i = 0; i < SEARCHES; i++) {
+        own[i].offer(best.layout());
+        StripSearch search = searches[i];
+        Deadline end = efforts[i].part(1.0 / round);
+        work.add(() -> search.run(end));
+      }
+      for (StripBest found : TwoAtATime.all(work, threads)) {
+        best.offer(found.layout());
+      }
     }
   }
 }

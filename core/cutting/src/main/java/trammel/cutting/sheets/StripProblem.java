@@ -1,8 +1,8 @@
 package trammel.cutting.sheets;
 
 import java.util.List;
-import trammel.cutting.Quantities;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Quantities;
 
 /**
  * Rectangular parts to be cut from the least length of a strip or coil.

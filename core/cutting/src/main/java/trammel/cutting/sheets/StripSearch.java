@@ -1,7 +1,7 @@
 package trammel.cutting.sheets;
 
 import java.util.Random;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Shortens a strip by tight packings and beams of growing effort until time is up.
@@ -32,26 +32,26 @@ final class StripSearch {
   /** How often the box is filled along the strip: mostly the way that brought the last gain. */
   private double alongShare = 0.5;
 
-  private final Deadline deadline;
   private final int width;
+  private double effort = 1;
+  private double ahead = FIRST_AHEAD;
+  private Deadline deadline;
 
   /**
    * @param aheadRounds beams judged by quick ends to each round of plain ones
    */
-  StripSearch(SheetModel model, StripBest best, Random random, int aheadRounds, Deadline deadline) {
+  StripSearch(SheetModel model, StripBest best, Random random, int aheadRounds) {
     this.aheadRounds = aheadRounds;
     this.model = model;
     this.transposed = model.transposed();
     this.best = best;
     this.random = random;
-    this.deadline = deadline;
     this.width = model.sheetWidth[0];
   }
 
-  /** Searches until time is up or the best meets the bound; hands over the best shared. */
-  StripBest run() {
-    double effort = 1;
-    double ahead = FIRST_AHEAD;
+  /** Searches on until a deadline, or until the best meets the bound; hands over the best. */
+  StripBest run(Deadline end) {
+    deadline = end;
     while (!isOver()) {
       tight((long) (FIRST_NODES * effort));
       for (int i = 0; i < BRANCHINGS.length && !isOver(); i++) {

@@ -2,7 +2,7 @@ package trammel.cutting.sheets;
 
 import java.util.Arrays;
 import java.util.Random;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Depth-first search for a packing that wastes almost nothing.
@@ -13,6 +13,8 @@ import trammel.cutting.Deadline;
  */
 final class TightSearch {
   private static final int STEPS_BETWEEN_CLOCK = 256;
+
+  private static final long STEPS_PER_NODE = 640;
 
   /** Widest sheet, in steps, for which sums of widths are tabled. */
   private static final int WIDEST_TABLE = 1 << 13;
@@ -65,6 +67,7 @@ final class TightSearch {
     if (spare < 0) {
       return null;
     }
+    deadline.spend(STEPS_BETWEEN_CLOCK * STEPS_PER_NODE / 2);
     disturb();
     nodesLeft = nodes;
     layout.clear();
@@ -88,7 +91,7 @@ final class TightSearch {
     if (partsLeft == 0) {
       return true;
     }
-    if (--nodesLeft <= 0 || (nodesLeft % STEPS_BETWEEN_CLOCK == 0 && deadline.isPast())) {
+    if (--nodesLeft <= 0 || (nodesLeft % STEPS_BETWEEN_CLOCK == 0 && isPast())) {
       nodesLeft = 0;
       return false;
     }
@@ -138,6 +141,11 @@ final class TightSearch {
     System.arraycopy(savedY, 0, gapY, 0, savedY.length);
     System.arraycopy(savedWidth, 0, gapWidth, 0, savedWidth.length);
     return found;
+  }
+
+  private boolean isPast() {
+    deadline.spend(STEPS_BETWEEN_CLOCK * STEPS_PER_NODE);
+    return deadline.isPast();
   }
 
   /** The rest of a gap that no part fills stays open at least up to the lowest part or wall. */

@@ -1,7 +1,7 @@
 package trammel.cutting.sheets;
 
 import java.util.Arrays;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /**
  * Lists the fillings of a sheet that are worth more than an amount, every part having a worth of

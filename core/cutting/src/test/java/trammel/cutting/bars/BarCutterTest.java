@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
 import trammel.cutting.StockShortageException;
+import trammel.cutting.internal.Deadline;
 
 class BarCutterTest {
   private static final double INCH_MM = 25.4;

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 /** Lists of hundreds and thousands of different lengths, each plan checked from the list alone. */
 class LongBarListTest {

@@ -22,6 +22,7 @@ import trammel.testsupport.Seeds;
 /** Whatever is nested, JTS finds every part inside its sheet and a kerf away from all others. */
 class NestingPropertyTest {
   private static final long LITTLE_EFFORT = 200;
+  private static final long LITTLE_STEPS = 1_000_000;
   private static final double LITTLE_MM = 1e-6;
 
   /** How much further than a round one a corner reaches that is cut at most 45° wide. */
@@ -40,7 +41,7 @@ class NestingPropertyTest {
     double marginMm = margin(draw);
     double kerfMm = kerf(draw);
     NestingStripProblem problem = new NestingStripProblem(200, parts, marginMm, kerfMm);
-    NestingChecker.check(problem, NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem));
+    NestingChecker.check(problem, NestingStripCutter.withEffort(LITTLE_STEPS, 1).cut(problem));
   }
 
   /** And never dearer than the rectangles around the parts, laid as they are drawn. */
@@ -65,11 +66,11 @@ class NestingPropertyTest {
   }
 
   @Seeds(20)
-  void countedEffortGivesTheSamePlanAgain(Draw draw) {
+  void countedEffortGivesTheSamePlanOnOneThreadAndOnTwo(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     NestingStripProblem problem = new NestingStripProblem(200, parts, 0, 1);
-    NestingStripPlan once = NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem);
-    NestingStripPlan again = NestingStripCutter.withEffort(LITTLE_EFFORT).cut(problem);
+    NestingStripPlan once = NestingStripCutter.withEffort(LITTLE_STEPS, 1).cut(problem);
+    NestingStripPlan again = NestingStripCutter.withEffort(LITTLE_STEPS, 2).cut(problem);
     assertEquals(once.parts(), again.parts());
   }
 

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trammel.cutting.CuttingStatus;
-import trammel.cutting.Deadline;
+import trammel.cutting.internal.Deadline;
 
 class AllFillingsTest {
   private static final int TRIALS = 400;

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import trammel.cutting.CuttingStatus;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
@@ -39,6 +40,41 @@ class SheetCutterPropertyTest {
     StripProblem problem = new StripProblem(300, parts, 5, 2);
     StripPlan plan = new StripCutter(SHORT).cut(problem);
     SheetPlanChecker.check(problem, plan);
+  }
+
+  @Seeds(10)
+  void countedEffortGivesTheSameStripOnOneThreadAndOnTwo(Draw draw) {
+    StripProblem problem = new StripProblem(300, parts(draw), 0, 1);
+    StripPlan once = new StripCutter(SHORT, true, 1).cut(problem);
+    StripPlan again = new StripCutter(SHORT, true, 2).cut(problem);
+    assertEquals(once.parts(), again.parts());
+  }
+
+  /** A list of up to 30 parts is given its effort, whatever else the processors do. */
+  @Seeds(10)
+  void aShortListGetsTheSamePlanOnABusyMachine(Draw draw) {
+    SheetCuttingProblem problem = problem(draw);
+    SheetCuttingPlan quiet = new SheetCutter(SHORT).cut(problem);
+    AtomicBoolean busy = new AtomicBoolean(true);
+    for (int i = 0; i < 3; i++) {
+      Thread other =
+          new Thread(
+              () -> {
+                while (busy.get()) {
+                  Thread.onSpinWait();
+                }
+              });
+      other.setDaemon(true);
+      other.start();
+    }
+    SheetCuttingPlan loaded;
+    try {
+      loaded = new SheetCutter(SHORT).cut(problem);
+    } finally {
+      busy.set(false);
+    }
+    assertEquals(quiet.sheets(), loaded.sheets());
+    assertEquals(quiet.lowerBound(), loaded.lowerBound());
   }
 
   /** Three parts on one size of sheet: the plan is proven, and by a shear no dearer than apart. */

@@ -38,8 +38,8 @@ public final class ValidationReport {
 
   /**
    * @param args {@code tuned} or {@code unseen}; {@code bars}, {@code sheets}, {@code strips} or
-   *     {@code outlines}; seconds for each instance; part of a name that instances must have, if
-   *     not all are wanted
+   *     {@code outlines}; seconds whose effort, counted, each instance is given; part of a name
+   *     that instances must have, if not all are wanted
    */
   public static void main(String[] args) {
     ValidationSet half = ValidationSet.valueOf(args[0].toUpperCase(Locale.ROOT));
@@ -123,22 +123,22 @@ public final class ValidationReport {
 
   private static Result cut(Instance instance, Duration limit) {
     if (instance instanceof Instance.Bars bars) {
-      BarCuttingPlan plan = new BarCutter(limit).cut(bars.problem());
+      BarCuttingPlan plan = BarCutter.counted(limit).cut(bars.problem());
       BarPlanChecker.check(bars.problem(), plan);
       return result(plan.price().doubleValue(), plan.lowerBound().doubleValue(), plan.status());
     }
     if (instance instanceof Instance.Sheets sheets) {
-      SheetCuttingPlan plan = new SheetCutter(limit).cut(sheets.problem());
+      SheetCuttingPlan plan = SheetCutter.counted(limit).cut(sheets.problem());
       SheetPlanChecker.check(sheets.problem(), plan);
       return result(plan.price().doubleValue(), plan.lowerBound().doubleValue(), plan.status());
     }
     if (instance instanceof Instance.Strip strip) {
-      StripPlan plan = new StripCutter(limit).cut(strip.problem());
+      StripPlan plan = StripCutter.counted(limit).cut(strip.problem());
       SheetPlanChecker.check(strip.problem(), plan);
       return result(plan.lengthMm(), plan.lowerBoundMm(), plan.status());
     }
     Instance.OutlineStrip outlines = (Instance.OutlineStrip) instance;
-    NestingStripPlan plan = new NestingStripCutter(limit).cut(outlines.problem());
+    NestingStripPlan plan = NestingStripCutter.counted(limit).cut(outlines.problem());
     NestingChecker.check(outlines.problem(), plan);
     return result(plan.lengthMm(), plan.lowerBoundMm(), plan.status());
   }

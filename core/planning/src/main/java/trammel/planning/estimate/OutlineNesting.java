@@ -12,7 +12,6 @@ import trammel.cutting.outlines.NestingProblem;
 import trammel.cutting.outlines.OutlinePart;
 import trammel.cutting.outlines.OutlinePoint;
 import trammel.cutting.outlines.PlacedOutline;
-import trammel.cutting.outlines.RepeatedLayouts;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.LeftOvers;
 import trammel.cutting.sheets.PlacedPart;
@@ -68,14 +67,14 @@ final class OutlineNesting {
 
   /** A plan of a list too long to be planned as a whole, its outlines nested sheet by sheet. */
   SheetCuttingPlan ofLongList() {
-    NestingPlan plan = RepeatedLayouts.plan(nesting);
+    NestingPlan plan = NestingCutter.cutLong(nesting);
     List<CutSheet> sheets = sheets(plan);
     return new SheetCuttingPlan(
         sheets, plan.price(), plan.lowerBound(), plan.status(), plan.seconds(), offcuts(sheets));
   }
 
   boolean isLong() {
-    return nesting.partCount() > RepeatedLayouts.LONG_LIST;
+    return NestingCutter.isLong(nesting);
   }
 
   /** The better of a plan of the rectangles and what the outlines can be nested on. */

@@ -1,4 +1,4 @@
-package trammel.cutting;
+package trammel.cutting.internal;
 
 import java.util.Arrays;
 

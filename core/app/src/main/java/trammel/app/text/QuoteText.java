@@ -96,7 +96,12 @@ public final class QuoteText {
             .append(looks)
             .append(" look again, ")
             .append(count(results, Verdict.GOOD))
-            .append(" good\n");
+            .append(" good");
+    int unjudged = results.size() - stops - looks - count(results, Verdict.GOOD);
+    if (unjudged > 0) {
+      text.append(", ").append(unjudged).append(" not judged");
+    }
+    text.append("\n");
     return text.append(new CheckText(estimate.draft(), amounts).notGood(results, MOST_CHECKS))
         .toString();
   }

@@ -52,6 +52,8 @@ class PluginKitIT {
   /** What only the application calls on promised types; the page says so. */
   private static final Set<String> OF_THE_APPLICATION =
       Set.of(
+          "trammel.planning.catalog.CatalogReader$Written",
+          "trammel.planning.catalog.ListPrice",
           "trammel.planning.catalog.Shop",
           "trammel.reading.fields.Field",
           "trammel.reading.fields.FieldReader",

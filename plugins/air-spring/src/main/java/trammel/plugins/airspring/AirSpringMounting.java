@@ -10,7 +10,6 @@ import trammel.assembly.Place;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
 import trammel.assembly.Turned;
-import trammel.brackets.bar.OuterFace;
 import trammel.brackets.material.BoltSize;
 import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.MemberStress;

@@ -1,4 +1,4 @@
-package trammel.brackets.bar;
+package trammel.plugins.airspring;
 
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
@@ -11,7 +11,7 @@ import trammel.engine.layout.Rails;
  * @param rails the rails
  * @param left true for the left one
  */
-public record OuterFace(Rails rails, boolean left) {
+record OuterFace(Rails rails, boolean left) {
   /** How much further out the face is per length forward. */
   private double taper() {
     return rails.outerFaceMm(0.5) - rails.outerFaceMm(-0.5);
@@ -22,23 +22,23 @@ public record OuterFace(Rails rails, boolean left) {
   }
 
   /** Unit vector forward along the face. */
-  public Vector3 along() {
+  Vector3 along() {
     return new Vector3(1, side() * taper(), 0).normalized();
   }
 
   /** Unit vector outboard, square to the face. */
-  public Vector3 outward() {
+  Vector3 outward() {
     return new Vector3(-taper(), side(), 0).normalized();
   }
 
   /** Distance of a point from the face, square to it, outboard positive (mm). */
-  public double offMm(Point3 point) {
+  double offMm(Point3 point) {
     Point3 beside = new Point3(point.xMm(), side() * rails.outerFaceMm(point.xMm()), point.zMm());
     return beside.to(point).dot(outward());
   }
 
   /** The place on the face that is square in from a point, at its height (mm). */
-  public Point3 foot(Point3 point) {
+  Point3 foot(Point3 point) {
     return point.plus(outward().scaled(-offMm(point)));
   }
 }

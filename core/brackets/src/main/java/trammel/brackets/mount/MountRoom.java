@@ -47,14 +47,17 @@ public final class MountRoom {
   /** From the middle of a bracket to a mount beside it: its plate leans, and is welded. */
   private static final double BESIDE_PLATES_MM = 2 * MountPractice.WELD_ROOM_MM;
 
-  /** Something in the way, with where it is at each corner of the travel. */
-  private record Blocker(Body body, List<Shape> places, double airMm) {}
+  /**
+   * Something in the way, with where it is at each corner of the travel.
+   *
+   * @param mounted true for what stands beside and is fixed to one body
+   */
+  private record Blocker(Body body, List<Shape> places, double airMm, boolean mounted) {}
 
   private final Chassis chassis;
   private final List<Bar> bars;
   private final AxleTravel travel;
   private final List<Blocker> blockers = new ArrayList<>();
-  private final List<Blocker> besideBrackets = new ArrayList<>();
   private final List<Box> onTheRails = new ArrayList<>();
 
   public MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
@@ -85,10 +88,8 @@ public final class MountRoom {
     travel = vehicle.travel;
     onTheRails.addAll(vehicle.onTheRails);
     for (Body other : others) {
-      block(other, MountPractice.MOVING_AIR_MM);
-      if (!other.carrier().isBetween()) {
-        besideBrackets.add(blockers.get(blockers.size() - 1));
-      }
+      boolean mounted = !other.carrier().isBetween();
+      blockers.add(new Blocker(other, places(other), MountPractice.MOVING_AIR_MM, mounted));
     }
   }
 
@@ -136,8 +137,8 @@ public final class MountRoom {
   public boolean isClearOfBrackets(Cylinder left, Capsule bracket) {
     Pair bodies = pair(left);
     Pair brackets = pair(bracket);
-    for (Blocker mount : besideBrackets) {
-      if (isTight(mount.places(), brackets, BESIDE_PLATES_MM)) {
+    for (Blocker mount : blockers) {
+      if (mount.mounted() && isTight(mount.places(), brackets, BESIDE_PLATES_MM)) {
         return false;
       }
     }
@@ -192,7 +193,7 @@ public final class MountRoom {
         }
       }
       for (Blocker blocker : blockers) {
-        boolean aRail = blocker.body().carrier().isStill() && !besideBrackets.contains(blocker);
+        boolean aRail = blocker.body().carrier().isStill() && !blocker.mounted();
         if (!aRail && meets(part, blocker.places(), MountPractice.WELD_ROOM_MM)) {
           return false;
         }
@@ -215,7 +216,7 @@ public final class MountRoom {
   }
 
   private void block(Body body, double airMm) {
-    blockers.add(new Blocker(body, places(body), airMm));
+    blockers.add(new Blocker(body, places(body), airMm, false));
   }
 
   private List<Shape> places(Body body) {

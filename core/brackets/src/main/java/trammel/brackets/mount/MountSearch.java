@@ -53,7 +53,9 @@ public final class MountSearch<T> {
   private final Side side;
   private final MountRoom room;
   private final QuantityPrinter print;
-  private final Map<Place, Drawn<T>> known = new HashMap<>();
+
+  /** By the distances ahead of the axle and from the centre plane. */
+  private final Map<Double, Map<Double, Drawn<T>>> known = new HashMap<>();
 
   /**
    * @param what what is placed, as messages call it
@@ -90,7 +92,7 @@ public final class MountSearch<T> {
     double lastMm = fixedMm.isPresent() ? firstMm : firstMm + REACH_MM;
     for (double offsetMm = firstMm; offsetMm <= lastMm; offsetMm += STEP_MM) {
       for (double leftMm : placesMm) {
-        Drawn<T> drawn = drawn(drawing, new Place(side.forwardMm(offsetMm), leftMm));
+        Drawn<T> drawn = drawn(drawing, side.forwardMm(offsetMm), leftMm);
         Optional<TightSpot> tight =
             drawn.tight().isPresent() ? drawn.tight() : tight(others, drawing, drawn.drawn());
         if (tight.isPresent()) {
@@ -107,20 +109,19 @@ public final class MountSearch<T> {
     throw refusal(seen);
   }
 
-  private record Place(double forwardMm, double leftMm) {}
-
   /** Drawn at a place, and what of the vehicle is too close to it there. */
   private record Drawn<T>(T drawn, Optional<TightSpot> tight) {}
 
-  private Drawn<T> drawn(Drawing<T> drawing, Place place) {
-    Drawn<T> before = known.get(place);
+  private Drawn<T> drawn(Drawing<T> drawing, double forwardMm, double leftMm) {
+    Map<Double, Drawn<T>> beside = known.computeIfAbsent(forwardMm, mm -> new HashMap<>());
+    Drawn<T> before = beside.get(leftMm);
     if (before != null) {
       return before;
     }
-    T thing = drawing.at(place.forwardMm(), place.leftMm());
+    T thing = drawing.at(forwardMm, leftMm);
     Optional<TightSpot> tight = drawing.atTop(thing);
     Drawn<T> drawn = new Drawn<>(thing, tight.isPresent() ? tight : tight(room, drawing, thing));
-    known.put(place, drawn);
+    beside.put(leftMm, drawn);
     return drawn;
   }
 

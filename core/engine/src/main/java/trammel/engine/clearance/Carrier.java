@@ -36,6 +36,6 @@ public record Carrier(String from, String to) {
 
   /** Whether it is fixed to the frame and so stands still. */
   public boolean isStill() {
-    return equals(FRAME);
+    return from.equals(BodyPose.FRAME) && to.equals(BodyPose.FRAME);
   }
 }

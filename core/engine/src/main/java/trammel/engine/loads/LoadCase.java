@@ -111,7 +111,7 @@ public record LoadCase(
 
   /** Whether it loads one side otherwise than the other. */
   public boolean isHanded() {
-    return corneringG != 0 || leftBumpFactor != rightBumpFactor || !leftBlow.equals(rightBlow);
+    return corneringG != 0 || leftBumpFactor != rightBumpFactor || !leftBlow.isAs(rightBlow);
   }
 
   /** The same case to the other hand, its name with left and right exchanged. */
@@ -136,8 +136,8 @@ public record LoadCase(
         && leftBumpFactor == other.leftBumpFactor
         && rightBumpFactor == other.rightBumpFactor
         && friction == other.friction
-        && leftBlow.equals(other.leftBlow)
-        && rightBlow.equals(other.rightBlow);
+        && leftBlow.isAs(other.leftBlow)
+        && rightBlow.isAs(other.rightBlow);
   }
 
   /**

@@ -19,4 +19,9 @@ public record WheelBlow(double rearward, double kerb) {
     Given.within("rearward blow on a wheel", rearward, 0, 10, "", "0 for none.");
     Given.within("kerb blow on a wheel", kerb, 0, 5, "", "0 for none.");
   }
+
+  /** Whether it is as hard as another; comparing records as such links code at run time. */
+  boolean isAs(WheelBlow other) {
+    return rearward == other.rearward && kerb == other.kerb;
+  }
 }

@@ -7,12 +7,10 @@ import { html } from './html.js';
 import { tight } from './checks.js';
 import { Handles } from './handles.js';
 import { geometry, Stage } from './stage.js';
-import { job, judged, missing, pose, previewed, scene, selected, shapes, tell, units } from './state.js';
+import { job, judged, missing, pose, previewed, scene, selected, shapes, tell, turned, units } from './state.js';
 import { length } from './units.js';
 
 export const shown = signal({ plate: true, tube: true, bought: true, bolt: true, weld: true, vehicle: true, tool: false });
-/** Rises with every change of the view, so that what lies over it follows. */
-export const turned = signal(0);
 export const view = signal('3-d');
 const apart = signal(0);
 const cutting = signal({ axis: 'none', share: 0.5 });

@@ -7,8 +7,7 @@
 import { signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { html } from './html.js';
-import { turned } from './drawing.js';
-import { at, change, look, looked, lookAway, say, scene, units } from './state.js';
+import { at, change, look, looked, lookAway, say, scene, turned, units } from './state.js';
 import { length, snapped, step, written } from './units.js';
 
 const AXES = ['forward', 'left', 'up'];

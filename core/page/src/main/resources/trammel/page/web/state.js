@@ -18,6 +18,8 @@ export const looked = signal(/** @type {any} */ (null));
 export const tab = signal('see');
 export const selected = signal('');
 export const pose = signal({ heave_mm: 0, roll_deg: 0 });
+/** Rises with every change of the view of the scene, so that what lies over it follows. */
+export const turned = signal(0);
 export const connected = signal(true);
 export const busy = signal(0);
 /** @type {import('@preact/signals').Signal<{words: string, kind: string} | null>} */

@@ -3,6 +3,7 @@ package trammel.brackets.mount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
@@ -14,7 +15,6 @@ import trammel.assembly.Solid;
 import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
-import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.VehicleParts;
@@ -24,9 +24,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
-import trammel.trade.plates.Plate;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
 import trammel.trade.steel.RectangularTube;
@@ -66,13 +64,7 @@ public record Crossmember(
 
   private static final String BOXING = " boxing plate";
 
-  private static final double ROUNDING_MM = 0.01;
-
-  /** A plate of a leg is higher than the tube's end by 3/8 in, for the weld. */
-  private static final double ROUND_TUBE_MM = 0.375 * 25.4;
-
-  /** And wider than it by 1 in on each side, for it bends flatwise: common practice, no source. */
-  private static final double BESIDE_TUBE_MM = 25.4;
+  static final double ROUNDING_MM = 0.01;
 
   /** Height of the tube (mm). */
   public double heightMm() {
@@ -97,18 +89,21 @@ public record Crossmember(
     return 2 * (widerMm - besideTubeMm());
   }
 
-  /** Whether it stands on plates. */
-  private boolean onPlates() {
-    return !isBetweenRails() && stock.legs() == Legs.PLATE;
+  /** What it stands on; empty between the rails. */
+  private Optional<CrossmemberLegs> legs() {
+    if (isBetweenRails()) {
+      return Optional.empty();
+    }
+    return Optional.of(stock.legs() == Legs.PLATE ? new PlateLegs(this) : new TubeLegs(this));
   }
 
   /** Thickness of what is between its ends and the rails' inner faces (mm). */
   private double besideTubeMm() {
-    return onPlates() ? stock.plateMm() : 0;
+    return legs().map(CrossmemberLegs::besideTubeMm).orElse(0.0);
   }
 
   private double legWidthMm() {
-    return onPlates() ? widthMm() + 2 * BESIDE_TUBE_MM : widthMm();
+    return legs().map(CrossmemberLegs::widthMm).orElse(widthMm());
   }
 
   /** Angle by which its ends are off square, to lie flat on rails that taper in plan (rad). */
@@ -130,21 +125,22 @@ public record Crossmember(
     return Math.max(0, topMm - lowMm);
   }
 
-  private double lapMm() {
+  /** How far each leg laps the rail (mm). */
+  double lapMm() {
     return Math.min(LONGEST_LAP_MM, rails.depthMm());
   }
 
   /** Length of each leg, its lap on the rail included; 0 without legs (mm). */
   public double legMm() {
-    if (isBetweenRails()) {
-      return 0;
-    }
+    return legs().map(CrossmemberLegs::lengthMm).orElse(0.0);
+  }
+
+  /** How far its side nearer to the rails is beyond them (mm), negative where it overlaps them. */
+  double beyondMm() {
     double halfMm = heightMm() / 2;
-    double beyondMm =
-        upMm > rails.topMm(forwardMm)
-            ? upMm - halfMm - rails.topMm(forwardMm)
-            : rails.undersideMm(forwardMm) - upMm - halfMm;
-    return lapMm() + beyondMm + (onPlates() ? heightMm() + ROUND_TUBE_MM : 0);
+    return above()
+        ? upMm - halfMm - rails.topMm(forwardMm)
+        : rails.undersideMm(forwardMm) - upMm - halfMm;
   }
 
   /** Weld round each end, or round the foot of each leg (mm). */
@@ -184,11 +180,11 @@ public record Crossmember(
             List.of(new Held(Assembly.FRAME, tubePlace())),
             endsText(),
             why + "; " + between));
-    addLegs(plan);
+    legs().ifPresent(legs -> legs.addTo(plan, legsWhy()));
     addBoxing(plan);
     addWelds(plan, why);
     plan.add(new OperationNeed("fit-shock-crossmember", 1, "1 " + name, why + "; " + between));
-    int cuts = isBetweenRails() || onPlates() ? 1 : 3;
+    int cuts = 1 + legs().map(CrossmemberLegs::pieces).orElse(0);
     plan.add(
         new OperationNeed("saw-tube", cuts, Words.count(cuts, "piece") + " of the " + name, why));
   }
@@ -205,42 +201,15 @@ public record Crossmember(
         : "both ends " + print.angle(angleRad) + " off square, to the rails' taper";
   }
 
-  private void addLegs(WorkPlan.Builder plan) {
-    if (isBetweenRails()) {
-      return;
-    }
-    List<Held> places =
-        List.of(
-            new Held("left", Assembly.FRAME, legPlace(true)),
-            new Held("right", Assembly.FRAME, legPlace(false)));
-    String why =
-        "the "
-            + name
-            + " stands "
-            + print.length(
-                Math.abs(upMm - (above() ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm))))
-            + (above() ? " above the rails' top" : " below the rails' underside")
-            + "; each leg laps the rail's inner face by "
-            + print.length(lapMm());
-    if (onPlates()) {
-      plan.add(
-          new PlateNeed(
-              new Plate(name + " leg", legOutline(), stock.plateMm(), stock.bracket().title()),
-              stock.bracket().key(),
-              places,
-              why + ", so flat that the bars beside it pass"));
-      plan.add(new OperationNeed("dress-plate", 2, "2 plates", "legs of the " + name));
-      return;
-    }
-    plan.add(
-        new TubeNeed(
-            name + " leg",
-            stock.tube().key(),
-            legMm(),
-            Prism.plate(section(), legMm()),
-            places,
-            "both ends square",
-            why));
+  private String legsWhy() {
+    double offMm = upMm - (above() ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm));
+    return "the "
+        + name
+        + " stands "
+        + print.length(Math.abs(offMm))
+        + (above() ? " above the rails' top" : " below the rails' underside")
+        + "; each leg laps the rail's inner face by "
+        + print.length(lapMm());
   }
 
   private void addBoxing(WorkPlan.Builder plan) {
@@ -290,7 +259,7 @@ public record Crossmember(
       double acrossMm,
       double offMm,
       double acrossShare) {
-    double flatwise = flatwise(acrossShare);
+    double flatwise = legs().map(legs -> legs.flatwise(acrossShare)).orElse(0.0);
     double fromRailMm = fromRailMm(acrossMm);
     double far = fromRailMm / (2 * rails.innerFaceMm(forwardMm));
     double near = 1 - far;
@@ -322,15 +291,8 @@ public record Crossmember(
     return MemberStress.tube(stock.section(), share * fromRailMm, 0, share * offMm, 0);
   }
 
-  /** A plate is bent along the rail by what turns the tube, and by its own half thickness. */
   private double onLeg(double share, double offMm) {
-    if (onPlates()) {
-      double plateMm = stock.plateMm();
-      return MemberStress.plate(share * offMm, plateMm, legWidthMm())
-          + MemberStress.plate(share * plateMm / 2, legWidthMm(), plateMm)
-          + share / (plateMm * legWidthMm());
-    }
-    return MemberStress.tube(stock.section(), share * heightMm() / 2, share * offMm, 0, share);
+    return legs().map(legs -> legs.bent(share, offMm)).orElse(0.0);
   }
 
   private void addLoads(
@@ -343,20 +305,6 @@ public record Crossmember(
     }
   }
 
-  /**
-   * What pushes it across the vehicle bends its plates flatwise: both share it, held at the rail
-   * and at the tube, so that each has a quarter of the push times its free height at its ends.
-   *
-   * @param acrossShare what a unit pushes across for each 1 N upright
-   * @return stress for 1 N upright (MPa); 0 on legs of tube, which its own bending covers
-   */
-  private double flatwise(double acrossShare) {
-    double freeMm = legMm() - lapMm() - heightMm() / 2 - ROUND_TUBE_MM;
-    return onPlates()
-        ? MemberStress.plate(acrossShare * freeMm / 4, legWidthMm(), stock.plateMm())
-        : 0;
-  }
-
   /** The room that it takes, its legs beside the rails included. */
   public List<Box> room() {
     double rearMm = forwardMm - widthMm() / 2;
@@ -366,22 +314,12 @@ public record Crossmember(
     room.add(
         Box.between(
             rearMm, frontMm, -sideMm, sideMm, upMm - heightMm() / 2, upMm + heightMm() / 2));
-    if (!isBetweenRails()) {
-      double footMm = footMm();
-      double inwardMm = sideMm - (onPlates() ? stock.plateMm() : heightMm());
-      double halfMm = legWidthMm() / 2;
-      rearMm = forwardMm - halfMm;
-      frontMm = forwardMm + halfMm;
-      double lowMm = Math.min(footMm, upMm);
-      double highMm = Math.max(footMm, upMm);
-      room.add(Box.between(rearMm, frontMm, inwardMm, sideMm, lowMm, highMm));
-      room.add(Box.between(rearMm, frontMm, -sideMm, -inwardMm, lowMm, highMm));
-    }
+    legs().ifPresent(legs -> room.addAll(legs.room()));
     return room;
   }
 
   /** Its section, width along x and height along y. */
-  private Outline section() {
+  Outline section() {
     return Prism.tubeSection(widthMm(), heightMm(), stock.section().wallMm());
   }
 
@@ -404,49 +342,18 @@ public record Crossmember(
     return Place.of(new Point3(forwardMm, -endMm(), upMm), FORWARD, new Vector3(0, 0, -1));
   }
 
-  private boolean above() {
+  /** Whether it lies over the rails. */
+  boolean above() {
     return upMm > rails.topMm(forwardMm);
   }
 
   /** Height at which its legs begin on the rails (mm). */
-  private double footMm() {
+  double footMm() {
     return above() ? rails.topMm(forwardMm) - lapMm() : rails.undersideMm(forwardMm) + lapMm();
   }
 
-  /** A plate's outline from the middle of the tube's end, past it all round. */
-  private Outline legOutline() {
-    double halfMm = legWidthMm() / 2;
-    double beyondMm = heightMm() / 2 + ROUND_TUBE_MM;
-    double lowMm = above() ? footMm() - upMm : -beyondMm;
-    double highMm = above() ? beyondMm : footMm() - upMm;
-    return Outline.solid(
-        new Loop(
-            List.of(
-                edge(-halfMm, lowMm, halfMm, lowMm),
-                edge(halfMm, lowMm, halfMm, highMm),
-                edge(halfMm, highMm, -halfMm, highMm),
-                edge(-halfMm, highMm, -halfMm, lowMm))));
-  }
-
-  /**
-   * A leg under the tube's end where it stands over the rails, over it where it hangs below; a
-   * plate lies between the end and the rail.
-   */
-  private Place legPlace(boolean left) {
-    if (onPlates()) {
-      Place face = face(left);
-      Vector3 inward = face.z().scaled(left ? 1 : -1);
-      return Place.lying(face.origin(), face.x(), face.y(), inward, stock.plateMm());
-    }
-    double sideMm = rails.innerFaceMm(forwardMm) - heightMm() / 2;
-    return Place.of(
-        new Point3(forwardMm, left ? sideMm : -sideMm, footMm()),
-        FORWARD,
-        new Vector3(0, above() ? 1 : -1, 0));
-  }
-
   /** The rail's inner face at its middle: x along the rail, y up. */
-  private Place face(boolean left) {
+  Place face(boolean left) {
     double side = left ? 1 : -1;
     return Place.of(
         new Point3(forwardMm, side * rails.innerFaceMm(forwardMm), upMm),
@@ -454,42 +361,10 @@ public record Crossmember(
         UP);
   }
 
-  private List<String> behind(boolean left) {
+  /** Ids of what stands behind one of its ends. */
+  List<String> behind(boolean left) {
     String rail = VehicleParts.rail(left);
     return rails.boxed() ? List.of(rail) : List.of(backing(left), rail);
-  }
-
-  /**
-   * Both edges of a leg and its foot; where the tube's end still meets the rail over the leg, its
-   * edges too.
-   */
-  private List<SeamRun> legRailRuns(boolean left) {
-    double halfMm = legWidthMm() / 2;
-    double way = above() ? 1 : -1;
-    double footMm = footMm() - upMm;
-    double legEndMm = footMm + way * Math.min(lapMm(), legMm());
-    double endMm = footMm + way * lapMm();
-    List<SeamRun> runs = new ArrayList<>();
-    runs.add(
-        new SeamRun(
-            List.of(Held.id(name + " leg", left ? "left" : "right")),
-            behind(left),
-            new FlatPath(
-                face(left),
-                List.of(
-                    edge(-halfMm, legEndMm, -halfMm, footMm),
-                    edge(-halfMm, footMm, halfMm, footMm),
-                    edge(halfMm, footMm, halfMm, legEndMm)))));
-    if (lapMm() - legMm() > ROUNDING_MM) {
-      for (double sideMm : new double[] {-widthMm() / 2, widthMm() / 2}) {
-        runs.add(
-            new SeamRun(
-                List.of(name),
-                behind(left),
-                new FlatPath(face(left), List.of(edge(sideMm, legEndMm, sideMm, endMm)))));
-      }
-    }
-    return runs;
   }
 
   private SeamRun railRun(boolean left) {
@@ -514,23 +389,12 @@ public record Crossmember(
                 edge(halfMm, closedMm, halfMm, openMm))));
   }
 
-  private SeamRun legRun(boolean left) {
-    Place end =
-        onPlates()
-            ? face(left).shifted(0, 0, left ? stock.plateMm() : -stock.plateMm())
-            : legPlace(left).shifted(0, 0, legMm());
-    return new SeamRun(
-        name,
-        Held.id(name + " leg", left ? "left" : "right"),
-        FlatPath.round(end, section().outer()));
-  }
-
   /** Id of the boxing plate behind one of its ends. */
   private String backing(boolean left) {
     return Held.id(name + BOXING, left ? "left" : "right");
   }
 
-  private static Straight edge(double startXMm, double startYMm, double endXMm, double endYMm) {
+  static Straight edge(double startXMm, double startYMm, double endXMm, double endYMm) {
     return new Straight(new Point2(startXMm, startYMm), new Point2(endXMm, endYMm));
   }
 
@@ -538,26 +402,31 @@ public record Crossmember(
     double railMm = rails.boxed() ? rails.wallMm() : stock.boxing().form().thicknessMm();
     FilletWeld fillet =
         FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(railMm, stock.section().wallMm())));
-    boolean butts = isBetweenRails();
+    Optional<CrossmemberLegs> legs = legs();
     plan.add(
         WeldSeam.along(
-            butts ? name + " to rail" : name + " leg to rail",
+            legs.isEmpty() ? name + " to rail" : name + " leg to rail",
             fillet,
-            butts
-                ? List.of(railRun(true), railRun(false))
-                : Stream.of(true, false).flatMap(left -> legRailRuns(left).stream()).toList(),
+            Stream.of(true, false)
+                .flatMap(
+                    left ->
+                        legs
+                            .map(one -> one.onRail(left))
+                            .orElseGet(() -> List.of(railRun(left)))
+                            .stream())
+                .toList(),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
-            butts ? "round each end of the tube" : "both edges and the foot of each leg"));
-    if (!butts) {
+            legs.isEmpty() ? "round each end of the tube" : "both edges and the foot of each leg"));
+    if (legs.isPresent()) {
       plan.add(
           WeldSeam.along(
               name + " to leg",
               FilletWeld.ofLeg(FilletLegs.smallestMm(stock.section().wallMm())),
-              List.of(legRun(true), legRun(false)),
+              List.of(legs.get().onTube(true), legs.get().onTube(false)),
               WeldPosition.HORIZONTAL,
               WeldPlace.VEHICLE,
-              (onPlates() ? "round each end of the tube; " : "round the top of each leg; ") + why));
+              legs.get().roundText() + "; " + why));
     }
   }
 }

@@ -28,7 +28,7 @@ public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
    * Whether two shapes are closer than a limit: the same as asking for their gap, and sooner known
    * where they are far apart.
    *
-   * @param limitMm the limit, mm, above 0
+   * @param limitMm the limit, mm, above 0; at 0, whether they run into each other or just touch
    */
   public static boolean isCloser(Shape first, Shape second, double limitMm) {
     return Extent.of(first).apartMm(Extent.of(second)) < limitMm + FAR_ENOUGH_MM

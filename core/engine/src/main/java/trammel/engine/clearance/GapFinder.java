@@ -36,7 +36,7 @@ final class GapFinder {
   /**
    * Whether the gap is less than a limit.
    *
-   * @param limitMm above 0
+   * @param limitMm 0 or more; at 0 cores that touch count
    */
   boolean isCloser(Placed a, Placed b, double limitMm) {
     double coresMm = limitMm + a.marginMm() + b.marginMm();

@@ -73,7 +73,7 @@ final class SimplexWalk {
   /**
    * Whether the cores are closer than a limit, which is sooner known than how close.
    *
-   * @param limitMm above 0
+   * @param limitMm 0 or more; at 0 cores that touch count
    */
   boolean isCloser(Placed a, Placed b, double limitMm) {
     double x = a.centreX() - b.centreX();

@@ -22,6 +22,9 @@ public record RailFace(boolean hangs, double baseUpMm, double flatMm) {
   /** Least flat face that carries a bracket, 1 1/2 in: common practice, no source. */
   public static final double LEAST_MM = 1.5 * 25.4;
 
+  /** A gap to the rail of less than this is welded over, 1/16 in: common practice. */
+  public static final double WELDED_OVER_MM = 25.4 / 16;
+
   private static final double ROUNDING_MM = 1e-6;
 
   /** The flat for a joint, if the rail has enough of it there. */

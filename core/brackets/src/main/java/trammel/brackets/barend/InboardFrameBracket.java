@@ -8,6 +8,7 @@ import trammel.assembly.Place;
 import trammel.assembly.SeamRun;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMaking;
+import trammel.brackets.bar.RailFace;
 import trammel.brackets.rail.Footprint;
 import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
@@ -15,7 +16,6 @@ import trammel.brackets.work.BracketStock;
 import trammel.brackets.work.FootWelds;
 import trammel.brackets.work.Seam;
 import trammel.brackets.work.SidePair;
-import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WeldedFoot;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -31,9 +31,6 @@ import trammel.trade.welding.WeldPosition;
  * carry the weld. A bridge joins the two sides at the base.
  */
 public final class InboardFrameBracket implements FrameBracket {
-  /** A gap of less than this is welded over without strips, 1/16 in: common practice. */
-  private static final double WELDED_OVER_MM = 25.4 / 16;
-
   /** A strip narrower than this is ground to fit (mm). */
   private static final double LEAST_STRIP_MM = 1;
 
@@ -79,7 +76,7 @@ public final class InboardFrameBracket implements FrameBracket {
   private double gapMm(double forwardMm) {
     double outsideMm = Math.abs(seat.joint().yMm()) + seat.seat().stackMm() / 2;
     double gapMm = rails.innerFaceMm(forwardMm) - outsideMm;
-    if (!(gapMm >= -WELDED_OVER_MM)) {
+    if (!(gapMm >= -RailFace.WELDED_OVER_MM)) {
       throw new UnworkableLayoutException(
           "the frame bracket of "
               + seat.bar()
@@ -100,7 +97,7 @@ public final class InboardFrameBracket implements FrameBracket {
     FrameBracketPlates plates = new FrameBracketPlates(seat, stock, FORWARD, false, print);
     plates.addTo(plan, lapMm(), boltKey);
     addBridge(plan, plates);
-    addStandOff(plan, plates, boxing.behind(footprint()));
+    addStandOff(plan, plates, boxing.onto(footprint()));
     return plan.build();
   }
 
@@ -133,7 +130,7 @@ public final class InboardFrameBracket implements FrameBracket {
             "both long edges of the bridge"));
   }
 
-  private void addStandOff(WorkPlan.Builder plan, FrameBracketPlates plates, String backing) {
+  private void addStandOff(WorkPlan.Builder plan, FrameBracketPlates plates, List<String> onto) {
     double lapMm = lapMm();
     double halfMm = seat.baseLengthMm() / 2;
     double rearGapMm = gapMm(seat.joint().xMm() - halfMm);
@@ -148,7 +145,7 @@ public final class InboardFrameBracket implements FrameBracket {
             + " to the rail's inner face";
     String outer = plates.sides().ids(plates.name()).get(0);
     List<String> onRail = List.of(outer);
-    if (Math.max(rearGapMm, frontGapMm) > WELDED_OVER_MM) {
+    if (Math.max(rearGapMm, frontGapMm) > RailFace.WELDED_OVER_MM) {
       onRail =
           addStrips(
               plan,
@@ -168,16 +165,10 @@ public final class InboardFrameBracket implements FrameBracket {
             seat.bar() + " frame bracket to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            List.of(new SeamRun(onRail, behind(backing), edges(railFace(), lapMm))),
+            List.of(new SeamRun(onRail, onto, edges(railFace(), lapMm))),
             WeldPosition.VERTICAL,
             why));
     plan.add(foot(lapMm));
-  }
-
-  /** A plate that closes the rail ends at the flanges, which the ends of a long base may reach. */
-  private List<String> behind(String backing) {
-    String rail = VehicleParts.rail(seat.left());
-    return rail.equals(backing) ? List.of(rail) : List.of(rail, backing);
   }
 
   /** Up one edge, along the far one and down the other, in a plane along the rail. */

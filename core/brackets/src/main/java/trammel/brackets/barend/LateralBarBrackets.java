@@ -45,8 +45,6 @@ import trammel.trade.welding.WeldPosition;
  * a pair of face plates away from the tube, with a bridge between them.
  */
 public final class LateralBarBrackets {
-  private static final String FRONT = "front";
-  private static final String REAR = "rear";
   private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 LEFT = new Vector3(0, 1, 0);
   private static final Vector3 UP = new Vector3(0, 0, 1);
@@ -55,9 +53,6 @@ public final class LateralBarBrackets {
   private static final double CORNER_RELIEF_MM = 12.7;
 
   private static final double LEAST_LEG_WIDTH_MM = 25.4;
-
-  /** A gap to the rail of less than this is welded over, 1/16 in: common practice. */
-  private static final double WELDED_OVER_MM = 25.4 / 16;
 
   /** Depth of the arms at the face plate, in axle tube diameters: common practice, no source. */
   private static final double ARM_DEPTH = 0.75;
@@ -102,36 +97,18 @@ public final class LateralBarBrackets {
    * @param boxing what closes the rails, to which the leg is welded
    */
   public WorkPlan frame(RailBoxing boxing) {
-    String backing = boxing.behind(footprint());
-    Rails rails = chassis.rails();
-    double footMm = rails.flangeMm() - RailFace.CORNER_MM;
-    double legMm = rails.depthMm() / 2;
+    double footMm = footMm();
+    double legMm = chassis.rails().depthMm() / 2;
     String name = bar.name() + " frame bracket side";
     SidePair sides = frameSides();
-    String rail = VehicleParts.rail(bar.frame().yMm() > 0);
-    List<String> onto = rail.equals(backing) ? List.of(rail) : List.of(rail, backing);
-    List<Edge> edges =
-        List.of(
-            Seam.edge(-footMm, 0, -CORNER_RELIEF_MM, 0), Seam.edge(0, CORNER_RELIEF_MM, 0, legMm));
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    List<SeamRun> runs;
-    if (plateOffMm() > WELDED_OVER_MM) {
-      SidePair front = atStationOf(sides, 1);
-      SidePair rear = atStationOf(sides, -1);
-      plan.add(frameSide(Held.id(name, FRONT), List.of(unmarked(front.held().get(0))), front));
-      plan.add(frameSide(Held.id(name, REAR), List.of(unmarked(rear.held().get(1))), rear));
-      runs = new ArrayList<>(front.bothFaces(name, onto, edges).subList(0, 2));
-      runs.addAll(rear.bothFaces(name, onto, edges).subList(2, 4));
-    } else {
-      plan.add(frameSide(name, sides.held(), sides));
-      runs = sides.bothFaces(name, onto, edges);
-    }
+    addFrameSides(plan, name, sides);
     plan.add(
         Seam.onVehicle(
             bar.name() + " frame bracket to rail",
             stock.thicknessMm(),
             faceThicknessMm,
-            runs,
+            frameRuns(name, sides, boxing.onto(footprint())),
             WeldPosition.OVERHEAD,
             "foot of "
                 + print.length(footMm)
@@ -143,13 +120,43 @@ public final class LateralBarBrackets {
     return plan.build();
   }
 
-  private static Held unmarked(Held held) {
-    return new Held(held.carrier(), held.place());
+  private double footMm() {
+    return chassis.rails().flangeMm() - RailFace.CORNER_MM;
+  }
+
+  /** Two alike, or each by its own station where the rail changes too much between them. */
+  private void addFrameSides(WorkPlan.Builder plan, String name, SidePair sides) {
+    if (isAlike()) {
+      plan.add(frameSide(name, sides.held(), sides));
+      return;
+    }
+    for (int plate = 0; plate < 2; plate++) {
+      SidePair own = sides.moved(cornerOff(plate));
+      Held held = own.held().get(plate);
+      Held alone = new Held(held.carrier(), held.place());
+      plan.add(frameSide(sides.ids(name).get(plate), List.of(alone), own));
+    }
+  }
+
+  /** Foot and leg of both plates, on both faces. */
+  private List<SeamRun> frameRuns(String name, SidePair sides, List<String> onto) {
+    double legMm = chassis.rails().depthMm() / 2;
+    List<Edge> edges =
+        List.of(
+            Seam.edge(-footMm(), 0, -CORNER_RELIEF_MM, 0),
+            Seam.edge(0, CORNER_RELIEF_MM, 0, legMm));
+    if (isAlike()) {
+      return sides.bothFaces(name, onto, edges);
+    }
+    List<SeamRun> runs = new ArrayList<>(4);
+    for (int plate = 0; plate < 2; plate++) {
+      runs.addAll(sides.moved(cornerOff(plate)).facesOf(plate, name, onto, edges));
+    }
+    return runs;
   }
 
   /** One of the plates, or both, whose outline lies about the rail's corner where the pair is. */
   private PlateNeed frameSide(String name, List<Held> places, SidePair pair) {
-    Rails rails = chassis.rails();
     double inboardMm = Math.abs(pair.middle().yMm()) - Math.abs(bar.frame().yMm());
     double upMm = bar.frame().zMm() - pair.middle().zMm();
     return stock.cut(
@@ -159,8 +166,8 @@ public final class LateralBarBrackets {
             new LateralBarRailBracket(
                 name,
                 stock.thicknessMm(),
-                rails.flangeMm() - RailFace.CORNER_MM,
-                rails.depthMm() / 2,
+                footMm(),
+                chassis.rails().depthMm() / 2,
                 Math.max(2 * stock.thicknessMm(), LEAST_LEG_WIDTH_MM),
                 CORNER_RELIEF_MM,
                 frameSeat.hole(inboardMm, upMm),
@@ -175,20 +182,17 @@ public final class LateralBarBrackets {
             + " its underside");
   }
 
-  /** How far the rail's corner moves aside or up from the joint's station to a plate's (mm). */
-  private double plateOffMm() {
-    Vector3 off = cornerOff(1);
-    return Math.max(Math.abs(off.y()), Math.abs(off.z()));
+  /** Whether both plates can be cut alike: the rail's corner hardly moves between them. */
+  private boolean isAlike() {
+    Vector3 off = cornerOff(0);
+    return Math.max(Math.abs(off.y()), Math.abs(off.z())) <= RailFace.WELDED_OVER_MM;
   }
 
-  /** The pair as if it stood about the rail's corner at the station of its front or rear plate. */
-  private SidePair atStationOf(SidePair pair, int way) {
-    return pair.moved(cornerOff(way));
-  }
-
-  private Vector3 cornerOff(int way) {
+  /** From the rail's corner at the joint's station to that at its front plate, 0, or rear, 1. */
+  private Vector3 cornerOff(int plate) {
     Rails rails = chassis.rails();
     double xMm = bar.frame().xMm();
+    double way = plate == 0 ? 1 : -1;
     double plateMm = xMm + way * (frameSeat.joint().widthMm() + stock.thicknessMm()) / 2;
     double side = bar.frame().yMm() > 0 ? 1 : -1;
     return new Vector3(
@@ -229,8 +233,8 @@ public final class LateralBarBrackets {
         frameSeat.joint().widthMm(),
         stock.thicknessMm(),
         Assembly.FRAME,
-        FRONT,
-        REAR);
+        "front",
+        "rear");
   }
 
   /** The bracket on the axle. */
@@ -312,8 +316,8 @@ public final class LateralBarBrackets {
         axleSeat.joint().widthMm(),
         stock.thicknessMm(),
         Assembly.AXLE,
-        ahead ? FRONT : REAR,
-        ahead ? REAR : FRONT);
+        ahead ? "front" : "rear",
+        ahead ? "rear" : "front");
   }
 
   private void addFacePlates(WorkPlan.Builder plan, SidePair faces, double baseMm, double lapMm) {

@@ -70,6 +70,13 @@ public final class RailBoxing {
         .orElse(VehicleParts.rail(bracket.left()));
   }
 
+  /** Ids of all that is there to weld a bracket to: the rail, and the plate where it is closed. */
+  public List<String> onto(Footprint bracket) {
+    String rail = VehicleParts.rail(bracket.left());
+    String behind = behind(bracket);
+    return behind.equals(rail) ? List.of(rail) : List.of(rail, behind);
+  }
+
   /**
    * A plate that closes the channel over a stretch.
    *

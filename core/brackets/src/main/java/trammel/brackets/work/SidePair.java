@@ -68,11 +68,17 @@ public record SidePair(
   /** A weld along edges of the outline on both faces of both plates: four runs. */
   public List<SeamRun> bothFaces(String name, List<String> onto, List<Edge> edges) {
     List<SeamRun> runs = new ArrayList<>(4);
-    for (int face = 0; face < 4; face++) {
-      String plate = ids(name).get(face / 2);
-      runs.add(new SeamRun(List.of(plate), onto, new FlatPath(face(face), edges)));
-    }
+    runs.addAll(facesOf(0, name, onto, edges));
+    runs.addAll(facesOf(1, name, onto, edges));
     return runs;
+  }
+
+  /** A weld along edges of the outline on both faces of the first plate, 0, or the second, 1. */
+  public List<SeamRun> facesOf(int plate, String name, List<String> onto, List<Edge> edges) {
+    List<String> parts = List.of(ids(name).get(plate));
+    return List.of(
+        new SeamRun(parts, onto, new FlatPath(face(2 * plate), edges)),
+        new SeamRun(parts, onto, new FlatPath(face(2 * plate + 1), edges)));
   }
 
   /** A weld along edges of the outline on the inner faces of both plates: two runs. */

@@ -3,6 +3,7 @@ package trammel.app.drawings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
@@ -58,7 +59,7 @@ public final class PartWords {
   public String in(String text) {
     String plain = text;
     for (Named part : parts) {
-      plain = part.name().matcher(plain).replaceAll(part.words());
+      plain = part.name().matcher(plain).replaceAll(Matcher.quoteReplacement(part.words()));
     }
     return plain;
   }

@@ -1,9 +1,7 @@
 package trammel.app.drawings;
 
 import java.awt.geom.Line2D;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trammel.assembly.PartKind;
@@ -23,9 +21,6 @@ final class SceneEdges {
 
   private final Set<String> dashed;
 
-  /** Whether hidden edges are dashed, by part: each has many, and where it stands takes a sum. */
-  private final Map<String, Boolean> dashes = new HashMap<>();
-
   SceneEdges(VehicleScene scene, ViewWindow window) {
     this(scene, window, Set.of());
   }
@@ -44,15 +39,11 @@ final class SceneEdges {
     Strokes strokes = new Strokes(paper);
     for (SeenLine line : scene.lines(window.viewpoint())) {
       Optional<Pen> pen = penOf(line);
-      Optional<SeenLine> piece = pen.isPresent() ? within(line) : Optional.empty();
+      Optional<Line2D> piece = pen.isPresent() ? onPaper(line) : Optional.empty();
       piece.ifPresent(
           inside ->
               strokes.add(
-                  window.acrossPaper(inside.fromX()),
-                  window.downPaper(inside.fromY()),
-                  window.acrossPaper(inside.toX()),
-                  window.downPaper(inside.toY()),
-                  pen.get()));
+                  inside.getX1(), inside.getY1(), inside.getX2(), inside.getY2(), pen.get()));
     }
     strokes.draw();
   }
@@ -61,16 +52,8 @@ final class SceneEdges {
   List<Line2D> lines() {
     return scene.lines(window.viewpoint()).stream()
         .filter(line -> penOf(line).isPresent())
-        .map(this::within)
+        .map(this::onPaper)
         .flatMap(Optional::stream)
-        .map(
-            inside ->
-                (Line2D)
-                    new Line2D.Double(
-                        window.acrossPaper(inside.fromX()),
-                        window.downPaper(inside.fromY()),
-                        window.acrossPaper(inside.toX()),
-                        window.downPaper(inside.toY())))
         .toList();
   }
 
@@ -80,9 +63,7 @@ final class SceneEdges {
     }
     PlacedPart part = scene.part(line.id());
     if (line.hidden()) {
-      return dashes.computeIfAbsent(part.id(), id -> showsHidden(part))
-          ? Optional.of(Pen.HIDDEN)
-          : Optional.empty();
+      return showsHidden(part) ? Optional.of(Pen.HIDDEN) : Optional.empty();
     }
     return Optional.of(part.kind() == PartKind.VEHICLE ? Pen.EXISTING : Pen.OUTLINE);
   }
@@ -100,7 +81,15 @@ final class SceneEdges {
     return window.viewpoint() != Viewpoint.SIDE || scene.centre(part).yMm() >= -NEAR_MM;
   }
 
-  private Optional<SeenLine> within(SeenLine line) {
-    return Clip.within(window.left(), window.bottom(), window.right(), window.top(), line);
+  /** What of a line lies in the window, on the paper. */
+  private Optional<Line2D> onPaper(SeenLine line) {
+    return Clip.within(window.left(), window.bottom(), window.right(), window.top(), line)
+        .map(
+            inside ->
+                new Line2D.Double(
+                    window.acrossPaper(inside.fromX()),
+                    window.downPaper(inside.fromY()),
+                    window.acrossPaper(inside.toX()),
+                    window.downPaper(inside.toY())));
   }
 }

@@ -18,6 +18,7 @@ import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
 import trammel.app.files.SafeFile;
+import trammel.app.files.ScratchFolder;
 import trammel.app.json.Json;
 import trammel.app.prices.ListPriceFile;
 import trammel.app.prices.PriceList;
@@ -187,14 +188,12 @@ public final class PricesCommand extends JobCommand {
     if (jobs.isEmpty()) {
       return touched;
     }
-    Path folder = null;
-    try {
-      folder = Files.createTempDirectory("trammel-prices");
-      Files.writeString(folder.resolve(ListPriceFile.NAME), content);
+    try (ScratchFolder folder = new ScratchFolder("prices")) {
+      folder.write(ListPriceFile.NAME, content);
       Screen silent = new Screen(screen.out(), new PrintWriter(Writer.nullWriter()), false, false);
       Workbench then =
           new Workbench(
-              EarlyReading.start(Installation.running()), options.units(), silent, List.of(folder));
+              EarlyReading.start(Installation.running()), options.units(), silent, List.of(folder.path()));
       for (Path job : jobs) {
         Draft draft = now.draft(job);
         Money before = now.estimate(draft).price().total();
@@ -202,22 +201,6 @@ public final class PricesCommand extends JobCommand {
         touched.add(new TouchedJob(job.toString(), draft.job().header().number(), before, after));
       }
       return touched;
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(Path.of("trammel-prices"), refused);
-    } finally {
-      if (folder != null) {
-        forget(folder);
-      }
-    }
-  }
-
-  private static void forget(Path folder) {
-    try {
-      Files.deleteIfExists(folder.resolve(ListPriceFile.NAME));
-      Files.deleteIfExists(folder);
-    } catch (IOException left) {
-      // The system clears the folder of temporary files by itself.
-      return;
     }
   }
 

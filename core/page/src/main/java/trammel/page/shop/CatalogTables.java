@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.files.ScratchFolder;
 import trammel.page.bench.Bench;
 import trammel.page.folder.Edit;
 import trammel.page.folder.Refused;
@@ -163,20 +164,12 @@ final class CatalogTables implements ShopTable {
 
   /** What would be wrong with the catalog if the files were so: they are read in another folder. */
   private List<Problem> problems(OwnCatalog own) {
-    Path trial = null;
-    try {
-      trial = Files.createTempDirectory("trammel-shop");
-      copyOthers(trial);
-      for (String name : own.texts().keySet()) {
-        Files.writeString(trial.resolve(name), own.texts().get(name));
-      }
-      return whole(trial).problems();
+    try (ScratchFolder trial = new ScratchFolder("shop")) {
+      copyOthers(trial.path());
+      own.texts().forEach(trial::write);
+      return whole(trial.path()).problems();
     } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(Path.of("trammel-shop"), refused);
-    } finally {
-      if (trial != null) {
-        forget(trial);
-      }
+      throw CommandFailure.couldNotRead(folder, refused);
     }
   }
 
@@ -192,18 +185,6 @@ final class CatalogTables implements ShopTable {
           Files.copy(file, trial.resolve(file.getFileName()));
         }
       }
-    }
-  }
-
-  private static void forget(Path trial) {
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(trial)) {
-      for (Path file : files) {
-        Files.deleteIfExists(file);
-      }
-      Files.deleteIfExists(trial);
-    } catch (IOException left) {
-      // The system clears the folder of temporary files by itself.
-      return;
     }
   }
 }

@@ -68,7 +68,17 @@ public final class CsvReader {
    * @throws trammel.reading.tree.BadInputException if a cell has a character that does not show
    */
   public static List<Row> rows(Path file) {
-    String text = TableText.of(file);
+    return rows(file, TableText.of(file));
+  }
+
+  /**
+   * All rows of a text that are not blank, as of a file with this text.
+   *
+   * @param file the name under which it is told what is wrong
+   * @throws CommandFailure if a quoted cell does not end where it should
+   * @throws trammel.reading.tree.BadInputException if a cell has a character that does not show
+   */
+  public static List<Row> rows(Path file, String text) {
     try {
       List<Row> rows = withoutSeparatorLine(onOneLine(rows(text, TableText.between(text))));
       refuseOutOfPlace(file, rows);

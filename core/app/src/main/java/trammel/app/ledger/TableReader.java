@@ -33,7 +33,20 @@ public final class TableReader {
    * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public TableChange read(Path file, List<ClosedJob> jobs, Rack rack) {
-    List<CsvReader.Row> rows = CsvReader.rows(file);
+    return read(file, CsvReader.rows(file), jobs, rack);
+  }
+
+  /**
+   * What the rows of a table would change.
+   *
+   * @param file the name under which it is told what is wrong, and where a movement comes from
+   * @param jobs the closed jobs as they are
+   * @param rack the rack as it is
+   * @throws CommandFailure if it is none of the tables that are read back
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
+   */
+  public TableChange read(
+      Path file, List<CsvReader.Row> rows, List<ClosedJob> jobs, Rack rack) {
     List<String> heading = rows.isEmpty() ? List.of() : rows.get(0).cells();
     if (heading.equals(ClosedJobsTable.COLUMNS)) {
       return ClosedJobsTable.change(jobs, ClosedJobsTable.read(file, rows));
@@ -41,7 +54,7 @@ public final class TableReader {
     if (heading.equals(RackFile.COLUMNS)) {
       return RackTable.change(
           rack,
-          new RackFile(file, catalog, printer.system()).read(),
+          new RackFile(file, catalog, printer.system()).read(rows),
           file.getFileName().toString(),
           printer);
     }

@@ -109,7 +109,21 @@ public final class PriceListReader {
    * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public PriceList read() {
-    List<CsvReader.Row> rows = CsvReader.rows(file);
+    return read(CsvReader.rows(file));
+  }
+
+  /**
+   * What a list says that stands in no file, only under the name of one.
+   *
+   * @param text the list, as the file would have it
+   * @throws CommandFailure if its headings cannot be told
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
+   */
+  public PriceList read(String text) {
+    return read(CsvReader.rows(file, text));
+  }
+
+  private PriceList read(List<CsvReader.Row> rows) {
     int headings = headings(rows);
     head = rows.get(headings);
     List<CsvReader.Row> lines = rows.subList(headings + 1, rows.size());

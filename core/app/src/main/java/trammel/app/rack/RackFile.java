@@ -60,7 +60,16 @@ public final class RackFile {
    * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
   public Rack read() {
-    List<CsvReader.Row> rows = CsvReader.rows(file);
+    return read(CsvReader.rows(file));
+  }
+
+  /**
+   * What is on the rack by the rows of the file, once these were read.
+   *
+   * @throws CommandFailure if they have not these columns
+   * @throws trammel.reading.tree.BadInputException with every line that is wrong
+   */
+  public Rack read(List<CsvReader.Row> rows) {
     if (rows.isEmpty() || !rows.get(0).cells().equals(COLUMNS)) {
       throw CommandFailure.badInput(
           file + ": the first line must be " + String.join(",", COLUMNS) + ". Put it there.");

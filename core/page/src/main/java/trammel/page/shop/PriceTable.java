@@ -146,8 +146,9 @@ final class PriceTable implements ShopTable {
                     problem(id, "nothing", "one price", "Write what it costs, such as 12.50.")));
           }
         });
+    PriceList read;
     try {
-      reading(list, "prices.csv", file -> keep(file, SOURCE));
+      read = read(list, "prices.csv");
     } catch (BadInputException wrong) {
       throw new BadInputException(
           wrong.problems().stream()
@@ -160,6 +161,7 @@ final class PriceTable implements ShopTable {
                           one.remedy()))
               .toList());
     }
+    keep(read, SOURCE);
   }
 
   private static Problem problem(String id, String given, String allowed, String remedy) {
@@ -167,28 +169,12 @@ final class PriceTable implements ShopTable {
         PATH, 0, PATH + ".\"" + id + '"', given, allowed, remedy, Problem.Severity.ERROR);
   }
 
-  /** Something done with a file. */
-  private interface WithFile<T> {
-    T of(Path file);
+  /** What a list says; the name stands for it where something is wrong with it. */
+  private PriceList read(String text, String name) {
+    return new PriceListReader(Path.of(name), bench.catalog(), PRINTER, Map.of()).read(text);
   }
 
-  private static <T> T reading(String text, String name, WithFile<T> done) {
-    Path trial = null;
-    try {
-      trial = Files.createTempDirectory("trammel-prices");
-      Path file = trial.resolve(name);
-      Files.writeString(file, text);
-      return done.of(file);
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(Path.of("trammel-prices"), refused);
-    } finally {
-      forget(trial == null ? null : trial.resolve(name));
-      forget(trial);
-    }
-  }
-
-  private PriceList keep(Path file, String source) {
-    PriceList list = new PriceListReader(file, bench.catalog(), PRINTER, Map.of()).read();
+  private void keep(PriceList list, String source) {
     ListPriceFile prices = new ListPriceFile(folder, bench.catalog());
     LocalDate today = LocalDate.now();
     String content = prices.text(list, today, source);
@@ -207,7 +193,6 @@ final class PriceTable implements ShopTable {
           });
     }
     bench.readAnew();
-    return list;
   }
 
   private static String text(Path file) {
@@ -244,28 +229,12 @@ final class PriceTable implements ShopTable {
   Taken list(List<List<String>> lines, String source, boolean write) {
     Csv csv = new Csv();
     lines.forEach(line -> csv.row(line.stream().map(CsvText::safe).toArray()));
-    return reading(
-        csv.text(),
-        "the pasted list",
-        file -> {
-          PriceList list = new PriceListReader(file, bench.catalog(), PRINTER, Map.of()).read();
-          PriceListText words = new PriceListText(list, PRINTER, bench.catalog().currency());
-          Taken taken = new Taken(words.headings(), words.changes(), list.hasFar());
-          if (write) {
-            keep(file, source);
-          }
-          return taken;
-        });
-  }
-
-  private static void forget(Path file) {
-    try {
-      if (file != null) {
-        Files.deleteIfExists(file);
-      }
-    } catch (IOException left) {
-      // The system clears the folder of temporary files by itself.
-      return;
+    PriceList list = read(csv.text(), "the pasted list");
+    PriceListText words = new PriceListText(list, PRINTER, bench.catalog().currency());
+    Taken taken = new Taken(words.headings(), words.changes(), list.hasFar());
+    if (write) {
+      keep(list, source);
     }
+    return taken;
   }
 }

@@ -1,12 +1,9 @@
 package trammel.page.shop;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
 import trammel.app.files.CsvReader;
 import trammel.app.files.CsvText;
@@ -35,6 +32,9 @@ import trammel.reading.tree.TextNode;
 final class StockTable implements ShopTable {
   /** The path of the one cell that the table is. */
   static final String PATH = "stock";
+
+  /** Where a movement of the rack comes from, in the ledger. */
+  private static final Path SOURCE = Path.of("the page");
 
   private static final Location NOWHERE = new Location("change", 0, 0, "");
 
@@ -120,25 +120,12 @@ final class StockTable implements ShopTable {
     for (Object line : (List<?>) Plain.of(lines)) {
       csv.row(((List<?>) line).stream().map(cell -> CsvText.safe(String.valueOf(cell))).toArray());
     }
-    Path folder = null;
-    try {
-      folder = Files.createTempDirectory("trammel-stock");
-      Path file = folder.resolve("the page");
-      Files.writeString(file, csv.text());
-      take(file, seen);
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(Path.of("trammel-stock"), refused);
-    } finally {
-      forget(folder == null ? null : folder.resolve("the page"));
-      forget(folder);
-    }
-  }
-
-  private void take(Path file, List<List<String>> seen) {
     TableReader tables = new TableReader(bench.catalog(), new QuantityPrinter(UnitSystem.US));
+    List<CsvReader.Row> rows;
     try {
+      rows = CsvReader.rows(SOURCE, csv.text());
       // Read once before a ledger is made: a table that is refused leaves none behind.
-      tables.read(file, List.of(), Rack.EMPTY);
+      tables.read(SOURCE, rows, List.of(), Rack.EMPTY);
     } catch (BadInputException wrong) {
       throw new BadInputException(wrong.problems().stream().map(StockTable::inTable).toList());
     }
@@ -150,7 +137,7 @@ final class StockTable implements ShopTable {
               throw new Refused(
                   409, "The rack was changed at this moment; look at it and enter it again.");
             }
-            tables.read(file, ledger.closedJobs().all(), now).carryOut().accept(ledger);
+            tables.read(SOURCE, rows, ledger.closedJobs().all(), now).carryOut().accept(ledger);
             return null;
           });
     }
@@ -166,16 +153,5 @@ final class StockTable implements ShopTable {
         problem.allowed(),
         problem.remedy(),
         problem.severity());
-  }
-
-  private static void forget(Path file) {
-    try {
-      if (file != null) {
-        Files.deleteIfExists(file);
-      }
-    } catch (IOException left) {
-      // The system clears the folder of temporary files by itself.
-      return;
-    }
   }
 }

@@ -18,6 +18,7 @@ import trammel.ledger.PriceHistory;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogFields;
 import trammel.planning.catalog.ListPrice;
+import trammel.reading.fields.FieldReader;
 import trammel.reading.quantity.Quantities;
 import trammel.reading.quantity.QuantityKind;
 import trammel.reading.quantity.QuantityPrinter;
@@ -77,6 +78,7 @@ public final class ListPriceFile {
    * What the file is to hold with a list in it.
    *
    * @throws CommandFailure if a price that changes stands in another file of the shop
+   * @throws trammel.reading.tree.BadInputException if a catalog does not take something of it
    */
   public String text(PriceList list, LocalDate pricedOn, String source) {
     Map<String, List<PriceList.NewPrice>> byKey = new LinkedHashMap<>();
@@ -108,7 +110,15 @@ public final class ListPriceFile {
     json.put("units", "us");
     json.put("currency", catalog.currency().getCurrencyCode());
     json.put(SECTION, entries);
-    return Json.text(json) + "\n";
+    String text = Json.text(json) + "\n";
+    requireReadable(text);
+    return text;
+  }
+
+  /** What a catalog does not take would leave no job of the shop that can be priced. */
+  private void requireReadable(String text) {
+    ObjectNode root = DocumentReader.read(file.toString(), text);
+    FieldReader.readAll(root, CatalogFields.all(), UnitSystem.US);
   }
 
   private static Map<String, Object> entry(ListPrice listed) {

@@ -8,6 +8,10 @@ import java.util.Locale;
 final class ListedAmount {
   private static final int MOST_DECIMALS = 4;
   private static final int THOUSAND = 3;
+
+  /** The most that a catalog takes for a price. */
+  private static final BigDecimal MOST = new BigDecimal(10_000_000);
+
   private static final String SIGNS = "$\u00a3\u20ac\u00a5";
 
   private ListedAmount() {}
@@ -27,6 +31,10 @@ final class ListedAmount {
     BigDecimal price = new BigDecimal(withPoint(digits, decimalCommas));
     if (price.scale() > MOST_DECIMALS) {
       throw new IllegalArgumentException("Round it to " + MOST_DECIMALS + " decimals.");
+    }
+    if (price.compareTo(MOST) > 0) {
+      throw new IllegalArgumentException(
+          "A price is at most " + MOST.toPlainString() + ": write it without further digits.");
     }
     return price;
   }

@@ -153,7 +153,8 @@ public final class PriceListReader {
             + ": no line names a column with prices and one with item numbers or titles. The first"
             + " line is: "
             + (rows.isEmpty() ? "nothing" : String.join(" | ", rows.get(0).cells()))
-            + ". Say which column is which: --column price=HEADING --column item=HEADING.");
+            + ". Call them item and price, or say which is which: --column price=HEADING"
+            + " --column item=HEADING.");
   }
 
   private Map<PriceColumn, Integer> columns(CsvReader.Row row) {

@@ -158,6 +158,7 @@ class PriceListReaderTest {
         "item,price\nbump-stop,12 EUR\n",
         "item,price\nbump-stop,call us\n",
         "item,price\nbump-stop,-3\n",
+        "item,price\nbump-stop,10000001\n",
         "item,price,currency\nbump-stop,12,EUR\n",
         "item,unit,price\nbump-stop,ft,12\n",
         "item,price\ndom-1.50x0.120,100\n",
@@ -185,6 +186,23 @@ class PriceListReaderTest {
     assertTrue(told.contains("--column price="), told);
     PriceList list = read(text, CATALOG, Map.of(PriceColumn.PRICE, "net price"));
     assertEquals("bump stop with stud 15\n", prices(list));
+  }
+
+  /** It would be read with every job from then on, and no job could be priced. */
+  @Test
+  void whatACatalogDoesNotTakeIsNotWritten() throws IOException {
+    ListPriceFile file = new ListPriceFile(folder.resolve("catalog"), CATALOG);
+    LocalDate day = LocalDate.parse("2026-11-30");
+    PriceList list = read("item,price\nbump-stop,15\n");
+    assertTrue(file.text(list, day, "a list").contains("\"price\" : 15"));
+    for (String source : List.of("", "x".repeat(201), "two\nlines")) {
+      String told =
+          assertThrows(BadInputException.class, () -> file.text(list, day, source)).getMessage();
+      assertTrue(told.contains("list_prices.bump-stop.source"), told);
+    }
+    // 12 ft at ten million a foot.
+    PriceList foot = read("item,unit,price\ndom-1.50x0.120,ft,10000000\n");
+    assertThrows(BadInputException.class, () -> file.text(foot, day, "a list"));
   }
 
   /** What is the shop's own in a file of that name is not written over. */

@@ -17,7 +17,6 @@ import trammel.app.commandline.Syntax;
 import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
 import trammel.app.desk.Workbench;
-import trammel.app.files.SafeFile;
 import trammel.app.files.ScratchFolder;
 import trammel.app.json.Json;
 import trammel.app.prices.ListPriceFile;
@@ -106,12 +105,7 @@ public final class PricesCommand extends JobCommand {
     }
     if (write) {
       try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
-        ledger.asOne(
-            () -> {
-              ledger.prices().add(prices.changes(list, day, source));
-              write(prices.path(), content);
-              return null;
-            });
+        prices.keep(ledger, content, list, day, source);
       }
     }
     if (options.json()) {
@@ -202,14 +196,5 @@ public final class PricesCommand extends JobCommand {
       }
       return touched;
     }
-  }
-
-  private static void write(Path file, String content) {
-    try {
-      Files.createDirectories(file.getParent());
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(file.getParent(), refused);
-    }
-    SafeFile.write(file, content);
   }
 }

@@ -1,5 +1,6 @@
 package trammel.app.prices;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,8 +13,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.files.SafeFile;
 import trammel.app.json.Json;
 import trammel.brackets.material.PriceBreak;
+import trammel.ledger.Ledger;
 import trammel.ledger.PriceHistory;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogFields;
@@ -41,6 +44,7 @@ public final class ListPriceFile {
 
   private final Path file;
   private final Catalog catalog;
+  private final String read;
 
   /**
    * @param folder the shop's catalog
@@ -50,12 +54,22 @@ public final class ListPriceFile {
   public ListPriceFile(Path folder, Catalog catalog) {
     file = folder.resolve(NAME);
     this.catalog = catalog;
+    read = now();
     requireOurs();
   }
 
   /** Where it is. */
   public Path path() {
     return file;
+  }
+
+  /** What it holds; empty where it is not there. */
+  private String now() {
+    try {
+      return Files.exists(file) ? Files.readString(file) : "";
+    } catch (IOException unread) {
+      throw CommandFailure.couldNotRead(file, unread);
+    }
   }
 
   private void requireOurs() {
@@ -226,8 +240,37 @@ public final class ListPriceFile {
     }
   }
 
+  /**
+   * Writes a list into the file, and what the prices were into the ledger: both or neither.
+   *
+   * @param content what the file is to hold, by {@link #text}
+   * @throws CommandFailure if another program changed the file since it was read
+   */
+  public void keep(
+      Ledger ledger, String content, PriceList list, LocalDate pricedOn, String source) {
+    ledger.asOne(
+        () -> {
+          if (!now().equals(read)) {
+            throw CommandFailure.badInput(
+                file + " was changed by another program at this moment. Do it again.");
+          }
+          ledger.prices().add(changes(list, pricedOn, source));
+          write(content);
+          return null;
+        });
+  }
+
+  private void write(String content) {
+    try {
+      Files.createDirectories(file.getParent());
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotWrite(file.getParent(), refused);
+    }
+    SafeFile.write(file, content);
+  }
+
   /** The changes of a list for the ledger. */
-  public List<PriceHistory.Change> changes(PriceList list, LocalDate pricedOn, String source) {
+  private List<PriceHistory.Change> changes(PriceList list, LocalDate pricedOn, String source) {
     List<PriceHistory.Change> changes = new ArrayList<>();
     String code = catalog.currency().getCurrencyCode();
     for (PriceList.NewPrice price : list.changes()) {

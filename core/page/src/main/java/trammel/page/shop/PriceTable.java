@@ -1,8 +1,6 @@
 package trammel.page.shop;
 
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,10 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
 import trammel.app.files.CsvText;
-import trammel.app.files.SafeFile;
 import trammel.app.prices.ListPriceFile;
 import trammel.app.prices.PriceList;
 import trammel.app.prices.PriceListReader;
@@ -178,38 +174,11 @@ final class PriceTable implements ShopTable {
     ListPriceFile prices = new ListPriceFile(folder, bench.catalog());
     LocalDate today = LocalDate.now();
     String content = prices.text(list, today, source);
-    String before = text(prices.path());
     try (Ledger ledger =
         bench.with(workbench -> workbench.shopLedger(UnitSystem.US)).open(remark -> {})) {
-      ledger.asOne(
-          () -> {
-            if (!text(prices.path()).equals(before)) {
-              throw new Refused(
-                  409, ListPriceFile.NAME + " was changed at this moment: try again.");
-            }
-            ledger.prices().add(prices.changes(list, today, source));
-            write(prices.path(), content);
-            return null;
-          });
+      prices.keep(ledger, content, list, today, source);
     }
     bench.readAnew();
-  }
-
-  private static String text(Path file) {
-    try {
-      return Files.exists(file) ? Files.readString(file) : "";
-    } catch (IOException unread) {
-      throw CommandFailure.couldNotRead(file, unread);
-    }
-  }
-
-  private static void write(Path file, String content) {
-    try {
-      Files.createDirectories(file.getParent());
-    } catch (IOException refused) {
-      throw CommandFailure.couldNotWrite(file.getParent(), refused);
-    }
-    SafeFile.write(file, content);
   }
 
   /**

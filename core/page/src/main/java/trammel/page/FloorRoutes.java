@@ -16,6 +16,7 @@ import trammel.page.bench.Bench;
 import trammel.page.bench.Study;
 import trammel.page.folder.FormFile;
 import trammel.page.folder.JobFolder;
+import trammel.page.folder.Plain;
 import trammel.page.folder.Refused;
 import trammel.page.http.Answer;
 import trammel.page.http.Request;
@@ -30,7 +31,6 @@ import trammel.planning.fitup.Target;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
 import trammel.reading.quantity.QuantityPrinter;
-import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
@@ -144,10 +144,10 @@ final class FloorRoutes {
     synchronized (folder.lock(request.part("file"))) {
       SignOffs.Bracket bracket =
           SignOffs.brackets(judge.sheet(), form).stream()
-              .filter(one -> one.name().equals(word(json, "bracket")))
+              .filter(one -> one.name().equals(Plain.text(json, "bracket")))
               .findFirst()
               .orElseThrow(() -> new Refused(404, "The sheet has no such bracket."));
-      String by = word(json, "by").strip();
+      String by = Plain.text(json, "by").strip();
       Optional<String> open =
           by.isEmpty() || form.isOld()
               ? Optional.empty()
@@ -201,7 +201,7 @@ final class FloorRoutes {
     Study study = study(request);
     FormFile form = form(request, study, FitUpSheet.of(study.draft()));
     ObjectNode json = request.json();
-    List<String> key = List.of(word(json, "target"));
+    List<String> key = List.of(Plain.text(json, "target"));
     List<String> before = form.filled(key);
     synchronized (folder.lock(request.part("file"))) {
       form.fill(key, words(json, "from"), words(json, "readings"));
@@ -270,7 +270,7 @@ final class FloorRoutes {
     synchronized (folder.lock(request.part("file"))) {
       actualsForm(request, study)
           .fill(
-              List.of(word(json, "kind"), word(json, "item"), word(json, "what")),
+              List.of(Plain.text(json, "kind"), Plain.text(json, "item"), Plain.text(json, "what")),
               words(json, "from"),
               words(json, "used"));
     }
@@ -290,10 +290,10 @@ final class FloorRoutes {
     List<String> words = new ArrayList<>();
     words.add(folder.file(request.part("file")).toString());
     words.add(form.toString());
-    if (flag(json, "again")) {
+    if (Plain.flag(json, "again")) {
       words.add("--again");
     }
-    if (flag(json, "as_written")) {
+    if (Plain.flag(json, "as_written")) {
       words.add("--as-written");
     }
     CloseCommand command = new CloseCommand();
@@ -304,14 +304,6 @@ final class FloorRoutes {
   }
 
   // What a request says
-
-  private static boolean flag(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof FlagNode flag && flag.value();
-  }
-
-  private static String word(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof TextNode text ? text.text() : "";
-  }
 
   private static List<String> words(ObjectNode json, String key) {
     if (!(json.find(key).orElse(null) instanceof ListNode list)) {

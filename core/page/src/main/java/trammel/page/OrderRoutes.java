@@ -6,12 +6,12 @@ import java.util.Map;
 import trammel.app.commands.OrderCommand;
 import trammel.page.bench.Bench;
 import trammel.page.folder.JobFolder;
+import trammel.page.folder.Plain;
 import trammel.page.folder.Refused;
 import trammel.page.http.Answer;
 import trammel.page.http.Request;
 import trammel.page.http.Routes;
 import trammel.reading.tree.DocumentNode;
-import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
@@ -38,17 +38,17 @@ final class OrderRoutes {
   /** Works an order out; with {@code place} it is written, placed and taken off the rack. */
   private Answer order(Request request) throws Exception {
     ObjectNode json = request.json();
-    boolean place = flag(json, "place");
+    boolean place = Plain.flag(json, "place");
     List<String> names = jobs(json);
     List<String> words = new ArrayList<>();
     for (String name : names) {
       words.add(folder.file(name).toString());
     }
-    if (flag(json, "rack")) {
+    if (Plain.flag(json, "rack")) {
       words.add("--rack");
       if (!place) {
         words.add("--dry-run");
-      } else if (flag(json, "anyway")) {
+      } else if (Plain.flag(json, "anyway")) {
         words.add("--anyway");
       }
     }
@@ -88,9 +88,5 @@ final class OrderRoutes {
       throw new Refused(400, "An order needs a job, or several.");
     }
     return jobs;
-  }
-
-  private static boolean flag(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof FlagNode flag && flag.value();
   }
 }

@@ -11,6 +11,7 @@ import trammel.app.drawings.MeasuringPicture;
 import trammel.page.bench.Bench;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.JobText;
+import trammel.page.folder.Plain;
 import trammel.page.folder.Refused;
 import trammel.page.http.Answer;
 import trammel.page.http.Keys;
@@ -132,8 +133,8 @@ final class ShopRoutes {
   /** A new job: from nothing, or a copy of another. */
   private Answer create(Request request) {
     ObjectNode asked = request.json();
-    String name = word(asked, "file");
-    String from = word(asked, "from");
+    String name = Plain.text(asked, "file").strip();
+    String from = Plain.text(asked, "from").strip();
     String text = from.isEmpty() ? new Answers().yaml() : folder.read(from).text();
     JobText job = folder.create(name, text);
     news.changed();
@@ -144,13 +145,9 @@ final class ShopRoutes {
   }
 
   private Answer enter(Request request) {
-    Optional<String> key = lan ? keys.enter(word(request.json(), "code")) : Optional.empty();
+    Optional<String> key = lan ? keys.enter(Plain.text(request.json(), "code").strip()) : Optional.empty();
     return key.isPresent()
         ? Answer.json(Map.of("key", key.get()))
         : Answer.refused(403, "That is not the code on the first screen now. Look again.");
-  }
-
-  private static String word(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof TextNode text ? text.text().strip() : "";
   }
 }

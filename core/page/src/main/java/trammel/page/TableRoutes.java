@@ -11,10 +11,8 @@ import trammel.page.http.Request;
 import trammel.page.http.Routes;
 import trammel.page.shop.ShopTables;
 import trammel.reading.tree.DocumentNode;
-import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
-import trammel.reading.tree.TextNode;
 
 /** What is asked about the shop's own tables: looking at them, changing them, taking back. */
 final class TableRoutes {
@@ -68,11 +66,11 @@ final class TableRoutes {
   /** What a supplier's list would change, or has changed. */
   private Answer list(Request request) {
     ObjectNode json = request.json();
-    boolean write = flag(json, "write");
+    boolean write = Plain.flag(json, "write");
     Map<String, Object> answer = new LinkedHashMap<>();
     tables.list(
         lines(json),
-        word(json, "source"),
+        Plain.text(json, "source"),
         write,
         (words, far) -> {
           answer.put("words", words);
@@ -96,13 +94,5 @@ final class TableRoutes {
       }
     }
     return lines;
-  }
-
-  private static boolean flag(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof FlagNode flag && flag.value();
-  }
-
-  private static String word(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof TextNode text ? text.text() : "";
   }
 }

@@ -10,13 +10,13 @@ import trammel.page.bench.Bench;
 import trammel.page.bench.Study;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.JobText;
+import trammel.page.folder.Plain;
 import trammel.page.folder.Tray;
 import trammel.page.http.Answer;
 import trammel.page.http.Request;
 import trammel.page.http.Routes;
 import trammel.page.json.EditsJson;
 import trammel.planning.compare.Variant;
-import trammel.reading.tree.TextNode;
 
 /** Variants of a job side by side with the job as it stands, as {@code compare --json} has them. */
 final class TrayRoutes {
@@ -67,16 +67,12 @@ final class TrayRoutes {
   }
 
   private Answer keep(Request request) {
-    of(request).keep(word(request, "name"), folder.read(request.part("file")));
+    of(request).keep(Plain.text(request.json(), "name"), folder.read(request.part("file")));
     return Answer.json(tray(request));
   }
 
   private Answer drop(Request request) {
-    of(request).drop(word(request, "name"));
+    of(request).drop(Plain.text(request.json(), "name"));
     return Answer.json(tray(request));
-  }
-
-  private static String word(Request request, String key) {
-    return request.json().find(key).orElse(null) instanceof TextNode text ? text.text() : "";
   }
 }

@@ -2,6 +2,7 @@ package trammel.page.folder;
 
 import java.util.List;
 import java.util.Optional;
+import trammel.reading.tree.ObjectNode;
 
 /**
  * One change that somebody made to a job, of one field or of several at once.
@@ -13,8 +14,24 @@ import java.util.Optional;
  * @param undone whether it was taken back
  */
 public record Change(String device, String label, String group, List<Edit> edits, boolean undone) {
+  private static final int LONGEST_LABEL = 200;
+
   public Change {
     edits = List.copyOf(edits);
+  }
+
+  /**
+   * A change that stands.
+   *
+   * @param json the request, with {@code label} and {@code group}
+   */
+  public static Change of(String device, ObjectNode json, List<Edit> edits) {
+    return new Change(device, label(json, "label"), label(json, "group"), edits, false);
+  }
+
+  private static String label(ObjectNode json, String key) {
+    String text = Plain.text(json, key);
+    return text.substring(0, Math.min(LONGEST_LABEL, text.length()));
   }
 
   Change withUndone(boolean now) {

@@ -12,10 +12,8 @@ import trammel.app.json.Json;
 import trammel.reading.tree.BadInputException;
 import trammel.reading.tree.DocumentNode;
 import trammel.reading.tree.DocumentReader;
-import trammel.reading.tree.FlagNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
-import trammel.reading.tree.TextNode;
 
 /**
  * The changes that were made to one job or to the shop's tables, kept in a hidden file beside it so
@@ -136,12 +134,11 @@ public final class ChangeBook {
         edits.add(Edit.of((ObjectNode) node));
       }
     }
-    boolean undone = json.find("undone").orElse(null) instanceof FlagNode flag && flag.value();
     return new Change(
-        text(json, "device"), text(json, "label"), text(json, "group"), edits, undone);
-  }
-
-  private static String text(ObjectNode json, String key) {
-    return json.find(key).orElse(null) instanceof TextNode text ? text.text() : "";
+        Plain.text(json, "device"),
+        Plain.text(json, "label"),
+        Plain.text(json, "group"),
+        edits,
+        Plain.flag(json, "undone"));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import trammel.reading.tree.DocumentNode;
 import trammel.reading.tree.ListNode;
 import trammel.reading.tree.ObjectNode;
-import trammel.reading.tree.TextNode;
 import trammel.reading.tree.WrittenDocument;
 
 /**
@@ -15,8 +14,6 @@ import trammel.reading.tree.WrittenDocument;
  * it is written.
  */
 public final class JobEdits {
-  private static final int LONGEST_LABEL = 200;
-
   private final JobFolder folder;
 
   /**
@@ -80,8 +77,7 @@ public final class JobEdits {
    * @param guard says whether the fields can hold it
    */
   public Outcome make(String name, String device, ObjectNode json, Guard guard) {
-    Change change =
-        new Change(device, text(json, "label"), text(json, "group"), edits(json), false);
+    Change change = Change.of(device, json, edits(json));
     synchronized (folder.lock(name)) {
       Outcome outcome = apply(name, change.edits(), guard);
       if (outcome.conflicts().isEmpty() && !change.edits().isEmpty()) {
@@ -169,10 +165,5 @@ public final class JobEdits {
       return new Outcome(was, conflicts);
     }
     return new Outcome(folder.write(was, text), List.of());
-  }
-
-  private static String text(ObjectNode json, String key) {
-    String text = json.find(key).orElse(null) instanceof TextNode node ? node.text() : "";
-    return text.substring(0, Math.min(LONGEST_LABEL, text.length()));
   }
 }

@@ -16,6 +16,16 @@ import trammel.reading.tree.TextNode;
 public final class Plain {
   private Plain() {}
 
+  /** The text under a key; empty where no text stands there. */
+  public static String text(ObjectNode json, String key) {
+    return json.find(key).orElse(null) instanceof TextNode text ? text.text() : "";
+  }
+
+  /** Whether yes stands under a key. */
+  public static boolean flag(ObjectNode json, String key) {
+    return json.find(key).orElse(null) instanceof FlagNode flag && flag.value();
+  }
+
   /** A value; null where nothing is written. */
   public static Object of(DocumentNode node) {
     if (node instanceof ObjectNode object) {

@@ -19,7 +19,6 @@ import trammel.page.folder.Refused;
 import trammel.planning.learning.LearnedHours;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.ObjectNode;
-import trammel.reading.tree.TextNode;
 import trammel.reading.tree.TreeEdit;
 
 /**
@@ -27,8 +26,6 @@ import trammel.reading.tree.TreeEdit;
  * device can take back its own.
  */
 public final class ShopTables {
-  private static final int LONGEST_LABEL = 200;
-
   private final Path book;
   private final CatalogTables catalog;
   private final StockTable stock;
@@ -106,16 +103,10 @@ public final class ShopTables {
     if (conflicts.isEmpty()) {
       List<Edit> noted = table.make(edits);
       if (!noted.isEmpty()) {
-        ChangeBook.of(book)
-            .add(new Change(device, text(json, "label"), text(json, "group"), noted, false));
+        ChangeBook.of(book).add(Change.of(device, json, noted));
       }
     }
     return conflicts;
-  }
-
-  private static String text(ObjectNode json, String key) {
-    String text = json.find(key).orElse(null) instanceof TextNode node ? node.text() : "";
-    return text.substring(0, Math.min(LONGEST_LABEL, text.length()));
   }
 
   private ShopTable table(List<Edit> edits) {

@@ -12,6 +12,7 @@ import trammel.page.bench.Bench;
 import trammel.page.bench.Study;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.JobText;
+import trammel.page.folder.TextFile;
 import trammel.page.folder.Refused;
 import trammel.page.folder.Tray;
 import trammel.page.http.Answer;
@@ -99,7 +100,7 @@ final class ArrangeRoutes {
     List<Object> edits = new ArrayList<>();
     for (ArrangedLayout layout : found.layouts()) {
       String text =
-          WrittenLayout.text(job.name(), JobFolder.withoutMark(job.text()), layout.changes());
+          WrittenLayout.text(job.name(), TextFile.withoutMark(job.text()), layout.changes());
       edits.add(
           EditsJson.of(
               Tray.edits(bench.study(job).document().root(), JobText.of(job.name(), text))));

@@ -12,8 +12,8 @@ import java.util.function.Supplier;
 import trammel.app.commandline.Screen;
 import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Workbench;
-import trammel.page.folder.JobFolder;
 import trammel.page.folder.JobText;
+import trammel.page.folder.TextFile;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Extensions;
@@ -135,7 +135,7 @@ public final class Bench {
   public Study study(JobText job) {
     return kept(
         job.name() + "\n" + job.revision(),
-        () -> new Study(this, JobDocument.of(job.name(), JobFolder.withoutMark(job.text()))));
+        () -> new Study(this, JobDocument.of(job.name(), TextFile.withoutMark(job.text()))));
   }
 
   /** The study of a job with changes that stand in no file yet. */
@@ -145,7 +145,7 @@ public final class Bench {
 
   /** What a job file says. */
   public static ObjectNode root(JobText job) {
-    return WrittenDocument.of(job.name(), JobFolder.withoutMark(job.text())).root();
+    return WrittenDocument.of(job.name(), TextFile.withoutMark(job.text())).root();
   }
 
   private Study kept(String key, Supplier<Study> make) {

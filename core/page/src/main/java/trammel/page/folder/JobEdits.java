@@ -127,7 +127,7 @@ public final class JobEdits {
   /** Those edits whose fields nobody has changed since. */
   private List<Edit> current(String name, List<Edit> edits) {
     JobText job = folder.read(name);
-    ObjectNode root = WrittenDocument.of(name, JobFolder.withoutMark(job.text())).root();
+    ObjectNode root = WrittenDocument.of(name, TextFile.withoutMark(job.text())).root();
     List<Edit> current = new ArrayList<>();
     for (Edit edit : edits) {
       if (edit.isCurrent(root)) {
@@ -140,7 +140,7 @@ public final class JobEdits {
 
   private Outcome apply(String name, List<Edit> edits, Guard guard) {
     JobText was = folder.read(name);
-    WrittenDocument document = WrittenDocument.of(name, JobFolder.withoutMark(was.text()));
+    WrittenDocument document = WrittenDocument.of(name, TextFile.withoutMark(was.text()));
     List<String> conflicts = new ArrayList<>();
     ObjectNode after = document.root();
     for (Edit edit : edits) {
@@ -160,7 +160,7 @@ public final class JobEdits {
               ? document.with(edit.path(), edit.to().get())
               : document.without(edit.path());
     }
-    String text = JobFolder.mark(was.text()) + document.text();
+    String text = TextFile.mark(was.text()) + document.text();
     if (!conflicts.isEmpty() || text.equals(was.text())) {
       return new Outcome(was, conflicts);
     }

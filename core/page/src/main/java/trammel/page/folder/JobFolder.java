@@ -1,9 +1,6 @@
 package trammel.page.folder;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -16,14 +13,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.SafeFile;
 import trammel.reading.tree.DocumentFormat;
-import trammel.reading.tree.DocumentReader;
 
 /**
  * The folder of jobs that the page works in. Only files that lie in the folder itself are read and
  * written: no name leads out of it, and no link does.
  */
 public final class JobFolder {
-  private static final String MARK = "\ufeff";
+  private static final String KIND = "job file";
   private static final int LONGEST_NAME = 120;
 
   private final Path folder;
@@ -109,24 +105,7 @@ public final class JobFolder {
    * @throws Refused if there is none
    */
   public JobText read(String name) {
-    return JobText.of(name, text(file(name)));
-  }
-
-  private static String text(Path file) {
-    try {
-      if (Files.size(file) > DocumentReader.LARGEST_BYTES) {
-        throw new Refused(422, file.getFileName() + " is too large for a job file.");
-      }
-      return StandardCharsets.UTF_8
-          .newDecoder()
-          .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-          .toString();
-    } catch (CharacterCodingException other) {
-      throw new Refused(
-          422, file.getFileName() + " is not text in UTF-8: save it as UTF-8 in your editor.");
-    } catch (IOException unread) {
-      throw CommandFailure.couldNotRead(file, unread);
-    }
+    return JobText.of(name, TextFile.read(file(name), KIND));
   }
 
   /**
@@ -139,7 +118,7 @@ public final class JobFolder {
    */
   public JobText write(JobText was, String text) {
     Path file = file(was.name());
-    if (!text(file).equals(was.text())) {
+    if (!TextFile.read(file, KIND).equals(was.text())) {
       throw new Refused(409, was.name() + " was changed by another program at this moment.");
     }
     SafeFile.write(file, text);
@@ -165,15 +144,5 @@ public final class JobFolder {
   /** What whoever changes a job holds, so that changes come one after the other. */
   public Object lock(String name) {
     return locks.computeIfAbsent(name, any -> new Object());
-  }
-
-  /** A text without the mark that some editors put before it. */
-  public static String withoutMark(String text) {
-    return text.startsWith(MARK) ? text.substring(MARK.length()) : text;
-  }
-
-  /** The mark that stands before a text; empty if none does. */
-  public static String mark(String text) {
-    return text.startsWith(MARK) ? MARK : "";
   }
 }

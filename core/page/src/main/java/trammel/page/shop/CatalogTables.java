@@ -56,8 +56,7 @@ final class CatalogTables implements ShopTable {
   }
 
   private WholeCatalog whole(Path own) {
-    boolean there = Files.isDirectory(own) && !OwnCatalog.in(own).texts().isEmpty();
-    List<Path> shop = there ? List.of(own) : List.of();
+    List<Path> shop = OwnCatalog.isIn(own) ? List.of(own) : List.of();
     return WholeCatalog.of(bench.catalogReader(shop), shop);
   }
 

@@ -1,26 +1,24 @@
 package trammel.page.shop;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Currency;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.SafeFile;
 import trammel.page.folder.Edit;
-import trammel.page.folder.JobFolder;
 import trammel.page.folder.Refused;
+import trammel.page.folder.TextFile;
 import trammel.planning.catalog.CatalogFields;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.DocumentFormat;
-import trammel.reading.tree.DocumentReader;
 import trammel.reading.tree.Location;
 import trammel.reading.tree.ObjectNode;
 import trammel.reading.tree.TextNode;
@@ -33,68 +31,72 @@ import trammel.reading.tree.WrittenDocument;
  */
 final class OwnCatalog {
   private static final String NEW_FILE = "page";
+  private static final String KIND = "catalog file";
 
   private final Path folder;
   private final Map<String, String> read;
-  private final Map<String, String> texts;
+  private final Map<String, WrittenDocument> documents = new TreeMap<>();
 
-  private OwnCatalog(Path folder, Map<String, String> read, Map<String, String> texts) {
+  private OwnCatalog(Path folder, Map<String, String> read) {
     this.folder = folder;
     this.read = read;
-    this.texts = texts;
+    read.forEach(this::put);
   }
 
   /**
    * The catalog in a folder; one without a file where there is no folder yet.
    *
    * @throws Refused if a file of it cannot be read
+   * @throws trammel.reading.tree.BadInputException if one is no document
    */
   static OwnCatalog in(Path folder) {
-    Map<String, String> texts = new TreeMap<>();
+    Map<String, String> read = new TreeMap<>();
+    for (Path file : files(folder)) {
+      read.put(file.getFileName().toString(), TextFile.read(file, KIND));
+    }
+    return new OwnCatalog(folder, read);
+  }
+
+  /** Whether a folder has a file that is of a catalog by its name. */
+  static boolean isIn(Path folder) {
+    return !files(folder).isEmpty();
+  }
+
+  private static List<Path> files(Path folder) {
+    List<Path> files = new ArrayList<>();
     if (Files.isDirectory(folder)) {
-      try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
-        for (Path file : files) {
-          String name = file.getFileName().toString();
-          if (DocumentFormat.ofFileName(name).isPresent() && Files.isRegularFile(file)) {
-            texts.put(name, text(file));
+      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+        for (Path file : all) {
+          if (DocumentFormat.ofFileName(file.toString()).isPresent()
+              && Files.isRegularFile(file)) {
+            files.add(file);
           }
         }
       } catch (IOException unread) {
         throw CommandFailure.couldNotRead(folder, unread);
       }
     }
-    return new OwnCatalog(folder, texts, new TreeMap<>(texts));
+    return files;
   }
 
-  private static String text(Path file) throws IOException {
-    if (Files.size(file) > DocumentReader.LARGEST_BYTES) {
-      throw new Refused(422, file.getFileName() + " is too large for a catalog file.");
-    }
-    try {
-      return StandardCharsets.UTF_8
-          .newDecoder()
-          .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-          .toString();
-    } catch (CharacterCodingException other) {
-      throw new Refused(
-          422, file.getFileName() + " is not text in UTF-8: save it as UTF-8 in your editor.");
-    }
+  private void put(String name, String text) {
+    documents.put(name, WrittenDocument.of(name, TextFile.withoutMark(text)));
   }
 
   /** What each file says now, by its name. */
   Map<String, String> texts() {
+    Map<String, String> texts = new TreeMap<>();
+    documents.forEach(
+        (name, document) ->
+            texts.put(name, TextFile.mark(read.getOrDefault(name, "")) + document.text()));
     return texts;
-  }
-
-  private WrittenDocument document(String name) {
-    return WrittenDocument.of(name, JobFolder.withoutMark(texts.get(name)));
   }
 
   /** The file that has something at a path; empty if none has. */
   Optional<String> holding(String path) {
-    for (String name : texts.keySet()) {
+    for (String name : documents.keySet()) {
       Location where = new Location(name, 0, 0, path);
-      if (new TreeEdit(where).find(document(name).root()).isPresent()) {
+      if (new TreeEdit(where).find(root(name)).isPresent()) {
         return Optional.of(name);
       }
     }
@@ -103,7 +105,7 @@ final class OwnCatalog {
 
   /** What a file says. */
   ObjectNode root(String name) {
-    return document(name).root();
+    return documents.get(name).root();
   }
 
   /**
@@ -118,13 +120,15 @@ final class OwnCatalog {
     if (holding.isPresent()) {
       return holding.get();
     }
-    for (String name : texts.keySet()) {
+    for (String name : documents.keySet()) {
       if (root(name).findObject(section).isPresent() && units(name) == units) {
         return name;
       }
     }
     String name = NEW_FILE + (units == UnitSystem.US ? "" : "-" + units.word()) + ".yaml";
-    texts.computeIfAbsent(name, any -> head(units, currency));
+    if (!documents.containsKey(name)) {
+      put(name, head(units, currency));
+    }
     return name;
   }
 
@@ -147,17 +151,17 @@ final class OwnCatalog {
 
   /** Makes a change in the text of a file. */
   void change(String name, Edit edit) {
-    WrittenDocument document = document(name);
-    document =
+    WrittenDocument document = documents.get(name);
+    documents.put(
+        name,
         edit.to().isPresent()
             ? document.with(edit.path(), edit.to().get())
-            : document.without(edit.path());
-    texts.put(name, JobFolder.mark(texts.get(name)) + document.text());
+            : document.without(edit.path()));
   }
 
   /** True if anything is other than it was read. */
   boolean isChanged() {
-    return !texts.equals(read);
+    return !texts().equals(read);
   }
 
   /**
@@ -167,9 +171,11 @@ final class OwnCatalog {
    *     then
    */
   void write() {
-    texts.forEach(
+    Map<String, String> changed = texts();
+    changed.entrySet().removeIf(file -> file.getValue().equals(read.get(file.getKey())));
+    changed.forEach(
         (name, text) -> {
-          if (!text.equals(read.get(name)) && !isAsRead(name)) {
+          if (!isAsRead(name)) {
             throw new Refused(
                 409,
                 "catalog/"
@@ -183,22 +189,13 @@ final class OwnCatalog {
     } catch (IOException refused) {
       throw CommandFailure.couldNotWrite(folder, refused);
     }
-    texts.forEach(
-        (name, text) -> {
-          if (!text.equals(read.get(name))) {
-            SafeFile.write(folder.resolve(name), text);
-          }
-        });
+    changed.forEach((name, text) -> SafeFile.write(folder.resolve(name), text));
   }
 
   private boolean isAsRead(String name) {
     Path file = folder.resolve(name);
-    try {
-      return read.containsKey(name)
-          ? Files.isRegularFile(file) && text(file).equals(read.get(name))
-          : !Files.exists(file, LinkOption.NOFOLLOW_LINKS);
-    } catch (IOException unread) {
-      throw CommandFailure.couldNotRead(file, unread);
-    }
+    return read.containsKey(name)
+        ? Files.isRegularFile(file) && TextFile.read(file, KIND).equals(read.get(name))
+        : !Files.exists(file, LinkOption.NOFOLLOW_LINKS);
   }
 }

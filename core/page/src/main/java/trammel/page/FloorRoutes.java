@@ -112,20 +112,18 @@ final class FloorRoutes {
 
   private List<Object> signed(
       Request request, FormFile form, FitUpSheet sheet, Optional<TackReport> report) {
-    SignOffs signOffs = signOffs(request);
+    Map<String, SignOffs.SignOff> signOffs = signOffs(request).byBracket();
     List<Object> rows = new ArrayList<>();
     for (SignOffs.Bracket bracket : SignOffs.brackets(sheet, form)) {
       Map<String, Object> row = new LinkedHashMap<>();
       row.put("bracket", bracket.name());
-      bracket.open(report).ifPresent(why -> row.put("not_yet", why));
-      signOffs
-          .of(bracket)
-          .ifPresent(
-              signed -> {
-                row.put("by", signed.by());
-                row.put("on", signed.on());
-                row.put("holds", signed.readings().equals(bracket.readings()));
-              });
+      bracket.notYet(report).ifPresent(why -> row.put("not_yet", why));
+      SignOffs.SignOff signed = signOffs.get(bracket.name());
+      if (signed != null) {
+        row.put("by", signed.by());
+        row.put("on", signed.on());
+        row.put("holds", signed.readings().equals(bracket.readings()));
+      }
       rows.add(row);
     }
     return rows;
@@ -148,16 +146,17 @@ final class FloorRoutes {
               .findFirst()
               .orElseThrow(() -> new Refused(404, "The sheet has no such bracket."));
       String by = Plain.text(json, "by").strip();
-      Optional<String> open =
-          by.isEmpty() || form.isOld()
-              ? Optional.empty()
-              : bracket.open(report(study, judge, form));
-      if (form.isOld() || open.isPresent()) {
+      if (form.isOld()) {
         throw new Refused(
-            422,
-            form.isOld()
-                ? "The plan has changed since these readings: begin a new form first."
-                : bracket.name() + " cannot be signed off yet: " + open.get());
+            422, "The plan has changed since these readings: begin a new form first.");
+      }
+      if (!by.isEmpty()) {
+        bracket
+            .notYet(report(study, judge, form))
+            .ifPresent(
+                why -> {
+                  throw new Refused(422, bracket.name() + " cannot be signed off yet: " + why);
+                });
       }
       signOffs(request).sign(bracket, by);
     }

@@ -59,7 +59,7 @@ final class SignOffs {
     }
 
     /** Why it cannot be signed off yet; empty if it can. */
-    Optional<String> open(Optional<TackReport> report) {
+    Optional<String> notYet(Optional<TackReport> report) {
       if (missing > 0 || report.isEmpty()) {
         return Optional.of(missing + (missing == 1 ? " reading is" : " readings are") + " missing");
       }
@@ -101,7 +101,8 @@ final class SignOffs {
     return brackets;
   }
 
-  private Map<String, SignOff> all() {
+  /** The signatures, by the name of the bracket. */
+  Map<String, SignOff> byBracket() {
     Map<String, SignOff> all = new LinkedHashMap<>();
     if (Files.isRegularFile(file)) {
       List<CsvReader.Row> rows = CsvReader.rows(file);
@@ -114,11 +115,6 @@ final class SignOffs {
     return all;
   }
 
-  /** The signature of a bracket; empty if nobody has signed it off. */
-  Optional<SignOff> of(Bracket bracket) {
-    return Optional.ofNullable(all().get(bracket.name()));
-  }
-
   /**
    * Signs a bracket off on its readings as they are.
    *
@@ -128,7 +124,7 @@ final class SignOffs {
     if (by.length() > LONGEST_NAME || by.chars().anyMatch(Character::isISOControl)) {
       throw new Refused(422, "A name has up to " + LONGEST_NAME + " letters, in one line.");
     }
-    Map<String, SignOff> all = all();
+    Map<String, SignOff> all = byBracket();
     if (by.isEmpty()) {
       all.remove(bracket.name());
     } else {

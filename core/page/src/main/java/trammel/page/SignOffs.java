@@ -17,6 +17,7 @@ import trammel.page.folder.Refused;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.TackReport;
 import trammel.planning.fitup.Target;
+import trammel.reading.tree.PlainText;
 
 /**
  * Who has signed which bracket off after tacking, and on what readings, in a table beside the job
@@ -121,8 +122,8 @@ final class SignOffs {
    * @param by who signs; empty to take a signature back
    */
   void sign(Bracket bracket, String by) {
-    if (by.length() > LONGEST_NAME || by.chars().anyMatch(Character::isISOControl)) {
-      throw new Refused(422, "A name has up to " + LONGEST_NAME + " letters, in one line.");
+    if (by.length() > LONGEST_NAME || PlainText.troubleOfLine(by).isPresent()) {
+      throw new Refused(422, "A name has up to " + LONGEST_NAME + " letters that show, in one line.");
     }
     Map<String, SignOff> all = byBracket();
     if (by.isEmpty()) {

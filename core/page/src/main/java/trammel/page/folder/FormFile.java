@@ -10,6 +10,7 @@ import trammel.app.files.CsvReader;
 import trammel.app.files.CsvText;
 import trammel.app.files.FormMark;
 import trammel.app.files.SafeFile;
+import trammel.reading.tree.PlainText;
 
 /**
  * A form beside a job file, filled in cell by cell: the same table that a command writes and reads.
@@ -108,10 +109,17 @@ public final class FormFile {
    * Fills a line in, in place of what stood there.
    *
    * @param from what its user saw there
-   * @throws Refused if there is no such line, if somebody else has filled it in meanwhile, or if
-   *     the form is of an older plan
+   * @throws Refused if there is no such line, if somebody else has filled it in meanwhile, if the
+   *     form is of an older plan, or if a value could not be read back
    */
   public void fill(List<String> key, List<String> from, List<String> values) {
+    for (String value : values) {
+      PlainText.troubleOfLine(value)
+          .ifPresent(
+              trouble -> {
+                throw new Refused(422, "A cell holds what shows, in one line, not " + trouble + ".");
+              });
+    }
     if (isOld()) {
       throw new Refused(409, "The plan has changed since this form was begun: begin a new one.");
     }

@@ -1,18 +1,12 @@
 package trammel.page;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.page.folder.Plain;
-import trammel.page.folder.Refused;
 import trammel.page.http.Answer;
 import trammel.page.http.Request;
 import trammel.page.http.Routes;
 import trammel.page.shop.ShopTables;
-import trammel.reading.tree.DocumentNode;
-import trammel.reading.tree.ListNode;
-import trammel.reading.tree.ObjectNode;
 
 /** What is asked about the shop's own tables: looking at them, changing them, taking back. */
 final class TableRoutes {
@@ -65,34 +59,10 @@ final class TableRoutes {
 
   /** What a supplier's list would change, or has changed. */
   private Answer list(Request request) {
-    ObjectNode json = request.json();
-    boolean write = Plain.flag(json, "write");
-    Map<String, Object> answer = new LinkedHashMap<>();
-    tables.list(
-        lines(json),
-        Plain.text(json, "source"),
-        write,
-        (words, far) -> {
-          answer.put("words", words);
-          answer.put("far_off", far);
-        });
-    answer.put("written", write);
-    if (write) {
+    Map<String, Object> answer = tables.list(request.json());
+    if (Boolean.TRUE.equals(answer.get("written"))) {
       news.changed();
     }
     return Answer.json(answer);
-  }
-
-  private static List<List<String>> lines(ObjectNode json) {
-    List<List<String>> lines = new ArrayList<>();
-    if (json.find("lines").orElse(null) instanceof ListNode list) {
-      for (DocumentNode line : list.entries()) {
-        if (!(Plain.of(line) instanceof List<?> cells)) {
-          throw new Refused(400, "A list is lines of cells.");
-        }
-        lines.add(cells.stream().map(String::valueOf).toList());
-      }
-    }
-    return lines;
   }
 }

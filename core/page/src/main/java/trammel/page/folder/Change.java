@@ -1,5 +1,7 @@
 package trammel.page.folder;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import trammel.reading.tree.ObjectNode;
@@ -27,6 +29,13 @@ public record Change(String device, String label, String group, List<Edit> edits
    */
   public static Change of(String device, ObjectNode json, List<Edit> edits) {
     return new Change(device, label(json, "label"), label(json, "group"), edits, false);
+  }
+
+  /** The edits that take it back, the last first. */
+  public List<Edit> back() {
+    List<Edit> back = new ArrayList<>(edits.stream().map(Edit::reversed).toList());
+    Collections.reverse(back);
+    return back;
   }
 
   private static String label(ObjectNode json, String key) {

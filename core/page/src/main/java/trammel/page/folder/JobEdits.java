@@ -95,9 +95,7 @@ public final class JobEdits {
       if (change.isEmpty()) {
         return new Outcome(folder.read(name), List.of());
       }
-      List<Edit> back = new ArrayList<>(change.get().edits().stream().map(Edit::reversed).toList());
-      java.util.Collections.reverse(back);
-      Outcome outcome = apply(name, current(name, back), (after, edit) -> {});
+      Outcome outcome = apply(name, current(name, change.get().back()), (after, edit) -> {});
       book.mark(change.get(), true);
       return outcome;
     }

@@ -83,6 +83,29 @@ final class Cells {
   }
 
   /**
+   * Lines of cells; none where nothing is given.
+   *
+   * @throws Refused if it is no list of lists
+   */
+  static List<List<String>> lines(Optional<DocumentNode> given) {
+    List<List<String>> lines = new ArrayList<>();
+    for (DocumentNode line : entries(given)) {
+      lines.add(entries(Optional.of(line)).stream().map(Cells::text).toList());
+    }
+    return lines;
+  }
+
+  private static List<DocumentNode> entries(Optional<DocumentNode> given) {
+    if (given.isEmpty()) {
+      return List.of();
+    }
+    if (given.get() instanceof ListNode list) {
+      return list.entries();
+    }
+    throw new Refused(400, "A table is a list of lines, and a line a list of cells.");
+  }
+
+  /**
    * What a cell, or the cells of a new line, are to be written as.
    *
    * @param field the field, or the group of fields of a line

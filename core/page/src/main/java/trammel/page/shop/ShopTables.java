@@ -2,12 +2,10 @@ package trammel.page.shop;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import trammel.app.desk.Workbench;
 import trammel.app.rack.RackFile;
 import trammel.page.bench.Bench;
@@ -15,6 +13,7 @@ import trammel.page.folder.Change;
 import trammel.page.folder.ChangeBook;
 import trammel.page.folder.Edit;
 import trammel.page.folder.JobEdits;
+import trammel.page.folder.Plain;
 import trammel.page.folder.Refused;
 import trammel.planning.learning.LearnedHours;
 import trammel.reading.tree.Location;
@@ -26,7 +25,7 @@ import trammel.reading.tree.TreeEdit;
  * device can take back its own.
  */
 public final class ShopTables {
-  private final Path book;
+  private final Path folder;
   private final CatalogTables catalog;
   private final StockTable stock;
   private final PriceTable prices;
@@ -37,10 +36,10 @@ public final class ShopTables {
    */
   public ShopTables(Path jobs, Bench bench) {
     this.bench = bench;
-    book = jobs.resolve("catalog");
-    catalog = new CatalogTables(book, bench);
+    folder = jobs.resolve("catalog");
+    catalog = new CatalogTables(folder, bench);
     stock = new StockTable(bench);
-    prices = new PriceTable(book, bench);
+    prices = new PriceTable(folder, bench);
   }
 
   /** Terms, suppliers, extras, operations with their learned hours, limits and practice. */
@@ -73,7 +72,7 @@ public final class ShopTables {
 
   private Map<String, Object> steps(String device) {
     bench.refresh();
-    ChangeBook changes = ChangeBook.of(book);
+    ChangeBook changes = ChangeBook.of(folder);
     Map<String, Object> json = new LinkedHashMap<>();
     changes.toUndo(device).ifPresent(change -> json.put("undo", change.label()));
     changes.toRedo(device).ifPresent(change -> json.put("redo", change.label()));
@@ -103,7 +102,7 @@ public final class ShopTables {
     if (conflicts.isEmpty()) {
       List<Edit> noted = table.make(edits);
       if (!noted.isEmpty()) {
-        ChangeBook.of(book).add(Change.of(device, json, noted));
+        ChangeBook.of(folder).add(Change.of(device, json, noted));
       }
     }
     return conflicts;
@@ -128,22 +127,19 @@ public final class ShopTables {
 
   /** Takes the last change of a device back, as far as nobody has changed the same since. */
   public synchronized void undo(String device) {
-    ChangeBook changes = ChangeBook.of(book);
+    ChangeBook changes = ChangeBook.of(folder);
     changes
         .toUndo(device)
         .ifPresent(
             change -> {
-              List<Edit> back =
-                  new ArrayList<>(change.edits().stream().map(Edit::reversed).toList());
-              Collections.reverse(back);
-              table(back).repeat(back);
+              table(change.edits()).repeat(change.back());
               changes.mark(change, true);
             });
   }
 
   /** Makes the change again that a device took back last. */
   public synchronized void redo(String device) {
-    ChangeBook changes = ChangeBook.of(book);
+    ChangeBook changes = ChangeBook.of(folder);
     changes
         .toRedo(device)
         .ifPresent(
@@ -156,12 +152,18 @@ public final class ShopTables {
   /**
    * Looks at a supplier's list that was pasted, or takes it in.
    *
-   * @param lines its lines, headings first
-   * @param told takes the words and whether a price is far off
+   * @param json its {@code lines}, headings first, its {@code source}, and {@code write} to take it
+   *     in
+   * @return what it changes, in words
    */
-  public synchronized void list(
-      List<List<String>> lines, String source, boolean write, BiConsumer<String, Boolean> told) {
-    PriceTable.Taken taken = prices.list(lines, source, write);
-    told.accept(taken.headings() + taken.changes(), taken.far());
+  public synchronized Map<String, Object> list(ObjectNode json) {
+    boolean write = Plain.flag(json, "write");
+    PriceTable.Taken taken =
+        prices.list(Cells.lines(json.find("lines")), Plain.text(json, "source"), write);
+    Map<String, Object> answer = new LinkedHashMap<>();
+    answer.put("words", taken.headings() + taken.changes());
+    answer.put("far_off", taken.far());
+    answer.put("written", write);
+    return answer;
   }
 }

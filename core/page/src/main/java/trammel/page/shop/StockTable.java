@@ -13,7 +13,6 @@ import trammel.app.rack.RackFile;
 import trammel.ledger.Ledger;
 import trammel.page.bench.Bench;
 import trammel.page.folder.Edit;
-import trammel.page.folder.Plain;
 import trammel.page.folder.Refused;
 import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
@@ -66,7 +65,7 @@ final class StockTable implements ShopTable {
     return cells;
   }
 
-  private static DocumentNode node(List<List<String>> lines) {
+  private static Optional<DocumentNode> node(List<List<String>> lines) {
     List<DocumentNode> rows = new ArrayList<>();
     for (List<String> line : lines) {
       rows.add(
@@ -74,19 +73,20 @@ final class StockTable implements ShopTable {
               NOWHERE,
               line.stream().<DocumentNode>map(cell -> new TextNode(NOWHERE, cell)).toList()));
     }
-    return new ListNode(NOWHERE, rows);
+    return Optional.of(new ListNode(NOWHERE, rows));
   }
 
-  private static Optional<DocumentNode> whole(Optional<DocumentNode> given) {
-    return given.isEmpty() ? Optional.of(node(List.of())) : given;
-  }
-
-  private boolean is(Optional<DocumentNode> lines, List<List<String>> now) {
-    return Edit.same(whole(lines), Optional.of(node(now)));
+  private static boolean is(Optional<DocumentNode> lines, List<List<String>> now) {
+    return Cells.lines(lines).equals(now);
   }
 
   @Override
   public List<Conflict> conflicts(List<Edit> asked) {
+    for (Edit edit : asked) {
+      if (!edit.path().equals(PATH)) {
+        throw new Refused(422, "There is no cell '" + edit.path() + "': the stock is one.");
+      }
+    }
     List<List<String>> now = lines();
     return asked.stream()
         .filter(edit -> !is(edit.from(), now) && !is(edit.to(), now))
@@ -99,8 +99,8 @@ final class StockTable implements ShopTable {
     List<Edit> noted = new ArrayList<>();
     for (Edit edit : asked) {
       List<List<String>> before = lines();
-      take(whole(edit.to()).orElseThrow(), before);
-      noted.add(new Edit(PATH, Optional.of(node(before)), Optional.of(node(lines()))));
+      take(Cells.lines(edit.to()), before);
+      noted.add(new Edit(PATH, node(before), node(lines())));
     }
     return noted;
   }
@@ -110,16 +110,14 @@ final class StockTable implements ShopTable {
     for (Edit edit : noted) {
       List<List<String>> now = lines();
       if (is(edit.from(), now)) {
-        take(whole(edit.to()).orElseThrow(), now);
+        take(Cells.lines(edit.to()), now);
       }
     }
   }
 
-  private void take(DocumentNode lines, List<List<String>> seen) {
+  private void take(List<List<String>> lines, List<List<String>> seen) {
     Csv csv = new Csv().row(RackFile.COLUMNS.toArray());
-    for (Object line : (List<?>) Plain.of(lines)) {
-      csv.row(((List<?>) line).stream().map(cell -> CsvText.safe(String.valueOf(cell))).toArray());
-    }
+    lines.forEach(line -> csv.row(line.stream().map(CsvText::safe).toArray()));
     TableReader tables = new TableReader(bench.catalog(), new QuantityPrinter(UnitSystem.US));
     List<CsvReader.Row> rows;
     try {

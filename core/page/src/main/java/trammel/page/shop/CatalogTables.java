@@ -65,6 +65,7 @@ final class CatalogTables implements ShopTable {
     ObjectNode root = now().root();
     List<Conflict> conflicts = new ArrayList<>();
     for (Edit edit : asked) {
+      requireShown(edit.path());
       Field<?> field = Cells.field(edit.path());
       Optional<DocumentNode> there = edit.now(root).filter(node -> !(node instanceof EmptyNode));
       boolean seen = Cells.text(there).equals(Cells.text(edit.from()));
@@ -75,6 +76,15 @@ final class CatalogTables implements ShopTable {
       }
     }
     return conflicts;
+  }
+
+  /** A price in the section of what it is of would not count where a supplier's list has one. */
+  private static void requireShown(String path) {
+    String section = TreeEdit.steps(new Location("change", 0, 0, path)).get(0);
+    if (!TablesJson.isShown(section)) {
+      throw new Refused(
+          422, "There is no table '" + section + "'. Prices are changed in the table Prices.");
+    }
   }
 
   @Override
@@ -119,11 +129,7 @@ final class CatalogTables implements ShopTable {
   private String fileFor(String path, OwnCatalog own, WholeCatalog whole) {
     List<String> steps = TreeEdit.steps(new Location("change", 0, 0, path));
     String section = steps.get(0);
-    boolean single =
-        Cells.section(section)
-                .orElseThrow(() -> new Refused(422, "There is no table '" + section + "'."))
-                .kind()
-            == FieldKind.SECTION;
+    boolean single = Cells.section(section).orElseThrow().kind() == FieldKind.SECTION;
     String entry = WholeCatalog.path(section, single ? "" : steps.get(1));
     return own.fileFor(section, entry, whole.unitsOf(entry), bench.catalog().currency());
   }

@@ -48,6 +48,11 @@ final class TablesJson {
     this.learned = learned;
   }
 
+  /** Whether the page has a table of a section. */
+  static boolean isShown(String section) {
+    return SHOWN.containsKey(section);
+  }
+
   /** All tables. */
   List<Object> tables() {
     List<Object> tables = new ArrayList<>();

@@ -14,6 +14,9 @@ import trammel.reading.tree.WrittenDocument;
  * it is written.
  */
 public final class JobEdits {
+  /** More than the largest table has on one screen. */
+  private static final int MOST_EDITS = 2000;
+
   private final JobFolder folder;
 
   /**
@@ -54,10 +57,22 @@ public final class JobEdits {
     void check(ObjectNode after, Edit edit);
   }
 
-  /** The edits of a request. */
+  /**
+   * The edits of a request.
+   *
+   * @throws Refused if they are too many, or one is none
+   */
   public static List<Edit> edits(ObjectNode json) {
     List<Edit> edits = new ArrayList<>();
     if (json.find("edits").orElse(null) instanceof ListNode list) {
+      if (list.entries().size() > MOST_EDITS) {
+        throw new Refused(
+            422,
+            list.entries().size()
+                + " cells at once are too many: paste at most "
+                + MOST_EDITS
+                + " of them.");
+      }
       for (DocumentNode node : list.entries()) {
         if (!(node instanceof ObjectNode object)) {
           throw new Refused(400, "An edit is a path with what was there and what is to be there.");

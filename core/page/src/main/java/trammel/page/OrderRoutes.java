@@ -3,6 +3,7 @@ package trammel.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trammel.app.commands.OrderCommand;
 import trammel.page.bench.Bench;
 import trammel.page.folder.JobFolder;
@@ -59,11 +60,20 @@ final class OrderRoutes {
     command.prepare(bench.reading());
     Map<String, Object> answer = Errand.run(command, words, "order");
     answer.put("folder", out(names));
+    answer.put("placed", place && !isHeld(answer.get("order"), names, json));
     if (place) {
       bench.readAnew();
       news.changed();
     }
     return Answer.json(answer);
+  }
+
+  /** With a job that cannot be used, or takes from the rack for one that a check stops, all stays. */
+  private static boolean isHeld(Object order, List<String> names, ObjectNode json) {
+    Map<?, ?> said = (Map<?, ?>) order;
+    boolean leftOut = ((List<?>) said.get("jobs")).size() < names.size();
+    boolean stopped = !((List<?>) said.get("stops")).isEmpty();
+    return leftOut || stopped && Plain.flag(json, "rack") && !Plain.flag(json, "anyway");
   }
 
   /** A folder for each choice of jobs, since the papers of one never replace those of another. */
@@ -86,6 +96,9 @@ final class OrderRoutes {
     }
     if (jobs.isEmpty()) {
       throw new Refused(400, "An order needs a job, or several.");
+    }
+    if (Set.copyOf(jobs).size() < jobs.size()) {
+      throw new Refused(400, "An order names each job once.");
     }
     return jobs;
   }

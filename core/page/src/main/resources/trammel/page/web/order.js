@@ -15,7 +15,7 @@ export function Order() {
   const ask = async (more) => {
     busy.value++;
     try {
-      setMade({ ...(await post('/api/order', { jobs: chosen, rack, ...more })), placed: !!more.place });
+      setMade(await post('/api/order', { jobs: chosen, rack, ...more }));
       setRefused('');
     } catch (error) {
       setMade(null);

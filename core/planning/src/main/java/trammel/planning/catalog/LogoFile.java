@@ -31,7 +31,7 @@ final class LogoFile {
    */
   static Optional<Path> of(String name, Location where, Problems problems) {
     Optional<Path> found = resolved(name, where);
-    String trouble = found.isEmpty() ? "not the name of a file" : trouble(found.get());
+    String trouble = found.isEmpty() ? "not the name of a file there" : trouble(found.get());
     if (trouble.isEmpty()) {
       return found;
     }
@@ -45,7 +45,11 @@ final class LogoFile {
 
   private static Optional<Path> resolved(String name, Location where) {
     try {
-      return Optional.of(Path.of(where.file()).resolveSibling(name));
+      Path file = Path.of(where.file()).resolveSibling(name);
+      Path folder = Path.of(where.file()).toAbsolutePath().normalize().getParent();
+      // A picture from anywhere else is none that whoever fills the catalog in may show.
+      boolean beside = file.toAbsolutePath().normalize().startsWith(folder);
+      return beside ? Optional.of(file) : Optional.empty();
     } catch (InvalidPathException unwritable) {
       return Optional.empty();
     }

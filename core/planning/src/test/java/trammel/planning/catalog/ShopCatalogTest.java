@@ -112,6 +112,14 @@ class ShopCatalogTest {
         new Promises(Optional.of(10), Optional.of("a year"), Optional.of("by letter")),
         shop.promises());
     assertEquals(Promises.NONE, STANDARD.shop().promises());
+    Path above = Files.write(own.resolveSibling(own.getFileName() + ".png"), png);
+    for (String name : List.of("../" + above.getFileName(), above.toAbsolutePath().toString())) {
+      String other = text.replace("mark.png", name.replace("\\", "/"));
+      BadInputException away =
+          assertThrows(BadInputException.class, () -> with("shop.json", other), name);
+      assertTrue(away.getMessage().contains("beside the catalog"), away.getMessage());
+    }
+    Files.delete(above);
     Files.writeString(own.resolve("mark.png"), "<svg/>");
     BadInputException refused =
         assertThrows(BadInputException.class, () -> with("shop.json", text));

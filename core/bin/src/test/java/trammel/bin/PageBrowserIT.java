@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.NumberFormat;
@@ -21,8 +20,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-import trammel.app.desk.EarlyReading;
-import trammel.app.desk.Installation;
 import trammel.page.Page;
 
 /**
@@ -54,10 +51,7 @@ class PageBrowserIT {
   }
 
   private static Page serve(Path folder, int port) throws IOException {
-    return new Page(
-        folder,
-        EarlyReading.start(new Installation(copy.home())),
-        new Page.Settings(InetAddress.getLoopbackAddress(), port, List.of(), false));
+    return ServedPage.of(copy, folder, ServedPage.settings(port, List.of(), false));
   }
 
   @AfterAll

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,8 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import trammel.app.desk.EarlyReading;
-import trammel.app.desk.Installation;
 import trammel.page.Page;
 
 /** What the page's server answers, with the plugins and the catalog of an installed copy. */
@@ -35,11 +32,7 @@ class PageIT {
     jobs = Files.createDirectory(shop.resolve("jobs"));
     Workbench.copy(copy.home().resolve("catalogs/demo/catalog"), jobs.resolve("catalog"));
     Files.writeString(shop.resolve("secret.yaml"), "secret: yes\n");
-    page =
-        new Page(
-            jobs,
-            EarlyReading.start(new Installation(copy.home())),
-            new Page.Settings(InetAddress.getLoopbackAddress(), 0, List.of(), false));
+    page = ServedPage.of(copy, jobs);
   }
 
   @AfterAll
@@ -53,11 +46,11 @@ class PageIT {
   }
 
   private static PageRequest get(String path) {
-    return PageRequest.own(page.port(), page.key(), "GET", path, "");
+    return ServedPage.get(page, path);
   }
 
   private static PageRequest post(String path, String body) {
-    return PageRequest.own(page.port(), page.key(), "POST", path, body);
+    return ServedPage.post(page, path, body);
   }
 
   private static Tree answered(PageRequest request) throws IOException {
@@ -393,10 +386,7 @@ class PageIT {
     PageRequest enter = post("/api/enter", "{\"code\": \"000000\"}").without("X-Trammel-Key");
     assertEquals(403, enter.send().status(), "no other device is let in unless that was asked for");
     try (Page lan =
-        new Page(
-            jobs,
-            EarlyReading.start(new Installation(copy.home())),
-            new Page.Settings(InetAddress.getLoopbackAddress(), 0, List.of("10.0.0.9"), true))) {
+        ServedPage.of(copy, jobs, ServedPage.settings(0, List.of("10.0.0.9"), true))) {
       PageRequest tablet =
           PageRequest.own(
                   lan.port(), "", "POST", "/api/enter", "{\"code\": \"" + lan.code() + "\"}")

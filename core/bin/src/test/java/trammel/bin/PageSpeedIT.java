@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,8 +16,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import trammel.app.desk.EarlyReading;
-import trammel.app.desk.Installation;
 import trammel.page.Page;
 
 /** How long one waits for the page; the figures of docs/performance.md. */
@@ -36,11 +33,7 @@ class PageSpeedIT {
     copy = InstalledCopy.unpackedInto(shop);
     Path jobs = Files.createDirectory(shop.resolve("jobs"));
     Files.copy(copy.demoJob("pickup"), jobs.resolve("pickup.yaml"));
-    page =
-        new Page(
-            jobs,
-            EarlyReading.start(new Installation(copy.home())),
-            new Page.Settings(InetAddress.getLoopbackAddress(), 0, List.of(), false));
+    page = ServedPage.of(copy, jobs);
   }
 
   @AfterAll

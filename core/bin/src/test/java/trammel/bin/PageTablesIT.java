@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,8 +17,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import trammel.app.desk.EarlyReading;
-import trammel.app.desk.Installation;
 import trammel.page.Page;
 
 /** The shop's own figures as tables: what is entered stands in its own catalog and its ledger. */
@@ -38,11 +35,7 @@ class PageTablesIT {
     terms = jobs.resolve("catalog/shop.json");
     Files.createDirectory(jobs.resolve("catalog"));
     writeCatalog();
-    page =
-        new Page(
-            jobs,
-            EarlyReading.start(new Installation(copy.home())),
-            new Page.Settings(InetAddress.getLoopbackAddress(), 0, List.of(), false));
+    page = ServedPage.of(copy, jobs);
   }
 
   @AfterAll
@@ -66,11 +59,11 @@ class PageTablesIT {
   }
 
   private static PageRequest.Answered post(String path, String body) throws IOException {
-    return PageRequest.own(page.port(), page.key(), "POST", path, body).send();
+    return ServedPage.post(page, path, body).send();
   }
 
   private static Tree get(String path) throws IOException {
-    PageRequest.Answered answer = PageRequest.own(page.port(), page.key(), "GET", path, "").send();
+    PageRequest.Answered answer = ServedPage.get(page, path).send();
     assertEquals(200, answer.status(), answer.body());
     return answer.json();
   }

@@ -302,8 +302,8 @@ class PageBrowserIT {
     Path own = jobs.resolve("catalog/shop.json");
     String before = Files.readString(own);
     browser.go(address(page, "")).press("The shop").find("[data-cell='shop.labour_rate']");
-    paste("shop.labour_rate", "$112.50\n30\nin-rate\nforty");
-    browser.says(".grid .wrong .problem", "forty");
+    paste("shop.labour_rate", "$112.50\n30\nin-rate\n<b>forty</b>");
+    browser.says(".grid .wrong .problem", "<b>forty</b>");
     assertEquals(before, Files.readString(own), "not one of them while one cannot be");
     assertEquals(List.of(), browser.barriers());
     keepPicture("page-shop");

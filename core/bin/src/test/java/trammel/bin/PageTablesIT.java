@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -209,6 +210,122 @@ class PageTablesIT {
     assertTrue(Files.readString(jobs.resolve("catalog/prices.json")).contains("6.95"));
   }
 
+  @Test
+  void aDeviceTakesBackItsOwnChangesAndNoneThatAnotherHasMadeSince() throws Exception {
+    String before = Files.readString(terms);
+    done(change(edit("shop.labour_rate", "\"105.00\"", "\"112.50\"")));
+    done(other("edit", "{\"edits\": [" + edit("shop.wage_rate", "\"41.50\"", "\"43\"") + "]}"));
+    done(other("undo", "{}"));
+    String mine = before.replace("105.00", "112.50");
+    assertEquals(mine, Files.readString(terms), "its own, and no more");
+    done(other("undo", "{}"));
+    assertEquals(mine, Files.readString(terms), "it has no other");
+    String twice = edit("shop.labour_rate", "\"112.50\"", "\"120.00\"");
+    done(other("edit", "{\"edits\": [" + twice + "]}"));
+    done(post("/api/tables/undo", "{}"));
+    assertEquals(before.replace("105.00", "120.00"), Files.readString(terms));
+  }
+
+  private static PageRequest.Answered other(String what, String body) throws IOException {
+    return ServedPage.post(page, "/api/tables/" + what, body)
+        .with("X-Trammel-Device", "another")
+        .send();
+  }
+
+  // Nonsense
+
+  private static void refused(int status, String path, String body) throws IOException {
+    PageRequest.Answered answer = post(path, body);
+    String told = path + " " + body.substring(0, Math.min(200, body.length()));
+    assertEquals(status, answer.status(), told + ": " + answer.body());
+    assertFalse(answer.body().contains("Exception"), answer.body());
+  }
+
+  @Test
+  void nonsenseInATableIsRefusedInWordsAndNothingIsWritten() throws Exception {
+    String before = Files.readString(terms);
+    Files.copy(jobs.resolve("catalog/logo.png"), jobs.resolve("away.png"));
+    for (String one :
+        List.of(
+            "7",
+            edit("stock", "[]", "\"all\""),
+            edit("stock", "[]", "[7]"),
+            edit("stock", "7", "[]"),
+            edit("shop.wage_rate", "\"41.50\"", "1") + ", " + edit("stock", "[]", "[]"))) {
+      refused(400, "/api/tables/edit", "{\"edits\": [" + one + "]}");
+    }
+    for (String one :
+        List.of(
+            edit("", "null", "1"),
+            edit("../shop.labour_rate", "null", "1"),
+            edit("no.such", "null", "1"),
+            edit("shop.labour_rate", "\"105.00\"", "[[[1]]]"),
+            edit("shop.logo", "\"logo.png\"", "\"../away.png\""),
+            edit("shop.logo", "\"logo.png\"", "\"" + jobs.resolve("away.png") + "\""),
+            edit("shop.change_rule", "null", "\"" + "x".repeat(100_000) + "\""),
+            edit("items.jam-nut-0.750-16.price", "null", "1"),
+            edit("stock[0].length", "[]", "[]"),
+            edit("stock", "[]", "[[\"stick\", \"../../x\", \"S\", \"1 in\", \"\", \"\"]]"),
+            edit("stock", "[]", "[[\"bin\", \"jam-nut-0.750-16\", \"\", \"\", \"\", \"1e9\"]]"),
+            edit("prices", "null", "\"1\""),
+            edit("prices.\\\"../x\\\"", "null", "\"1\""),
+            String.join(", ", Collections.nCopies(2001, edit("shop.name", "null", "1"))))) {
+      refused(422, "/api/tables/edit", "{\"edits\": [" + one + "]}");
+    }
+    Files.delete(jobs.resolve("away.png"));
+    assertEquals(before, Files.readString(terms));
+    assertFalse(Files.exists(jobs.resolve("catalog/page.yaml")));
+    assertEquals("[]", get("/api/tables/stock").at("lines").value().toString());
+  }
+
+  @Test
+  void aPriceOrListThatNoCatalogTakesIsRefusedAndThePricesStay() throws Exception {
+    String path = "prices.\"jam-nut-0.750-16\"";
+    String now = (String) cell(get("/api/tables/prices"), path).get("value");
+    for (String price : List.of("", "-1", "1e3", "10000001", "<b>7</b>", "\\u202e7", "9".repeat(400))) {
+      refused(
+          422,
+          "/api/tables/edit",
+          "{\"edits\": ["
+              + edit(path.replace("\"", "\\\""), "\"" + now + "\"", "\"" + price + "\"")
+              + "]}");
+    }
+    String list = "{\"lines\": %s, \"source\": \"%s\", \"write\": true}";
+    String line = "[[\"Item\", \"Price\"], [\"jam-nut-0.750-16\", \"%s\"]]";
+    String list6 = line.formatted("6.95");
+    refused(400, "/api/tables/prices/list", list.formatted("\"Item\"", "list"));
+    refused(400, "/api/tables/prices/list", list.formatted("[\"Item\"]", "list"));
+    refused(422, "/api/tables/prices/list", list.formatted("[]", "list"));
+    refused(422, "/api/tables/prices/list", list.formatted(line.formatted("99999999999"), "list"));
+    refused(422, "/api/tables/prices/list", list.formatted(list6, ""));
+    refused(422, "/api/tables/prices/list", list.formatted(list6, "x".repeat(201)));
+    refused(422, "/api/tables/prices/list", list.formatted(list6, "a\\u0007b"));
+    assertFalse(Files.exists(jobs.resolve("catalog/prices.json")));
+    assertEquals(now, cell(get("/api/tables/prices"), path).get("value"));
+  }
+
+  @Test
+  void anOrderOfNonsenseIsRefusedAndOneWithAJobThatCannotBeUsedIsNotPlaced() throws Exception {
+    Files.writeString(shop.resolve("secret.yaml"), "secret: yes\n");
+    for (String names :
+        List.of("[]", "7", "[7]", "[\"../secret.yaml\"]", "[\"sedan.yaml\", \"sedan.yaml\"]")) {
+      refused(400, "/api/order", "{\"jobs\": " + names + "}");
+    }
+    refused(404, "/api/order", "{\"jobs\": [\"none.yaml\"]}");
+    refused(
+        400, "/api/order", "{\"jobs\": [" + "\"sedan.yaml\", ".repeat(5000) + "\"sedan.yaml\"]}");
+    Path broken = Files.writeString(jobs.resolve("broken.yaml"), "job: 7\n");
+    Tree held =
+        post(
+                "/api/order",
+                "{\"jobs\": [\"sedan.yaml\", \"broken.yaml\"], \"place\": true, \"anyway\": true}")
+            .json();
+    assertEquals("false", held.at("placed").value().toString());
+    assertTrue(held.at("remarks").value().toString().contains("left out"));
+    assertFalse(Files.exists(jobs.resolve(held.text("folder"))));
+    Files.delete(broken);
+  }
+
   // Ordering over jobs, and the floor
 
   @Test
@@ -227,6 +344,7 @@ class PageTablesIT {
     Object rack = get("/api/tables/stock").at("lines").value();
     Tree placed = post("/api/order", asked.formatted(", \"place\": true, \"anyway\": true")).json();
     Path papers = jobs.resolve(placed.text("folder"));
+    assertEquals("true", placed.at("placed").value().toString());
     assertTrue(Files.size(papers.resolve("material-order.pdf")) > 1000);
     assertNotEquals(rack, get("/api/tables/stock").at("lines").value());
     Files.delete(second);
@@ -271,6 +389,15 @@ class PageTablesIT {
               "{\"target\": \"%s\", \"from\": [], \"readings\": [\"%s\"]}"
                   .formatted(target.get("target"), target.get("set_to_text"))));
     }
+    String by = "{\"bracket\": \"%s\", \"by\": \"%s\"}";
+    refused(404, floor + "/sign", by.formatted("../" + bracket, "J. Example"));
+    refused(422, floor + "/sign", by.formatted(bracket, "x".repeat(61)));
+    refused(422, floor + "/sign", by.formatted(bracket, "\\u202eJ"));
+    String reading = "{\"target\": \"%s\", \"from\": [\"%s\"], \"readings\": [\"%s\"]}";
+    refused(
+        422,
+        floor,
+        reading.formatted(first.get("target"), first.get("set_to_text"), "\\u202e24 in"));
     Tree signed = post(floor + "/sign", sign).json();
     assertEquals(
         "J. Example",
@@ -278,8 +405,11 @@ class PageTablesIT {
         signed.at("signed").value().toString());
     assertTrue(
         Files.readString(jobs.resolve("straight.signed.csv")).contains(bracket), "beside the job");
-    String moved = "{\"target\": \"%s\", \"from\": [\"%s\"], \"readings\": [\"23 7/8 in\"]}";
-    Tree other = post(floor, moved.formatted(first.get("target"), first.get("set_to_text"))).json();
+    Tree other =
+        post(
+                floor,
+                reading.formatted(first.get("target"), first.get("set_to_text"), "23 7/8 in"))
+            .json();
     assertEquals("false", other.list("signed").get(0).at("holds").value().toString());
     assertTrue(
         other.list("signed").get(0).text("not_yet").contains("again")

@@ -8,7 +8,8 @@ import { Job } from './job.js';
 import { Enter } from './enter.js';
 import { Conflict, Notice, Spoken } from './notices.js';
 import { Order } from './order.js';
-import { openSheet, reload, sheet, Shop, shopStep } from './shop.js';
+import { Shop } from './shop.js';
+import { openSheet, reload, sheet, shopStep } from './shopdesk.js';
 import { atOrder, atShop, busy, connected, entering, job, shop, shopChanged, start, step } from './state.js';
 
 function Page() {

@@ -1,103 +1,15 @@
 // @ts-check
 /** The shop's own figures in tables: terms, suppliers, hours, limits, prices, stock. */
-import { batch, signal } from '@preact/signals';
+import { batch } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { get, post, Refusal } from './api.js';
-import { Grid, pasted } from './grid.js';
-import { html } from './html.js';
 import { sentence } from './form.js';
-import { busy, notice, say, tell } from './state.js';
+import { Grid } from './grid.js';
+import { html } from './html.js';
+import { PriceList } from './pricelist.js';
+import { clash, desk, drafts, plain, problemsByCell, send, sheet, shopStep, words, wrong } from './shopdesk.js';
+import { Stock, STOCK } from './stock.js';
 
-/** Which table is shown; null where none is. */
-export const sheet = signal(/** @type {string | null} */ (null));
-const desk = signal(/** @type {any} */ (null));
-/** What was entered and is not written, by the path of its cell. */
-const drafts = signal(/** @type {Map<string, string>} */ (new Map()));
-const wrong = signal(/** @type {any[]} */ ([]));
-const clash = signal(/** @type {any} */ (null));
-
-const APART = { prices: '/api/tables/prices', stock: '/api/tables/stock' };
-const STOCK = 'stock';
-const KINDS = ['', 'stick', 'drop', 'bin'];
 const MOST_ROWS = 150;
-
-/** @param {string | null} key */
-export async function openSheet(key) {
-  if (key !== sheet.value) {
-    batch(() => {
-      sheet.value = key;
-      drafts.value = new Map();
-      wrong.value = [];
-      clash.value = null;
-    });
-  }
-  if (key) await reload();
-}
-
-/** Looks at the tables anew; what was entered and is not written stays. */
-export async function reload() {
-  const key = sheet.value;
-  if (!key) return;
-  busy.value++;
-  try {
-    const now = await get(APART[key] ?? '/api/tables');
-    if (sheet.value === key) desk.value = { ...now, of: key };
-  } catch (error) {
-    tell(error);
-  } finally {
-    busy.value--;
-  }
-}
-
-/** @param {'undo' | 'redo'} which */
-export async function shopStep(which) {
-  const what = desk.value?.[which];
-  if (!what) return;
-  try {
-    await post('/api/tables/' + which, {});
-    batch(() => {
-      drafts.value = new Map();
-      wrong.value = [];
-    });
-    await reload();
-    say((which === 'undo' ? 'Taken back: ' : 'Done again: ') + what);
-  } catch (error) {
-    tell(error);
-  }
-}
-
-/**
- * @param {string} label
- * @param {any[]} edits
- * @returns {Promise<boolean>} whether it was done
- */
-async function send(label, edits) {
-  busy.value++;
-  try {
-    await post('/api/tables/edit', { label, edits });
-    batch(() => {
-      drafts.value = new Map();
-      wrong.value = [];
-      notice.value = null;
-    });
-    await reload();
-    return true;
-  } catch (error) {
-    if (error instanceof Refusal && error.status === 409 && error.json.conflicts) {
-      await reload();
-      clash.value = { label, edits, conflicts: error.json.conflicts };
-    } else if (error instanceof Refusal && error.json.problems) {
-      wrong.value = error.json.problems;
-      say(error.json.problems.length + ' to mend');
-    } else tell(error);
-    return false;
-  } finally {
-    busy.value--;
-  }
-}
-
-const words = (one) => 'Given ' + one.given + '; allowed: ' + one.allowed + '. ' + one.remedy;
-const plain = (path) => path.replaceAll('"', '');
 
 export function Shop() {
   const now = desk.value;
@@ -166,14 +78,7 @@ function Table({ table }) {
     <${Grid} title=${table.title} columns=${table.columns} rows=${shown} drafts=${drafts.value} wrong=${problemsByCell()} keep=${keep} out=${(row) => send('Take out ' + row.title, [{ path: row.out, from: null, to: null }])} />
     ${found.length > shown.length && html`<p class="help">and ${found.length - shown.length} more: write into Find what you look for.</p>`}
     ${table.adds.map((add) => adding === add.path ? html`<${Add} key=${add.path} add=${add} done=${() => setAdding(null)} />` : html`<p class="answers"><button onClick=${() => setAdding(add.path)}>Add to ${add.title.split(',')[0].split(':')[0]}</button></p>`)}
-    ${table.key === 'prices' && html`<${List} />`}`;
-}
-
-/** What is wrong, by the cell or the line that it is at. */
-function problemsByCell() {
-  const by = new Map();
-  for (const one of wrong.value) by.set(one.field, words(one));
-  return by;
+    ${table.key === 'prices' && html`<${PriceList} />`}`;
 }
 
 /** @param {any} props */
@@ -195,72 +100,6 @@ function Add({ add, done }) {
     ${fields.map((one) => html`<label key=${one.key}>${one.help}${one.choices ? html`<select name=${'new-' + one.key}>${!one.required && html`<option></option>`}${one.choices.map((word) => html`<option key=${word}>${word}</option>`)}</select>` : html`<input name=${'new-' + one.key} required=${one.required} placeholder=${one.default ?? ''} autocomplete="off" />`}<span class="help">${one.allowed}</span></label>`)}
     <p class="answers"><button class="main">Add</button> <button type="button" onClick=${done}>Leave it</button></p>
   </form>`;
-}
-
-/** A supplier's list, pasted as a whole. */
-function List() {
-  const [seen, setSeen] = useState(/** @type {any} */ (null));
-  const [text, setText] = useState('');
-  const ask = async (write) => {
-    const source = /** @type {HTMLInputElement} */ (document.getElementById('list-source')).value.trim() || 'a list pasted on the page';
-    busy.value++;
-    try {
-      setSeen(await post('/api/tables/prices/list', { lines: pasted(text), source, write }));
-      if (write) {
-        setText('');
-        await reload();
-      }
-    } catch (error) {
-      setSeen({ refused: /** @type {Error} */ (error).message });
-    } finally {
-      busy.value--;
-    }
-  };
-  return html`<details class="list"><summary>Take in a supplier's list</summary>
-    <p class="help">Paste the whole list with its headings: item or title, price, and where there are any unit, length, width and from which number on. Nothing is written before you have seen what changes.</p>
-    <label for="list-text">The list</label><textarea id="list-text" rows="6" value=${text} onInput=${(event) => setText(event.target.value)}></textarea>
-    <label for="list-source">Where it comes from</label><input id="list-source" maxlength="120" autocomplete="off" />
-    <p class="answers"><button disabled=${!text.trim()} onClick=${() => ask(false)}>See what changes</button>
-    ${seen && !seen.refused && !seen.written && html` <button class="main" onClick=${() => ask(true)}>${seen.far_off ? 'The lines FAR OFF are right: take it in' : 'Take it in'}</button>`}</p>
-    ${seen?.refused && html`<p class="refusal" role="alert">${seen.refused}</p>`}
-    ${seen?.words && html`<pre tabindex="0">${seen.words}</pre>`}
-    ${seen?.written && html`<p role="status">Taken in.</p>`}
-  </details>`;
-}
-
-/** @param {any} props */
-function Stock({ now }) {
-  const columns = now.columns;
-  const count = Math.max(now.lines.length, ...[...drafts.value.keys()].map((path) => Number(path.match(/\[(\d+)\]/)?.[1] ?? -1) + 1));
-  const path = (i, column) => STOCK + '[' + i + '].' + column;
-  const rows = Array.from({ length: count + 1 }, (_, i) => ({
-    id: STOCK + '[' + i + ']',
-    title: String(i + 1),
-    out: i < now.lines.length ? i : undefined,
-    cells: columns.map((column, at) => ({ path: path(i, column), value: now.lines[i]?.[at] ?? '', ...(column === 'kind' ? { choices: KINDS } : {}) })),
-  }));
-  /**
-   * @param {string} label
-   * @param {string[][]} lines
-   */
-  const become = (label, lines) => send(label, [{ path: STOCK, from: now.lines, to: lines }]);
-  /** @param {Map<string, string>} entered */
-  const keep = (entered) => {
-    const all = new Map([...drafts.value, ...entered]);
-    drafts.value = all;
-    const last = Math.max(count, ...[...all.keys()].map((one) => Number(one.match(/\[(\d+)\]/)?.[1]) + 1));
-    const lines = Array.from({ length: last }, (_, i) => columns.map((column, at) => (all.get(path(i, column)) ?? now.lines[i]?.[at] ?? '').trim())).filter((line) => line.some(Boolean));
-    if (JSON.stringify(lines) === JSON.stringify(now.lines)) {
-      drafts.value = new Map();
-      wrong.value = [];
-    } else become('Stock, ' + all.size + (all.size === 1 ? ' cell' : ' cells'), lines);
-  };
-  return html`
-    <h2>Stock</h2>
-    <p class="help">What is on the rack: sticks and drops by the name painted on them, bins with how many. The last line is for what is new; paste lines from a spreadsheet into it. Orders over jobs take from here. The ledger keeps what came on and went off.</p>
-    ${wrong.value.filter((one) => !one.field.startsWith(STOCK)).map((one) => html`<p class="problem" role="alert">${one.field}: ${words(one)}</p>`)}
-    <${Grid} title="Stock" columns=${columns.map((title) => ({ title }))} rows=${rows} drafts=${drafts.value} wrong=${problemsByCell()} keep=${keep} extend=${path} out=${(row) => become('Take off line ' + row.title, now.lines.filter((_, i) => i !== row.out))} />
-    <details><summary>What the catalog calls its sections and plates</summary><p class="help">${[...now.bars, ...now.plates].join(', ')}</p></details>`;
 }
 
 function Clash() {

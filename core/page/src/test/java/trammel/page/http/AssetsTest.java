@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The browser side as it is sent, and what it may do. */
@@ -72,28 +75,19 @@ class AssetsTest {
     assertTrue(assets.file("style.css").isPresent());
   }
 
+  /** The project's own, those of libraries lie in a folder of their own. */
+  private static List<String> scripts() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("src/main/resources/trammel/page/web"))) {
+      List<String> scripts =
+          files.map(file -> file.getFileName().toString()).filter(n -> n.endsWith(".js")).toList();
+      assertTrue(scripts.contains("shop.js"), scripts.toString());
+      return scripts;
+    }
+  }
+
   @Test
   void no_script_makes_markup_of_text_or_code_of_text() throws IOException {
-    for (String name :
-        List.of(
-            "main.js",
-            "api.js",
-            "state.js",
-            "job.js",
-            "form.js",
-            "stage.js",
-            "drawing.js",
-            "handles.js",
-            "checks.js",
-            "price.js",
-            "see.js",
-            "measure.js",
-            "change.js",
-            "folder.js",
-            "enter.js",
-            "notices.js",
-            "picture.js",
-            "units.js")) {
+    for (String name : scripts()) {
       String script = text(assets.file(name).orElseThrow());
       for (String word :
           List.of(

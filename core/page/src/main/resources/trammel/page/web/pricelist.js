@@ -27,7 +27,7 @@ export function PriceList() {
   };
   return html`<details class="list"><summary>Take in a supplier's list</summary>
     <p class="help">Paste the whole list with its headings: item or title, price, and where there are any unit, length, width and from which number on. Nothing is written before you have seen what changes.</p>
-    <label for="list-text">The list</label><textarea id="list-text" rows="6" value=${text} onInput=${(event) => setText(event.target.value)}></textarea>
+    <label for="list-text">The list</label><textarea id="list-text" rows="6" value=${text} onInput=${(event) => { setText(event.target.value); setSeen(null); }}></textarea>
     <label for="list-source">Where it comes from</label><input id="list-source" maxlength="120" autocomplete="off" />
     <p class="answers"><button disabled=${!text.trim()} onClick=${() => ask(false)}>See what changes</button>
     ${seen && !seen.refused && !seen.written && html` <button class="main" onClick=${() => ask(true)}>${seen.far_off ? 'The lines FAR OFF are right: take it in' : 'Take it in'}</button>`}</p>

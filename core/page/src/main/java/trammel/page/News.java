@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.json.Json;
 import trammel.page.folder.JobFolder;
 import trammel.page.folder.Refused;
@@ -133,7 +134,7 @@ final class News implements Closeable {
   }
 
   private synchronized void look() {
-    String shopNow = shop.get();
+    String shopNow = shopNow();
     boolean news = !shopNow.equals(revisions.put(SHOP, shopNow));
     Map<String, String> there = new HashMap<>();
     there.put(SHOP, SHOP);
@@ -150,6 +151,15 @@ final class News implements Closeable {
     }
     if (news) {
       notifyAll();
+    }
+  }
+
+  private String shopNow() {
+    try {
+      return shop.get();
+    } catch (CommandFailure unusable) {
+      // Whoever asks for a price is told why; the jobs are watched all the same.
+      return "unusable";
     }
   }
 

@@ -16,6 +16,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
+import trammel.app.desk.ShopCatalog;
 import trammel.app.desk.Workbench;
 import trammel.app.files.ScratchFolder;
 import trammel.app.json.Json;
@@ -92,7 +93,7 @@ public final class PricesCommand extends JobCommand {
       screen.out().print(text.changes());
       screen.out().flush();
     }
-    ListPriceFile prices = new ListPriceFile(folder.resolve("catalog"), bench.catalog());
+    ListPriceFile prices = new ListPriceFile(ShopCatalog.place(folder), bench.catalog());
     String content = prices.text(list, day, source);
     List<TouchedJob> touched = touched(jobs, content, bench, options, screen);
     boolean write = arguments.has(WRITE);

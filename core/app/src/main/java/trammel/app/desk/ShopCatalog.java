@@ -11,10 +11,15 @@ import trammel.app.commandline.CommandFailure;
  * The folder beside a job file with the shop's own prices and terms. Whatever is there under its
  * name and cannot be used is said: without it the price would be another.
  */
-final class ShopCatalog {
+public final class ShopCatalog {
   private static final String NAME = "catalog";
 
   private ShopCatalog() {}
+
+  /** Where the shop's catalog beside the jobs of a folder is, or would be. */
+  public static Path place(Path jobFolder) {
+    return jobFolder.resolve(NAME);
+  }
 
   /**
    * The shop's catalog beside the jobs of a folder; empty if there is none.
@@ -23,7 +28,7 @@ final class ShopCatalog {
    *     other letters
    */
   static Optional<Path> beside(Path jobFolder) {
-    Path catalog = jobFolder.resolve(NAME);
+    Path catalog = place(jobFolder);
     boolean there = Files.isDirectory(catalog);
     if (!there && Files.exists(catalog, LinkOption.NOFOLLOW_LINKS)) {
       throw CommandFailure.badInput(

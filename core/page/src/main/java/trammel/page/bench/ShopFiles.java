@@ -8,6 +8,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import trammel.app.desk.ShopCatalog;
 import trammel.ledger.LedgerPlace;
 
 /** The files of a shop on which the price of every job depends. */
@@ -17,7 +18,7 @@ final class ShopFiles {
   /** Names, sizes and times of the files: one state of them is told from another by it. */
   static String state(Path folder) {
     List<String> files = new ArrayList<>();
-    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.resolve("catalog"))) {
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(ShopCatalog.place(folder))) {
       for (Path file : all) {
         files.add(state(file, file.getFileName().toString()));
       }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import trammel.app.desk.ShopCatalog;
 import trammel.app.desk.Workbench;
 import trammel.app.rack.RackFile;
 import trammel.page.bench.Bench;
@@ -36,7 +37,7 @@ public final class ShopTables {
    */
   public ShopTables(Path jobs, Bench bench) {
     this.bench = bench;
-    folder = jobs.resolve("catalog");
+    folder = ShopCatalog.place(jobs);
     catalog = new CatalogTables(folder, bench);
     stock = new StockTable(bench);
     prices = new PriceTable(folder, bench);

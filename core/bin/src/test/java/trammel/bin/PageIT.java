@@ -385,8 +385,7 @@ class PageIT {
   void aDeviceWithoutTheCodeStaysOut() throws Exception {
     PageRequest enter = post("/api/enter", "{\"code\": \"000000\"}").without("X-Trammel-Key");
     assertEquals(403, enter.send().status(), "no other device is let in unless that was asked for");
-    try (Page lan =
-        ServedPage.of(copy, jobs, ServedPage.settings(0, List.of("10.0.0.9"), true))) {
+    try (Page lan = ServedPage.of(copy, jobs, ServedPage.settings(0, List.of("10.0.0.9"), true))) {
       PageRequest tablet =
           PageRequest.own(
                   lan.port(), "", "POST", "/api/enter", "{\"code\": \"" + lan.code() + "\"}")

@@ -282,7 +282,8 @@ class PageTablesIT {
   void aPriceOrListThatNoCatalogTakesIsRefusedAndThePricesStay() throws Exception {
     String path = "prices.\"jam-nut-0.750-16\"";
     String now = (String) cell(get("/api/tables/prices"), path).get("value");
-    for (String price : List.of("", "-1", "1e3", "10000001", "<b>7</b>", "\\u202e7", "9".repeat(400))) {
+    for (String price :
+        List.of("", "-1", "1e3", "10000001", "<b>7</b>", "\\u202e7", "9".repeat(400))) {
       refused(
           422,
           "/api/tables/edit",
@@ -406,9 +407,7 @@ class PageTablesIT {
     assertTrue(
         Files.readString(jobs.resolve("straight.signed.csv")).contains(bracket), "beside the job");
     Tree other =
-        post(
-                floor,
-                reading.formatted(first.get("target"), first.get("set_to_text"), "23 7/8 in"))
+        post(floor, reading.formatted(first.get("target"), first.get("set_to_text"), "23 7/8 in"))
             .json();
     assertEquals("false", other.list("signed").get(0).at("holds").value().toString());
     assertTrue(

@@ -68,7 +68,9 @@ final class OrderRoutes {
     return Answer.json(answer);
   }
 
-  /** With a job that cannot be used, or takes from the rack for one that a check stops, all stays. */
+  /**
+   * With a job that cannot be used, or takes from the rack for one that a check stops, all stays.
+   */
   private static boolean isHeld(Object order, List<String> names, ObjectNode json) {
     Map<?, ?> said = (Map<?, ?>) order;
     boolean leftOut = ((List<?>) said.get("jobs")).size() < names.size();

@@ -145,7 +145,8 @@ final class ShopRoutes {
   }
 
   private Answer enter(Request request) {
-    Optional<String> key = lan ? keys.enter(Plain.text(request.json(), "code").strip()) : Optional.empty();
+    Optional<String> key =
+        lan ? keys.enter(Plain.text(request.json(), "code").strip()) : Optional.empty();
     return key.isPresent()
         ? Answer.json(Map.of("key", key.get()))
         : Answer.refused(403, "That is not the code on the first screen now. Look again.");

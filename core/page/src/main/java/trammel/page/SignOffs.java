@@ -123,7 +123,8 @@ final class SignOffs {
    */
   void sign(Bracket bracket, String by) {
     if (by.length() > LONGEST_NAME || PlainText.troubleOfLine(by).isPresent()) {
-      throw new Refused(422, "A name has up to " + LONGEST_NAME + " letters that show, in one line.");
+      throw new Refused(
+          422, "A name has up to " + LONGEST_NAME + " letters that show, in one line.");
     }
     Map<String, SignOff> all = byBracket();
     if (by.isEmpty()) {

@@ -188,7 +188,10 @@ public final class PricesCommand extends JobCommand {
       Screen silent = new Screen(screen.out(), new PrintWriter(Writer.nullWriter()), false, false);
       Workbench then =
           new Workbench(
-              EarlyReading.start(Installation.running()), options.units(), silent, List.of(folder.path()));
+              EarlyReading.start(Installation.running()),
+              options.units(),
+              silent,
+              List.of(folder.path()));
       for (Path job : jobs) {
         Draft draft = now.draft(job);
         Money before = now.estimate(draft).price().total();

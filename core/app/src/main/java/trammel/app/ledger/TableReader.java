@@ -45,8 +45,7 @@ public final class TableReader {
    * @throws CommandFailure if it is none of the tables that are read back
    * @throws trammel.reading.tree.BadInputException with every line that is wrong
    */
-  public TableChange read(
-      Path file, List<CsvReader.Row> rows, List<ClosedJob> jobs, Rack rack) {
+  public TableChange read(Path file, List<CsvReader.Row> rows, List<ClosedJob> jobs, Rack rack) {
     List<String> heading = rows.isEmpty() ? List.of() : rows.get(0).cells();
     if (heading.equals(ClosedJobsTable.COLUMNS)) {
       return ClosedJobsTable.change(jobs, ClosedJobsTable.read(file, rows));

@@ -117,7 +117,8 @@ public final class FormFile {
       PlainText.troubleOfLine(value)
           .ifPresent(
               trouble -> {
-                throw new Refused(422, "A cell holds what shows, in one line, not " + trouble + ".");
+                throw new Refused(
+                    422, "A cell holds what shows, in one line, not " + trouble + ".");
               });
     }
     if (isOld()) {

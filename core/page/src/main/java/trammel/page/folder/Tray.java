@@ -105,8 +105,7 @@ public final class Tray {
 
   /** The edits that make a job what a variant is; what the job is called stays. */
   public static List<Edit> edits(ObjectNode job, JobText variant) {
-    ObjectNode to =
-        WrittenDocument.of(variant.name(), TextFile.withoutMark(variant.text())).root();
+    ObjectNode to = WrittenDocument.of(variant.name(), TextFile.withoutMark(variant.text())).root();
     return Differing.between(job, to, STAYS);
   }
 }

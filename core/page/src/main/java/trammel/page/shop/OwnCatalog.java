@@ -67,8 +67,7 @@ final class OwnCatalog {
     if (Files.isDirectory(folder)) {
       try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
         for (Path file : all) {
-          if (DocumentFormat.ofFileName(file.toString()).isPresent()
-              && Files.isRegularFile(file)) {
+          if (DocumentFormat.ofFileName(file.toString()).isPresent() && Files.isRegularFile(file)) {
             files.add(file);
           }
         }

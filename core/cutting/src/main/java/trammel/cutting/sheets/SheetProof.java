@@ -29,7 +29,7 @@ final class SheetProof {
   private final Deadline deadline;
   private final FillingCover cover;
   private final List<Long> selections = new ArrayList<>();
-  private double bound;
+  private double bound = Double.NEGATIVE_INFINITY;
   private double[] boundWorth;
   private boolean proven;
 
@@ -42,7 +42,7 @@ final class SheetProof {
 
   /** No plan is cheaper than this, price steps; 0 when nothing was found out. */
   double bound() {
-    return bound;
+    return Math.max(0, bound);
   }
 
   /** Whether nothing is cheaper than the plan found, or than the price given if none was. */
@@ -60,19 +60,13 @@ final class SheetProof {
   Optional<SheetSet> recombined(long price) {
     room.forEach(this::start);
     double[] worth = cover.worth(price, deadline);
-    double gap = price - 1;
-    for (int t = 0; t < worth.length; t++) {
-      gap -= worth[t] * model.count[t];
-    }
+    double gap = price - 1 - worthOf(model.count, worth);
     FillingCover some = new FillingCover(model.count, model.price, model.available);
     List<Long> chosen = new ArrayList<>();
     for (int i = 0; i < selections.size(); i++) {
       int sheet = cover.stock(i);
       int[] counts = room.counts(selections.get(i));
-      double loss = model.price[sheet];
-      for (int t = 0; t < counts.length; t++) {
-        loss -= worth[t] * counts[t];
-      }
+      double loss = model.price[sheet] - worthOf(counts, worth);
       if (loss <= gap + NOISE * price && some.add(sheet, counts) >= 0) {
         chosen.add(selections.get(i));
       }
@@ -112,40 +106,61 @@ final class SheetProof {
     }
   }
 
+  private static double worthOf(int[] counts, double[] worth) {
+    double sum = 0;
+    for (int t = 0; t < counts.length; t++) {
+      sum += worth[t] * counts[t];
+    }
+    return sum;
+  }
+
   /** Worths until no filling is worth more than its sheet; false when the effort was not enough. */
   private boolean raise(long price) {
-    boolean settled = false;
-    for (int round = 0; round < MOST_ROUNDS && !settled && !deadline.isPast(); round++) {
-      double[] worth = cover.worth(price, deadline);
-      WorthyFillings fillings = new WorthyFillings(model, room, worth, deadline);
-      double sum = 0;
-      for (int t = 0; t < worth.length; t++) {
-        sum += worth[t] * model.count[t];
-      }
+    for (int round = 0; round < MOST_ROUNDS && !deadline.isPast(); round++) {
       int before = cover.size();
-      double scale = 1;
-      double charged = 0;
-      for (int s = 0; s < model.sheets(); s++) {
-        fillings.list(s, model.price[s] * (1 + NOISE) + NOISE, PER_ROUND, this::add);
-        if (fillings.ranOut()) {
-          scale = Double.POSITIVE_INFINITY;
-        } else if (model.available[s] == SheetModel.UNLIMITED) {
-          scale = Math.max(scale, fillings.highest() / model.price[s]);
-        } else {
-          charged += model.available[s] * Math.max(0, fillings.highest() - model.price[s]);
-        }
+      boolean allSeen = addWorthy(cover.worth(price, deadline));
+      if (allSeen && cover.size() == before) {
+        return true;
       }
-      double found = sum / scale - charged;
-      if (scale < Double.POSITIVE_INFINITY && found > bound) {
-        bound = found;
-        boundWorth = worth.clone();
-        for (int t = 0; t < worth.length; t++) {
-          boundWorth[t] /= scale;
-        }
-      }
-      settled = cover.size() == before && scale < Double.POSITIVE_INFINITY;
     }
-    return settled;
+    return false;
+  }
+
+  /**
+   * Adds fillings worth more than their sheets, and raises the bound by the highest worth on each:
+   * sheets open in number scale all worths down to what they cost, limited ones are charged for.
+   *
+   * @return false when there may be more of them on some sheet than were looked at
+   */
+  private boolean addWorthy(double[] worth) {
+    WorthyFillings fillings = new WorthyFillings(model, room, worth, deadline);
+    boolean allSeen = true;
+    double scale = 1;
+    double charged = 0;
+    for (int s = 0; s < model.sheets(); s++) {
+      fillings.list(s, model.price[s] * (1 + NOISE) + NOISE, PER_ROUND, this::add);
+      if (fillings.ranOut()) {
+        allSeen = false;
+      } else if (model.available[s] == SheetModel.UNLIMITED) {
+        scale = Math.max(scale, fillings.highest() / model.price[s]);
+      } else {
+        charged += model.available[s] * Math.max(0, fillings.highest() - model.price[s]);
+      }
+    }
+    if (allSeen) {
+      raiseTo(worthOf(model.count, worth) / scale - charged, worth, scale);
+    }
+    return allSeen;
+  }
+
+  private void raiseTo(double found, double[] worth, double scale) {
+    if (found > bound) {
+      bound = found;
+      boundWorth = worth.clone();
+      for (int t = 0; t < worth.length; t++) {
+        boundWorth[t] /= scale;
+      }
+    }
   }
 
   /**

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,31 @@ class SheetCutterTest {
         0,
         0,
         CuttingMethod.GUILLOTINE);
+  }
+
+  /**
+   * Four drops that are paid for hold these parts in halves of fillings, but not whole ones: the
+   * relaxation costs nothing, and so bounds nothing, while the plan needs a new sheet.
+   */
+  @Test
+  void dropsThatNearlyHoldAllPartsAreCutAllTheSame() {
+    int[][] drops = {{6, 8}, {8, 6}, {7, 8}, {6, 6}};
+    int[][] plates = {{7, 3}, {7, 3}, {5, 6}, {2, 5}, {5, 7}, {7, 4}};
+    List<SheetStock> stock = new ArrayList<>();
+    for (int[] drop : drops) {
+      stock.add(SheetStock.remnant("drop " + drop[0] + " x " + drop[1], drop[0], drop[1], 1));
+    }
+    stock.add(SheetStock.bought("new", 12, 12, BigDecimal.TEN));
+    List<SheetPart> parts = new ArrayList<>();
+    for (int[] plate : plates) {
+      parts.add(new SheetPart("part " + parts.size(), plate[0], plate[1], 1, false));
+    }
+    SheetCuttingProblem problem =
+        new SheetCuttingProblem(stock, parts, 0, 0, CuttingMethod.FREE, 1);
+
+    SheetCuttingPlan plan = SheetCutter.counted(Duration.ofMillis(20)).cut(problem);
+
+    SheetPlanChecker.check(problem, plan);
   }
 
   /** A part of a millionth on a sheet of a million: more steps a side than a table could hold. */

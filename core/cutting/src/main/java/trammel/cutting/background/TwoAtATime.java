@@ -14,13 +14,18 @@ public final class TwoAtATime {
 
   private TwoAtATime() {}
 
+  /** Threads that this machine has processors for: one or two. */
+  public static int workers() {
+    return Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors());
+  }
+
   /**
    * Does all the work; the caller's own thread does its share.
    *
    * @return what each piece of work yields, in the order given
    */
   public static <T> List<T> all(List<Callable<T>> work) {
-    return all(work, Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors()));
+    return all(work, workers());
   }
 
   /**

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import trammel.cutting.CuttingStatus;
 import trammel.cutting.background.TwoAtATime;
 import trammel.cutting.internal.Deadline;
@@ -28,28 +27,26 @@ public final class NestingStripCutter {
   private static final int WORKERS = 2;
 
   private final Supplier<Deadline> deadline;
-  private final boolean counted;
   private final int threads;
 
   /** A cutter with the effort of the usual time, counted: its plan is the same on any machine. */
   public NestingStripCutter() {
-    this(Deadline.eachCounted(USUAL_LIMIT), true, processors());
+    this(Deadline.eachCounted(USUAL_LIMIT), TwoAtATime.workers());
   }
 
   /**
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public NestingStripCutter(Duration limit) {
-    this(Deadline.eachIn(limit), false, processors());
+    this(Deadline.eachIn(limit), TwoAtATime.workers());
   }
 
   /**
-   * @param counted whether each of the deadlines counts effort
-   * @param threads 1 or 2
+   * @param deadline where it counts effort, that of each of the two workers
+   * @param threads 1 or 2, which changes nothing but the time where effort is counted
    */
-  private NestingStripCutter(Supplier<Deadline> deadline, boolean counted, int threads) {
+  NestingStripCutter(Supplier<Deadline> deadline, int threads) {
     this.deadline = deadline;
-    this.counted = counted;
     this.threads = threads;
   }
 
@@ -59,21 +56,7 @@ public final class NestingStripCutter {
    * @param limit the effort counted is about what that time takes on a quiet processor
    */
   public static NestingStripCutter counted(Duration limit) {
-    return new NestingStripCutter(Deadline.eachCounted(limit), true, processors());
-  }
-
-  /**
-   * A cutter whose answer does not depend on how fast the machine is.
-   *
-   * @param steps of each of the two workers; a second takes some 500 million
-   * @param threads 1 or 2, which changes nothing but the time
-   */
-  static NestingStripCutter withEffort(long steps, int threads) {
-    return new NestingStripCutter(Deadline.eachAfterSteps(steps), true, threads);
-  }
-
-  private static int processors() {
-    return Math.min(WORKERS, Runtime.getRuntime().availableProcessors());
+    return new NestingStripCutter(Deadline.eachCounted(limit), TwoAtATime.workers());
   }
 
   /** Places all parts of the problem. */
@@ -104,30 +87,41 @@ public final class NestingStripCutter {
     NoFitTable table = new NoFitTable(items, problem.kerfMm(), widthMm);
     Nest nest = ColumnStart.of(items, widthMm, table.clearance);
     StripRecord record = new StripRecord(nest);
-    SplittableRandom random = new SplittableRandom(SEED);
-    StripWorker[] workers = new StripWorker[counted ? WORKERS : threads];
-    StripRecord[] records = new StripRecord[workers.length];
-    for (int w = 0; w < workers.length; w++) {
-      records[w] = counted ? new StripRecord(nest) : record;
-      Deadline own = counted ? deadline.get() : end;
-      workers[w] = new StripWorker(records[w], nest, shortestMm, table, random.split(), own);
-    }
-    if (counted) {
-      workInRounds(workers, records, nest, record);
+    Start start = new Start(nest, shortestMm, table, new SplittableRandom(SEED));
+    if (end.isCounted()) {
+      workInRounds(start, record);
     } else {
-      TwoAtATime.all(Stream.of(workers).map(NestingStripCutter::alone).toList(), threads);
+      workSideBySide(start, record, end);
     }
     record.copyTo(nest);
     return nest;
   }
 
-  private static Callable<StripRecord> alone(StripWorker worker) {
-    return worker::run;
+  /** What all workers start from. */
+  private record Start(Nest nest, double shortestMm, NoFitTable table, SplittableRandom random) {
+    StripWorker worker(StripRecord record, Deadline end) {
+      return new StripWorker(record, nest, shortestMm, table, random.split(), end);
+    }
+  }
+
+  /** One worker on each thread; this thread takes part. */
+  private void workSideBySide(Start start, StripRecord record, Deadline end) {
+    List<Callable<StripRecord>> work = new ArrayList<>();
+    for (int w = 0; w < threads; w++) {
+      work.add(start.worker(record, end)::run);
+    }
+    TwoAtATime.all(work, threads);
   }
 
   /** After each round every worker goes on from the shortest strip. */
-  private void workInRounds(
-      StripWorker[] workers, StripRecord[] records, Nest nest, StripRecord shortest) {
+  private void workInRounds(Start start, StripRecord shortest) {
+    List<StripWorker> workers = new ArrayList<>();
+    List<StripRecord> records = new ArrayList<>();
+    for (int w = 0; w < WORKERS; w++) {
+      StripRecord own = new StripRecord(start.nest);
+      records.add(own);
+      workers.add(start.worker(own, deadline.get()));
+    }
     for (int round = 0; round < StripWorker.ROUNDS; round++) {
       int number = round;
       List<Callable<StripRecord>> work = new ArrayList<>();
@@ -135,12 +129,10 @@ public final class NestingStripCutter {
         work.add(() -> worker.round(number));
       }
       for (StripRecord found : TwoAtATime.all(work, threads)) {
-        found.copyTo(nest);
-        shortest.offer(nest);
+        shortest.offer(found);
       }
-      shortest.copyTo(nest);
       for (StripRecord own : records) {
-        own.offer(nest);
+        own.offer(shortest);
       }
     }
   }

@@ -23,6 +23,11 @@ final class StripRecord {
     }
   }
 
+  /** Takes another record if it is shorter; that one must be at rest. */
+  void offer(StripRecord other) {
+    offer(other.best);
+  }
+
   /** Puts the record into a nest, on a strip just long enough. */
   synchronized void copyTo(Nest nest) {
     nest.copyFrom(best);

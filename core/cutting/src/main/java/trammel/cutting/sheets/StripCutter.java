@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import trammel.cutting.CuttingStatus;
 import trammel.cutting.StockShortageException;
 import trammel.cutting.background.TwoAtATime;
@@ -30,31 +31,28 @@ public final class StripCutter {
    */
   private static final int[] AHEAD = {2, 8};
 
-  private final Duration limit;
-  private final boolean counted;
+  private final Supplier<Deadline> deadline;
   private final int threads;
 
   /** A cutter with the effort of the usual time, counted: its plan is the same on any machine. */
   public StripCutter() {
-    this(USUAL_LIMIT, true, processors());
+    this(Deadline.eachCounted(USUAL_LIMIT), TwoAtATime.workers());
   }
 
   /**
    * @param limit longest time for one problem; what is best by then is handed over
    */
   public StripCutter(Duration limit) {
-    this(limit, false, processors());
+    this(Deadline.eachIn(limit), TwoAtATime.workers());
   }
 
   /**
-   * @param counted whether the effort of the time counts, or the time itself
+   * @param deadline where it counts effort, that of each of the two searches
    * @param threads 1 or 2
    */
-  StripCutter(Duration limit, boolean counted, int threads) {
-    this.limit = limit;
-    this.counted = counted;
+  StripCutter(Supplier<Deadline> deadline, int threads) {
+    this.deadline = deadline;
     this.threads = threads;
-    Deadline.in(limit);
   }
 
   /**
@@ -63,27 +61,22 @@ public final class StripCutter {
    * @param limit the effort counted is about what that time takes on a quiet processor
    */
   public static StripCutter counted(Duration limit) {
-    return new StripCutter(limit, true, processors());
-  }
-
-  private static int processors() {
-    return Math.min(SEARCHES, Runtime.getRuntime().availableProcessors());
+    return new StripCutter(Deadline.eachCounted(limit), TwoAtATime.workers());
   }
 
   /** Places all parts of the problem. */
   public StripPlan cut(StripProblem problem) {
-    Deadline deadline = Deadline.in(limit);
+    Deadline end = deadline.get();
     SheetModel model = SheetModel.of(problem);
     if (model.types() == 0) {
-      return new StripPlan(
-          List.of(), 0, 0, CuttingStatus.PROVEN_OPTIMAL, deadline.elapsedSeconds());
+      return new StripPlan(List.of(), 0, 0, CuttingStatus.PROVEN_OPTIMAL, end.elapsedSeconds());
     }
     StripBest best = new StripBest(model, new StripBound(model).lowest());
     sorted(model, best);
-    if (counted) {
+    if (end.isCounted()) {
       searchInRounds(model, best);
     } else {
-      searchSideBySide(model, best, deadline);
+      searchSideBySide(model, best, end);
     }
     int top = best.top();
     return new StripPlan(
@@ -92,7 +85,7 @@ public final class StripCutter {
         lengthMm(top, model, problem),
         lengthMm(Math.min(best.lowest(), top), model, problem),
         best.isOptimal() ? CuttingStatus.PROVEN_OPTIMAL : CuttingStatus.BOUNDED,
-        deadline.elapsedSeconds());
+        end.elapsedSeconds());
   }
 
   private static double lengthMm(int top, SheetModel model, StripProblem problem) {
@@ -118,15 +111,16 @@ public final class StripCutter {
   }
 
   /** One search on each thread; this thread takes part. */
-  private void searchSideBySide(SheetModel model, StripBest best, Deadline deadline) {
+  private void searchSideBySide(SheetModel model, StripBest best, Deadline end) {
     List<Callable<StripBest>> work = new ArrayList<>();
     for (int i = 0; i < threads; i++) {
       StripSearch search = new StripSearch(model, best, new Random(SEED + i), AHEAD[i]);
-      work.add(() -> search.run(deadline));
+      work.add(() -> search.run(end));
     }
     TwoAtATime.all(work, threads);
   }
 
+  /** After each round every search goes on from the shortest strip. */
   private void searchInRounds(SheetModel model, StripBest best) {
     StripSearch[] searches = new StripSearch[SEARCHES];
     StripBest[] own = new StripBest[SEARCHES];
@@ -134,7 +128,7 @@ public final class StripCutter {
     for (int i = 0; i < SEARCHES; i++) {
       own[i] = new StripBest(model, best.lowest());
       searches[i] = new StripSearch(model, own[i], new Random(SEED + i), AHEAD[i]);
-      efforts[i] = Deadline.counted(limit);
+      efforts[i] = deadline.get();
     }
     for (int round = ROUNDS; round > 0 && !best.isOptimal(); round--) {
       List<Callable<StripBest>> work = new ArrayList<>();

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import trammel.cutting.internal.Deadline;
 import trammel.cutting.sheets.CuttingMethod;
 import trammel.cutting.sheets.SheetCutter;
 import trammel.cutting.sheets.SheetCuttingProblem;
@@ -35,13 +36,17 @@ class NestingPropertyTest {
           List.of(0.0, 90.0, 180.0, 270.0),
           List.of(0.0, 31.0, 90.0, 147.5));
 
+  private static NestingStripCutter cutter(int threads) {
+    return new NestingStripCutter(Deadline.eachAfterSteps(LITTLE_STEPS), threads);
+  }
+
   @Seeds(250)
   void everyStripIsSound(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     double marginMm = margin(draw);
     double kerfMm = kerf(draw);
     NestingStripProblem problem = new NestingStripProblem(200, parts, marginMm, kerfMm);
-    NestingChecker.check(problem, NestingStripCutter.withEffort(LITTLE_STEPS, 1).cut(problem));
+    NestingChecker.check(problem, cutter(1).cut(problem));
   }
 
   /** And never dearer than the rectangles around the parts, laid as they are drawn. */
@@ -69,8 +74,8 @@ class NestingPropertyTest {
   void countedEffortGivesTheSamePlanOnOneThreadAndOnTwo(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     NestingStripProblem problem = new NestingStripProblem(200, parts, 0, 1);
-    NestingStripPlan once = NestingStripCutter.withEffort(LITTLE_STEPS, 1).cut(problem);
-    NestingStripPlan again = NestingStripCutter.withEffort(LITTLE_STEPS, 2).cut(problem);
+    NestingStripPlan once = cutter(1).cut(problem);
+    NestingStripPlan again = cutter(2).cut(problem);
     assertEquals(once.parts(), again.parts());
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import trammel.cutting.CuttingStatus;
+import trammel.cutting.internal.Deadline;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 
@@ -45,8 +46,8 @@ class SheetCutterPropertyTest {
   @Seeds(10)
   void countedEffortGivesTheSameStripOnOneThreadAndOnTwo(Draw draw) {
     StripProblem problem = new StripProblem(300, parts(draw), 0, 1);
-    StripPlan once = new StripCutter(SHORT, true, 1).cut(problem);
-    StripPlan again = new StripCutter(SHORT, true, 2).cut(problem);
+    StripPlan once = new StripCutter(Deadline.eachCounted(SHORT), 1).cut(problem);
+    StripPlan again = new StripCutter(Deadline.eachCounted(SHORT), 2).cut(problem);
     assertEquals(once.parts(), again.parts());
   }
 

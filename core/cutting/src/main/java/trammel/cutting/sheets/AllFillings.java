@@ -137,7 +137,7 @@ final class AllFillings {
         continue;
       }
       boolean fits = placement.fits(selection.counts, s);
-      deadline.spend(ExactPlacement.STEPS_PER_CORNER * (1 + placement.steps()));
+      deadline.spend(placement.effort());
       if (fits) {
         sheets |= 1L << s;
       } else {

@@ -14,8 +14,7 @@ final class ExactPlacement {
   /** Corners looked at before a question is left open. */
   private static final int MOST_STEPS = 20_000;
 
-  /** Steps of a counted effort that one corner stands for. */
-  static final long STEPS_PER_CORNER = 200;
+  private static final long STEPS_PER_CORNER = 200;
 
   /** Parts and empty corners one on the other. */
   private static final int DEEPEST = 400;
@@ -73,9 +72,9 @@ final class ExactPlacement {
     return stepsLeft <= 0;
   }
 
-  /** Corners that the last question took. */
-  int steps() {
-    return mostSteps - Math.max(0, stepsLeft);
+  /** What the last question took, in steps of a counted effort. */
+  long effort() {
+    return STEPS_PER_CORNER * (1 + mostSteps - Math.max(0, stepsLeft));
   }
 
   /** Where the parts lie after a question answered with yes. */

@@ -1,5 +1,6 @@
 package trammel.cutting.sheets;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Random;
@@ -50,11 +51,24 @@ final class PartRoom {
   private final Arrangement shuffled;
   private final Map<Long, Answer> answers = new LinkedHashMap<>();
   private final Layout trial = new Layout();
-  private Layout found;
 
-  /** What is known of one selection. */
+  /** What is known of a selection on a sheet after all that may be tried. */
+  enum Fit {
+    YES,
+    NO,
+    OPEN
+  }
+
+  /** Is handed fillings. */
+  interface FillingTaker {
+    void take(int sheet, long selection);
+  }
+
+  /** What is known of one selection; a set of sheets is a bit for each. */
   private static final class Answer {
     long fitting;
+
+    /** Sheets on which quick fillings did not place it. */
     long failing;
 
     /** Sheets on which nothing holds the selection, proven. */
@@ -67,6 +81,15 @@ final class PartRoom {
 
     Answer(int sheets) {
       layouts = new Layout[sheets];
+    }
+
+    void fits(int sheet, Layout layout) {
+      fitting |= 1L << sheet;
+      layouts[sheet] = layout;
+    }
+
+    static boolean has(long sheets, int sheet) {
+      return (sheets >>> sheet & 1) != 0;
     }
   }
 
@@ -101,11 +124,12 @@ final class PartRoom {
 
   /** Whether the list is short enough for selections. */
   static boolean takes(SheetModel model) {
-    long parts = 0;
-    for (int count : model.count) {
-      parts += count;
-    }
-    return parts <= MOST_PARTS && model.sheets() <= MOST_SHEETS;
+    return Arrays.stream(model.count).sum() <= MOST_PARTS && model.sheets() <= MOST_SHEETS;
+  }
+
+  /** The first part of each type. */
+  int[] firstParts() {
+    return first.clone();
   }
 
   /** The selection of the first so many parts of each type. */
@@ -128,32 +152,22 @@ final class PartRoom {
 
   /** Takes a filling that is known. */
   void know(long selection, int sheet, Layout layout) {
-    Answer answer = answer(selection);
-    answer.fitting |= 1L << sheet;
-    answer.layouts[sheet] = layout;
+    answer(selection).fits(sheet, layout);
   }
 
   /** Whether a selection fits on a sheet, as far as it was found. */
   boolean fits(long selection, int sheet) {
     deadline.spend(STEPS_PER_QUESTION);
     Answer answer = answer(selection);
-    if ((answer.fitting >>> sheet & 1) == 0 && (answer.failing >>> sheet & 1) == 0) {
+    if (!Answer.has(answer.fitting | answer.failing, sheet)) {
       Layout layout = place(selection, sheet);
       if (layout == null) {
         answer.failing |= 1L << sheet;
       } else {
-        answer.fitting |= 1L << sheet;
-        answer.layouts[sheet] = layout;
+        answer.fits(sheet, layout);
       }
     }
-    return (answer.fitting >>> sheet & 1) != 0;
-  }
-
-  /** What is known of a selection on a sheet after all that may be tried. */
-  enum Fit {
-    YES,
-    NO,
-    OPEN
+    return Answer.has(answer.fitting, sheet);
   }
 
   /** Whether a selection fits on a sheet, all places tried if need be. */
@@ -162,44 +176,65 @@ final class PartRoom {
       return Fit.YES;
     }
     Answer answer = answer(selection);
-    if ((answer.impossible >>> sheet & 1) == 0 && (answer.open >>> sheet & 1) == 0) {
-      Fit fit = decide(selection, sheet, answer);
-      answer.impossible |= fit == Fit.NO ? 1L << sheet : 0;
-      answer.open |= fit == Fit.OPEN ? 1L << sheet : 0;
-      if (fit == Fit.YES) {
-        answer.fitting |= 1L << sheet;
-        answer.layouts[sheet] = found;
-      }
-      return fit;
+    if (!Answer.has(answer.impossible | answer.open, sheet)) {
+      decide(selection, sheet, answer);
     }
-    return (answer.impossible >>> sheet & 1) != 0 ? Fit.NO : Fit.OPEN;
+    if (Answer.has(answer.fitting, sheet)) {
+      return Fit.YES;
+    }
+    return Answer.has(answer.impossible, sheet) ? Fit.NO : Fit.OPEN;
   }
 
-  private Fit decide(long selection, int sheet, Answer answer) {
+  private void decide(long selection, int sheet, Answer answer) {
     int[] counts = counts(selection);
-    if (bound.rulesOut(counts, sheet)) {
-      return Fit.NO;
+    if (bound.rulesOut(counts, sheet) || failsOnLarger(answer, sheet)) {
+      answer.impossible |= 1L << sheet;
+    } else if (!decidedByRelations(counts, sheet, answer)) {
+      decideByCorners(counts, sheet, answer);
     }
+  }
+
+  private boolean failsOnLarger(Answer answer, int sheet) {
     for (int s = 0; s < model.sheets(); s++) {
       boolean larger =
           model.sheetWidth[s] >= model.sheetWidth[sheet]
               && model.sheetHeight[s] >= model.sheetHeight[sheet];
-      if (larger && (answer.impossible >>> s & 1) != 0) {
-        return Fit.NO;
+      if (larger && Answer.has(answer.impossible, s)) {
+        return true;
       }
     }
-    if (Long.bitCount(selection) <= RelativePlacement.MOST_PARTS) {
-      boolean fits = relative.fits(counts, sheet);
-      deadline.spend(RelativePlacement.STEPS_PER_CHOICE * relative.choices());
-      if (fits || !relative.isOpen()) {
-        found = relative.layout();
-        return fits ? Fit.YES : Fit.NO;
-      }
+    return false;
+  }
+
+  private boolean decidedByRelations(int[] counts, int sheet, Answer answer) {
+    if (Arrays.stream(counts).sum() > RelativePlacement.MOST_PARTS) {
+      return false;
     }
+    boolean fits = relative.fits(counts, sheet);
+    deadline.spend(relative.effort());
+    if (fits) {
+      answer.fits(sheet, relative.layout());
+    } else if (!relative.isOpen()) {
+      answer.impossible |= 1L << sheet;
+    }
+    return fits || !relative.isOpen();
+  }
+
+  private void decideByCorners(int[] counts, int sheet, Answer answer) {
+    Layout layout = fromCornerToCorner(counts, sheet);
+    if (layout != null) {
+      answer.fits(sheet, layout);
+    } else if (exact.isOpen()) {
+      answer.open |= 1L << sheet;
+    } else {
+      answer.impossible |= 1L << sheet;
+    }
+  }
+
+  private Layout fromCornerToCorner(int[] counts, int sheet) {
     boolean fits = exact.fits(counts, sheet);
-    deadline.spend(ExactPlacement.STEPS_PER_CORNER * (1 + exact.steps()));
-    found = exact.layout();
-    return fits ? Fit.YES : exact.isOpen() ? Fit.OPEN : Fit.NO;
+    deadline.spend(exact.effort());
+    return fits ? exact.layout() : null;
   }
 
   /** Hands over every filling found so far. */
@@ -207,16 +242,11 @@ final class PartRoom {
     answers.forEach(
         (selection, answer) -> {
           for (int s = 0; s < model.sheets(); s++) {
-            if ((answer.fitting >>> s & 1) != 0) {
+            if (Answer.has(answer.fitting, s)) {
               taker.take(s, selection);
             }
           }
         });
-  }
-
-  /** Is handed fillings. */
-  interface FillingTaker {
-    void take(int sheet, long selection);
   }
 
   /** The layout of a selection that fits. */
@@ -263,7 +293,15 @@ final class PartRoom {
       }
     }
     deadline.spend(STEPS_PER_PLACING);
-    int parts = Long.bitCount(selection);
+    Layout layout = quickly(counts, area, sheet);
+    if (layout == null && exact != null && Long.bitCount(selection) <= FEW) {
+      return fromCornerToCorner(counts, sheet);
+    }
+    return layout;
+  }
+
+  /** By fillings in several orders. */
+  private Layout quickly(int[] counts, long area, int sheet) {
     for (int i = 0; i < sorted.length + SHUFFLED; i++) {
       Arrangement arrangement = i < sorted.length ? sorted[i] : shuffle();
       for (SheetFill fill : fills) {
@@ -274,12 +312,7 @@ final class PartRoom {
         }
       }
     }
-    if (exact == null || parts > FEW) {
-      return null;
-    }
-    boolean fits = exact.fits(counts, sheet);
-    deadline.spend(ExactPlacement.STEPS_PER_CORNER * (1 + exact.steps()));
-    return fits ? exact.layout() : null;
+    return null;
   }
 
   private Arrangement shuffle() {

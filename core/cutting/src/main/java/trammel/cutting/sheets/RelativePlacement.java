@@ -1,5 +1,7 @@
 package trammel.cutting.sheets;
 
+import java.util.Arrays;
+
 /**
  * Decides whether a few parts, most of them large, fit on one sheet together.
  *
@@ -9,11 +11,10 @@ package trammel.cutting.sheets;
  * on Computing 19 (2007), price fillings of sheets by it; both from memory).
  */
 final class RelativePlacement {
-  /** Steps of a counted effort that one choice stands for. */
-  static final long STEPS_PER_CHOICE = 800;
-
   /** Parts above which the choices are too many. */
   static final int MOST_PARTS = 12;
+
+  private static final long STEPS_PER_CHOICE = 800;
 
   private static final int LEFT = 1;
   private static final int RIGHT = 2;
@@ -53,25 +54,10 @@ final class RelativePlacement {
    *     {@link #isOpen()}
    */
   boolean fits(int[] counts, int sheet) {
-    int parts = 0;
-    for (int count : counts) {
-      parts += count;
-    }
-    type = new int[parts];
-    turned = new boolean[parts];
-    w = new int[parts];
-    h = new int[parts];
-    int n = 0;
-    for (int t = 0; t < counts.length; t++) {
-      for (int i = 0; i < counts[t]; i++) {
-        int at = n++;
-        while (at > 0 && model.area(type[at - 1]) < model.area(t)) {
-          type[at] = type[at - 1];
-          at--;
-        }
-        type[at] = t;
-      }
-    }
+    type = largestFirst(counts);
+    turned = new boolean[type.length];
+    w = new int[type.length];
+    h = new int[type.length];
     sheetWidth = model.sheetWidth[sheet];
     sheetHeight = model.sheetHeight[sheet];
     choicesLeft = mostChoices;
@@ -79,14 +65,30 @@ final class RelativePlacement {
     return turn(0);
   }
 
+  private int[] largestFirst(int[] counts) {
+    int[] types = new int[Arrays.stream(counts).sum()];
+    int n = 0;
+    for (int t = 0; t < counts.length; t++) {
+      for (int i = 0; i < counts[t]; i++) {
+        int at = n++;
+        while (at > 0 && model.area(types[at - 1]) < model.area(t)) {
+          types[at] = types[at - 1];
+          at--;
+        }
+        types[at] = t;
+      }
+    }
+    return types;
+  }
+
   /** True when the last answer is no more than that no way was found. */
   boolean isOpen() {
     return choicesLeft <= 0;
   }
 
-  /** Choices that the last question took. */
-  int choices() {
-    return mostChoices - Math.max(0, choicesLeft);
+  /** What the last question took, in steps of a counted effort. */
+  long effort() {
+    return STEPS_PER_CHOICE * (mostChoices - Math.max(0, choicesLeft));
   }
 
   /** Where the parts lie after a question answered with yes. */
@@ -190,25 +192,36 @@ final class RelativePlacement {
           if (possible == 0) {
             return false;
           }
-          changed |= possible != before;
           state.relations[i * n + j] = possible;
-          changed |=
-              switch (possible) {
-                case LEFT -> order(state.minX, state.maxX, w, i, j);
-                case RIGHT -> order(state.minX, state.maxX, w, j, i);
-                case BELOW -> order(state.minY, state.maxY, h, i, j);
-                case ABOVE -> order(state.minY, state.maxY, h, j, i);
-                default -> false;
-              };
+          changed |= possible != before | order(state, possible, i, j);
         }
       }
-      for (int i = 0; i < n; i++) {
-        if (state.minX[i] > state.maxX[i] || state.minY[i] > state.maxY[i]) {
-          return false;
-        }
+      if (!hasPlaces(state)) {
+        return false;
       }
     }
     return true;
+  }
+
+  /** Whether some place is left for every part. */
+  private boolean hasPlaces(State state) {
+    for (int i = 0; i < type.length; i++) {
+      if (state.minX[i] > state.maxX[i] || state.minY[i] > state.maxY[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What a pair's only relation left, if it is down to one, means for their places. */
+  private boolean order(State state, int relation, int i, int j) {
+    return switch (relation) {
+      case LEFT -> order(state.minX, state.maxX, w, i, j);
+      case RIGHT -> order(state.minX, state.maxX, w, j, i);
+      case BELOW -> order(state.minY, state.maxY, h, i, j);
+      case ABOVE -> order(state.minY, state.maxY, h, j, i);
+      default -> false;
+    };
   }
 
   private int possible(State state, int i, int j) {

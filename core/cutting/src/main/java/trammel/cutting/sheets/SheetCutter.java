@@ -210,13 +210,13 @@ public final class SheetCutter {
         exactly();
       }
       if (thorough && best != null && PartRoom.takes(model)) {
-        exchange();
+        settleShortList();
       } else if (thorough && method == CuttingMethod.FREE) {
         amongAllFillings();
       }
       improveQuick(deadline.part(QUICK_PART));
       generate(deadline.part(QUICK_PART));
-      recombine();
+      recombineRemembered();
       trySets(deadline);
     }
 
@@ -303,7 +303,7 @@ public final class SheetCutter {
     }
 
     /** Exchanges parts between sheets, and settles the list where that can be done. */
-    private void exchange() {
+    private void settleShortList() {
       boolean isFree = method == CuttingMethod.FREE;
       PartRoom room = new PartRoom(model, fills, isFree, random, deadline);
       exchange(room, deadline.part(EXCHANGE_PART));
@@ -339,7 +339,7 @@ public final class SheetCutter {
     }
 
     /** Looks for a cheaper plan among all sheets filled so far (set covering). */
-    private void recombine() {
+    private void recombineRemembered() {
       if (best == null || isOver()) {
         return;
       }
@@ -370,7 +370,7 @@ public final class SheetCutter {
       ladder =
           new PriceLadder(area, model.price, model.available, model.area(model.count), highest);
       double areas = new AreaBound(model).best(model.count);
-      lowerBound = Math.min(highest, ladder.atLeast(Math.max(0, (long) Math.ceil(areas - 1e-9))));
+      lowerBound = Math.min(highest, ladder.atLeast(Math.max(0, (long) Math.ceil(areas - NOISE))));
     }
 
     private void offer(SheetSet set) {

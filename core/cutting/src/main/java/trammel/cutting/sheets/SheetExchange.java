@@ -37,13 +37,17 @@ final class SheetExchange {
   private static final long STEPS_PER_SET = 40;
   private static final long STEPS_PER_SPLIT = 2;
   private static final long OUT_OF_REACH = Long.MAX_VALUE / 4;
+  private static final double NOISE = 1e-6;
 
   private final SheetModel model;
   private final PartRoom room;
   private final Random random;
   private final Deadline deadline;
   private final Integer[] cheapestFirst;
-  private final double rate;
+
+  /** Least price of a square step on any sheet. */
+  private final double leastRate;
+
   private final Set<List<Long>> settled = new HashSet<>();
 
   private final List<Sheet> sheets = new ArrayList<>();
@@ -52,8 +56,14 @@ final class SheetExchange {
   /** A sheet and the parts on it. */
   private record Sheet(int stock, long parts) {}
 
-  /** The parts that are dealt out, and what is free for them. */
-  private record Deal(long[] items, long[] united, List<Integer> limited, long price) {}
+  /**
+   * What is dealt out anew.
+   *
+   * @param united per set of items, which is a bit for each: the parts in it
+   * @param limited sheets limited in number that are free for them
+   * @param price of the sheets they lie on so far
+   */
+  private record Deal(long[] united, List<Integer> limited, long price) {}
 
   SheetExchange(SheetModel model, PartRoom room, Random random, Deadline deadline) {
     this.model = model;
@@ -67,7 +77,7 @@ final class SheetExchange {
       least = Math.min(least, (double) model.price[s] / model.sheetArea(s));
     }
     Arrays.sort(cheapestFirst, (a, b) -> Long.compare(model.price[a], model.price[b]));
-    rate = least;
+    leastRate = least;
   }
 
   /**
@@ -98,10 +108,7 @@ final class SheetExchange {
   }
 
   private void take(SheetSet start) {
-    int[] next = new int[model.types()];
-    for (int t = 1; t < next.length; t++) {
-      next[t] = next[t - 1] + model.count[t - 1];
-    }
+    int[] next = room.firstParts();
     for (int s = 0; s < start.size(); s++) {
       Layout layout = start.layouts.get(s);
       long parts = 0;
@@ -134,18 +141,12 @@ final class SheetExchange {
     deadline.spend(STEPS_PER_DEAL);
     int most = Math.min(sheets.size(), MOST_SHEETS_TAKEN);
     List<Integer> taken = drawn(most <= 2 ? most : 2 + random.nextInt(most - 1));
-    List<Long> key = new ArrayList<>();
-    for (int at : taken) {
-      key.add(sheets.get(at).parts);
-    }
-    long[] items = items(taken);
-    boolean whole = items.length == bits(taken);
-    key.sort(null);
-    if (whole && !settled.add(key)) {
+    List<Long> parts = parts(taken);
+    List<Long> items = items(taken, parts);
+    if (items.size() == parts.size() && !settled.add(selections(taken))) {
       return false;
     }
-    Deal deal = deal(taken, items);
-    List<Sheet> better = new Split(deal).cheapest();
+    List<Sheet> better = new Split(deal(taken, items)).cheapest();
     if (better == null) {
       return false;
     }
@@ -158,12 +159,29 @@ final class SheetExchange {
     return true;
   }
 
-  private int bits(List<Integer> taken) {
-    int bits = 0;
+  /** The selections on some sheets, in an order of their own. */
+  private List<Long> selections(List<Integer> taken) {
+    List<Long> selections = new ArrayList<>();
     for (int at : taken) {
-      bits += Long.bitCount(sheets.get(at).parts);
+      selections.add(sheets.get(at).parts);
     }
-    return bits;
+    selections.sort(null);
+    return selections;
+  }
+
+  /** The parts on some sheets, one by one. */
+  private List<Long> parts(List<Integer> taken) {
+    List<Long> parts = new ArrayList<>();
+    for (int at : taken) {
+      addEach(sheets.get(at).parts, parts);
+    }
+    return parts;
+  }
+
+  private static void addEach(long selection, List<Long> parts) {
+    for (long left = selection; left != 0; left &= left - 1) {
+      parts.add(left & -left);
+    }
   }
 
   /** Some different places in the plan, drawn at random. */
@@ -179,43 +197,30 @@ final class SheetExchange {
   }
 
   /** The parts of the sheets taken, one by one if they are few, else some of them in groups. */
-  private long[] items(List<Integer> taken) {
+  private List<Long> items(List<Integer> taken, List<Long> parts) {
     int most = ITEMS + random.nextInt(MORE_ITEMS + 1);
-    List<Long> items = new ArrayList<>();
-    List<Long> parts = new ArrayList<>();
-    for (int at : taken) {
-      for (long left = sheets.get(at).parts; left != 0; left &= left - 1) {
-        parts.add(left & -left);
-      }
-    }
     if (parts.size() <= most) {
-      items.addAll(parts);
-    } else {
-      long single = 0;
-      for (int i = 0; i < most - taken.size(); i++) {
-        single |= parts.get(random.nextInt(parts.size()));
-      }
-      for (long left = single; left != 0; left &= left - 1) {
-        items.add(left & -left);
-      }
-      for (int at : taken) {
-        long group = sheets.get(at).parts & ~single;
-        if (group != 0) {
-          items.add(group);
-        }
+      return parts;
+    }
+    long single = 0;
+    for (int i = 0; i < most - taken.size(); i++) {
+      single |= parts.get(random.nextInt(parts.size()));
+    }
+    List<Long> items = new ArrayList<>();
+    addEach(single, items);
+    for (int at : taken) {
+      long group = sheets.get(at).parts & ~single;
+      if (group != 0) {
+        items.add(group);
       }
     }
-    long[] array = new long[items.size()];
-    for (int i = 0; i < array.length; i++) {
-      array[i] = items.get(i);
-    }
-    return array;
+    return items;
   }
 
-  private Deal deal(List<Integer> taken, long[] items) {
-    long[] united = new long[1 << items.length];
+  private Deal deal(List<Integer> taken, List<Long> items) {
+    long[] united = new long[1 << items.size()];
     for (int set = 1; set < united.length; set++) {
-      united[set] = united[set & set - 1] | items[Integer.numberOfTrailingZeros(set)];
+      united[set] = united[set & set - 1] | items.get(Integer.numberOfTrailingZeros(set));
     }
     int[] used = new int[model.sheets()];
     long sum = 0;
@@ -233,7 +238,7 @@ final class SheetExchange {
         limited.add(s);
       }
     }
-    return new Deal(items, united, limited, sum);
+    return new Deal(united, limited, sum);
   }
 
   private void remove(List<Integer> taken) {
@@ -297,8 +302,6 @@ final class SheetExchange {
     /** Steps of the last set of limited sheets: which items lie on each. */
     private final int[][] onLimited;
 
-    private final double leastRate;
-
     Split(Deal deal) {
       this.deal = deal;
       int sets = deal.united.length;
@@ -309,17 +312,12 @@ final class SheetExchange {
       least = new long[sets];
       firstItems = new int[sets];
       onLimited = new int[deal.limited.size()][];
-      double lowest = rate;
-      for (int s : deal.limited) {
-        lowest = Math.min(lowest, (double) model.price[s] / model.sheetArea(s));
-      }
-      leastRate = lowest;
     }
 
     /** A cheaper way, or null. */
     List<Sheet> cheapest() {
       long whole = room.area(deal.united[all]);
-      if (leastRate * whole > deal.price - 1 + 1e-6) {
+      if (isTooDear(leastRate * whole)) {
         return null;
       }
       possible[0] = -1;
@@ -328,10 +326,15 @@ final class SheetExchange {
       }
       deadline.spend(STEPS_PER_SET * all);
       split();
-      addLimited(whole);
+      addLimited();
       return least[all] < deal.price ? sheets() : null;
     }
 
+    private boolean isTooDear(double price) {
+      return price > deal.price - 1 + NOISE;
+    }
+
+    /** Finds the cheapest sheet open in number for a set of items whose subsets are settled. */
     private void settle(int set, long whole) {
       long sheetsLeft = -1;
       for (int items = set; items != 0 && sheetsLeft != 0; items &= items - 1) {
@@ -346,7 +349,7 @@ final class SheetExchange {
         if (!candidate || model.available[s] != SheetModel.UNLIMITED) {
           continue;
         }
-        if (model.price[s] + others > deal.price - 1 + 1e-6) {
+        if (isTooDear(model.price[s] + others)) {
           break;
         }
         if (area <= model.sheetArea(s) && room.fits(deal.united[set], s)) {
@@ -359,6 +362,7 @@ final class SheetExchange {
       possible[set] = sheetsLeft;
     }
 
+    /** For every set of items the cheapest sheet for its lowest item and some others. */
     private void split() {
       for (int set = 1; set <= all; set++) {
         int lowest = set & -set;
@@ -385,7 +389,7 @@ final class SheetExchange {
     }
 
     /** One sheet after another of those limited in number: which items it would best take. */
-    private void addLimited(long whole) {
+    private void addLimited() {
       for (int i = 0; i < onLimited.length; i++) {
         int s = deal.limited.get(i);
         boolean[] fits = fitting(s);
@@ -404,6 +408,7 @@ final class SheetExchange {
       }
     }
 
+    /** Which sets of items fit on a sheet. */
     private boolean[] fitting(int sheet) {
       boolean[] fits = new boolean[all + 1];
       fits[0] = true;

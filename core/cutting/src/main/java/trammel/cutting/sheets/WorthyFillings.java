@@ -52,15 +52,15 @@ final class WorthyFillings {
    * @param most fillings wanted
    * @param taker is handed each filling found, and larger ones as well as parts of them
    */
-  void list(int ofSheet, double above, int most, PartRoom.FillingTaker taker) {
-    this.sheet = ofSheet;
+  void list(int sheet, double above, int most, PartRoom.FillingTaker taker) {
+    this.sheet = sheet;
     this.above = above;
     this.taker = taker;
     this.left = most;
     this.complete = true;
     this.highest = above;
     Arrays.fill(counts, 0);
-    extend(0, 0, model.sheetArea(ofSheet), true);
+    extend(0, 0, model.sheetArea(sheet), true);
   }
 
   /** Whether all fillings were found, and none stayed open. */
@@ -85,16 +85,11 @@ final class WorthyFillings {
       return;
     }
     deadline.spend(STEPS_PER_SELECTION);
-    if (sum > above && at == order.length) {
-      highest = Math.max(highest, sum);
-      if (fits) {
-        taker.take(sheet, room.selection(counts));
-        left--;
-      } else {
-        complete = false;
-      }
+    if (at == order.length) {
+      end(sum, fits);
+      return;
     }
-    if (at == order.length || sum + mostOf(at, areaLeft) <= above) {
+    if (sum + mostOf(at, areaLeft) <= above) {
       return;
     }
     if (deadline.isPast()) {
@@ -103,39 +98,59 @@ final class WorthyFillings {
       return;
     }
     int type = order[at];
-    int most = (int) Math.min(model.count[type], areaLeft / model.area(type));
-    int taken = 0;
-    PartRoom.Fit fit = PartRoom.Fit.YES;
-    while (taken < most && fit != PartRoom.Fit.NO) {
-      counts[type]++;
-      fit = model.fits(type, sheet) ? room.decided(room.selection(counts), sheet) : PartRoom.Fit.NO;
-      if (fit == PartRoom.Fit.NO) {
-        counts[type]--;
-      } else {
-        taken++;
-      }
-    }
-    for (int n = taken; n >= 0; n--) {
+    for (int n = most(type, areaLeft); n >= 0; n--) {
       counts[type] = n;
-      boolean stillFits =
-          n == 0 ? fits : room.decided(room.selection(counts), sheet) == PartRoom.Fit.YES;
+      boolean stillFits = n == 0 ? fits : decided() == PartRoom.Fit.YES;
       extend(at + 1, sum + n * worth[type], areaLeft - n * model.area(type), stillFits);
     }
+  }
+
+  /** Every part is taken or left. */
+  private void end(double sum, boolean fits) {
+    if (sum <= above) {
+      return;
+    }
+    highest = Math.max(highest, sum);
+    if (fits) {
+      taker.take(sheet, room.selection(counts));
+      left--;
+    } else {
+      complete = false;
+    }
+  }
+
+  /** So many more parts of a type that it is not known that they do not fit. */
+  private int most(int type, long areaLeft) {
+    int most = (int) Math.min(model.count[type], areaLeft / model.area(type));
+    if (!model.fits(type, sheet)) {
+      return 0;
+    }
+    for (int n = 1; n <= most; n++) {
+      counts[type] = n;
+      if (decided() == PartRoom.Fit.NO) {
+        return n - 1;
+      }
+    }
+    return most;
+  }
+
+  private PartRoom.Fit decided() {
+    return room.decided(room.selection(counts), sheet);
   }
 
   /** What the parts from a place on could bring at most if they could be cut to measure. */
   private double mostOf(int from, long area) {
     double sum = 0;
-    double room = area;
-    for (int i = from; i < order.length && room > 0; i++) {
+    double areaLeft = area;
+    for (int i = from; i < order.length && areaLeft > 0; i++) {
       int type = order[i];
       if (worth[type] <= 0 || !model.fits(type, sheet)) {
         continue;
       }
       double all = (double) model.area(type) * model.count[type];
-      double part = Math.min(1, room / all);
+      double part = Math.min(1, areaLeft / all);
       sum += part * worth[type] * model.count[type];
-      room -= all;
+      areaLeft -= all;
     }
     return sum;
   }

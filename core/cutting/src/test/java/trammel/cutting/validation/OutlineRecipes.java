@@ -2,6 +2,7 @@ package trammel.cutting.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import trammel.cutting.outlines.NestingStripProblem;
 import trammel.cutting.outlines.OutlinePart;
@@ -41,6 +42,7 @@ final class OutlineRecipes {
     return new Instance.OutlineStrip(
         "plates",
         "plates n" + count + " seed " + seed,
+        OptionalDouble.empty(),
         new NestingStripProblem(STRIP_MM, parts, 0, 0));
   }
 

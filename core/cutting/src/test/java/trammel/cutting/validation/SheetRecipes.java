@@ -21,9 +21,10 @@ import trammel.cutting.sheets.SheetStock;
 final class SheetRecipes {
   private static final int SIZES = 5;
 
-  /** Sides of the parts of classes 1 to 6, the longest of each, and the sheet's side. */
+  /** The longest side of a part of classes 1 to 6. */
   private static final int[] LONGEST = {10, 10, 35, 35, 100, 100};
 
+  /** The side of the sheet of classes 1 to 10. */
   private static final int[] SHEET = {10, 30, 40, 100, 100, 300, 100, 100, 100, 100};
 
   private SheetRecipes() {}
@@ -34,10 +35,10 @@ final class SheetRecipes {
     int side = SHEET[ofClass - 1];
     return instance(
         "one size",
-        ofClass,
+        "class " + ofClass,
         seed,
         List.of(SheetStock.bought("sheet", side, side, BigDecimal.ONE)),
-        parts(random, ofClass, parts, false),
+        parts(random, ofClass, parts),
         0);
   }
 
@@ -57,7 +58,8 @@ final class SheetRecipes {
               height,
               BigDecimal.valueOf(Math.max(1, price))));
     }
-    return instance("five sizes", ofClass, seed, stock, parts(random, ofClass, parts, false), 0);
+    return instance(
+        "five sizes", "class " + ofClass, seed, stock, parts(random, ofClass, parts), 0);
   }
 
   /**
@@ -81,15 +83,14 @@ final class SheetRecipes {
       double shortMm = Math.min(longMm, random.nextInt(50, 200));
       blanks.add(new SheetPart("part " + i, longMm, shortMm, 1, true));
     }
-    return instance("shop", 0, seed, stock, blanks, 3);
+    return instance("shop", "blanks", seed, stock, blanks, 3);
   }
 
-  private static List<SheetPart> parts(
-      SplittableRandom random, int ofClass, int parts, boolean mayTurn) {
+  private static List<SheetPart> parts(SplittableRandom random, int ofClass, int parts) {
     List<SheetPart> list = new ArrayList<>();
     for (int i = 0; i < parts; i++) {
       int[] sides = ofClass <= 6 ? plain(random, ofClass) : shaped(random, ofClass - 7);
-      list.add(new SheetPart("part " + i, sides[0], sides[1], 1, mayTurn));
+      list.add(new SheetPart("part " + i, sides[0], sides[1], 1, false));
     }
     return list;
   }
@@ -115,12 +116,12 @@ final class SheetRecipes {
 
   private static Instance instance(
       String family,
-      int ofClass,
+      String kind,
       long seed,
       List<SheetStock> stock,
       List<SheetPart> parts,
       double kerfMm) {
-    String name = family + " class " + ofClass + " n" + parts.size() + " seed " + seed;
+    String name = family + " " + kind + " n" + parts.size() + " seed " + seed;
     return new Instance.Sheets(
         family, name, new SheetCuttingProblem(stock, parts, 0, kerfMm, CuttingMethod.FREE));
   }

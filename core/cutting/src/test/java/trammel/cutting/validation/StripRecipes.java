@@ -2,6 +2,7 @@ package trammel.cutting.validation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import trammel.cutting.sheets.SheetPart;
 import trammel.cutting.sheets.StripProblem;
@@ -47,7 +48,8 @@ final class StripRecipes {
       list.add(new SheetPart("part " + i, pieces.get(i)[0], pieces.get(i)[1], 1, false));
     }
     String name = family + " n" + parts + " seed " + seed;
-    return new Instance.Strip(family, name, new StripProblem(SIDE, list, 0, 0));
+    return new Instance.Strip(
+        family, name, OptionalDouble.of(SIDE), new StripProblem(SIDE, list, 0, 0));
   }
 
   /** The larger of three drawn, so that sizes do not fall too far apart. */

@@ -6,35 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
-import trammel.cutting.CuttingStatus;
-import trammel.cutting.bars.BarCutter;
-import trammel.cutting.bars.BarCuttingPlan;
-import trammel.cutting.bars.BarPlanChecker;
-import trammel.cutting.outlines.NestingChecker;
-import trammel.cutting.outlines.NestingStripCutter;
-import trammel.cutting.outlines.NestingStripPlan;
-import trammel.cutting.sheets.SheetCutter;
-import trammel.cutting.sheets.SheetCuttingPlan;
-import trammel.cutting.sheets.SheetPlanChecker;
-import trammel.cutting.sheets.StripCutter;
-import trammel.cutting.sheets.StripPlan;
 
 /**
  * Cuts a half of the validation set and says how far each plan is above its mark. Every plan is
  * verified by a checker that shares nothing with the searches.
  */
 public final class ValidationReport {
-  private static final double HOPPER_OPTIMUM_MM = 200;
-
-  private final Marks marks = new Marks();
   private final Map<String, List<Double>> over = new LinkedHashMap<>();
   private final Map<String, Integer> proven = new LinkedHashMap<>();
 
   private ValidationReport() {}
-
-  /** What came out of one instance. */
-  private record Result(double value, double bound, boolean proven) {}
 
   /**
    * @param args {@code tuned} or {@code unseen}; {@code bars}, {@code sheets}, {@code strips} or
@@ -63,7 +44,7 @@ public final class ValidationReport {
     for (Instance instance : instances) {
       long start = System.nanoTime();
       long busy = processorNanos();
-      Result result = cut(instance, limit);
+      Instance.Result result = instance.cut(limit);
       double seconds = (System.nanoTime() - start) / 1e9;
       report(instance, result, seconds, (processorNanos() - busy) / 1e9);
     }
@@ -83,8 +64,9 @@ public final class ValidationReport {
     return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO).toNanos();
   }
 
-  private void report(Instance instance, Result result, double seconds, double busy) {
-    double mark = mark(instance, result);
+  /** Without a mark the plan is held against its own bound, which no plan is better than. */
+  private void report(Instance instance, Instance.Result result, double seconds, double busy) {
+    double mark = instance.mark().orElse(result.bound());
     double above = result.value() / mark - 1;
     over.computeIfAbsent(instance.family(), family -> new ArrayList<>()).add(above);
     proven.merge(instance.family(), result.proven() ? 1 : 0, Integer::sum);
@@ -110,40 +92,5 @@ public final class ValidationReport {
         proven.get(family),
         100 * above.stream().mapToDouble(d -> d).average().orElse(0),
         100 * above.stream().mapToDouble(d -> d).max().orElse(0));
-  }
-
-  /** Without a mark the plan is held against its own bound, which no plan is better than. */
-  private double mark(Instance instance, Result result) {
-    if (instance instanceof Instance.Strip) {
-      return HOPPER_OPTIMUM_MM;
-    }
-    OptionalDouble known = marks.of(instance.name());
-    return known.orElse(result.bound());
-  }
-
-  private static Result cut(Instance instance, Duration limit) {
-    if (instance instanceof Instance.Bars bars) {
-      BarCuttingPlan plan = BarCutter.counted(limit).cut(bars.problem());
-      BarPlanChecker.check(bars.problem(), plan);
-      return result(plan.price().doubleValue(), plan.lowerBound().doubleValue(), plan.status());
-    }
-    if (instance instanceof Instance.Sheets sheets) {
-      SheetCuttingPlan plan = SheetCutter.counted(limit).cut(sheets.problem());
-      SheetPlanChecker.check(sheets.problem(), plan);
-      return result(plan.price().doubleValue(), plan.lowerBound().doubleValue(), plan.status());
-    }
-    if (instance instanceof Instance.Strip strip) {
-      StripPlan plan = StripCutter.counted(limit).cut(strip.problem());
-      SheetPlanChecker.check(strip.problem(), plan);
-      return result(plan.lengthMm(), plan.lowerBoundMm(), plan.status());
-    }
-    Instance.OutlineStrip outlines = (Instance.OutlineStrip) instance;
-    NestingStripPlan plan = NestingStripCutter.counted(limit).cut(outlines.problem());
-    NestingChecker.check(outlines.problem(), plan);
-    return result(plan.lengthMm(), plan.lowerBoundMm(), plan.status());
-  }
-
-  private static Result result(double value, double bound, CuttingStatus status) {
-    return new Result(value, bound, status == CuttingStatus.PROVEN_OPTIMAL);
   }
 }

@@ -3,6 +3,7 @@ package trammel.cutting.validation;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import tools.jackson.databind.JsonNode;
 import trammel.cutting.ReferenceFiles;
 import trammel.cutting.outlines.NestingInstances;
@@ -96,7 +97,11 @@ enum ValidationSet {
   }
 
   private static Instance published(JsonNode file) {
+    JsonNode best = file.path("best").path("objective");
     return new Instance.OutlineStrip(
-        "published", file.get("name").asString(), NestingInstances.strip(file));
+        "published",
+        file.get("name").asString(),
+        best.isNumber() ? OptionalDouble.of(best.asDouble()) : OptionalDouble.empty(),
+        NestingInstances.strip(file));
   }
 }

@@ -2,6 +2,7 @@ package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
@@ -72,6 +73,14 @@ class GltfSceneIT {
     assertEquals("axle", bar.body());
     assertEquals(Math.PI * 0.02 * 0.02 * 0.3, bar.volumeM3(), 1e-9);
     assertArrayEquals(new double[] {-0.200, 0.650, 0}, bar.centre(), 1e-6);
+  }
+
+  /** Whoever compares two plans by their sums is not told of a change where there is none. */
+  @Test
+  void keysStandInTheSameOrderInEveryRun() {
+    String text = GltfScene.text(twoParts());
+    assertTrue(text.indexOf("\"version\"") < text.indexOf("\"generator\""), text);
+    assertTrue(text.indexOf("\"at ride\"") < text.indexOf("\"nodes\""), text);
   }
 
   @Test

@@ -39,7 +39,10 @@ public final class ArrangeJson {
             (check, together) -> {
               List<Object> rows = new ArrayList<>();
               for (LayoutChange change : together) {
-                rows.add(Map.of("field", change.path(), "after", change.after()));
+                Map<String, Object> row = new LinkedHashMap<>();
+                row.put("field", change.path());
+                row.put("after", change.after());
+                rows.add(row);
               }
               byCheck.put(check, rows);
             });

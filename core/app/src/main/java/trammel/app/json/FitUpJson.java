@@ -63,7 +63,10 @@ public final class FitUpJson {
     json.put("reasons", report.reasons());
     List<Object> again = new ArrayList<>();
     for (TackReport.Again reading : report.again()) {
-      again.add(Map.of("target", reading.id(), "why", reading.why()));
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("target", reading.id());
+      row.put("why", reading.why());
+      again.add(row);
     }
     json.put("measure_again", again);
     List<Object> moves = new ArrayList<>();

@@ -64,9 +64,9 @@ public final class GltfScene {
     vehicle.put("children", bodies);
 
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("asset", Map.of("version", "2.0", "generator", "Trammel"));
+    json.put("asset", asset());
     json.put("scene", 0);
-    json.put("scenes", List.of(Map.of("name", "at ride", "nodes", List.of(0))));
+    json.put("scenes", List.of(scene()));
     json.put("nodes", nodes);
     json.put("meshes", meshes);
     json.put("materials", materials());
@@ -74,6 +74,20 @@ public final class GltfScene {
     json.put("bufferViews", views);
     json.put("buffers", List.of(buffer()));
     return Json.text(json);
+  }
+
+  private static Map<String, Object> asset() {
+    Map<String, Object> asset = new LinkedHashMap<>();
+    asset.put("version", "2.0");
+    asset.put("generator", "Trammel");
+    return asset;
+  }
+
+  private static Map<String, Object> scene() {
+    Map<String, Object> scene = new LinkedHashMap<>();
+    scene.put("name", "at ride");
+    scene.put("nodes", List.of(0));
+    return scene;
   }
 
   private static List<Object> materials() {

@@ -232,18 +232,16 @@ public final class MountRoom {
 
   /** Of a spring or shock between frame and axle. */
   private Pair pair(Cylinder left) {
-    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
     return new Pair(
         places(new Body("left", left, Carrier.LINK)),
-        places(new Body("right", right, Carrier.LINK)));
+        places(new Body("right", left.mirrored(), Carrier.LINK)));
   }
 
   /** Of a bracket on the axle. */
   private Pair pair(Capsule left) {
-    Capsule right = new Capsule(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
     return new Pair(
         places(new Body("left", left, Carrier.AXLE)),
-        places(new Body("right", right, Carrier.AXLE)));
+        places(new Body("right", left.mirrored(), Carrier.AXLE)));
   }
 
   private void addTube() {
@@ -256,15 +254,7 @@ public final class MountRoom {
             new Point3(0, -halfMm, centre.zMm()),
             axle.tubeRadiusMm());
     add("axle tube", tube, Carrier.AXLE, MountPractice.TUBE_AIR_MM);
-    addHousing(axle.takenHousingRadiusMm());
-  }
-
-  private void addHousing(double radiusMm) {
-    double halfMm = chassis.axle().innerLimitMm();
-    double upMm = chassis.axleCentre().zMm();
-    Cylinder housing =
-        new Cylinder(new Point3(0, halfMm, upMm), new Point3(0, -halfMm, upMm), radiusMm);
-    add("axle's centre housing", housing, Carrier.AXLE, MountPractice.MOVING_AIR_MM);
+    add("axle's centre housing", chassis.housingShape(), Carrier.AXLE, MountPractice.MOVING_AIR_MM);
   }
 
   private void addRails() {
@@ -299,17 +289,8 @@ public final class MountRoom {
   }
 
   private void addTyres() {
-    double middleMm = chassis.axle().trackMm() / 2;
-    double halfMm = chassis.tyre().widthMm() / 2;
-    double upMm = chassis.tyre().loadedRadiusMm();
-    Cylinder left =
-        new Cylinder(
-            new Point3(0, middleMm - halfMm, upMm),
-            new Point3(0, middleMm + halfMm, upMm),
-            chassis.tyre().freeRadiusMm());
-    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
-    add("left tyre", left, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
-    add("right tyre", right, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
+    add("left tyre", chassis.tyreShape(true), Carrier.AXLE, MountPractice.TYRE_AIR_MM);
+    add("right tyre", chassis.tyreShape(false), Carrier.AXLE, MountPractice.TYRE_AIR_MM);
   }
 
   private void addShaft() {

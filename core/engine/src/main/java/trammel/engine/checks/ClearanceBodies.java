@@ -162,28 +162,14 @@ final class ClearanceBodies {
     moving.add(new Body(TUBE, tube, Carrier.AXLE));
     joinToRails(TUBE, leftRail, Double.POSITIVE_INFINITY);
     joinToRails(TUBE, rightRail, Double.POSITIVE_INFINITY);
-    addHousing(chassis.axle().takenHousingRadiusMm(), upMm);
-    addTyre(LEFT_TYRE, 1, upMm);
-    addTyre(RIGHT_TYRE, -1, upMm);
+    addHousing();
+    moving.add(new Body(LEFT_TYRE, chassis.tyreShape(true), Carrier.AXLE));
+    moving.add(new Body(RIGHT_TYRE, chassis.tyreShape(false), Carrier.AXLE));
   }
 
-  private void addHousing(double radiusMm, double upMm) {
-    double halfMm = chassis.axle().innerLimitMm();
-    Cylinder shape =
-        new Cylinder(new Point3(0, halfMm, upMm), new Point3(0, -halfMm, upMm), radiusMm);
-    housing = Optional.of(new Body(HOUSING, shape, Carrier.AXLE));
+  private void addHousing() {
+    housing = Optional.of(new Body(HOUSING, chassis.housingShape(), Carrier.AXLE));
     joints.add(Joint.whole(SHAFT, HOUSING));
-  }
-
-  private void addTyre(String name, int side, double upMm) {
-    double middleMm = side * chassis.axle().trackMm() / 2;
-    double halfMm = chassis.tyre().widthMm() / 2;
-    Cylinder tyre =
-        new Cylinder(
-            new Point3(0, middleMm - halfMm, upMm),
-            new Point3(0, middleMm + halfMm, upMm),
-            chassis.tyre().freeRadiusMm());
-    moving.add(new Body(name, tyre, Carrier.AXLE));
   }
 
   private void addBars() {
@@ -272,9 +258,9 @@ final class ClearanceBodies {
             across, new Capsule(bar.barEnd(), bar.barEnd().mirrored(), radiusMm), Carrier.AXLE));
     for (boolean left : new boolean[] {true, false}) {
       String side = left ? "left" : "right";
-      Point3 barEnd = left ? bar.barEnd() : bar.barEnd().mirrored();
-      Point3 armEnd = left ? bar.armEnd() : bar.armEnd().mirrored();
-      Point3 linkTop = left ? bar.linkTop() : bar.linkTop().mirrored();
+      Point3 barEnd = bar.barEnd().onSide(left);
+      Point3 armEnd = bar.armEnd().onSide(left);
+      Point3 linkTop = bar.linkTop().onSide(left);
       String arm = side + " anti-roll bar arm";
       String link = side + " anti-roll bar link";
       moving.add(

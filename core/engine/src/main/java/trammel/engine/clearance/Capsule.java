@@ -36,6 +36,11 @@ public record Capsule(Point3 from, Point3 to, double radiusMm) implements Shape 
     return from.distanceMm(to);
   }
 
+  /** The same on the other side of the body's centre plane. */
+  public Capsule mirrored() {
+    return new Capsule(from.mirrored(), to.mirrored(), radiusMm);
+  }
+
   @Override
   public Capsule moved(Placement placement) {
     return new Capsule(placement.move(from), placement.move(to), radiusMm);

@@ -27,6 +27,11 @@ public record Cylinder(Point3 from, Point3 to, double radiusMm) implements Shape
     return from.distanceMm(to);
   }
 
+  /** The same on the other side of the body's centre plane. */
+  public Cylinder mirrored() {
+    return new Cylinder(from.mirrored(), to.mirrored(), radiusMm);
+  }
+
   @Override
   public Cylinder moved(Placement placement) {
     return new Cylinder(placement.move(from), placement.move(to), radiusMm);

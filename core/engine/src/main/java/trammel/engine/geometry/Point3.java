@@ -49,6 +49,11 @@ public record Point3(double xMm, double yMm, double zMm) {
     return new Point3(xMm, 0 - yMm, zMm);
   }
 
+  /** Where this point of the left side is on either side: itself, or its mirror on the right. */
+  public Point3 onSide(boolean left) {
+    return left ? this : mirrored();
+  }
+
   /** Point half way to another. */
   public Point3 midpoint(Point3 other) {
     return new Point3(

@@ -41,11 +41,6 @@ public record AntiRollBar(
     }
   }
 
-  /** Where a point of it on the axle stands on either side. */
-  private static Point3 on(boolean left, Point3 point) {
-    return left ? point : point.mirrored();
-  }
-
   /**
    * How much higher the left side is pushed up than the right, at the arm ends: what twists the bar
    * at a pose (mm).
@@ -55,8 +50,9 @@ public record AntiRollBar(
   }
 
   private double riseMm(AxlePose pose, boolean left) {
-    Point3 top = on(left, linkTop);
-    return top.distanceMm(on(left, armEnd)) - top.distanceMm(pose.move(on(left, armEnd)));
+    Point3 top = linkTop.onSide(left);
+    Point3 end = armEnd.onSide(left);
+    return top.distanceMm(end) - top.distanceMm(pose.move(end));
   }
 
   /** Force along each link at a pose (N), 0 or more: one is pushed, the other pulled. */

@@ -2,6 +2,7 @@ package trammel.engine.layout;
 
 import java.util.List;
 import java.util.Objects;
+import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
 import trammel.engine.quantity.Given;
 
@@ -52,6 +53,25 @@ public record Chassis(
   /** Centre of the axle at ride (mm). */
   public Point3 axleCentre() {
     return new Point3(0, 0, tyre.loadedRadiusMm());
+  }
+
+  /** A rear tyre at ride: as wide as its section and as round as without load. */
+  public Cylinder tyreShape(boolean left) {
+    double middleMm = (left ? 1 : -1) * axle.trackMm() / 2;
+    double halfMm = tyre.widthMm() / 2;
+    double upMm = axleCentre().zMm();
+    return new Cylinder(
+        new Point3(0, middleMm - halfMm, upMm),
+        new Point3(0, middleMm + halfMm, upMm),
+        tyre.freeRadiusMm());
+  }
+
+  /** The axle's centre housing at ride, between where brackets may stand on either side. */
+  public Cylinder housingShape() {
+    double halfMm = axle.innerLimitMm();
+    double upMm = axleCentre().zMm();
+    return new Cylinder(
+        new Point3(0, halfMm, upMm), new Point3(0, -halfMm, upMm), axle.takenHousingRadiusMm());
   }
 
   /** This chassis with other rails. */

@@ -48,7 +48,11 @@ final class BarNeighbours {
     Layout layout = analysis.layout();
     Chassis chassis = layout.chassis();
     axleUpMm = chassis.axleCentre().zMm();
-    addHousing(chassis);
+    add(
+        "the axle's centre housing",
+        chassis.housingShape(),
+        Carrier.AXLE,
+        MountPractice.MOVING_AIR_MM);
     addRails(chassis.rails());
     layout.bars().forEach(bar -> addBar(bar, chassis.rails()));
     for (Body solid : layout.guide().solids()) {
@@ -60,7 +64,8 @@ final class BarNeighbours {
     layout
         .shocks()
         .forEach(one -> addMounted(one.name(), one.frame(), one.axle(), one.bodyRadiusMm()));
-    addTyres(chassis);
+    add("left tyre", chassis.tyreShape(true), Carrier.AXLE, MountPractice.TYRE_AIR_MM);
+    add("right tyre", chassis.tyreShape(false), Carrier.AXLE, MountPractice.TYRE_AIR_MM);
     for (Obstacle obstacle : chassis.obstacles()) {
       // Exhaust, floor and running boards are moved where they are in the way; the rest stays.
       if (obstacle.kind().holdsFuel() || obstacle.kind() == ObstacleKind.OTHER) {
@@ -75,19 +80,6 @@ final class BarNeighbours {
 
   private void add(Body body, double airMm) {
     neighbours.add(new Neighbour(body, poses.stream().map(body::at).toList(), airMm));
-  }
-
-  private void addHousing(Chassis chassis) {
-    double halfMm = chassis.axle().innerLimitMm();
-    double upMm = chassis.axleCentre().zMm();
-    add(
-        "the axle's centre housing",
-        new Cylinder(
-            new Point3(0, halfMm, upMm),
-            new Point3(0, -halfMm, upMm),
-            chassis.axle().takenHousingRadiusMm()),
-        Carrier.AXLE,
-        MountPractice.MOVING_AIR_MM);
   }
 
   /** Level blocks of the rails behind the axle, at their height there. */
@@ -168,23 +160,6 @@ final class BarNeighbours {
     add(name, new Capsule(from, tube, radiusMm), Carrier.AXLE, MountPractice.WELD_ROOM_MM);
   }
 
-  private void addTyres(Chassis chassis) {
-    double middleMm = chassis.axle().trackMm() / 2;
-    double halfMm = chassis.tyre().widthMm() / 2;
-    double upMm = chassis.axleCentre().zMm();
-    Cylinder left =
-        new Cylinder(
-            new Point3(0, middleMm - halfMm, upMm),
-            new Point3(0, middleMm + halfMm, upMm),
-            chassis.tyre().freeRadiusMm());
-    add("left tyre", left, Carrier.AXLE, MountPractice.TYRE_AIR_MM);
-    add(
-        "right tyre",
-        new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm()),
-        Carrier.AXLE,
-        MountPractice.TYRE_AIR_MM);
-  }
-
   /** The name of something that the straight bar comes too close to. */
   Optional<String> bySpan(BarPlace place) {
     Point3 end = place.barEnd();
@@ -198,14 +173,16 @@ final class BarNeighbours {
     Carrier swinging = new Carrier(BodyPose.AXLE, BodyPose.FRAME);
     List<Body> bodies = new ArrayList<>();
     for (boolean left : new boolean[] {true, false}) {
-      Point3 barEnd = on(left, place.barEnd());
-      Point3 armEnd = on(left, place.armEnd());
+      Point3 barEnd = place.barEnd().onSide(left);
+      Point3 armEnd = place.armEnd().onSide(left);
       bodies.add(new Body("arm", new Capsule(barEnd, armEnd, BarPlace.ARM_DEEP_MM / 2), swinging));
       bodies.add(
           new Body(
               "link",
               new Capsule(
-                  on(left, place.linkBottom()), on(left, place.linkTop()), BarPlace.EYE_RADIUS_MM),
+                  place.linkBottom().onSide(left),
+                  place.linkTop().onSide(left),
+                  BarPlace.EYE_RADIUS_MM),
               Carrier.FRAME));
     }
     return tight(bodies);
@@ -219,7 +196,7 @@ final class BarNeighbours {
     double halfMm = place.plateMm() / 2;
     List<Body> bodies = new ArrayList<>();
     for (boolean left : new boolean[] {true, false}) {
-      Point3 bearing = on(left, place.bearing());
+      Point3 bearing = place.bearing().onSide(left);
       Point3 tube = new Point3(0, bearing.yMm(), axleUpMm);
       Box saddle =
           Box.between(
@@ -253,10 +230,6 @@ final class BarNeighbours {
       bodies.add(new Body("shell", shell, Carrier.AXLE));
     }
     return tight(bodies);
-  }
-
-  private static Point3 on(boolean left, Point3 point) {
-    return left ? point : point.mirrored();
   }
 
   private Optional<String> tight(List<Body> own) {

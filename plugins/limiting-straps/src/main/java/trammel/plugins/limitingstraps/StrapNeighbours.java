@@ -12,7 +12,6 @@ import trammel.engine.clearance.Gap;
 import trammel.engine.clearance.Shape;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
-import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
@@ -57,7 +56,8 @@ final class StrapNeighbours {
                     one.name(),
                     new Cylinder(one.frame(), one.axle(), one.bodyRadiusMm()),
                     Carrier.LINK));
-    addTyres(layout.chassis());
+    add("left tyre", layout.chassis().tyreShape(true), Carrier.AXLE);
+    add("right tyre", layout.chassis().tyreShape(false), Carrier.AXLE);
     for (Obstacle obstacle : layout.chassis().obstacles()) {
       // The floor is relieved over the axle; straps and tabs stay below the rails' top at ride.
       if (obstacle.kind() != ObstacleKind.BED_FLOOR) {
@@ -70,26 +70,11 @@ final class StrapNeighbours {
     bodies.add(new Body(name, shape, carrier));
   }
 
-  private void addTyres(Chassis chassis) {
-    double middleMm = chassis.axle().trackMm() / 2;
-    double halfMm = chassis.tyre().widthMm() / 2;
-    double upMm = chassis.axleCentre().zMm();
-    Cylinder left =
-        new Cylinder(
-            new Point3(0, middleMm - halfMm, upMm),
-            new Point3(0, middleMm + halfMm, upMm),
-            chassis.tyre().freeRadiusMm());
-    add("left tyre", left, Carrier.AXLE);
-    Cylinder right = new Cylinder(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
-    add("right tyre", right, Carrier.AXLE);
-  }
-
   /** The name of something that a strap of either side comes too close to. */
   Optional<String> tight(StrapPlace place) {
     Capsule left = new Capsule(place.upper(), place.lower(), StrapPlace.WIDTH_MM / 2);
-    Capsule right = new Capsule(left.from().mirrored(), left.to().mirrored(), left.radiusMm());
     Body leftStrap = new Body("left strap", left, Carrier.LINK);
-    Body rightStrap = new Body("right strap", right, Carrier.LINK);
+    Body rightStrap = new Body("right strap", left.mirrored(), Carrier.LINK);
     for (Body body : bodies) {
       double airMm =
           body.name().endsWith(" tyre") ? MountPractice.TYRE_AIR_MM : MountPractice.MOVING_AIR_MM;

@@ -22,6 +22,7 @@ import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.TabFoot;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -99,10 +100,6 @@ final class BarPlan {
     return left ? "left" : "right";
   }
 
-  private static Point3 at(Point3 left, boolean isLeft) {
-    return isLeft ? left : left.mirrored();
-  }
-
   private static String id(String name, boolean left) {
     return Held.id(name, side(left));
   }
@@ -147,7 +144,7 @@ final class BarPlan {
     List<BoughtPiece> bearings = new ArrayList<>();
     for (boolean left : SIDES) {
       arms.add(new BoughtPiece(arm(left), Assembly.AXLE, armPlace(left), armForm(), List.of(BAR)));
-      Point3 middle = at(place.bearing(), left);
+      Point3 middle = place.bearing().onSide(left);
       Point3 start =
           new Point3(middle.xMm(), middle.yMm() - BarPlace.BEARING_LONG_MM / 2, middle.zMm());
       bearings.add(
@@ -185,7 +182,7 @@ final class BarPlan {
   }
 
   private Place armPlace(boolean left) {
-    Point3 end = at(place.barEnd(), left);
+    Point3 end = place.barEnd().onSide(left);
     Point3 face = new Point3(end.xMm(), end.yMm() - BarPlace.ARM_THICK_MM / 2, end.zMm());
     return Place.of(face, REARWARD, UP);
   }
@@ -212,7 +209,7 @@ final class BarPlan {
           new BoughtPiece(
               link(left),
               Assembly.FRAME,
-              Place.at(at(place.linkBottom(), left)),
+              Place.at(place.linkBottom().onSide(left)),
               linkForm(lengthMm),
               List.of()));
     }
@@ -280,7 +277,7 @@ final class BarPlan {
   }
 
   private Place tabPlane(boolean left) {
-    return Place.of(at(place.tabFoot(), left), UP, away(left));
+    return Place.of(place.tabFoot().onSide(left), UP, away(left));
   }
 
   /** The thickness goes both ways from the plane. */
@@ -298,7 +295,7 @@ final class BarPlan {
     List<Bolting> upper = new ArrayList<>();
     List<Bolting> lower = new ArrayList<>();
     for (boolean left : SIDES) {
-      Point3 top = at(place.linkTop(), left);
+      Point3 top = place.linkTop().onSide(left);
       upper.add(
           new Bolting(
               new Held(
@@ -307,7 +304,7 @@ final class BarPlan {
                   Place.along(top.plus(REARWARD.scaled(BarPlace.EYE_MM / 2)), FORWARD)),
               List.of(link(left), Held.id(place.railTab().name(), side(left)))));
       Vector3 outward = new Vector3(0, left ? 1 : -1, 0);
-      Point3 armEnd = at(place.armEnd(), left);
+      Point3 armEnd = place.armEnd().onSide(left);
       lower.add(
           new Bolting(
               new Held(
@@ -343,25 +340,20 @@ final class BarPlan {
     List<SeamRun> onRail = new ArrayList<>();
     List<SeamRun> onTube = new ArrayList<>();
     List<SeamRun> shells = new ArrayList<>();
-    double halfFootMm = BarPlace.FOOT_MM / 2;
     double middleRad = Math.atan2(-place.belowMm(), -place.behindMm());
     for (boolean left : SIDES) {
-      Place tab = tabPlane(left);
+      onRail.addAll(
+          TabFoot.runs(
+              Held.id(place.railTab().name(), side(left)),
+              VehicleParts.rail(left),
+              tabPlane(left),
+              BarPlace.FOOT_MM,
+              place.plateMm()));
       Place bracket = bracketPlane(left);
       Place shell = bracket.shifted(-place.behindMm(), -place.belowMm(), 0);
       String bracketId = Held.id(place.axleBracket().name(), side(left));
       for (boolean near : SIDES) {
         double faceMm = near ? 0 : place.plateMm();
-        onRail.add(
-            new SeamRun(
-                Held.id(place.railTab().name(), side(left)),
-                VehicleParts.rail(left),
-                FlatPath.line(
-                    tab.shifted(0, 0, faceMm - place.plateMm() / 2),
-                    -halfFootMm,
-                    0,
-                    halfFootMm,
-                    0)));
         onTube.add(
             new SeamRun(
                 bracketId,

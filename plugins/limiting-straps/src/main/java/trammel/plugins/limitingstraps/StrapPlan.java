@@ -3,7 +3,6 @@ package trammel.plugins.limitingstraps;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
-import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
 import trammel.assembly.Place;
 import trammel.assembly.Prism;
@@ -17,6 +16,7 @@ import trammel.brackets.work.BoughtPiece;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.TabFoot;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -80,10 +80,6 @@ final class StrapPlan {
     return left ? "left" : "right";
   }
 
-  private static Point3 at(Point3 left, boolean isLeft) {
-    return isLeft ? left : left.mirrored();
-  }
-
   /** Away from the rail. */
   private Vector3 away(boolean left) {
     return new Vector3(0, left ? place.away() : -place.away(), 0);
@@ -132,8 +128,8 @@ final class StrapPlan {
 
   /** Flat on the front or the rear face of both tabs. */
   private Place strapAt(boolean left, boolean front) {
-    Point3 upper = at(place.upper(), left);
-    Point3 lower = at(place.lower(), left);
+    Point3 upper = place.upper().onSide(left);
+    Point3 lower = place.lower().onSide(left);
     Vector3 along = lower.to(upper).normalized();
     double faceMm = (front ? 1 : -1) * place.plateMm() / 2;
     return Place.lying(
@@ -185,11 +181,11 @@ final class StrapPlan {
   }
 
   private Place railPlane(boolean left) {
-    return Place.of(at(place.railFoot(), left), UP, away(left));
+    return Place.of(place.railFoot().onSide(left), UP, away(left));
   }
 
   private Place tubePlane(boolean left) {
-    return Place.of(at(place.tubeFoot(), left), new Vector3(0, 1, 0), UP);
+    return Place.of(place.tubeFoot().onSide(left), new Vector3(0, 1, 0), UP);
   }
 
   private static String tabId(ShockTab tab, boolean left) {
@@ -201,7 +197,7 @@ final class StrapPlan {
     double frontMm = place.plateMm() / 2 + StrapPlace.THICKNESS_MM;
     for (boolean left : SIDES) {
       for (boolean upper : new boolean[] {true, false}) {
-        Point3 eye = at(upper ? place.upper() : place.lower(), left);
+        Point3 eye = (upper ? place.upper() : place.lower()).onSide(left);
         List<String> through = new ArrayList<>();
         through.add(strapId(left, true));
         through.add(tabId(upper ? place.railTab() : place.tubeTab(), left));
@@ -239,21 +235,16 @@ final class StrapPlan {
           place.onNotchPlate()
               ? VehicleParts.notchSidePlate(left, place.outside())
               : VehicleParts.rail(left);
-      addFoot(onRail, tabId(place.railTab(), left), rail, railPlane(left));
-      addFoot(onTube, tabId(place.tubeTab(), left), VehicleParts.AXLE_TUBE, tubePlane(left));
+      onRail.addAll(foot(place.railTab(), left, rail, railPlane(left)));
+      onTube.addAll(foot(place.tubeTab(), left, VehicleParts.AXLE_TUBE, tubePlane(left)));
     }
     double tubeWallMm = layout.chassis().axle().tubeWallMm();
     weld(plan, place.railTab(), "rail", place.railWallMm(), WeldPosition.VERTICAL, onRail);
     weld(plan, place.tubeTab(), "axle tube", tubeWallMm, WeldPosition.HORIZONTAL, onTube);
   }
 
-  private void addFoot(List<SeamRun> runs, String tab, String onto, Place plane) {
-    double halfMm = StrapPlace.FOOT_MM / 2;
-    for (double faceMm : new double[] {place.plateMm() / 2, -place.plateMm() / 2}) {
-      runs.add(
-          new SeamRun(
-              tab, onto, FlatPath.line(plane.shifted(0, 0, faceMm), -halfMm, 0, halfMm, 0)));
-    }
+  private List<SeamRun> foot(ShockTab tab, boolean left, String onto, Place plane) {
+    return TabFoot.runs(tabId(tab, left), onto, plane, StrapPlace.FOOT_MM, place.plateMm());
   }
 
   private void weld(

@@ -3,7 +3,6 @@ package trammel.engine.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import trammel.engine.driveline.JointAngleTable;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.SpringKind;
 import trammel.engine.motion.AxlePose;
@@ -15,9 +14,6 @@ import trammel.engine.motion.ShaftReading;
  * its bump stop on that side, or on both: share of the largest angle for the shaft's speed.
  */
 record AirLost(String id, String title) implements Check {
-  /** Beyond this the table's last angle holds (rev/min). */
-  private static final double MOST_RPM = 20_000;
-
   @Override
   public Measure measure() {
     return Measure.SHARE;
@@ -32,7 +28,7 @@ record AirLost(String id, String title) implements Check {
     if (rpm.isEmpty()) {
       return new Reading.Unknown("the shaft's speed is not known; give measured.drive.final_drive");
     }
-    double allowedRad = JointAngleTable.largestAngleRad(Math.min(MOST_RPM, rpm.getAsDouble()));
+    double allowedRad = ShaftAtSpeed.largestJointAngleRad(rpm.getAsDouble());
     Chassis chassis = analysis.layout().chassis();
     double bumpMm = chassis.travel().bumpMm();
     double leanRad = Math.asin(Math.min(1, bumpMm / chassis.axle().trackMm()));

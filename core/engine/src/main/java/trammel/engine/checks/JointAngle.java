@@ -2,15 +2,11 @@ package trammel.engine.checks;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import trammel.engine.driveline.JointAngleTable;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Driveline;
 
 /** Working angle of one universal joint at ride, as a true angle in space. */
 record JointAngle(String id, String title, boolean front) implements Check {
-  /** Beyond this the table's last angle holds (rev/min). */
-  private static final double MOST_RPM = 20_000;
-
   @Override
   public Measure measure() {
     return Measure.ANGLE;
@@ -36,7 +32,7 @@ record JointAngle(String id, String title, boolean front) implements Check {
     if (speed.isEmpty()) {
       return general;
     }
-    double largest = JointAngleTable.largestAngleRad(Math.min(MOST_RPM, speed.getAsDouble()));
+    double largest = ShaftAtSpeed.largestJointAngleRad(speed.getAsDouble());
     return new Limit(
         general.goodMin(),
         Math.min(general.goodMax(), largest),

@@ -18,7 +18,6 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.PlanCheck;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.LimitedCheck;
@@ -240,9 +239,8 @@ public final class Drafting {
             job.measured().hoses().stream().map(hose -> measured.atRide(hose.onFrame())).toList(),
             print));
     checks.add(new HitchLoad(job.measured().hitch()));
-    for (PlanCheck front : List.of(PlanCheck.FRONT_SHAFT_ANGLE, PlanCheck.FRONT_SHAFT_SPEED)) {
-      checks.add(new FrontShaftCheck(front, job.measured().driveshaft(), measured.frontShaft()));
-    }
+    checks.add(new FrontShaftAngle(measured.frontShaft()));
+    checks.add(new FrontShaftSpeed(job.measured().driveshaft(), measured.frontShaft()));
     checks.add(new BracketTabs());
     BracketWelds welds = new BracketWelds(linkage, linkageSite);
     checks.add(welds);

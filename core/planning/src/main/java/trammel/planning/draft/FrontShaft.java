@@ -1,5 +1,6 @@
 package trammel.planning.draft;
 
+import trammel.engine.checks.Reading;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 
@@ -12,6 +13,9 @@ import trammel.engine.geometry.Vector3;
  * @param centreJoint the joint behind the centre bearing (mm)
  */
 record FrontShaft(Point3 transmissionJoint, Vector3 outputAxis, Point3 centreJoint) {
+  /** What a check of it reads where there is none. */
+  static final Reading OF_ONE_PIECE = new Reading.NotApplicable("the driveshaft is of one piece");
+
   FrontShaft {
     if (!(transmissionJoint.xMm() > centreJoint.xMm())) {
       throw new IllegalArgumentException(

@@ -2,10 +2,10 @@ package trammel.planning.draft;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.ShaftAtSpeed;
-import trammel.engine.driveline.JointAngleTable;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
@@ -50,11 +50,11 @@ public final class TransmissionShim {
    */
   static Chassis shimmed(Chassis found, Map<String, Limit> limits, AnalysisSettings settings) {
     Limit front = limits.get("front-joint-angle");
-    var rpm = ShaftAtSpeed.rpm(found, settings);
+    OptionalDouble rpm = ShaftAtSpeed.rpm(found, settings);
     if (front == null || rpm.isEmpty()) {
       return found;
     }
-    double largestRad = JointAngleTable.largestAngleRad(rpm.getAsDouble());
+    double largestRad = ShaftAtSpeed.largestJointAngleRad(rpm.getAsDouble());
     Driveline driveline = found.driveline();
     if (Math.max(front(driveline), rear(driveline)) <= largestRad) {
       return found;

@@ -117,18 +117,14 @@ class MeasuredExtrasTest {
         PICKUP.withValue(
             "measured.driveshaft.centre_joint", "{forward: 30 in, left: 0 in, up: 23.355 in}");
     MeasuredChassis shimmed = new MeasuredChassis(JobReader.read(high));
-    FrontShaftCheck check =
-        new FrontShaftCheck(
-            PlanCheck.FRONT_SHAFT_ANGLE,
-            JobReader.read(high).measured().driveshaft(),
-            shimmed.frontShaft());
+    FrontShaftAngle check = new FrontShaftAngle(shimmed.frontShaft());
     Reading.Value angle = (Reading.Value) check.read(analysis(shimmed.chassis()));
     assertEquals(1.909, Math.toDegrees(angle.value()), 0.02);
     Limit limit = CATALOG.limits().get(PlanCheck.FRONT_SHAFT_ANGLE.id());
     assertEquals(Verdict.LOOK_AGAIN, limit.verdict(angle.value()));
     assertEquals(
         Reading.NotApplicable.class,
-        new FrontShaftCheck(PlanCheck.FRONT_SHAFT_SPEED, Optional.empty(), Optional.empty())
+        new FrontShaftSpeed(Optional.empty(), Optional.empty())
             .read(analysis(shimmed.chassis()))
             .getClass());
   }

@@ -89,7 +89,7 @@ public final class CheckText {
         new StringBuilder(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ")
             .append(amounts.value(judged.measure(), judged.value()))
             .append("  ")
-            .append(judged.title())
+            .append(Stops.title(judged))
             .append('\n');
     judged
         .change()

@@ -7,6 +7,7 @@ import java.util.Set;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
 import trammel.engine.checks.Verdict;
+import trammel.planning.catalog.PlanCheck;
 
 /**
  * What the checks of one or more jobs say stop to, in the words that stand on a screen, on every
@@ -58,8 +59,15 @@ public record Stops(List<Stop> all) {
   static String finding(Judged judged, String gap, Amounts amounts) {
     return amounts.value(judged.measure(), judged.value())
         + gap
-        + judged.title()
+        + title(judged)
         + (judged.where().isEmpty() ? "" : " (" + judged.where() + ")");
+  }
+
+  /** The title of a check as it is said after its value. */
+  static String title(Judged judged) {
+    return PlanCheck.named(judged.id())
+        .map(check -> check.titleAfter(judged.value()))
+        .orElse(judged.title());
   }
 
   /** What is good and what says stop. */

@@ -88,7 +88,7 @@ public final class TackedText {
           table.row(
               CheckText.word(judged.verdict()),
               amounts.value(judged.measure(), judged.value()),
-              judged.title(),
+              Stops.title(judged),
               amounts.good(judged.measure(), judged.limit()));
         }
       }

@@ -81,7 +81,12 @@ public enum PlanCheck {
   PARTS_APART(
       "parts-apart",
       "pair of parts that cut into each other, at ride or at the ends of the travel",
-      Measure.COUNT);
+      Measure.COUNT) {
+    @Override
+    public String titleAfter(double value) {
+      return value == 1 ? title() : title().replaceFirst("pair", "pairs");
+    }
+  };
 
   private final String id;
   private final String title;
@@ -103,12 +108,18 @@ public enum PlanCheck {
     return title;
   }
 
+  /** What is checked, as it is said after a value: {@code pairs} where there are several. */
+  public String titleAfter(double value) {
+    return title;
+  }
+
   /** What kind of quantity its value is. */
   public Measure measure() {
     return measure;
   }
 
-  static Optional<PlanCheck> named(String id) {
+  /** The check of a name; empty where it is none of these. */
+  public static Optional<PlanCheck> named(String id) {
     for (PlanCheck check : values()) {
       if (check.id.equals(id)) {
         return Optional.of(check);

@@ -2,9 +2,7 @@ package trammel.planning.draft;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import trammel.brackets.UnworkableLayoutException;
@@ -38,6 +36,8 @@ public final class BracketWelds implements CatalogCheck {
 
   private final AxleLinkage linkage;
   private final Site site;
+  private LayoutAnalysis last;
+  private List<WeldStress> lastStresses;
 
   /**
    * @param linkage plans the brackets of a layout
@@ -56,6 +56,14 @@ public final class BracketWelds implements CatalogCheck {
   /** The weld that is stressed furthest, and when. */
   private record Worst(double share, WeldedFoot foot, String loadCase) {}
 
+  /**
+   * What the welds of a bracket bear.
+   *
+   * @param foot the bracket
+   * @param throatMPa stress on their throat under each load case (MPa)
+   */
+  record WeldStress(WeldedFoot foot, double[] throatMPa) {}
+
   @Override
   public Reading read(LayoutAnalysis analysis) {
     try {
@@ -70,15 +78,13 @@ public final class BracketWelds implements CatalogCheck {
   }
 
   private Optional<Worst> worst(LayoutAnalysis analysis) {
-    Layout layout = analysis.layout();
     BarForces forces = analysis.barForces();
     Worst worst = null;
-    for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
-      WeldFlow flow = new WeldFlow(foot.welds());
-      for (int i = 0; i < forces.cases().size(); i++) {
-        double share = share(foot, flow, layout.bars(), forces, i);
+    for (WeldStress stress : stresses(analysis)) {
+      for (int i = 0; i < stress.throatMPa.length; i++) {
+        double share = stress.throatMPa[i] / FILLER.allowableThroatMPa();
         if (share > 0 && (worst == null || share > worst.share)) {
-          worst = new Worst(share, foot, forces.cases().get(i).name());
+          worst = new Worst(share, stress.foot, forces.cases().get(i).name());
         }
       }
     }
@@ -86,27 +92,41 @@ public final class BracketWelds implements CatalogCheck {
   }
 
   /**
-   * Stress on the throat of the welds of each bracket under each load case (MPa), by the welds'
-   * name.
+   * Stresses in the welds of every bracket. Those of the analysis that was asked for last are kept:
+   * this check, what it tries and {@link WeldRanking} ask for them in turn.
    *
    * @throws UnworkableLayoutException if the brackets cannot be planned
    */
-  Map<String, double[]> throatMPa(LayoutAnalysis analysis) {
-    Layout layout = analysis.layout();
-    BarForces forces = analysis.barForces();
-    Map<String, double[]> stresses = new LinkedHashMap<>();
-    for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
-      WeldFlow flow = new WeldFlow(foot.welds());
-      double[] throatMPa = new double[forces.cases().size()];
-      for (int i = 0; i < throatMPa.length; i++) {
-        throatMPa[i] = share(foot, flow, layout.bars(), forces, i) * FILLER.allowableThroatMPa();
+  List<WeldStress> stresses(LayoutAnalysis analysis) {
+    synchronized (this) {
+      if (analysis == last) {
+        return lastStresses;
       }
-      stresses.put(foot.name(), throatMPa);
+    }
+    List<WeldStress> stresses = worked(analysis);
+    synchronized (this) {
+      last = analysis;
+      lastStresses = stresses;
     }
     return stresses;
   }
 
-  private static double share(
+  private List<WeldStress> worked(LayoutAnalysis analysis) {
+    Layout layout = analysis.layout();
+    BarForces forces = analysis.barForces();
+    List<WeldStress> stresses = new ArrayList<>();
+    for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
+      WeldFlow flow = new WeldFlow(foot.welds());
+      double[] throatMPa = new double[forces.cases().size()];
+      for (int i = 0; i < throatMPa.length; i++) {
+        throatMPa[i] = throatMPa(foot, flow, layout.bars(), forces, i);
+      }
+      stresses.add(new WeldStress(foot, throatMPa));
+    }
+    return List.copyOf(stresses);
+  }
+
+  private static double throatMPa(
       WeldedFoot foot, WeldFlow flow, List<Bar> bars, BarForces forces, int loadCase) {
     Vector3 force = new Vector3(0, 0, 0);
     Vector3 moment = new Vector3(0, 0, 0);
@@ -120,8 +140,7 @@ public final class BracketWelds implements CatalogCheck {
         moment = moment.plus(foot.origin().to(joint).cross(pull));
       }
     }
-    return flow.throatStressMPa(load(foot, force, moment), foot.legMm())
-        / FILLER.allowableThroatMPa();
+    return flow.throatStressMPa(load(foot, force, moment), foot.legMm());
   }
 
   private static WeldLoad load(WeldedFoot foot, Vector3 force, Vector3 moment) {

@@ -17,7 +17,7 @@ import trammel.planning.catalog.PlanCheck;
 /**
  * The welds of the brackets in the order in which repeated loads damage them, each with its share
  * of the damage of all: which to look at first, never how many years. Each load case comes as often
- * in a year as the catalog says; the range of stress is from standing to the case.
+ * in a year as the catalog says; the range of stress is taken from no load to the case.
  *
  * @param welds works out their stresses
  */
@@ -54,17 +54,14 @@ record WeldRanking(BracketWelds welds) implements CatalogCheck {
     List<LoadCase> cases = analysis.barForces().cases();
     Map<String, Double> times = analysis.settings().timesAYear();
     Map<String, Double> damage = new LinkedHashMap<>();
-    welds
-        .throatMPa(analysis)
-        .forEach(
-            (weld, stresses) -> {
-              double sum = 0;
-              for (int i = 0; i < stresses.length; i++) {
-                double often = times.getOrDefault(cases.get(i).name(), 0.0);
-                sum += FatigueCurve.FILLET_ROOT.damage(often, stresses[i]);
-              }
-              damage.put(weld, sum);
-            });
+    for (BracketWelds.WeldStress weld : welds.stresses(analysis)) {
+      double sum = 0;
+      for (int i = 0; i < cases.size(); i++) {
+        double often = times.getOrDefault(cases.get(i).name(), 0.0);
+        sum += FatigueCurve.FILLET_ROOT.damage(often, weld.throatMPa()[i]);
+      }
+      damage.put(weld.foot().name(), sum);
+    }
     return damage;
   }
 }

@@ -61,7 +61,8 @@ record NotchStrength(String id, String title, NotchedRail.Load load) implements 
 
   @Override
   public String advice() {
-    return "Let the plates rise above the rail (chosen.notch: raised). Or cut less: raise the frame at ride (chosen.ride.rail_underside_at_axle) or ask for less"
+    return "Let the plates rise above the rail (chosen.notch: raised). Or cut less: raise the frame"
+        + " at ride (chosen.ride.rail_underside_at_axle) or ask for less"
         + " bump (chosen.ride.bump); or step the frame over the axle in place of a notch.";
   }
 }

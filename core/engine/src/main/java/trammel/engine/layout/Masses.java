@@ -39,9 +39,7 @@ public record Masses(
         rearRightKg,
         rearUnsprungKg,
         centreOfGravityHeightMm,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Payload.NONE);
+        OptionalDouble.empty());
   }
 
   /** Weights of a vehicle that carries no more. */
@@ -59,7 +57,6 @@ public record Masses(
         rearUnsprungKg,
         centreOfGravityHeightMm,
         frontRollNmmPerRad,
-        OptionalDouble.empty(),
         Payload.NONE);
   }
 

@@ -121,8 +121,7 @@ public record Rails(
 
   /** These rails with a notch of another depth (mm), lined and plated as before. */
   public Rails withNotchDepth(double newNotchDepthMm) {
-    return withNotch(newNotchDepthMm, notchCapMm, notchSidePlateMm, notchRadiusMm)
-        .withNotchRise(notchRiseMm);
+    return notched(newNotchDepthMm, notchCapMm, notchSidePlateMm, notchRadiusMm, notchRiseMm);
   }
 
   /**
@@ -135,6 +134,24 @@ public record Rails(
    */
   public Rails withNotch(
       double newDepthMm, double newCapMm, double newSidePlateMm, double newRadiusMm) {
+    return notched(newDepthMm, newCapMm, newSidePlateMm, newRadiusMm, 0);
+  }
+
+  /**
+   * These rails with side plates of the notch that rise above their top.
+   *
+   * @param riseMm how far (mm), 0 for not
+   */
+  public Rails withNotchRise(double riseMm) {
+    return notched(notchDepthMm, notchCapMm, notchSidePlateMm, notchRadiusMm, riseMm);
+  }
+
+  private Rails notched(
+      double newDepthMm,
+      double newCapMm,
+      double newSidePlateMm,
+      double newRadiusMm,
+      double newRiseMm) {
     return new Rails(
         boxed,
         outsideAtAxleMm,
@@ -149,30 +166,7 @@ public record Rails(
         newCapMm,
         newSidePlateMm,
         newRadiusMm,
-        0);
-  }
-
-  /**
-   * These rails with side plates of the notch that rise above their top.
-   *
-   * @param riseMm how far (mm), 0 for not
-   */
-  public Rails withNotchRise(double riseMm) {
-    return new Rails(
-        boxed,
-        outsideAtAxleMm,
-        outsideAtFrontMm,
-        undersideAtAxleMm,
-        undersideAtFrontMm,
-        frontMountsForwardMm,
-        depthMm,
-        flangeMm,
-        wallMm,
-        notchDepthMm,
-        notchCapMm,
-        notchSidePlateMm,
-        notchRadiusMm,
-        riseMm);
+        newRiseMm);
   }
 
   private double along(double forwardMm, double atAxle, double atFront) {

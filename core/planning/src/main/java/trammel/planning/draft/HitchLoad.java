@@ -6,6 +6,7 @@ import trammel.engine.checks.Detail;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Measure;
 import trammel.engine.checks.Reading;
+import trammel.engine.layout.Payload;
 import trammel.planning.catalog.PlanCheck;
 import trammel.planning.job.Hitch;
 
@@ -28,14 +29,14 @@ record HitchLoad(Optional<Hitch> hitch) implements CatalogCheck {
       return new Reading.NotApplicable("no hitch is named");
     }
     double tongueKg = hitch.get().tongueKg();
-    double wheelbaseMm = analysis.layout().chassis().wheelbaseMm();
-    double liftedKg = tongueKg * hitch.get().behindMm() / wheelbaseMm;
+    Payload onAxles =
+        Payload.at(tongueKg, -hitch.get().behindMm(), analysis.layout().chassis().wheelbaseMm());
     return new Reading.Value(
         tongueKg / hitch.get().trailerKg(),
         "",
         List.of(
-            new Detail("it puts on the rear axle", Measure.MASS, tongueKg + liftedKg),
-            new Detail("it takes off the front axle", Measure.MASS, liftedKg)));
+            new Detail("it puts on the rear axle", Measure.MASS, onAxles.rearKg()),
+            new Detail("it takes off the front axle", Measure.MASS, -onAxles.frontKg())));
   }
 
   @Override

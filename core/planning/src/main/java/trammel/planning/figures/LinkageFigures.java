@@ -302,27 +302,22 @@ final class LinkageFigures implements FigureGroup {
   }
 
   private static Link level(String name, double heightMm) {
-    return link(
-        name,
-        LinkKind.LONGITUDINAL,
-        new Point3(500, BARS_LEFT_MM, heightMm),
-        new Point3(0, BARS_LEFT_MM, heightMm));
+    return foreAndAft(
+        name, new Point3(500, BARS_LEFT_MM, heightMm), new Point3(0, BARS_LEFT_MM, heightMm));
   }
 
   /** A level lateral bar at the axle's height takes no part in a small heave. */
   private static RideFigures sideViewFigures(FigureInputs given) {
     Link lower =
-        link(
+        foreAndAft(
             "lower",
-            LinkKind.LONGITUDINAL,
-            new Point3(given.get(LOWER_FRAME_FORWARD), BARS_LEFT_MM, given.get(LOWER_FRAME_UP)),
-            new Point3(given.get(LOWER_AXLE_FORWARD), BARS_LEFT_MM, given.get(LOWER_AXLE_UP)));
+            beside(given, LOWER_FRAME_FORWARD, LOWER_FRAME_UP),
+            beside(given, LOWER_AXLE_FORWARD, LOWER_AXLE_UP));
     Link upper =
-        link(
+        foreAndAft(
             "upper",
-            LinkKind.LONGITUDINAL,
-            new Point3(given.get(UPPER_FRAME_FORWARD), BARS_LEFT_MM, given.get(UPPER_FRAME_UP)),
-            new Point3(given.get(UPPER_AXLE_FORWARD), BARS_LEFT_MM, given.get(UPPER_AXLE_UP)));
+            beside(given, UPPER_FRAME_FORWARD, UPPER_FRAME_UP),
+            beside(given, UPPER_AXLE_FORWARD, UPPER_AXLE_UP));
     Link bar =
         link(
             "lateral",
@@ -398,35 +393,36 @@ final class LinkageFigures implements FigureGroup {
 
   private static void rollAxis(FigureInputs given, FigureAnswers answers) {
     Link upper =
-        link(
+        foreAndAft(
             "upper",
-            LinkKind.LONGITUDINAL,
-            new Point3(
-                given.get(UPPER_FRAME_FORWARD),
-                given.get(UPPER_FRAME_LEFT),
-                given.get(UPPER_FRAME_UP)),
-            new Point3(
-                given.get(UPPER_AXLE_FORWARD),
-                given.get(UPPER_AXLE_LEFT),
-                given.get(UPPER_AXLE_UP)));
+            point(given, UPPER_FRAME_FORWARD, UPPER_FRAME_LEFT, UPPER_FRAME_UP),
+            point(given, UPPER_AXLE_FORWARD, UPPER_AXLE_LEFT, UPPER_AXLE_UP));
     Link lower =
-        link(
+        foreAndAft(
             "lower",
-            LinkKind.LONGITUDINAL,
-            new Point3(
-                given.get(LOWER_FRAME_FORWARD),
-                given.get(LOWER_FRAME_LEFT),
-                given.get(LOWER_FRAME_UP)),
-            new Point3(
-                given.get(LOWER_AXLE_FORWARD),
-                given.get(LOWER_AXLE_LEFT),
-                given.get(LOWER_AXLE_UP)));
+            point(given, LOWER_FRAME_FORWARD, LOWER_FRAME_LEFT, LOWER_FRAME_UP),
+            point(given, LOWER_AXLE_FORWARD, LOWER_AXLE_LEFT, LOWER_AXLE_UP));
     RideFigures figures = figures(List.of(lower, other(lower), upper, other(upper)));
     answers
         .put("roll_centre", figures.rollCentreHeightMm())
         .put("slope", figures.rollAxisSlope())
         .put("axis_angle", figures.rollAxisAngleRad())
         .put("understeer", figures.rollUndersteerRadPerRad());
+  }
+
+  private static Point3 point(
+      FigureInputs given, Field<Double> forward, Field<Double> left, Field<Double> up) {
+    return new Point3(given.get(forward), given.get(left), given.get(up));
+  }
+
+  /** A point in side view; how far it lies to the left has no part in it. */
+  private static Point3 beside(FigureInputs given, Field<Double> forward, Field<Double> up) {
+    return new Point3(given.get(forward), BARS_LEFT_MM, given.get(up));
+  }
+
+  /** A bar that runs fore and aft. */
+  private static Link foreAndAft(String name, Point3 frame, Point3 axle) {
+    return link(name, LinkKind.LONGITUDINAL, frame, axle);
   }
 
   private static Link link(String name, LinkKind kind, Point3 frame, Point3 axle) {

@@ -16,6 +16,7 @@ import trammel.reading.fields.Field;
 import trammel.trade.steel.FlatBar;
 import trammel.trade.steel.PlateStock;
 import trammel.trade.steel.RectangularTube;
+import trammel.trade.steel.RoundBar;
 import trammel.trade.steel.RoundTube;
 import trammel.trade.steel.SheetGauge;
 import trammel.trade.steel.SteelSection;
@@ -241,10 +242,7 @@ final class SteelFigures implements FigureGroup {
               answers);
       case "flat-bar-weight" ->
           bar(new FlatBar(given.get(WIDTH), given.get(THICKNESS)), given, answers);
-      case "round-bar-weight" -> {
-        double kgPerMm = roundBar(given).areaMm2() * SteelMass.DENSITY_KG_PER_MM3;
-        answers.put("weight_per_length", 1000 * kgPerMm).put("weight", kgPerMm * given.get(LENGTH));
-      }
+      case "round-bar-weight" -> bar(new RoundBar(given.get(OUTSIDE)), given, answers);
       case "angle-weight" -> {
         double kgPerMm = angle(given).areaMm2() * SteelMass.DENSITY_KG_PER_MM3;
         answers.put("weight_per_length", 1000 * kgPerMm).put("weight", kgPerMm * given.get(LENGTH));

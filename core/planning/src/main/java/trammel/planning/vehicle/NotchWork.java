@@ -26,6 +26,7 @@ import trammel.engine.strength.PlatedNotch;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.options.MountOptions;
 import trammel.reading.quantity.QuantityPrinter;
+import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.NotchPlate;
 import trammel.trade.welding.FilletLegs;
@@ -41,6 +42,8 @@ import trammel.trade.welding.WeldSeam;
  */
 final class NotchWork {
   private static final String NAME = VehicleParts.NOTCH_SIDE_PLATE;
+  private static final String STRIP = NAME + " strip";
+  private static final String TOP_STRIP = NAME + " top strip";
   private static final double INCH_MM = 25.4;
 
   /** Plates of notches are 3/16 to 3/8 in thick: common practice, no source. */
@@ -175,13 +178,13 @@ final class NotchWork {
         plan,
         "notch strip to side plates",
         fillet,
-        stripToSides(shape),
+        toSides(STRIP, shape.cut()),
         "both edges of the strip along the arc of each rail");
     weld(
         plan,
         "notch strip to flange",
         fillet,
-        stripToFlange(shape),
+        endsToRail(shape, STRIP, shape.openingMm() / 2, 0),
         "both ends of the strip across the lower flange of each rail");
     weld(
         plan,
@@ -229,55 +232,17 @@ final class NotchWork {
         plan,
         "notch top strip to side plates",
         fillet,
-        topStripToSides(shape),
+        toSides(TOP_STRIP, shape.topStrip(depthMm)),
         "both edges of the strip along the side plates' upper edge",
         WeldPosition.FLAT);
     weld(
         plan,
         "notch top strip to rail",
         fillet,
-        topStripToRail(shape),
+        endsToRail(shape, TOP_STRIP, shape.halfUnderTopStripMm(depthMm), depthMm),
         "both ends of the strip across the top of each rail",
         WeldPosition.FLAT);
     plan.add(new OperationNeed("raise-notch", RAILS, "2 rails", why));
-  }
-
-  private String topStripId(NotchPlate shape, boolean left) {
-    return Held.id(shape.name() + " top strip", left ? "left" : "right");
-  }
-
-  private List<SeamRun> topStripToSides(NotchPlate shape) {
-    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
-    for (boolean left : BOTH) {
-      for (boolean outer : BOTH) {
-        runs.add(
-            new SeamRun(
-                topStripId(shape, left),
-                sideId(left, outer),
-                new FlatPath(
-                    face(left, outer), List.of(shape.topStrip(chassis.rails().depthMm())))));
-      }
-    }
-    return runs;
-  }
-
-  private List<SeamRun> topStripToRail(NotchPlate shape) {
-    double depthMm = chassis.rails().depthMm();
-    double reachMm = shape.halfUnderTopStripMm(depthMm);
-    List<SeamRun> runs = new ArrayList<>(2 * RAILS);
-    for (boolean left : BOTH) {
-      Place face = face(left, true);
-      Vector3 across = face.z().scaled((left ? 1 : -1) * shape.stripWidthMm());
-      for (double halfMm : new double[] {-reachMm, reachMm}) {
-        Point3 start = face.point(halfMm, depthMm, 0);
-        runs.add(
-            new SeamRun(
-                topStripId(shape, left),
-                VehicleParts.rail(left),
-                FlatPath.between(start, start.plus(across))));
-      }
-    }
-    return runs;
   }
 
   /** The rail's outer or inner face over the axle: x along the rail, y up, from its underside. */
@@ -330,42 +295,42 @@ final class NotchWork {
     return VehicleParts.notchSidePlate(left, outer);
   }
 
-  private static String stripId(NotchPlate shape, boolean left) {
-    return Held.id(shape.name() + " strip", left ? "left" : "right");
+  private static String stripId(String strip, boolean left) {
+    return Held.id(strip, left ? "left" : "right");
   }
 
   /** Id of what is over the axle tube: the strip that lines a notch, or the rail. */
   static String over(Rails rails, boolean left) {
-    return rails.notchDepthMm() > 0
-        ? Held.id(NAME + " strip", left ? "left" : "right")
-        : VehicleParts.rail(left);
+    return rails.notchDepthMm() > 0 ? stripId(STRIP, left) : VehicleParts.rail(left);
   }
 
-  /** The strip's outer round meets the side plates' inner edge: the root runs there. */
-  private List<SeamRun> stripToSides(NotchPlate shape) {
+  /** The strip's outer round meets the side plates' edge: the root runs there. */
+  private List<SeamRun> toSides(String strip, Arc meets) {
     List<SeamRun> runs = new ArrayList<>(2 * RAILS);
     for (boolean left : BOTH) {
       for (boolean outer : BOTH) {
         runs.add(
             new SeamRun(
-                stripId(shape, left),
+                stripId(strip, left),
                 sideId(left, outer),
-                new FlatPath(face(left, outer), List.of(shape.cut()))));
+                new FlatPath(face(left, outer), List.of(meets))));
       }
     }
     return runs;
   }
 
-  private List<SeamRun> stripToFlange(NotchPlate shape) {
+  /** Both ends of a strip across the rail, at a height above its underside. */
+  private List<SeamRun> endsToRail(
+      NotchPlate shape, String strip, double halfLengthMm, double upMm) {
     List<SeamRun> runs = new ArrayList<>(2 * RAILS);
     for (boolean left : BOTH) {
       Place face = face(left, true);
       Vector3 across = face.z().scaled((left ? 1 : -1) * shape.stripWidthMm());
-      for (double halfMm : new double[] {-shape.openingMm() / 2, shape.openingMm() / 2}) {
-        Point3 start = face.point(halfMm, 0, 0);
+      for (double halfMm : new double[] {-halfLengthMm, halfLengthMm}) {
+        Point3 start = face.point(halfMm, upMm, 0);
         runs.add(
             new SeamRun(
-                stripId(shape, left),
+                stripId(strip, left),
                 VehicleParts.rail(left),
                 FlatPath.between(start, start.plus(across))));
       }

@@ -65,13 +65,17 @@ public record NotchPlate(
 
   /** The strip that lines the notch, flat. */
   public Plate strip(String material) {
+    return flat(name + " strip", stripLengthMm(), material);
+  }
+
+  private Plate flat(String strip, double lengthMm, String material) {
     Loop loop =
         Path.from(0.0, 0.0)
-            .lineTo(stripLengthMm(), 0.0)
-            .lineTo(stripLengthMm(), stripWidthMm)
+            .lineTo(lengthMm, 0.0)
+            .lineTo(lengthMm, stripWidthMm)
             .lineTo(0.0, stripWidthMm)
             .close();
-    return new Plate(name + " strip", Outline.solid(loop), thicknessMm, material);
+    return new Plate(strip, Outline.solid(loop), thicknessMm, material);
   }
 
   /** The arc that is cut out of the rail, from the rear end of the opening to its front. */
@@ -108,13 +112,7 @@ public record NotchPlate(
   public Plate topStrip(String material, double railDepthMm) {
     Arc outside = topStrip(railDepthMm);
     double lengthMm = outside.sweepRad() * (outside.radiusMm() - thicknessMm / 2.0);
-    Loop loop =
-        Path.from(0.0, 0.0)
-            .lineTo(lengthMm, 0.0)
-            .lineTo(lengthMm, stripWidthMm)
-            .lineTo(0.0, stripWidthMm)
-            .close();
-    return new Plate(name + " top strip", Outline.solid(loop), thicknessMm, material);
+    return flat(name + " top strip", lengthMm, material);
   }
 
   /** That strip as seen from the side, rolled. */

@@ -3,7 +3,8 @@ package trammel.engine.strength;
 import trammel.engine.quantity.Given;
 
 /**
- * Angle iron as two rectangles, the fillet between its legs left out.
+ * Angle iron as two rectangles, the fillet between its legs left out. Source: parallel axis
+ * theorem; principal axes by Mohr's circle.
  *
  * @param longerMm the longer leg (mm), stood upright
  * @param shorterMm the shorter leg (mm), level

@@ -17,10 +17,10 @@ import trammel.engine.quantity.Given;
  */
 public record OpenChannel(
     double heightMm, double flangeMm, double webThickMm, double flangeThickMm) {
-  /** Young's modulus of steel, 29e6 psi (MPa). */
+  /** Young's modulus of steel, 29e6 psi: AISC 360 (MPa). */
   public static final double YOUNG_MPA = 199_948;
 
-  /** Shear modulus of steel, 11.2e6 psi (MPa). */
+  /** Shear modulus of steel, 11.2e6 psi: AISC 360 (MPa). */
   public static final double SHEAR_MPA = 77_221;
 
   public OpenChannel {

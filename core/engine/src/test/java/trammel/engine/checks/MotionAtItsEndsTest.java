@@ -96,6 +96,22 @@ class MotionAtItsEndsTest {
     assertTrue(reading.value() >= Math.abs(launch) - 1e-12, reading.where());
   }
 
+  /**
+   * Statics by hand. A grip of 0.9 under 1,750 lb and what drive throws onto it, 25/118 of the
+   * push: 0.9 x 7,784/(1 - 0.9 x 25/118) = 8,657 N at 14 1/2 in below the axle. About the upper
+   * bars' ends, 4 1/2 in over it, and the lower ones', 3 in under it: 13,274 N in the two upper
+   * bars, 21,931 N in the lower. Each bar gives by 5,000 N/mm: (1.327 + 2.193) mm over 7 1/2 in,
+   * 18.5 mrad. The slope of the bars carries 734 N of the 1,834 N that come onto the axle, the
+   * springs 6 in behind it the rest, which turns it by 0.9 mrad more.
+   */
+  @Test
+  void launchTurnsThePinionByWhatTheBushingsGive() {
+    Reading.Value reading = SampleLayout.reading(GOOD, "pinion-wind-up");
+
+    assertEquals("launch, nose up", reading.where());
+    assertEquals(0.0194, reading.value(), 0.02 * 0.0194);
+  }
+
   /** A coil keeps the body up; without air it lies on its stop, and the joints turn. */
   @Test
   void airThatIsLostTurnsTheJoints() {

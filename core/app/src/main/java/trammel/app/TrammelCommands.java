@@ -3,7 +3,6 @@ package trammel.app;
 import java.util.List;
 import trammel.app.commandline.Command;
 import trammel.app.commands.ArrangeCommand;
-import trammel.app.commands.BookCommand;
 import trammel.app.commands.CheckCommand;
 import trammel.app.commands.CloseCommand;
 import trammel.app.commands.CompareCommand;
@@ -20,6 +19,7 @@ import trammel.app.commands.QuoteCommand;
 import trammel.app.commands.StartCommand;
 import trammel.app.commands.TackedCommand;
 import trammel.app.commands.TravelCommand;
+import trammel.app.commands.book.BookCommand;
 
 /**
  * The commands of Trammel: one line in the list and one in the switch for each. The page has a jar

@@ -190,6 +190,26 @@ public final class CourseText {
     return table.text("  ");
   }
 
+  /** The invoice of a job that has one. */
+  public static String invoice(Course course) {
+    JobBook.Invoice invoice = course.invoice().orElseThrow();
+    Table table = new Table("lr");
+    invoice.lines().forEach(line -> table.row(line.title(), line.amount().text()));
+    table.row("together, with tax", invoice.total().text());
+    table.row("paid before", invoice.paid().text());
+    table.row(
+        invoice.balance().amount().signum() < 0 ? "to be given back" : "LEFT TO PAY",
+        invoice.balance().text());
+    return "INVOICE "
+        + number(invoice)
+        + " of "
+        + invoice.givenOn()
+        + ", job "
+        + course.job().number()
+        + "\n"
+        + table.text("  ");
+  }
+
   /** The number of an invoice as it stands on it. */
   public static String number(JobBook.Invoice invoice) {
     return String.format(Locale.ROOT, "%04d", invoice.number());

@@ -12,16 +12,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import trammel.app.commandline.CommandFailure;
+import trammel.app.files.JobLabel;
 import trammel.app.files.OwnList;
-import trammel.planning.job.JobFields;
-import trammel.reading.tree.BadInputException;
-import trammel.reading.tree.DocumentFormat;
-import trammel.reading.tree.DocumentNode;
-import trammel.reading.tree.DocumentReader;
-import trammel.reading.tree.ObjectNode;
-import trammel.reading.tree.TextNode;
 
 /**
  * Where a customer's data lie in the shop's folder: job files, what the page keeps beside them, and
@@ -59,8 +54,9 @@ public record CustomerData(Set<String> jobs, List<Path> files, List<Path> copies
           if (name.matches("ledger.*\\.sqlite.*") && !name.equals("ledger.sqlite")) {
             copies.add(file);
           }
-          if (isTheirs(file, who, known)) {
-            jobs.add(text(DocumentReader.read(file), "number"));
+          Optional<JobLabel> job = JobLabel.of(file).filter(one -> isTheirs(one, who, known));
+          if (job.isPresent()) {
+            jobs.add(job.get().number());
             files.add(file);
             addBeside(files, file);
           }
@@ -74,31 +70,10 @@ public record CustomerData(Set<String> jobs, List<Path> files, List<Path> copies
         jobs, files.stream().sorted().distinct().toList(), copies.stream().sorted().toList());
   }
 
-  private static boolean isTheirs(Path file, String who, Set<String> known) {
-    if (!Files.isRegularFile(file) || DocumentFormat.ofFileName(file.toString()).isEmpty()) {
-      return false;
-    }
-    try {
-      ObjectNode root = DocumentReader.read(file);
-      return root.find("format").filter(node -> is(node, JobFields.FORMAT)).isPresent()
-          && (known.contains(text(root, "number"))
-              || text(root, "number").equals(who)
-              || text(root, "customer").equalsIgnoreCase(who));
-    } catch (BadInputException notOne) {
-      return false;
-    }
-  }
-
-  private static boolean is(DocumentNode node, String text) {
-    return node instanceof TextNode written && written.text().equals(text);
-  }
-
-  private static String text(ObjectNode root, String key) {
-    return root.findObject("job")
-        .flatMap(job -> job.find(key))
-        .filter(TextNode.class::isInstance)
-        .map(node -> ((TextNode) node).text())
-        .orElse("");
+  private static boolean isTheirs(JobLabel job, String who, Set<String> known) {
+    return known.contains(job.number())
+        || job.number().equals(who)
+        || isSame(job.customer(), who);
   }
 
   /** The forms of a job beside it, and what the page notes of it. */

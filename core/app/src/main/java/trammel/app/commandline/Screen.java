@@ -23,4 +23,9 @@ public record Screen(
   public Screen(PrintWriter out, PrintWriter err, boolean colour, boolean watched) {
     this(out, err, colour, watched, Optional.empty());
   }
+
+  /** Tells something that is to be known besides the result. */
+  public void note(String text) {
+    err.println("Note: " + text);
+  }
 }

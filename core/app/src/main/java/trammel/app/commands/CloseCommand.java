@@ -119,7 +119,7 @@ public final class CloseCommand extends JobCommand {
     Closing closing;
     List<ClosedJob> after;
     try (Ledger ledger =
-        bench.shopLedger(units).open(note -> screen.err().println("Note: " + note))) {
+        bench.shopLedger(units).open(screen::note)) {
       closing = ledger.asOne(() -> close(ledger, standard, quoted, used, arguments.has(AGAIN)));
       after = ledger.closedJobs().all();
     }

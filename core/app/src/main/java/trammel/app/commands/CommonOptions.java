@@ -1,6 +1,7 @@
 package trammel.app.commands;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.CommandFailure;
@@ -8,6 +9,7 @@ import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.files.FileSet;
 import trammel.app.files.OutFolder;
+import trammel.app.json.Json;
 import trammel.reading.quantity.UnitSystem;
 
 /**
@@ -64,8 +66,17 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
     throw CommandFailure.badInput(UNITS + " was given '" + word.get() + "'; give us or metric.");
   }
 
+  /** Prints a result for people or for a machine, as it was asked for. */
+  public void print(Screen screen, String text, Map<String, Object> forMachines) {
+    if (json) {
+      screen.out().println(Json.text(forMachines));
+    } else {
+      screen.out().print(text);
+    }
+  }
+
   /** Whether {@code --out} was given. */
-  static boolean asksForFiles(Arguments arguments) {
+  public static boolean asksForFiles(Arguments arguments) {
     return arguments.value(OUT).isPresent();
   }
 
@@ -92,7 +103,7 @@ public record CommonOptions(Optional<UnitSystem> units, boolean json) {
   }
 
   /** Writes the files into the folder, all or none, and tells each of them. */
-  static void writeAndName(FileSet files, OutFolder folder, Screen screen) {
+  public static void writeAndName(FileSet files, OutFolder folder, Screen screen) {
     OutFolder.Written written = folder.write(files);
     tellRemarks(written, screen);
     for (Path file : written.files()) {

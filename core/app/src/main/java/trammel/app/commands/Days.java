@@ -6,7 +6,7 @@ import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 
 /** Days of the calendar on the command line. */
-final class Days {
+public final class Days {
   private Days() {}
 
   /**
@@ -14,7 +14,7 @@ final class Days {
    *
    * @throws CommandFailure if it is none
    */
-  static Optional<LocalDate> of(String option, Optional<String> word) {
+  public static Optional<LocalDate> of(String option, Optional<String> word) {
     return word.map(
         day -> {
           try {

@@ -9,7 +9,7 @@ import trammel.app.desk.Workbench;
 import trammel.reading.quantity.UnitSystem;
 
 /** A command that works on jobs: it reads the installed copy while its words are read. */
-abstract class JobCommand implements Command {
+public abstract class JobCommand implements Command {
   private EarlyReading reading;
 
   @Override
@@ -23,7 +23,7 @@ abstract class JobCommand implements Command {
   }
 
   /** The bench that its jobs are worked on. */
-  final Workbench bench(Optional<UnitSystem> units, Screen screen) {
+  protected final Workbench bench(Optional<UnitSystem> units, Screen screen) {
     return new Workbench(reading, units, screen);
   }
 }

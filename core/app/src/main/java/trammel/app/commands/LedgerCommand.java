@@ -35,7 +35,6 @@ import trammel.reading.quantity.UnitSystem;
 /** Shows, checks, copies and corrects the shop's ledger. */
 public final class LedgerCommand extends JobCommand {
   private static final String WHAT = "WHAT";
-  private static final String SHOP = "--shop";
   private static final String APPLY = "--apply";
 
   private Arguments arguments;
@@ -59,7 +58,7 @@ public final class LedgerCommand extends JobCommand {
                     + " restore FILE: puts a backup in its place and keeps what was there. tables:"
                     + " every table as CSV into the folder of --out. take FILE: says what"
                     + " closed-jobs.csv or rack.csv would change.")
-            .option(SHOP, "DIR", "The folder of the jobs; without it, this one.")
+            .option(ShopFolder.OPTION, "DIR", "The folder of the jobs; without it, this one.")
             .flag(APPLY, "With take: carries the changes out."));
   }
 
@@ -69,13 +68,8 @@ public final class LedgerCommand extends JobCommand {
     this.screen = screen;
     options = CommonOptions.of(arguments);
     units = options.units().orElse(UnitSystem.US);
-    Path folder = Path.of(arguments.value(SHOP).orElse(""));
-    if (!Files.isDirectory(folder)) {
-      throw CommandFailure.badInput(
-          SHOP + " was given " + folder + ", which is no folder; give the folder of the jobs.");
-    }
     bench = bench(options.units(), screen);
-    shop = bench.shopIn(folder, units);
+    shop = bench.shopIn(ShopFolder.of(arguments, Path.of("")), units);
     List<String> words = arguments.arguments(WHAT);
     String what = words.isEmpty() ? "show" : words.get(0);
     boolean named = words.size() == 2;
@@ -118,22 +112,14 @@ public final class LedgerCommand extends JobCommand {
               + shop.ledgerPlace().named()
               + "). Close a job, or take a rack in with trammel ledger take rack.csv --apply. If"
               + " the jobs are in another folder, name it with "
-              + SHOP
+              + ShopFolder.OPTION
               + ".");
     }
-    return shop.open(this::remark);
-  }
-
-  private void remark(String text) {
-    screen.err().println("Note: " + text);
+    return shop.open(screen::note);
   }
 
   private void print(String text, Map<String, Object> json) {
-    if (options.json()) {
-      screen.out().println(Json.text(json));
-    } else {
-      screen.out().print(text);
-    }
+    options.print(screen, text, json);
   }
 
   private ExitCode show() {
@@ -229,7 +215,7 @@ public final class LedgerCommand extends JobCommand {
     // Read once before a ledger is made: a table that is refused leaves none behind.
     TableChange change = tables.read(file, List.of(), Rack.EMPTY);
     if (apply || shop.hasAnything()) {
-      try (Ledger ledger = shop.open(this::remark)) {
+      try (Ledger ledger = shop.open(screen::note)) {
         change =
             ledger.asOne(
                 () -> {

@@ -112,7 +112,7 @@ public final class OrderCommand extends JobCommand {
       if (placing) {
         ShopLedger shop = bench.shopLedger(jobs.first().header().units());
         MaterialOrder made = order;
-        try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
+        try (Ledger ledger = shop.open(screen::note)) {
           FileSet files = papers.of(made);
           ledger.asOne(
               () -> {
@@ -211,7 +211,7 @@ public final class OrderCommand extends JobCommand {
       Keeping keeping,
       Optional<OutFolder> out,
       Screen screen) {
-    try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
+    try (Ledger ledger = shop.open(screen::note)) {
       for (int i = 0; i < MOST_TRIES; i++) {
         Rack before = ledger.rackStock().rack();
         MaterialOrder order = ordering.order(jobs.ordered(), before);

@@ -18,6 +18,7 @@ import trammel.app.desk.EarlyReading;
 import trammel.app.desk.Installation;
 import trammel.app.desk.ShopCatalog;
 import trammel.app.desk.Workbench;
+import trammel.app.files.JobLabel;
 import trammel.app.files.ScratchFolder;
 import trammel.app.json.Json;
 import trammel.app.prices.ListPriceFile;
@@ -27,13 +28,8 @@ import trammel.app.prices.PriceListText;
 import trammel.app.prices.TouchedJob;
 import trammel.ledger.Ledger;
 import trammel.planning.draft.Draft;
-import trammel.planning.job.JobFields;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
-import trammel.reading.tree.BadInputException;
-import trammel.reading.tree.DocumentFormat;
-import trammel.reading.tree.DocumentReader;
-import trammel.reading.tree.TextNode;
 import trammel.trade.money.Money;
 
 /** Takes a supplier's price list into the shop's catalog. */
@@ -44,7 +40,6 @@ public final class PricesCommand extends JobCommand {
   private static final String COLUMN = "--column";
   private static final String DATE = "--date";
   private static final String SOURCE = "--source";
-  private static final String SHOP = "--shop";
   private static final int MOST_FILES = 500;
 
   @Override
@@ -68,7 +63,10 @@ public final class PricesCommand extends JobCommand {
                     + " currency.")
             .option(DATE, "DAY", "Day of the prices, such as 2026-12-01; without it, today.")
             .option(SOURCE, "TEXT", "Where they come from; without it, the name of the file.")
-            .option(SHOP, "DIR", "The folder of the jobs; without it, that of the first job."));
+            .option(
+                ShopFolder.OPTION,
+                "DIR",
+                "The folder of the jobs; without it, that of the first job."));
   }
 
   @Override
@@ -105,7 +103,7 @@ public final class PricesCommand extends JobCommand {
               + " if they are right.");
     }
     if (write) {
-      try (Ledger ledger = shop.open(note -> screen.err().println("Note: " + note))) {
+      try (Ledger ledger = shop.open(screen::note)) {
         prices.keep(ledger, content, list, day, source);
       }
     }
@@ -126,16 +124,8 @@ public final class PricesCommand extends JobCommand {
   }
 
   private static Path folder(Arguments arguments, List<Path> jobs) {
-    Path folder =
-        arguments
-            .value(SHOP)
-            .map(Path::of)
-            .orElse(jobs.isEmpty() ? Path.of("") : jobs.get(0).toAbsolutePath().getParent());
-    if (!Files.isDirectory(folder.toAbsolutePath())) {
-      throw CommandFailure.badInput(
-          SHOP + " was given " + folder + ", which is no folder; give the folder of the jobs.");
-    }
-    return folder.toAbsolutePath().normalize();
+    return ShopFolder.of(
+        arguments, jobs.isEmpty() ? Path.of("") : jobs.get(0).toAbsolutePath().getParent());
   }
 
   /** The job files, and those in the folders. */
@@ -151,7 +141,7 @@ public final class PricesCommand extends JobCommand {
         List<Path> found = new ArrayList<>();
         files.forEach(
             file -> {
-              if (isJob(file)) {
+              if (JobLabel.of(file).isPresent()) {
                 found.add(file);
               }
             });
@@ -161,20 +151,6 @@ public final class PricesCommand extends JobCommand {
       }
     }
     return jobs;
-  }
-
-  private static boolean isJob(Path file) {
-    if (!Files.isRegularFile(file) || DocumentFormat.ofFileName(file.toString()).isEmpty()) {
-      return false;
-    }
-    try {
-      return DocumentReader.read(file)
-          .find("format")
-          .filter(node -> node instanceof TextNode text && text.text().equals(JobFields.FORMAT))
-          .isPresent();
-    } catch (BadInputException notOne) {
-      return false;
-    }
   }
 
   private static List<TouchedJob> touched(

@@ -9,15 +9,16 @@ import trammel.engine.checks.Verdict;
 import trammel.planning.draft.Draft;
 
 /** The exit code that the verdicts of checks ask for. */
-final class Verdicts {
+public final class Verdicts {
   private Verdicts() {}
 
   /** What the checks of a job say stop to. */
-  static Stops stops(Draft draft, List<CheckResult> results, Amounts amounts) {
+  public static Stops stops(Draft draft, List<CheckResult> results, Amounts amounts) {
     return Stops.of(draft.job().header().number(), results, amounts);
   }
 
-  static ExitCode exitCode(List<CheckResult> results) {
+  /** The exit code: whether any of them says stop. */
+  public static ExitCode exitCode(List<CheckResult> results) {
     for (CheckResult result : results) {
       if (result instanceof CheckResult.Judged judged && judged.verdict() == Verdict.STOP) {
         return ExitCode.CHECK_SAYS_STOP;

@@ -1,0 +1,2 @@
+/** The words of {@code book}, each with what it does. */
+package trammel.app.commands.book;

@@ -144,7 +144,7 @@ public final class ClosedJobs {
       return new Line(
           row.getLong(1),
           row.getString(2),
-          LocalDate.parse(row.getString(3)),
+          Sql.day(row, 3),
           row.getDouble(4),
           row.getDouble(5),
           Sql.optional(row, 6),

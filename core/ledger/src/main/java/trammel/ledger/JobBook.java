@@ -3,7 +3,6 @@ package trammel.ledger;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,10 +16,14 @@ import trammel.trade.money.Money;
 public final class JobBook {
   private final Sql sql;
   private final Moment now;
+  private final OfferTable offers;
+  private final InvoiceTable invoices;
 
   JobBook(Sql sql, Moment now) {
     this.sql = sql;
     this.now = now;
+    offers = new OfferTable(sql);
+    invoices = new InvoiceTable(sql);
   }
 
   /**
@@ -126,13 +129,10 @@ public final class JobBook {
 
   /** A job. */
   public Optional<Heading> job(String number) {
-    return sql
-        .rows(
-            "select number, customer, vehicle from book_job where number = ?",
-            JobBook::heading,
-            number)
-        .stream()
-        .findFirst();
+    return sql.find(
+        "select number, customer, vehicle from book_job where number = ?",
+        JobBook::heading,
+        number);
   }
 
   private static Heading heading(ResultSet row) throws SQLException {
@@ -152,134 +152,24 @@ public final class JobBook {
               job.number,
               job.customer,
               job.vehicle);
-          insert(job.number, offer);
+          offers.add(job.number, offer, now.text());
           return null;
         });
   }
 
-  private void insert(String job, Offer offer) {
-    sql.run(
-        "insert into offer (job, kind, count, given_on, why, currency, tax_name, tax, rounding,"
-            + " mean_hours, eight_of_ten_hours, written_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        job,
-        offer.kind().word(),
-        offer.count(),
-        offer.givenOn().toString(),
-        offer.why(),
-        offer.tax().currency().getCurrencyCode(),
-        offer.taxName(),
-        offer.tax().amount(),
-        offer.rounding().amount(),
-        offer.meanHours(),
-        offer.eightOfTenHours(),
-        now.text());
-    long id = sql.number("select last_insert_rowid()");
-    for (int i = 0; i < offer.lines().size(); i++) {
-      Offer.Line line = offer.lines().get(i);
-      sql.run(
-          "insert into offer_line values (?, ?, ?, ?, ?, ?, ?)",
-          id,
-          i + 1,
-          line.key(),
-          line.title(),
-          line.costClass(),
-          line.quantity(),
-          line.price().amount());
-    }
-    for (int i = 0; i < offer.payments().size(); i++) {
-      Offer.Payment payment = offer.payments().get(i);
-      sql.run(
-          "insert into offer_payment values (?, ?, ?, ?)",
-          id,
-          i + 1,
-          payment.at(),
-          payment.amount().amount());
-    }
-  }
-
   /** Writes down that the customer agreed. */
   public void accept(String job, Offer.Kind kind, int count, LocalDate day) {
-    mark("accepted_on", job, kind, count, day);
+    offers.mark("accepted_on", job, kind, count, day);
   }
 
   /** Takes an offer back. */
   public void drop(String job, Offer.Kind kind, int count, LocalDate day) {
-    mark("dropped_on", job, kind, count, day);
-  }
-
-  private void mark(String column, String job, Offer.Kind kind, int count, LocalDate day) {
-    sql.run(
-        "update offer set " + column + " = ? where job = ? and kind = ? and count = ?",
-        day.toString(),
-        job,
-        kind.word(),
-        count);
+    offers.mark("dropped_on", job, kind, count, day);
   }
 
   /** Everything that was offered for a job, the first first. */
   public List<Offer.Kept> offers(String job) {
-    return sql.view(
-        () -> {
-          List<Offer.Kept> offers = new ArrayList<>();
-          for (long id :
-              sql.rows(
-                  "select id from offer where job = ? order by id", row -> row.getLong(1), job)) {
-            offers.add(offer(id));
-          }
-          return offers;
-        });
-  }
-
-  private Offer.Kept offer(long id) {
-    String code =
-        sql.rows("select currency from offer where id = ?", row -> row.getString(1), id).get(0);
-    List<Offer.Line> lines =
-        sql.rows(
-            "select item, title, class, quantity, price from offer_line where offer = ? order by"
-                + " line",
-            row ->
-                new Offer.Line(
-                    row.getString(1),
-                    row.getString(2),
-                    row.getString(3),
-                    row.getString(4),
-                    Money.of(row.getString(5), code)),
-            id);
-    List<Offer.Payment> payments =
-        sql.rows(
-            "select due_at, amount from offer_payment where offer = ? order by line",
-            row -> new Offer.Payment(row.getString(1), Money.of(row.getString(2), code)),
-            id);
-    return sql.rows(
-            "select kind, count, given_on, why, tax_name, tax, rounding, mean_hours,"
-                + " eight_of_ten_hours, accepted_on, dropped_on from offer where id = ?",
-            row -> kept(row, code, lines, payments),
-            id)
-        .get(0);
-  }
-
-  private static Offer.Kept kept(
-      ResultSet row, String code, List<Offer.Line> lines, List<Offer.Payment> payments)
-      throws SQLException {
-    return new Offer.Kept(
-        new Offer(
-            Offer.Kind.valueOf(row.getString(1).toUpperCase(Locale.ROOT)),
-            row.getInt(2),
-            LocalDate.parse(row.getString(3)),
-            row.getString(4),
-            lines,
-            row.getString(5),
-            Money.of(row.getString(6), code),
-            Money.of(row.getString(7), code),
-            row.getDouble(8),
-            row.getDouble(9),
-            payments),
-        day(row, 10),
-        day(row, 11));
-  }
-
-  private static Optional<LocalDate> day(ResultSet row, int column) throws SQLException {
-    return Optional.ofNullable(row.getString(column)).map(LocalDate::parse);
+    return offers.of(job);
   }
 
   // Payments
@@ -303,7 +193,7 @@ public final class JobBook {
         "select paid_on, amount, currency, note from payment where job = ? order by id",
         row ->
             new Paid(
-                LocalDate.parse(row.getString(1)),
+                Sql.day(row, 1),
                 Money.of(row.getString(2), row.getString(3)),
                 row.getString(4)),
         job);
@@ -330,8 +220,8 @@ public final class JobBook {
         row ->
             new Stage(
                 row.getString(1),
-                StageWord.valueOf(row.getString(2).toUpperCase(Locale.ROOT)),
-                LocalDate.parse(row.getString(3)),
+                Sql.word(row, 2, StageWord.class),
+                Sql.day(row, 3),
                 row.getString(4)),
         job);
   }
@@ -344,72 +234,17 @@ public final class JobBook {
    * @return the invoice with its number
    */
   public Invoice invoice(Invoice invoice) {
-    return sql.change(
-        () -> {
-          sql.run(
-              "insert into invoice (job, given_on, currency, total, paid, written_at) values (?, ?,"
-                  + " ?, ?, ?, ?)",
-              invoice.job,
-              invoice.givenOn.toString(),
-              invoice.total.currency().getCurrencyCode(),
-              invoice.total.amount(),
-              invoice.paid.amount(),
-              now.text());
-          int number = (int) sql.number("select last_insert_rowid()");
-          for (int i = 0; i < invoice.lines.size(); i++) {
-            InvoiceLine line = invoice.lines.get(i);
-            sql.run(
-                "insert into invoice_line values (?, ?, ?, ?, ?)",
-                number,
-                i + 1,
-                line.title,
-                line.before.amount(),
-                line.amount.amount());
-          }
-          return new Invoice(
-              number, invoice.job, invoice.givenOn, invoice.lines, invoice.total, invoice.paid);
-        });
+    return invoices.add(invoice, now.text());
   }
 
   /** The invoice of a job. */
   public Optional<Invoice> invoice(String job) {
-    return invoices(" where job = ?", job).stream().findFirst();
+    return invoices.of(job);
   }
 
   /** All invoices, by number. */
   public List<Invoice> invoices() {
-    return invoices("");
-  }
-
-  private List<Invoice> invoices(String where, Object... values) {
-    return sql.view(
-        () ->
-            sql.rows(
-                "select number, job, given_on, currency, total, paid from invoice"
-                    + where
-                    + " order by number",
-                row -> {
-                  String code = row.getString(4);
-                  return new Invoice(
-                      row.getInt(1),
-                      row.getString(2),
-                      LocalDate.parse(row.getString(3)),
-                      invoiceLines(row.getInt(1), code),
-                      Money.of(row.getString(5), code),
-                      Money.of(row.getString(6), code));
-                },
-                values));
-  }
-
-  private List<InvoiceLine> invoiceLines(int number, String code) {
-    return sql.rows(
-        "select title, before_tax, amount from invoice_line where invoice = ? order by line",
-        row ->
-            new InvoiceLine(
-                row.getString(1),
-                Money.of(row.getString(2), code),
-                Money.of(row.getString(3), code)),
-        number);
+    return invoices.all();
   }
 
   /**

@@ -140,12 +140,12 @@ public final class PriceHistory {
             row.getString(2),
             row.getDouble(3),
             row.getDouble(4),
-            Of.valueOf(row.getString(5).toUpperCase(Locale.ROOT)),
+            Sql.word(row, 5, Of.class),
             row.getInt(6),
             Optional.ofNullable(row.getString(7)).map(BigDecimal::new),
             new BigDecimal(row.getString(8)),
             row.getString(9),
-            LocalDate.parse(row.getString(10)),
+            Sql.day(row, 10),
             row.getString(11)));
   }
 }

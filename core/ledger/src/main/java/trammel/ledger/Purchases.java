@@ -1,8 +1,9 @@
 package trammel.ledger;
 
 import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.quantity.Given;
@@ -10,6 +11,11 @@ import trammel.trade.money.Money;
 
 /** Orders that were placed with suppliers, and what came of them. */
 public final class Purchases {
+  /** Orders that were not taken back. */
+  private static final String COUNTING =
+      "select number, supplier, placed_on, due_on, jobs, currency, id from purchase where"
+          + " dropped_at is null";
+
   private final Sql sql;
   private final Moment now;
 
@@ -118,22 +124,12 @@ public final class Purchases {
 
   /** All orders that were not taken back, in the order in which they were placed. */
   public List<Purchase> all() {
-    return sql.view(
-        () -> {
-          List<Purchase> all = new ArrayList<>();
-          for (long id :
-              sql.rows(
-                  "select id from purchase where dropped_at is null order by id",
-                  row -> row.getLong(1))) {
-            all.add(purchase(id));
-          }
-          return all;
-        });
+    return sql.view(() -> sql.rows(COUNTING + " order by id", this::purchase));
   }
 
   /** An order by its number. */
   public Optional<Purchase> of(String number) {
-    return all().stream().filter(one -> one.number.equals(number)).findFirst();
+    return sql.view(() -> sql.find(COUNTING + " and number = ?", this::purchase, number));
   }
 
   /** The orders that a job has part in. */
@@ -141,34 +137,29 @@ public final class Purchases {
     return all().stream().filter(one -> one.jobs.contains(job)).toList();
   }
 
-  private Purchase purchase(long id) {
-    String code =
-        sql.rows("select currency from purchase where id = ?", row -> row.getString(1), id).get(0);
-    List<Line> lines =
-        sql.rows(
-            "select line, item, title, quantity, unit, amount from purchase_line where purchase = ?"
-                + " order by line",
-            row ->
-                new Line(
-                    row.getString(2),
-                    row.getString(3),
-                    new BigDecimal(row.getString(4)),
-                    row.getString(5),
-                    Money.of(row.getString(6), code),
-                    received(id, row.getInt(1))),
-            id);
+  private Purchase purchase(ResultSet row) throws SQLException {
+    return new Purchase(
+        row.getString(1),
+        row.getString(2),
+        Sql.day(row, 3),
+        Sql.day(row, 4),
+        List.of(row.getString(5).split("\n")),
+        lines(row.getLong(7), row.getString(6)));
+  }
+
+  private List<Line> lines(long purchase, String code) {
     return sql.rows(
-            "select number, supplier, placed_on, due_on, jobs from purchase where id = ?",
-            row ->
-                new Purchase(
-                    row.getString(1),
-                    row.getString(2),
-                    LocalDate.parse(row.getString(3)),
-                    LocalDate.parse(row.getString(4)),
-                    List.of(row.getString(5).split("\n")),
-                    lines),
-            id)
-        .get(0);
+        "select line, item, title, quantity, unit, amount from purchase_line where purchase = ?"
+            + " order by line",
+        row ->
+            new Line(
+                row.getString(2),
+                row.getString(3),
+                new BigDecimal(row.getString(4)),
+                row.getString(5),
+                Money.of(row.getString(6), code),
+                received(purchase, row.getInt(1))),
+        purchase);
   }
 
   private BigDecimal received(long purchase, int line) {
@@ -212,13 +203,10 @@ public final class Purchases {
   }
 
   private long id(String number) {
-    return sql
-        .rows(
+    return sql.find(
             "select id from purchase where number = ? and dropped_at is null",
             row -> row.getLong(1),
             number)
-        .stream()
-        .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("There is no order " + number + "."));
   }
 }

@@ -9,8 +9,11 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.function.Supplier;
@@ -124,6 +127,22 @@ final class Sql implements AutoCloseable {
     } catch (SQLException refused) {
       throw told(file, refused);
     }
+  }
+
+  /** The first row of a query; empty if it has none. */
+  <T> Optional<T> find(String query, RowReader<T> reader, Object... values) {
+    return rows(query, reader, values).stream().findFirst();
+  }
+
+  /** A day of a row. */
+  static LocalDate day(ResultSet row, int column) throws SQLException {
+    return LocalDate.parse(row.getString(column));
+  }
+
+  /** A word of a row that is one of several. */
+  static <E extends Enum<E>> E word(ResultSet row, int column, Class<E> words)
+      throws SQLException {
+    return Enum.valueOf(words, row.getString(column).toUpperCase(Locale.ROOT));
   }
 
   /** The one number that a query yields. */

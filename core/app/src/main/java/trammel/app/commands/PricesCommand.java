@@ -1,8 +1,6 @@
 package trammel.app.commands;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Writer;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,23 +12,19 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
-import trammel.app.desk.EarlyReading;
-import trammel.app.desk.Installation;
 import trammel.app.desk.ShopCatalog;
 import trammel.app.desk.Workbench;
 import trammel.app.files.JobLabel;
-import trammel.app.files.ScratchFolder;
-import trammel.app.json.Json;
+import trammel.app.ledger.ShopLedger;
 import trammel.app.prices.ListPriceFile;
+import trammel.app.prices.PriceColumn;
 import trammel.app.prices.PriceList;
 import trammel.app.prices.PriceListReader;
 import trammel.app.prices.PriceListText;
 import trammel.app.prices.TouchedJob;
 import trammel.ledger.Ledger;
-import trammel.planning.draft.Draft;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
-import trammel.trade.money.Money;
 
 /** Takes a supplier's price list into the shop's catalog. */
 public final class PricesCommand extends JobCommand {
@@ -80,47 +74,49 @@ public final class PricesCommand extends JobCommand {
     Path folder = folder(arguments, jobs);
     Workbench bench = bench(options.units(), screen);
     QuantityPrinter printer = new QuantityPrinter(options.units().orElse(UnitSystem.US));
-    var shop = bench.shopIn(folder, printer.system());
+    ShopLedger shop = bench.shopIn(folder, printer.system());
     PriceList list =
         new PriceListReader(
-                file, bench.catalog(), printer, PriceListReader.told(arguments.values(COLUMN)))
+                file, bench.catalog(), printer, PriceColumn.told(arguments.values(COLUMN)))
             .read();
     PriceListText text = new PriceListText(list, printer, bench.catalog().currency());
     if (!options.json()) {
-      screen.out().print(text.headings());
-      screen.out().print(text.changes());
+      // Before the jobs are priced, which may take long.
+      screen.out().print(text.headings() + text.changes());
       screen.out().flush();
     }
     ListPriceFile prices = new ListPriceFile(ShopCatalog.place(folder), bench.catalog());
     String content = prices.text(list, day, source);
-    List<TouchedJob> touched = touched(jobs, content, bench, options, screen);
+    List<TouchedJob> touched =
+        new RepricedJobs(bench, options.units(), screen).at(content, jobs);
     boolean write = arguments.has(WRITE);
-    if (write && list.hasFar() && !arguments.has(AS_WRITTEN)) {
+    if (write) {
+      requireLikely(list, arguments);
+      try (Ledger ledger = shop.open(screen::note)) {
+        prices.keep(ledger, content, list, day, source);
+      }
+    }
+    options.print(
+        screen,
+        PriceListText.jobs(touched) + written(prices.path(), write),
+        text.json(touched, day.toString(), source, prices.path(), write));
+    return ExitCode.DONE;
+  }
+
+  private static void requireLikely(PriceList list, Arguments arguments) {
+    if (list.hasFar() && !arguments.has(AS_WRITTEN)) {
       throw CommandFailure.badInput(
           "A price is more than twice, or less than half of what it was; nothing was written. Look"
               + " at the lines marked FAR OFF, and give "
               + AS_WRITTEN
               + " if they are right.");
     }
-    if (write) {
-      try (Ledger ledger = shop.open(screen::note)) {
-        prices.keep(ledger, content, list, day, source);
-      }
-    }
-    if (options.json()) {
-      screen
-          .out()
-          .println(Json.text(text.json(touched, day.toString(), source, prices.path(), write)));
-    } else {
-      screen.out().print(PriceListText.jobs(touched));
-      screen
-          .out()
-          .println(
-              write
-                  ? "\nWritten: " + prices.path() + "; what they were is in the ledger."
-                  : "\nNothing is written yet: give " + WRITE + " to write " + prices.path() + ".");
-    }
-    return ExitCode.DONE;
+  }
+
+  private static String written(Path prices, boolean write) {
+    return write
+        ? "\nWritten: " + prices + "; what they were is in the ledger.\n"
+        : "\nNothing is written yet: give " + WRITE + " to write " + prices + ".\n";
   }
 
   private static Path folder(Arguments arguments, List<Path> jobs) {
@@ -151,30 +147,5 @@ public final class PricesCommand extends JobCommand {
       }
     }
     return jobs;
-  }
-
-  private static List<TouchedJob> touched(
-      List<Path> jobs, String content, Workbench now, CommonOptions options, Screen screen) {
-    List<TouchedJob> touched = new ArrayList<>();
-    if (jobs.isEmpty()) {
-      return touched;
-    }
-    try (ScratchFolder folder = new ScratchFolder("prices")) {
-      folder.write(ListPriceFile.NAME, content);
-      Screen silent = new Screen(screen.out(), new PrintWriter(Writer.nullWriter()), false, false);
-      Workbench then =
-          new Workbench(
-              EarlyReading.start(Installation.running()),
-              options.units(),
-              silent,
-              List.of(folder.path()));
-      for (Path job : jobs) {
-        Draft draft = now.draft(job);
-        Money before = now.estimate(draft).price().total();
-        Money after = then.estimate(then.draft(job)).price().total();
-        touched.add(new TouchedJob(job.toString(), draft.job().header().number(), before, after));
-      }
-      return touched;
-    }
   }
 }

@@ -1,8 +1,12 @@
 package trammel.app.prices;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import trammel.app.commandline.CommandFailure;
 
 /** What a column of a supplier's list may say, with the headings that are taken for it. */
 public enum PriceColumn {
@@ -42,8 +46,40 @@ public enum PriceColumn {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /**
+   * The columns that {@code --column WHAT=HEADING} tells.
+   *
+   * @throws CommandFailure if one of them is none
+   */
+  public static Map<PriceColumn, String> told(List<String> words) {
+    Map<PriceColumn, String> told = new EnumMap<>(PriceColumn.class);
+    for (String word : words) {
+      int equals = word.indexOf('=');
+      Optional<PriceColumn> column =
+          equals < 0 ? Optional.empty() : ofWord(word.substring(0, equals));
+      if (column.isEmpty() || equals == word.length() - 1) {
+        throw CommandFailure.badInput(
+            "--column was given '"
+                + word
+                + "'; give WHAT=HEADING, WHAT one of "
+                + columnWords()
+                + ".");
+      }
+      told.put(column.get(), word.substring(equals + 1));
+    }
+    return told;
+  }
+
+  private static String columnWords() {
+    List<String> words = new ArrayList<>();
+    for (PriceColumn column : PriceColumn.values()) {
+      words.add(column.word());
+    }
+    return String.join(", ", words);
+  }
+
   /** The column of a name. */
-  static Optional<PriceColumn> ofWord(String word) {
+  private static Optional<PriceColumn> ofWord(String word) {
     for (PriceColumn column : values()) {
       if (column.word().equals(word)) {
         return Optional.of(column);

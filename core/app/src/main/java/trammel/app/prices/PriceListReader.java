@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,7 +14,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.CsvReader;
-import trammel.app.files.CsvText;
 import trammel.brackets.material.PriceBreak;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.ListPrice;
@@ -29,9 +27,6 @@ import trammel.reading.tree.Problems;
 
 /** Reads a supplier's list, finds out which column is what, and matches its lines to a catalog. */
 public final class PriceListReader {
-  /** Above the headings a list may have its title, its day and so on. */
-  private static final int MOST_ROWS_ABOVE = 30;
-
   private static final int PRICE_PLACES = 4;
   private static final Set<String> EACH =
       Set.of("each", "ea", "pc", "pcs", "piece", "pieces", "unit", "1", "stick", "sheet");
@@ -45,8 +40,7 @@ public final class PriceListReader {
   private final Problems problems = new Problems();
   private final Map<Priced, Gathered> gathered = new LinkedHashMap<>();
   private final List<PriceList.Unknown> unknown = new ArrayList<>();
-  private Map<PriceColumn, Integer> at = Map.of();
-  private CsvReader.Row head;
+  private PriceListHead head;
 
   /**
    * @param file the list
@@ -71,38 +65,6 @@ public final class PriceListReader {
   }
 
   /**
-   * The columns that {@code --column WHAT=HEADING} tells.
-   *
-   * @throws CommandFailure if one of them is none
-   */
-  public static Map<PriceColumn, String> told(List<String> words) {
-    Map<PriceColumn, String> told = new EnumMap<>(PriceColumn.class);
-    for (String word : words) {
-      int equals = word.indexOf('=');
-      Optional<PriceColumn> column =
-          equals < 0 ? Optional.empty() : PriceColumn.ofWord(word.substring(0, equals));
-      if (column.isEmpty() || equals == word.length() - 1) {
-        throw CommandFailure.badInput(
-            "--column was given '"
-                + word
-                + "'; give WHAT=HEADING, WHAT one of "
-                + columnWords()
-                + ".");
-      }
-      told.put(column.get(), word.substring(equals + 1));
-    }
-    return told;
-  }
-
-  private static String columnWords() {
-    List<String> words = new ArrayList<>();
-    for (PriceColumn column : PriceColumn.values()) {
-      words.add(column.word());
-    }
-    return String.join(", ", words);
-  }
-
-  /**
    * What the list says.
    *
    * @throws CommandFailure if its headings cannot be told
@@ -124,9 +86,8 @@ public final class PriceListReader {
   }
 
   private PriceList read(List<CsvReader.Row> rows) {
-    int headings = headings(rows);
-    head = rows.get(headings);
-    List<CsvReader.Row> lines = rows.subList(headings + 1, rows.size());
+    head = PriceListHead.of(file, rows, told, catalog.currency());
+    List<CsvReader.Row> lines = head.below(rows);
     List<Priced> all = Priced.all(catalog);
     for (CsvReader.Row row : lines) {
       if (!cell(row, PriceColumn.PRICE).isEmpty()) {
@@ -134,104 +95,17 @@ public final class PriceListReader {
       }
     }
     problems.throwIfErrors();
-    return new PriceList(file, lines.size(), columns(), others(), prices(), unknown);
-  }
-
-  // Headings
-
-  private int headings(List<CsvReader.Row> rows) {
-    for (int i = 0; i < Math.min(rows.size(), MOST_ROWS_ABOVE); i++) {
-      Map<PriceColumn, Integer> found = columns(rows.get(i));
-      if (found.containsKey(PriceColumn.PRICE)
-          && (found.containsKey(PriceColumn.ITEM) || found.containsKey(PriceColumn.TITLE))) {
-        at = found;
-        return i;
-      }
-    }
-    throw CommandFailure.badInput(
-        file
-            + ": no line names a column with prices and one with item numbers or titles. The first"
-            + " line is: "
-            + (rows.isEmpty() ? "nothing" : String.join(" | ", rows.get(0).cells()))
-            + ". Call them item and price, or say which is which: --column price=HEADING"
-            + " --column item=HEADING.");
-  }
-
-  private Map<PriceColumn, Integer> columns(CsvReader.Row row) {
-    Map<PriceColumn, Integer> found = new EnumMap<>(PriceColumn.class);
-    for (PriceColumn column : PriceColumn.values()) {
-      List<Integer> places = new ArrayList<>();
-      for (int i = 0; i < row.cells().size(); i++) {
-        if (isColumn(column, row.cell(i))) {
-          places.add(i);
-        }
-      }
-      if (places.size() > 1 && looksLikeHeadings(row)) {
-        throw CommandFailure.badInput(
-            file
-                + ", line "
-                + row.line()
-                + ": "
-                + row.cell(places.get(0))
-                + " and "
-                + row.cell(places.get(1))
-                + " can both be the column "
-                + column.word()
-                + ". Say which: --column "
-                + column.word()
-                + "="
-                + quoted(row.cell(places.get(0)))
-                + ".");
-      }
-      if (!places.isEmpty()) {
-        found.put(column, places.get(0));
-      }
-    }
-    return found;
-  }
-
-  private boolean isColumn(PriceColumn column, String heading) {
-    String asTold = told.get(column);
-    return asTold != null
-        ? heading.equalsIgnoreCase(asTold.strip())
-        : !told.containsValue(heading)
-            && column.isCalled(heading, catalog.currency().getCurrencyCode());
-  }
-
-  private boolean looksLikeHeadings(CsvReader.Row row) {
-    return row.cells().stream().anyMatch(cell -> isColumn(PriceColumn.PRICE, cell));
-  }
-
-  private static String quoted(String heading) {
-    return heading.indexOf(' ') >= 0 ? "'" + heading + "'" : heading;
-  }
-
-  private Map<PriceColumn, String> columns() {
-    Map<PriceColumn, String> columns = new EnumMap<>(PriceColumn.class);
-    at.forEach((column, place) -> columns.put(column, head.cell(place)));
-    return columns;
-  }
-
-  private List<String> others() {
-    List<String> others = new ArrayList<>();
-    for (int i = 0; i < head.cells().size(); i++) {
-      if (!at.containsValue(i) && !head.cell(i).isEmpty()) {
-        others.add(head.cell(i));
-      }
-    }
-    return others;
+    return new PriceList(file, lines.size(), head.columns(), head.others(), prices(), unknown);
   }
 
   private String cell(CsvReader.Row row, PriceColumn column) {
-    Integer place = at.get(column);
-    return place == null ? "" : CsvText.meant(row.cell(place));
+    return head.cell(row, column);
   }
 
   private void refuse(CsvReader.Row row, PriceColumn column, String allowed, String remedy) {
-    String heading = at.containsKey(column) ? head.cell(at.get(column)) : column.word();
     String given = cell(row, column);
     problems.error(
-        new Location(file.toString(), row.line(), 1, heading),
+        new Location(file.toString(), row.line(), 1, head.heading(column)),
         given.isEmpty() ? "nothing" : "'" + given + "'",
         allowed,
         remedy);
@@ -329,7 +203,7 @@ public final class PriceListReader {
     } catch (QuantityFormatException refused) {
       refuse(
           row,
-          at.containsKey(PriceColumn.LENGTH) ? PriceColumn.LENGTH : PriceColumn.SIZE,
+          head.has(PriceColumn.LENGTH) ? PriceColumn.LENGTH : PriceColumn.SIZE,
           refused.allowed(),
           refused.remedy());
       return List.of();

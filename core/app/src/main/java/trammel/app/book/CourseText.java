@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import trammel.app.text.Amounts;
 import trammel.app.text.Table;
 import trammel.ledger.JobBook;
@@ -16,10 +15,6 @@ import trammel.trade.money.Money;
 
 /** The course of jobs on a screen. */
 public final class CourseText {
-  /** Lines that follow from others: how much of them says nothing. */
-  private static final Set<String> FOLLOWING =
-      Set.of("contingency", "overhead-by-hour", "supplies-by-labour");
-
   private CourseText() {}
 
   /** All jobs, a line each. */
@@ -90,9 +85,9 @@ public final class CourseText {
       Offer offer = kept.offer();
       String amount = offer.total().text();
       if (offer.kind() == Offer.Kind.CHANGE && kept.acceptedOn().isPresent()) {
-        amount = signed(differences.get(change++).total());
+        amount = differences.get(change++).total().signedText();
       } else if (offer.kind() == Offer.Kind.CHANGE && kept.isOpen()) {
-        amount = signed(offer.total().minus(course.agreed().orElseThrow().total()));
+        amount = offer.total().minus(course.agreed().orElseThrow().total()).signedText();
       }
       table.row(
           offer.kind() == Offer.Kind.QUOTE
@@ -224,28 +219,28 @@ public final class CourseText {
     table.row("", "before", "now", "difference");
     for (OfferDifference.Row row : difference.rows()) {
       table.row(
-          FOLLOWING.contains(row.key()) ? row.title() : row.title() + ", " + quantities(row),
+          row.isFollowing() ? row.title() : row.title() + ", " + quantities(row),
           row.before().map(line -> line.price().text()).orElse(""),
           row.after().map(line -> line.price().text()).orElse(""),
-          signed(row.difference()));
+          row.difference().signedText());
     }
     table.row(
         difference.after().taxName(),
         difference.before().tax().text(),
         difference.after().tax().text(),
-        signed(difference.tax()));
+        difference.tax().signedText());
     if (!difference.rounding().isZero()) {
       table.row(
           "rounding",
           difference.before().rounding().text(),
           difference.after().rounding().text(),
-          signed(difference.rounding()));
+          difference.rounding().signedText());
     }
     table.row(
         "TOTAL with tax",
         difference.before().total().text(),
         difference.after().total().text(),
-        signed(difference.total()));
+        difference.total().signedText());
     return table.text("  ");
   }
 
@@ -253,10 +248,5 @@ public final class CourseText {
     String before = row.before().map(Offer.Line::quantity).orElse("none");
     String after = row.after().map(Offer.Line::quantity).orElse("none");
     return before.equals(after) ? after : before + " to " + after;
-  }
-
-  /** An amount with its sign. */
-  public static String signed(Money amount) {
-    return amount.amount().signum() > 0 ? "+" + amount.text() : amount.text();
   }
 }

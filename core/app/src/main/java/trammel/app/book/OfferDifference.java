@@ -19,6 +19,10 @@ import trammel.trade.money.Money;
  * @param rows lines whose price or quantity is another, in the order of the offers
  */
 public record OfferDifference(Offer before, Offer after, List<Row> rows) {
+  /** Lines of a price that are worked out from other lines. */
+  private static final Set<String> FOLLOWING =
+      Set.of("contingency", "overhead-by-hour", "supplies-by-labour");
+
   public OfferDifference {
     rows = List.copyOf(rows);
   }
@@ -42,6 +46,11 @@ public record OfferDifference(Offer before, Offer after, List<Row> rows) {
     /** Its name. */
     public String key() {
       return any().key();
+    }
+
+    /** True if it follows from other lines, so that how much of it there is says nothing. */
+    public boolean isFollowing() {
+      return FOLLOWING.contains(key());
     }
 
     /** The class that it is summed up in. */

@@ -3,7 +3,6 @@ package trammel.app.documents;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import trammel.app.book.CourseText;
 import trammel.app.book.OfferDifference;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
@@ -29,10 +28,6 @@ public final class OfferDocument {
   private static final double LEAST_HOURS = 0.05;
 
   private static final String WORK_TITLE = "shop work and supplies";
-
-  /** Lines that follow from others and say nothing of the work. */
-  private static final Set<String> FOLLOWING =
-      Set.of("contingency", "overhead-by-hour", "supplies-by-labour");
 
   private final Shop shop;
   private final JobBook.Heading job;
@@ -69,7 +64,7 @@ public final class OfferDocument {
             ? "Change order " + offer.name(job.number())
             : "Quote, revision " + offer.count() + ": what changed";
     DocumentModel model = JobHead.model(shop, job, offer.givenOn(), heading, stops);
-    model.put("amount", CourseText.signed(difference.total()));
+    model.put("amount", difference.total().signedText());
     model.put(
         "amountWords",
         isChange()
@@ -87,7 +82,7 @@ public final class OfferDocument {
   private Grid changes() {
     Grid grid = new Grid("lll", new int[] {52, 24, 24}, "part or work", "before", "now");
     for (OfferDifference.Row row : difference.rows()) {
-      if (!FOLLOWING.contains(row.key())) {
+      if (!row.isFollowing()) {
         grid.row(
             row.title(),
             row.before().map(Offer.Line::quantity).orElse("none"),
@@ -120,7 +115,7 @@ public final class OfferDocument {
         "with tax",
         before.total().text(),
         after.total().text(),
-        CourseText.signed(difference.total()));
+        difference.total().signedText());
     return grid;
   }
 
@@ -155,7 +150,7 @@ public final class OfferDocument {
   }
 
   private static void row(Grid grid, String title, Money before, Money after) {
-    grid.row(title, before.text(), after.text(), CourseText.signed(after.minus(before)));
+    grid.row(title, before.text(), after.text(), after.minus(before).signedText());
   }
 
   private List<String> terms() {

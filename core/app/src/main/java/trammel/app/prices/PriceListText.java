@@ -152,15 +152,11 @@ public final class PriceListText {
                   + " to "
                   + job.after().text()
                   + " with tax, "
-                  + signed(job.after().minus(job.before()))
+                  + job.after().minus(job.before()).signedText()
               : "not touched, " + job.before().text());
       text.append('\n');
     }
     return text.toString();
-  }
-
-  private static String signed(Money difference) {
-    return difference.amount().signum() > 0 ? "+" + difference.text() : difference.text();
   }
 
   /** The list for machines. */

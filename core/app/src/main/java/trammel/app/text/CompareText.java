@@ -74,13 +74,13 @@ public final class CompareText {
     Money rest = Money.zero(before.terms().currency());
     for (int i = 0; i < lines.size(); i++) {
       if (i < MOST_LINES) {
-        table.row(lines.get(i).title(), signed(lines.get(i).change()));
+        table.row(lines.get(i).title(), lines.get(i).change().signedText());
       } else {
         rest = rest.plus(lines.get(i).change());
       }
     }
     if (lines.size() > MOST_LINES) {
-      table.row(lines.size() - MOST_LINES + " other lines, together", signed(rest));
+      table.row(lines.size() - MOST_LINES + " other lines, together", rest.signedText());
     }
     return text.append(table.text("  ")).toString();
   }
@@ -199,14 +199,10 @@ public final class CompareText {
     }
     Table table = new Table("lrrr");
     for (PriceDifference part : parts) {
-      table.row(part.name(), part.first(), part.other(), signed(part.change()));
+      table.row(part.name(), part.first(), part.other(), part.change().signedText());
     }
-    table.row("together", "", "", signed(whole));
+    table.row("together", "", "", whole.signedText());
     return "  " + heading + "\n" + table.text("    ");
-  }
-
-  private static String signed(Money change) {
-    return (change.amount().signum() > 0 ? "+" : "") + change.text();
   }
 
   private static String heading(Difference.Kind kind) {

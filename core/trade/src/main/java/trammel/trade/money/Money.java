@@ -134,6 +134,11 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
     return code.equals("USD") ? sign + "$" + digits : sign + digits + " " + code;
   }
 
+  /** As a difference stands on a document: with a plus where it is more. */
+  public String signedText() {
+    return amount.signum() > 0 ? "+" + text() : text();
+  }
+
   private static String grouped(String digits) {
     int point = digits.indexOf('.');
     int whole = point < 0 ? digits.length() : point;

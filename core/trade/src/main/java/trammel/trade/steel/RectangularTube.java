@@ -35,8 +35,8 @@ public record RectangularTube(double heightMm, double widthMm, double wallMm)
   }
 
   /**
-   * Area of steel, mm²: 2t(h + w − 8t) for the flats and 3πt² for the four corners (supplier's
-   * weight formula, boyersteel.com).
+   * Area of steel, mm²: 2t(h + w − 8t) for the flats and 3πt² for the four corners, a ring of radii
+   * t and 2t (closed form).
    */
   @Override
   public double sectionAreaMm2() {

@@ -24,7 +24,7 @@ class ScrewThreadTest {
 
   @ParameterizedTest
   @CsvSource({
-    // Unified thread tables (boltport.com/threads/unf); strengths SAE J429.
+    // Stress areas of ASME B1.1, strengths of SAE J429, both from memory.
     // thread, At in2, G5 proof, G5 tensile, G8 proof, G8 tensile lb
     "3/8-24, 0.0878, 7463, 10536, 10536, 13170",
     "7/16-20, 0.1187, 10090, 14244, 14244, 17805",

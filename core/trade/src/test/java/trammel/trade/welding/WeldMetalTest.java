@@ -47,7 +47,7 @@ class WeldMetalTest {
     assertEquals(FilletWeld.ofLeg(1.1 * 0.1875 * INCH).areaMm2(), fillet.areaLaidMm2(0.10), 1e-9);
   }
 
-  /** weldinganswers.com after Lincoln, Procedure Handbook of Arc Welding, Table 12-1: .819 lb. */
+  /** Procedure Handbook of Arc Welding, table 12-1, as reprinted in the trade press: .819 lb. */
   @Test
   void filletOfTheProcedureHandbookWeighsWhatItPrints() {
     WeldSeam seam =

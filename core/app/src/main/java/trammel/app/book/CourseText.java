@@ -215,33 +215,39 @@ public final class CourseText {
     if (difference.isNothing()) {
       return "  nothing of price or lines is other\n";
     }
+    Offer before = difference.before();
+    Offer after = difference.after();
     Table table = new Table("lrrr");
     table.row("", "before", "now", "difference");
-    for (OfferDifference.Row row : difference.rows()) {
-      table.row(
-          row.isFollowing() ? row.title() : row.title() + ", " + quantities(row),
-          row.before().map(line -> line.price().text()).orElse(""),
-          row.after().map(line -> line.price().text()).orElse(""),
-          row.difference().signedText());
-    }
-    table.row(
-        difference.after().taxName(),
-        difference.before().tax().text(),
-        difference.after().tax().text(),
-        difference.tax().signedText());
-    if (!difference.rounding().isZero()) {
-      table.row(
-          "rounding",
-          difference.before().rounding().text(),
-          difference.after().rounding().text(),
-          difference.rounding().signedText());
-    }
+    difference.rows().stream().filter(CourseText::isTold).forEach(row -> row(table, row));
+    row(table, after.taxName(), before.tax(), after.tax());
+    row(table, "rounding", before.rounding(), after.rounding());
     table.row(
         "TOTAL with tax",
-        difference.before().total().text(),
-        difference.after().total().text(),
+        before.total().text(),
+        after.total().text(),
         difference.total().signedText());
     return table.text("  ");
+  }
+
+  /** A line that would say twice the same says nothing. */
+  private static boolean isTold(OfferDifference.Row row) {
+    return !row.difference().isZero() || !row.isFollowing();
+  }
+
+  private static void row(Table table, OfferDifference.Row row) {
+    table.row(
+        row.isFollowing() ? row.title() : row.title() + ", " + quantities(row),
+        row.before().map(line -> line.price().text()).orElse(""),
+        row.after().map(line -> line.price().text()).orElse(""),
+        row.difference().signedText());
+  }
+
+  private static void row(Table table, String title, Money before, Money after) {
+    Money difference = after.minus(before);
+    if (!difference.isZero()) {
+      table.row(title, before.text(), after.text(), difference.signedText());
+    }
   }
 
   static String quantities(OfferDifference.Row row) {

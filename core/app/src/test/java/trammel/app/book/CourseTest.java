@@ -87,6 +87,35 @@ class CourseTest {
     assertEquals(dollars("-97.62"), difference.total());
   }
 
+  /** Four shocks at the price of two are told; a contingency and a tax that stay the same are not. */
+  @Test
+  void whatStaysTheSameIsNoLineOfADifference() {
+    Offer before =
+        offer(
+            Offer.Kind.QUOTE,
+            1,
+            "73.15",
+            line("shock", "2 each", "400"),
+            line("contingency", "8.0 h", "100"),
+            line("paint", "1 job", "95.50"));
+    Offer after =
+        offer(
+            Offer.Kind.QUOTE,
+            2,
+            "73.15",
+            line("shock", "4 each", "400"),
+            line("contingency", "8.2 h", "100"),
+            line("paint", "1 job", "96"));
+    assertEquals(
+        """
+                                    before      now  difference
+          shock, 2 each to 4 each  $400.00  $400.00       $0.00
+          paint, 1 job              $95.50   $96.00      +$0.50
+          TOTAL with tax           $668.65  $669.15      +$0.50
+        """,
+        CourseText.difference(OfferDifference.of(before, after)));
+  }
+
   /** Of 1,073.15 are 500 the deposit: 450 paid leave 50 of it; 600 paid leave 473.15. */
   @Test
   void paymentsFillTheAgreedOnesInTheirOrder() {

@@ -264,6 +264,16 @@ public final class JobBook {
               job);
           sql.run("update payment set note = '' where job = ?", job);
           sql.run("delete from stage where job = ?", job);
+          // What a change order was for stands behind its number.
+          sql.run(
+              "update invoice_line set title = substr(title, 1, instr(title, ': ') - 1) where"
+                  + " instr(title, ': ') > 0 and invoice in (select number from invoice where job ="
+                  + " ?)",
+              job);
+          sql.run(
+              "update receipt set note = '' where purchase in (select id from purchase where"
+                  + " instr(char(10) || jobs || char(10), char(10) || ? || char(10)) > 0)",
+              job);
           return null;
         });
   }

@@ -21,6 +21,22 @@ import trammel.trade.money.Money;
 class JobBookTest {
   private static final LocalDate DAY = LocalDate.of(2026, 12, 1);
 
+  private static final Purchases.Purchase ORDER =
+      new Purchases.Purchase(
+          "D-101-1",
+          "parts house (invented)",
+          DAY,
+          DAY.plusDays(5),
+          List.of("D-101", "D-102"),
+          List.of(
+              new Purchases.Line(
+                  "shock-8",
+                  "shock",
+                  new BigDecimal("4"),
+                  "each",
+                  dollars("561.60"),
+                  BigDecimal.ZERO)));
+
   @TempDir Path folder;
 
   private Path file() {
@@ -83,11 +99,15 @@ class JobBookTest {
   }
 
   private static JobBook.Invoice invoice(String job) {
+    return invoice(job, "as quoted");
+  }
+
+  private static JobBook.Invoice invoice(String job, String line) {
     return new JobBook.Invoice(
         0,
         job,
         DAY,
-        List.of(new JobBook.InvoiceLine("as quoted", dollars("13586.72"), dollars("13637.02"))),
+        List.of(new JobBook.InvoiceLine(line, dollars("13586.72"), dollars("13637.02"))),
         dollars("13637.02"),
         dollars("100"));
   }
@@ -109,25 +129,10 @@ class JobBookTest {
   /** 4 shocks were ordered, 1 came and then 2: 1 is on back-order. */
   @Test
   void whatHasNotComeIsOnBackOrder() {
-    Purchases.Purchase order =
-        new Purchases.Purchase(
-            "D-101-1",
-            "parts house (invented)",
-            DAY,
-            DAY.plusDays(5),
-            List.of("D-101", "D-102"),
-            List.of(
-                new Purchases.Line(
-                    "shock-8",
-                    "shock",
-                    new BigDecimal("4"),
-                    "each",
-                    dollars("561.60"),
-                    BigDecimal.ZERO)));
     try (Ledger ledger = Ledger.open(file())) {
       Purchases purchases = ledger.purchases();
-      purchases.place(order);
-      assertEquals(List.of(order), purchases.forJob("D-102"));
+      purchases.place(ORDER);
+      assertEquals(List.of(ORDER), purchases.forJob("D-102"));
       purchases.receive("D-101-1", DAY, List.of(new Purchases.Receipt(1, BigDecimal.ONE, "")));
       purchases.receive(
           "D-101-1", DAY, List.of(new Purchases.Receipt(1, new BigDecimal("2"), "one dented")));
@@ -136,7 +141,7 @@ class JobBookTest {
       assertTrue(now.isOpen());
       purchases.drop("D-101-1");
       assertEquals(Optional.empty(), purchases.of("D-101-1"));
-      purchases.place(order);
+      purchases.place(ORDER);
       assertEquals(List.of(), ledger.findings());
     }
   }
@@ -154,6 +159,14 @@ class JobBookTest {
       ledger
           .book()
           .pay("D-101", new JobBook.Paid(DAY, dollars("100"), "cheque of Invented Customer"));
+      ledger.book().invoice(invoice("D-101", "Change order D-101-C1: as Invented Customer asked"));
+      ledger.purchases().place(ORDER);
+      ledger
+          .purchases()
+          .receive(
+              "D-101-1",
+              DAY,
+              List.of(new Purchases.Receipt(1, BigDecimal.ONE, "brought by Invented Customer")));
     }
     assertTrue(text().contains("Invented Customer"));
     try (Ledger ledger = Ledger.open(file())) {
@@ -161,6 +174,9 @@ class JobBookTest {
       assertTrue(ledger.book().job("D-101").orElseThrow().isForgotten());
       assertEquals(dollars("13637.02"), ledger.book().offers("D-101").get(0).offer().total());
       assertEquals(dollars("100"), ledger.book().payments("D-101").get(0).amount());
+      assertEquals(
+          "Change order D-101-C1",
+          ledger.book().invoice("D-101").orElseThrow().lines().get(0).title());
     }
     assertFalse(text().contains("Invented Customer"));
     assertFalse(text().contains("pickup (invented)"));

@@ -62,7 +62,12 @@ public final class JobBook {
   /** What is said of a stage of a job. */
   public enum StageWord {
     PROMISED,
-    DONE
+    DONE;
+
+    /** As it is written in the file and in tables. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /**
@@ -207,7 +212,7 @@ public final class JobBook {
         "insert into stage (job, title, word, day, why, written_at) values (?, ?, ?, ?, ?, ?)",
         job,
         stage.title,
-        stage.word.name().toLowerCase(Locale.ROOT),
+        stage.word.word(),
         stage.day.toString(),
         stage.why,
         now.text());

@@ -2,6 +2,7 @@ package trammel.ledger;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import trammel.engine.quantity.Given;
 import trammel.trade.money.Money;
@@ -51,7 +52,7 @@ public record Offer(
 
     /** As it is written in the file and in tables. */
     public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 

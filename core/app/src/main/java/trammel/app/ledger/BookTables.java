@@ -87,7 +87,7 @@ public final class BookTables {
         csv.row(
             CsvText.safe(job.number()),
             CsvText.safe(stage.title()),
-            stage.word().name().toLowerCase(java.util.Locale.ROOT),
+            stage.word().word(),
             stage.day().toString(),
             CsvText.safe(stage.why()));
       }

@@ -69,14 +69,8 @@ public final class InvoiceDocument {
 
   private static Grid classes(Offer agreed) {
     Grid grid = new Grid("lr", new int[] {70, 30}, "", "before tax");
-    List<String> seen = new ArrayList<>();
-    for (CostClass one : CostClass.values()) {
-      String title = OfferDocument.customerClass(one.title());
-      Money sum = OfferDocument.sum(agreed, title);
-      if (!seen.contains(title) && !sum.isZero()) {
-        seen.add(title);
-        grid.row(title, sum.text());
-      }
+    for (String title : CustomerClasses.of(agreed)) {
+      grid.row(title, CustomerClasses.sum(agreed, title).text());
     }
     grid.total("together", agreed.subtotal().text());
     return grid;

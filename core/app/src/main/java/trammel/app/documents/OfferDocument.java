@@ -16,18 +16,8 @@ import trammel.trade.money.Money;
 
 /** A change order to be signed, or what is other in a revision of a quote. */
 public final class OfferDocument {
-  /** What belongs to the shop's work is one sum on the customer's papers. */
-  private static final Set<String> SHOP_WORK =
-      Set.of(
-          CostClass.LABOUR.title(),
-          CostClass.OVERHEAD.title(),
-          CostClass.CONTINGENCY.title(),
-          CostClass.SUPPLIES.title());
-
   /** Less is not worth a word (h). */
   private static final double LEAST_HOURS = 0.05;
-
-  private static final String WORK_TITLE = "shop work and supplies";
 
   private final Shop shop;
   private final JobBook.Heading job;
@@ -103,8 +93,12 @@ public final class OfferDocument {
             "before",
             "now",
             isChange() ? "this order" : "difference");
-    for (String costClass : classes()) {
-      row(grid, costClass, sum(before, costClass), sum(after, costClass));
+    for (String title : CustomerClasses.of(before, after)) {
+      row(
+          grid,
+          title,
+          CustomerClasses.sum(before, title),
+          CustomerClasses.sum(after, title));
     }
     row(grid, "before tax", before.subtotal(), after.subtotal());
     row(grid, after.taxName(), before.tax(), after.tax());
@@ -117,36 +111,6 @@ public final class OfferDocument {
         after.total().text(),
         difference.total().signedText());
     return grid;
-  }
-
-  private List<String> classes() {
-    List<String> classes = new ArrayList<>();
-    for (CostClass one : CostClass.values()) {
-      String title = customerClass(one.title());
-      if (!classes.contains(title) && has(title)) {
-        classes.add(title);
-      }
-    }
-    return classes;
-  }
-
-  private boolean has(String title) {
-    return !sum(difference.before(), title).isZero() || !sum(difference.after(), title).isZero();
-  }
-
-  static String customerClass(String costClass) {
-    return SHOP_WORK.contains(costClass) ? WORK_TITLE : costClass;
-  }
-
-  /** The sum of a class as the customer sees it. */
-  static Money sum(Offer offer, String costClass) {
-    Money sum = Money.zero(offer.tax().currency());
-    for (Offer.Line line : offer.lines()) {
-      if (customerClass(line.costClass()).equals(costClass)) {
-        sum = sum.plus(line.price());
-      }
-    }
-    return sum;
   }
 
   private static void row(Grid grid, String title, Money before, Money after) {

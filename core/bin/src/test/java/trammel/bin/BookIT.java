@@ -80,6 +80,9 @@ class BookIT {
   void fromQuoteToPaid() throws Exception {
     book(STOP, "quote", job, "--date", "2026-11-26");
     assertEquals(BAD_INPUT, copy.run("book", "quote", job.toString()).exitCode());
+    Launch.Ended elsewhere =
+        copy.run("book", "quote", job.toString(), "--shop", installed.toString());
+    assertTrue(elsewhere.err().contains("beside the job file"), elsewhere.err());
     addExtra("title: Wiring loom moved, kind: hours, hours: 2 h, why: it is in the way");
     Path papers = folder.resolve("papers");
     String revised = book(STOP, "quote", job, "--date", "2026-11-27", "--out", papers).out();

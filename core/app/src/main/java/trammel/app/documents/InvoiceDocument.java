@@ -1,7 +1,5 @@
 package trammel.app.documents;
 
-import java.util.ArrayList;
-import java.util.List;
 import trammel.app.book.Course;
 import trammel.app.book.CourseText;
 import trammel.app.text.Stops;
@@ -9,7 +7,6 @@ import trammel.ledger.JobBook;
 import trammel.ledger.Offer;
 import trammel.planning.catalog.Shop;
 import trammel.reading.quantity.UnitSystem;
-import trammel.trade.money.CostClass;
 import trammel.trade.money.Money;
 
 /** The invoice of a job that is closed: what was quoted, what was changed, what was paid. */

@@ -2,7 +2,6 @@ package trammel.app.documents;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import trammel.app.book.OfferDifference;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
@@ -11,7 +10,6 @@ import trammel.ledger.JobBook;
 import trammel.ledger.Offer;
 import trammel.planning.catalog.Shop;
 import trammel.reading.quantity.UnitSystem;
-import trammel.trade.money.CostClass;
 import trammel.trade.money.Money;
 
 /** A change order to be signed, or what is other in a revision of a quote. */

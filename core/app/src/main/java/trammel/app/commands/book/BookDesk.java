@@ -1,5 +1,6 @@
 package trammel.app.commands.book;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -125,6 +126,32 @@ final class BookDesk {
       throw CommandFailure.badInput(file + " has no job.number; give a job file.");
     }
     return new NamedJob(number, shop);
+  }
+
+  /**
+   * Sees to it that a job that is kept with its prices and hours lies in the shop that was named.
+   *
+   * @throws CommandFailure if {@code --shop} names another folder than that of the job file
+   */
+  void requireShopOf(Path job) {
+    Path own = job.toAbsolutePath().normalize().getParent();
+    Path given = ShopFolder.of(arguments, own);
+    try {
+      if (!Files.isSameFile(own, given)) {
+        throw CommandFailure.badInput(
+            "book "
+                + words.get(0)
+                + " works with the catalog and the ledger beside the job file, in "
+                + own
+                + "; "
+                + ShopFolder.OPTION
+                + " was given "
+                + given
+                + ". Leave it out, or move the job file there.");
+      }
+    } catch (IOException refused) {
+      throw CommandFailure.couldNotRead(given, refused);
+    }
   }
 
   /** A ledger, made if there is none. */

@@ -34,7 +34,9 @@ final class GivenOffer {
   ExitCode give() {
     // Asked before the job is worked out: a folder that cannot be written is told at once.
     desk.out(kind.word());
-    Draft draft = desk.bench().draft(Path.of(desk.named()));
+    Path job = Path.of(desk.named());
+    desk.requireShopOf(job);
+    Draft draft = desk.bench().draft(job);
     UnitSystem shown = desk.bench().shown(draft.job());
     Estimate estimate = desk.bench().estimate(draft);
     List<CheckResult> results = draft.judge().judge(draft.layout());

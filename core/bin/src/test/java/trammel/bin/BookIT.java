@@ -193,6 +193,10 @@ class BookIT {
     Path papers = folder.resolve("papers");
     copy.run("fitup", job.toString(), "--out", papers.toString());
     Files.writeString(papers.resolve("mine.txt"), "of the shop");
+    Path unnamed = folder.resolve("unnamed.yaml");
+    Files.writeString(unnamed, "format: trammel-job/1\njob: {number: D-103}\n");
+    book(BAD_INPUT, "forget", "", "--apply");
+    assertTrue(Files.exists(unnamed));
     String shown = book(DONE, "forget", "example customer (invented)").out();
     assertTrue(shown.contains("Nothing is deleted yet"), shown);
     assertTrue(Files.exists(job));

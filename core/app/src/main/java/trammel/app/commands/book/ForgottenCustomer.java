@@ -29,6 +29,10 @@ final class ForgottenCustomer {
   static ExitCode forget(BookDesk desk) {
     BookShop shop = desk.shop();
     String who = desk.named();
+    if (who.isBlank()) {
+      throw CommandFailure.badInput(
+          "book forget was given a blank; give a customer's name, or a job's number.");
+    }
     Set<String> known = known(shop, who);
     ForgottenCustomer customer =
         new ForgottenCustomer(known, CustomerData.of(shop.folder(), who, known));

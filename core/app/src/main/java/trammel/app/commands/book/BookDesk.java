@@ -135,6 +135,9 @@ final class BookDesk {
    */
   void requireShopOf(Path job) {
     Path own = job.toAbsolutePath().normalize().getParent();
+    if (arguments.value(ShopFolder.OPTION).isEmpty() || !Files.isDirectory(own)) {
+      return;
+    }
     Path given = ShopFolder.of(arguments, own);
     try {
       if (!Files.isSameFile(own, given)) {

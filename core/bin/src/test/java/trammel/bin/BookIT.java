@@ -167,6 +167,18 @@ class BookIT {
   }
 
   @Test
+  void aJobWithoutAWordIsShown() {
+    book(STOP, "quote", job);
+    String shown = book(DONE, "show", JOB).out();
+    assertEquals(shown, book(DONE, JOB).out());
+    assertEquals(shown, book(DONE, job).out());
+    String misspelt = book(BAD_INPUT, "acept").err();
+    assertTrue(misspelt.contains("no quote of job acept"), misspelt);
+    assertTrue(misspelt.contains("quote, change, accept"), misspelt);
+    book(BAD_INPUT, "acept", JOB);
+  }
+
+  @Test
   void stagesArePromisedForADay() {
     book(STOP, "quote", job);
     book(BAD_INPUT, "stage", JOB, "on its wheels");

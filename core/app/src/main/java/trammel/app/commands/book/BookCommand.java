@@ -23,7 +23,7 @@ public final class BookCommand extends JobCommand {
                 WHAT,
                 0,
                 MOST_WORDS,
-                "show JOB: its course. quote JOB: keeps the quote as given, and says what changed"
+                "show JOB, or JOB alone: its course. quote JOB: keeps the quote as given, and says what changed"
                     + " since the one before. accept JOB [C1]: the customer agreed to the quote, or"
                     + " to a change order. change JOB: a change order, what the job is now against"
                     + " what was agreed. drop JOB [C1]: takes the latest back. stage JOB TITLE:"
@@ -52,7 +52,11 @@ public final class BookCommand extends JobCommand {
     CommonOptions options = CommonOptions.of(arguments);
     BookDesk desk =
         new BookDesk(
-            arguments, arguments.arguments(WHAT), screen, bench(options.units(), screen), options);
+            arguments,
+            BookWord.whole(arguments.arguments(WHAT)),
+            screen,
+            bench(options.units(), screen),
+            options);
     return BookWord.of(desk).run(desk);
   }
 }

@@ -1,6 +1,7 @@
 package trammel.app.commands.book;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -58,27 +59,32 @@ enum BookWord {
     return word;
   }
 
-  private static BookWord named(String given) {
-    Optional<BookWord> named =
-        Arrays.stream(values()).filter(one -> one.word().equals(given)).findFirst();
-    return named.orElseThrow(
-        () ->
-            CommandFailure.badInput(
-                BookCommand.WHAT
-                    + " was given '"
-                    + given
-                    + "'; to see a job give show and its number; else give "
-                    + others()
-                    + "."));
+  /** The words that were given; a job alone is to be shown. */
+  static List<String> whole(List<String> given) {
+    boolean isJobAlone = given.size() == 1 && find(given.get(0)).isEmpty();
+    return isJobAlone ? List.of(SHOW.word(), given.get(0)) : given;
   }
 
-  private static String others() {
-    String all =
+  private static BookWord named(String given) {
+    return find(given)
+        .orElseThrow(
+            () ->
+                CommandFailure.badInput(
+                    BookCommand.WHAT + " was given '" + given + "'; give " + all() + "."));
+  }
+
+  private static Optional<BookWord> find(String given) {
+    return Arrays.stream(values()).filter(one -> one.word().equals(given)).findFirst();
+  }
+
+  /** All words, as one reads them out. */
+  static String all() {
+    String butLast =
         Arrays.stream(values())
-            .filter(one -> one != SHOW && one != FORGET)
+            .filter(one -> one != FORGET)
             .map(BookWord::word)
             .collect(Collectors.joining(", "));
-    return all + " or " + FORGET.word();
+    return butLast + " or " + FORGET.word();
   }
 
   private void requireFitting(BookDesk desk) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import trammel.app.book.Course;
 import trammel.app.book.CourseJson;
 import trammel.app.book.CourseText;
+import trammel.app.commandline.CommandFailure;
 import trammel.app.commandline.ExitCode;
 import trammel.ledger.Ledger;
 
@@ -25,8 +26,20 @@ final class ShownCourse {
   private static void one(BookDesk desk) {
     NamedJob job = desk.job();
     try (Ledger ledger = job.shop().openExisting()) {
-      desk.print(BookShop.course(ledger, job.number()));
+      Course course =
+          Course.of(ledger, job.number()).orElseThrow(() -> unknown(job.number()));
+      desk.print(course);
     }
+  }
+
+  /** What was taken for a job may be a word misspelt. */
+  private static CommandFailure unknown(String given) {
+    return CommandFailure.badInput(
+        "The ledger has no quote of job "
+            + given
+            + ": trammel book quote JOB keeps one. If no job was meant, give "
+            + BookWord.all()
+            + ".");
   }
 
   private static void all(BookDesk desk) {

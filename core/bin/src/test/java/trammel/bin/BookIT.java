@@ -205,6 +205,7 @@ class BookIT {
     Path papers = folder.resolve("papers");
     copy.run("fitup", job.toString(), "--out", papers.toString());
     Files.writeString(papers.resolve("mine.txt"), "of the shop");
+    Path signed = Files.writeString(folder.resolve("sedan.signed.csv"), "bracket,by,on\n");
     Path unnamed = folder.resolve("unnamed.yaml");
     Files.writeString(unnamed, "format: trammel-job/1\njob: {number: D-103}\n");
     book(BAD_INPUT, "forget", "", "--apply");
@@ -214,6 +215,7 @@ class BookIT {
     assertTrue(Files.exists(job));
     book(DONE, "forget", "example customer (invented)", "--apply");
     assertFalse(Files.exists(job));
+    assertFalse(Files.exists(signed));
     assertFalse(Files.exists(papers.resolve("fitup.csv")));
     assertTrue(Files.exists(papers.resolve("mine.txt")));
     assertEquals("", course().text("customer"));

@@ -28,7 +28,8 @@ import trammel.app.files.OwnList;
  */
 public record CustomerData(Set<String> jobs, List<Path> files, List<Path> copies) {
   private static final String PAGE_FOLDER = ".trammel-page";
-  private static final List<String> FORMS = List.of(".fitup.csv", ".actuals.csv", ".sheet.csv");
+  private static final List<String> FORMS =
+      List.of(".fitup.csv", ".actuals.csv", ".sheet.csv", ".signed.csv");
 
   public CustomerData {
     jobs = Set.copyOf(jobs);

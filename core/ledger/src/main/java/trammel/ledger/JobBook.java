@@ -198,9 +198,7 @@ public final class JobBook {
         "select paid_on, amount, currency, note from payment where job = ? order by id",
         row ->
             new Paid(
-                Sql.day(row, 1),
-                Money.of(row.getString(2), row.getString(3)),
-                row.getString(4)),
+                Sql.day(row, 1), Money.of(row.getString(2), row.getString(3)), row.getString(4)),
         job);
   }
 

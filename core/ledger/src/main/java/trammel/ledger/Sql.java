@@ -140,8 +140,7 @@ final class Sql implements AutoCloseable {
   }
 
   /** A word of a row that is one of several. */
-  static <E extends Enum<E>> E word(ResultSet row, int column, Class<E> words)
-      throws SQLException {
+  static <E extends Enum<E>> E word(ResultSet row, int column, Class<E> words) throws SQLException {
     return Enum.valueOf(words, row.getString(column).toUpperCase(Locale.ROOT));
   }
 

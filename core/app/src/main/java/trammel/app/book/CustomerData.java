@@ -72,9 +72,7 @@ public record CustomerData(Set<String> jobs, List<Path> files, List<Path> copies
   }
 
   private static boolean isTheirs(JobLabel job, String who, Set<String> known) {
-    return known.contains(job.number())
-        || job.number().equals(who)
-        || isSame(job.customer(), who);
+    return known.contains(job.number()) || job.number().equals(who) || isSame(job.customer(), who);
   }
 
   /** The forms of a job beside it, and what the page notes of it. */

@@ -36,9 +36,7 @@ public final class Invoices {
     Optional<Offer.Kept> open = course.openChange();
     if (open.isPresent()) {
       throw CommandFailure.badInput(
-          "Change order "
-              + open.get().offer().name(number)
-              + " is open: accept or drop it first.");
+          "Change order " + open.get().offer().name(number) + " is open: accept or drop it first.");
     }
     return course
         .accepted()

@@ -118,8 +118,7 @@ public final class CloseCommand extends JobCommand {
     closed(standard, quoted, Optional.empty(), used);
     Closing closing;
     List<ClosedJob> after;
-    try (Ledger ledger =
-        bench.shopLedger(units).open(screen::note)) {
+    try (Ledger ledger = bench.shopLedger(units).open(screen::note)) {
       closing = ledger.asOne(() -> close(ledger, standard, quoted, used, arguments.has(AGAIN)));
       after = ledger.closedJobs().all();
     }

@@ -87,8 +87,7 @@ public final class PricesCommand extends JobCommand {
     }
     ListPriceFile prices = new ListPriceFile(ShopCatalog.place(folder), bench.catalog());
     String content = prices.text(list, day, source);
-    List<TouchedJob> touched =
-        new RepricedJobs(bench, options.units(), screen).at(content, jobs);
+    List<TouchedJob> touched = new RepricedJobs(bench, options.units(), screen).at(content, jobs);
     boolean write = arguments.has(WRITE);
     if (write) {
       requireLikely(list, arguments);

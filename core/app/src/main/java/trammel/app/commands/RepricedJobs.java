@@ -49,8 +49,7 @@ final class RepricedJobs {
     // What there is to remark of the jobs, the bench of now has told.
     Screen silent = new Screen(screen.out(), new PrintWriter(Writer.nullWriter()), false, false);
     Workbench then =
-        new Workbench(
-            EarlyReading.start(Installation.running()), units, silent, List.of(catalog));
+        new Workbench(EarlyReading.start(Installation.running()), units, silent, List.of(catalog));
     List<TouchedJob> touched = new ArrayList<>();
     for (Path job : jobs) {
       Draft draft = now.draft(job);

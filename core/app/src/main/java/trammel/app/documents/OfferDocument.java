@@ -92,11 +92,7 @@ public final class OfferDocument {
             "now",
             isChange() ? "this order" : "difference");
     for (String title : CustomerClasses.of(before, after)) {
-      row(
-          grid,
-          title,
-          CustomerClasses.sum(before, title),
-          CustomerClasses.sum(after, title));
+      row(grid, title, CustomerClasses.sum(before, title), CustomerClasses.sum(after, title));
     }
     row(grid, "before tax", before.subtotal(), after.subtotal());
     row(grid, after.taxName(), before.tax(), after.tax());
@@ -104,10 +100,7 @@ public final class OfferDocument {
       row(grid, "rounding", before.rounding(), after.rounding());
     }
     grid.total(
-        "with tax",
-        before.total().text(),
-        after.total().text(),
-        difference.total().signedText());
+        "with tax", before.total().text(), after.total().text(), difference.total().signedText());
     return grid;
   }
 

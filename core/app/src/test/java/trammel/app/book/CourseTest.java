@@ -87,7 +87,9 @@ class CourseTest {
     assertEquals(dollars("-97.62"), difference.total());
   }
 
-  /** Four shocks at the price of two are told; a contingency and a tax that stay the same are not. */
+  /**
+   * Four shocks at the price of two are told; a contingency and a tax that stay the same are not.
+   */
   @Test
   void whatStaysTheSameIsNoLineOfADifference() {
     Offer before =

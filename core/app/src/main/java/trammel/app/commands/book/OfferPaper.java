@@ -41,8 +41,7 @@ record OfferPaper(JobBook.Heading job, Offer offer, Optional<Offer> before, Stop
   FileSet papers(Shop shop, UnitSystem units) {
     FileSet files = new FileSet();
     if (before.isPresent()) {
-      PaperDocument paper =
-          OfferDocument.of(shop, job, difference().orElseThrow(), stops, units);
+      PaperDocument paper = OfferDocument.of(shop, job, difference().orElseThrow(), stops, units);
       String file = (isChange() ? "change-order-C" : "revision-") + offer.count();
       files.add(file + ".pdf", paper.pdf()).add(file + ".html", paper.html());
     }

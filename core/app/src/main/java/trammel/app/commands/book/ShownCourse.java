@@ -26,8 +26,7 @@ final class ShownCourse {
   private static void one(BookDesk desk) {
     NamedJob job = desk.job();
     try (Ledger ledger = job.shop().openExisting()) {
-      Course course =
-          Course.of(ledger, job.number()).orElseThrow(() -> unknown(job.number()));
+      Course course = Course.of(ledger, job.number()).orElseThrow(() -> unknown(job.number()));
       desk.print(course);
     }
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The rectangles worth keeping that are left on a sheet whose parts lie where they lie. */
-public final class LeftOvers {
+final class LeftOvers {
   /** Places are rounded to this, away from the parts (mm). */
   private static final double STEP_MM = 0.01;
 
@@ -12,15 +12,10 @@ public final class LeftOvers {
   private final double gapMm;
   private final double usefulMm;
 
-  /**
-   * @param marginMm strip along every edge that is not used, mm
-   * @param gapMm least distance from a part, mm
-   * @param usefulMm least side of a rectangle that is kept, mm
-   */
-  public LeftOvers(double marginMm, double gapMm, double usefulMm) {
-    this.marginMm = marginMm;
-    this.gapMm = gapMm;
-    this.usefulMm = usefulMm;
+  LeftOvers(SheetCuttingProblem problem) {
+    marginMm = problem.marginMm();
+    gapMm = problem.kerfMm();
+    usefulMm = problem.usefulOffcutMm();
   }
 
   /**
@@ -28,7 +23,7 @@ public final class LeftOvers {
    *
    * @param name what they are called; a second one and those after it get a number
    */
-  public List<SheetOffcut> of(CutSheet sheet, String name) {
+  List<SheetOffcut> of(CutSheet sheet, String name) {
     FreeRectangles free =
         new FreeRectangles(
             down(sheet.stock().widthMm() - 2 * marginMm),

@@ -1,5 +1,6 @@
 package trammel.cutting.sheets;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,20 @@ public record SheetCuttingProblem(
       double kerfMm,
       CuttingMethod method) {
     this(stock, parts, marginMm, kerfMm, method, USUAL_USEFUL_OFFCUT_MM);
+  }
+
+  /**
+   * What is worth keeping of sheets whose parts were placed by other means, and stay where they
+   * lie: rectangles a kerf away from every part, the largest of each sheet first.
+   */
+  public List<SheetOffcut> offcuts(List<CutSheet> sheets) {
+    LeftOvers leftOvers = new LeftOvers(this);
+    OffcutNames names = new OffcutNames();
+    List<SheetOffcut> offcuts = new ArrayList<>();
+    for (CutSheet sheet : sheets) {
+      offcuts.addAll(leftOvers.of(sheet, names.ofNext(sheet.stock())));
+    }
+    return offcuts;
   }
 
   static long count(List<SheetPart> parts) {

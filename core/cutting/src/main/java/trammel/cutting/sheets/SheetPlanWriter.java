@@ -3,9 +3,7 @@ package trammel.cutting.sheets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import trammel.cutting.CuttingStatus;
 import trammel.cutting.internal.Deadline;
 
@@ -39,16 +37,13 @@ final class SheetPlanWriter {
   SheetCuttingPlan write(SheetSet set, long lowerBound, SheetFill fill, Deadline deadline) {
     List<CutSheet> sheets = new ArrayList<>();
     List<SheetOffcut> offcuts = new ArrayList<>();
-    Map<String, Integer> numbers = new HashMap<>();
+    OffcutNames names = new OffcutNames();
     for (int i = 0; i < set.sheets.size(); i++) {
       int sheet = set.sheets.get(i);
       Layout layout = new SheetTidier(model, fill).tidied(sheet, set.layouts.get(i));
       SheetStock stock = model.stock(sheet);
       sheets.add(new CutSheet(stock, placed(layout, model, waiting, problem.marginMm())));
-      Integer before = numbers.get(stock.id());
-      int number = before == null ? 1 : before + 1;
-      numbers.put(stock.id(), number);
-      addOffcuts(offcuts, sheet, layout, stock.id() + " no. " + number + " offcut");
+      addOffcuts(offcuts, sheet, layout, names.ofNext(stock));
     }
     boolean proven = lowerBound >= set.price;
     return new SheetCuttingPlan(

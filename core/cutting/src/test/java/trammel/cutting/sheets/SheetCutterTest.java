@@ -297,4 +297,32 @@ class SheetCutterTest {
     String message = assertThrows(IllegalArgumentException.class, build::run).getMessage();
     assertTrue(message.contains(named), message);
   }
+
+  /** A sheet of 1000 x 500 less 10 all round; the part ends at 410, a kerf further is 413. */
+  @Test
+  void whatIsLeftBesideAPartGoesBackUnderTheNumberOfItsSheet() {
+    SheetStock sheet = SheetStock.bought("plate", 1000, 500, BigDecimal.TEN);
+    SheetCuttingProblem problem =
+        new SheetCuttingProblem(
+            List.of(sheet),
+            List.of(new SheetPart("web", 400, 480, 2, false)),
+            10,
+            3,
+            CuttingMethod.FREE,
+            100);
+    CutSheet cut = new CutSheet(sheet, List.of(new PlacedPart("web", 10, 10, 400, 480, 0)));
+
+    List<SheetOffcut> offcuts = problem.offcuts(List.of(cut, cut));
+
+    assertEquals(2, offcuts.size());
+    assertEquals("plate no. 1 offcut", offcuts.get(0).name());
+    assertEquals("plate no. 2 offcut", offcuts.get(1).name());
+    for (SheetOffcut offcut : offcuts) {
+      assertEquals("plate", offcut.stockId());
+      assertEquals(413, offcut.xMm(), 0.02);
+      assertEquals(10, offcut.yMm(), 0.02);
+      assertEquals(577, offcut.widthMm(), 0.02);
+      assertEquals(480, offcut.heightMm(), 0.02);
+    }
+  }
 }

@@ -13,11 +13,9 @@ import trammel.cutting.outlines.OutlinePart;
 import trammel.cutting.outlines.OutlinePoint;
 import trammel.cutting.outlines.PlacedOutline;
 import trammel.cutting.sheets.CutSheet;
-import trammel.cutting.sheets.LeftOvers;
 import trammel.cutting.sheets.PlacedPart;
 import trammel.cutting.sheets.SheetCuttingPlan;
 import trammel.cutting.sheets.SheetCuttingProblem;
-import trammel.cutting.sheets.SheetOffcut;
 import trammel.trade.plates.Bounds;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Placement;
@@ -70,7 +68,12 @@ final class OutlineNesting {
     NestingPlan plan = NestingCutter.cutLong(nesting);
     List<CutSheet> sheets = sheets(plan);
     return new SheetCuttingPlan(
-        sheets, plan.price(), plan.lowerBound(), plan.status(), plan.seconds(), offcuts(sheets));
+        sheets,
+        plan.price(),
+        plan.lowerBound(),
+        plan.status(),
+        plan.seconds(),
+        problem.offcuts(sheets));
   }
 
   boolean isLong() {
@@ -89,7 +92,7 @@ final class OutlineNesting {
         plan.lowerBound(),
         plan.status(),
         rectangles.seconds() + plan.seconds(),
-        cheaper ? offcuts(sheets) : rectangles.offcuts());
+        cheaper ? problem.offcuts(sheets) : rectangles.offcuts());
   }
 
   private List<CutSheet> sheets(NestingPlan plan) {
@@ -114,19 +117,5 @@ final class OutlineNesting {
         bounds.widthMm(),
         bounds.heightMm(),
         (int) Math.round(part.turnDeg()));
-  }
-
-  private List<SheetOffcut> offcuts(List<CutSheet> sheets) {
-    LeftOvers leftOvers =
-        new LeftOvers(problem.marginMm(), problem.kerfMm(), problem.usefulOffcutMm());
-    List<SheetOffcut> offcuts = new ArrayList<>();
-    Map<String, Integer> numbers = new HashMap<>();
-    for (CutSheet sheet : sheets) {
-      Integer before = numbers.get(sheet.stock().id());
-      int number = before == null ? 1 : before + 1;
-      numbers.put(sheet.stock().id(), number);
-      offcuts.addAll(leftOvers.of(sheet, sheet.stock().id() + " no. " + number + " offcut"));
-    }
-    return offcuts;
   }
 }

@@ -28,6 +28,10 @@ final class StrengthFigures implements FigureGroup {
       Shop.psi("modulus", "Young's modulus", 1_500_000, 70_000_000).withDefault(Shop.fromPsi(29e6));
   private static final Field<Double> SAFETY =
       Field.number("safety_factor", "factor the load is divided by", 1, 20).withDefault(2.0);
+  private static final Field<Double> BESIDE =
+      Shop.inches("beside", "how far beside its axis the load runs, at both ends", 0, 390);
+  private static final Field<Double> BOW =
+      Shop.inches("bow", "its axis, at most, off the line between the pivots", 0, 390);
   private static final Field<Double> AREA_IN2 =
       Field.number("area_in2", "area of the section, square inches", 0.001, 1000);
   private static final Field<Double> RADIUS =
@@ -94,6 +98,24 @@ final class StrengthFigures implements FigureGroup {
                 "as column, with area and least radius of gyration from a table",
                 "Wentzell, Machine Design, ch. 3",
                 "area_in2=2.26 radius=0.5814 length=60 yield=36000 end_factor=0.65"),
+        Figure.draft(this, "off-centre-bar", "Bar that is pushed beside its axis")
+            .takes(OUTSIDE, WALL, LENGTH, YIELD, LOAD, BESIDE, END_FACTOR, MODULUS)
+            .gives("stress", "stress at the outer face", FigureUnit.STRESS)
+            .gives("yield_load", "load at which it yields or buckles", FigureUnit.FORCE)
+            .by(
+                "P/A [1 + (e c/r2) sec((K L/2r) root of (P/(E A)))]",
+                "secant formula: Shigley, Mechanical Engineering Design, ch. 4, from memory",
+                "outside=1.50 wall=0.120 length=28 yield=60000 load=6000 beside=0.1"),
+        Figure.draft(this, "bowed-bar", "Bar that is bent for clearance, pushed or pulled")
+            .takes(OUTSIDE, WALL, LENGTH, YIELD, LOAD, BOW, MODULUS)
+            .gives("stress", "stress at the outer face when it is pushed", FigureUnit.STRESS)
+            .gives("yield_load", "push at which it yields or buckles", FigureUnit.FORCE)
+            .gives("pull_load", "pull at which it yields", FigureUnit.FORCE)
+            .by(
+                "P/A [1 + (e c/r2)/(1 - P/Pe)], Pe = pi2 E I/L2; pulled A Sy/(1 + e c/r2)",
+                "bar with a bow from the start (Perry): Timoshenko, Theory of Elastic Stability,"
+                    + " from memory",
+                "outside=1.50 wall=0.120 length=28 yield=60000 load=3000 bow=1"),
         Figure.draft(this, "fillet-weld", "Load a fillet weld may carry")
             .takes(LEG, WELD_LENGTH, FILLER, LOAD_ANGLE)
             .gives("throat", "throat", FigureUnit.LENGTH)
@@ -187,8 +209,21 @@ final class StrengthFigures implements FigureGroup {
   @Override
   public void work(String name, FigureInputs given, FigureAnswers answers) {
     switch (name) {
-      case "column" -> column(roundColumn(given), given, answers);
+      case "column" -> column(roundColumn(given, given.get(END_FACTOR)), given, answers);
       case "section-column" -> column(sectionColumn(given), given, answers);
+      case "off-centre-bar" -> {
+        Column bar = roundColumn(given, given.get(END_FACTOR));
+        answers
+            .put("stress", bar.secantStressMPa(given.get(LOAD), given.get(BESIDE)))
+            .put("yield_load", bar.secantYieldLoadN(given.get(BESIDE)));
+      }
+      case "bowed-bar" -> {
+        Column bar = roundColumn(given, 1);
+        answers
+            .put("stress", bar.bentBarStressMPa(given.get(LOAD), given.get(BOW)))
+            .put("yield_load", bar.bentBarYieldLoadN(given.get(BOW)))
+            .put("pull_load", bar.bentBarTensionYieldN(given.get(BOW)));
+      }
       case "fillet-weld" -> filletWeld(given, answers);
       case "fillet-size" ->
           answers
@@ -240,7 +275,7 @@ final class StrengthFigures implements FigureGroup {
         : "any from the least to the largest";
   }
 
-  private static Column roundColumn(FigureInputs given) {
+  private static Column roundColumn(FigureInputs given, double endFactor) {
     double outsideMm = given.get(OUTSIDE);
     Optional<Double> wall = given.find(WALL);
     RoundTubeSection section =
@@ -252,7 +287,7 @@ final class StrengthFigures implements FigureGroup {
         section.leastRadiusOfGyrationMm(),
         section.toTopMm(),
         given.get(LENGTH),
-        given.get(END_FACTOR),
+        endFactor,
         given.get(YIELD),
         given.get(MODULUS));
   }

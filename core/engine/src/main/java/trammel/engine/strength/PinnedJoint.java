@@ -6,12 +6,10 @@ import trammel.engine.quantity.Given;
  * A plate (or several alike) with a hole and a pin or bolt in it, pulled toward an edge: the tab of
  * a bracket.
  *
- * <p>Two chapters of AISC 360-10 cover it, from memory: D5 with J7 for a pin that turns ({@link
- * Fit#TURNING}), J3.10 for a bolt clamped tight ({@link Fit#CLAMPED}). A link pivot turns even
- * though its bolt is tight on the sleeve, so the first, stricter one is the choice for pivots. Safe
- * loads are the nominal ones over the standard's factors, 2.00 and 1.67.
+ * <p>A link pivot turns even though its bolt is tight on the sleeve, so it is taken as a pin: AISC
+ * 360-10 D5 with J7, from memory. Safe loads are the nominal ones over the standard's factors, 2.00
+ * and 1.67.
  *
- * @param fit whether the pin turns or is clamped
  * @param plateMm thickness of one plate, mm, 0.5 to 100
  * @param plates number of plates that share the load: 2 for a clevis bracket, 1 to 10
  * @param pinMm diameter of pin or bolt, mm, 2 to 200
@@ -23,7 +21,6 @@ import trammel.engine.quantity.Given;
  * @param grade steel of the plate
  */
 public record PinnedJoint(
-    Fit fit,
     double plateMm,
     int plates,
     double pinMm,
@@ -31,14 +28,6 @@ public record PinnedJoint(
     double edgeMm,
     double widthMm,
     SteelGrade grade) {
-  /** How the pin sits. */
-  public enum Fit {
-    /** The joint moves about the pin. */
-    TURNING,
-    /** The bolt clamps the plates and nothing moves. */
-    CLAMPED
-  }
-
   /** How the plate gives way. */
   public enum Mode {
     /** The pin crushes the side of the hole. */
@@ -103,20 +92,14 @@ public record PinnedJoint(
    * @return nominal strength, N
    */
   public double nominalN(Mode mode) {
-    boolean turning = fit == Fit.TURNING;
     double thickness = allPlatesMm();
     switch (mode) {
       case BEARING:
-        return turning
-            ? 1.8 * grade.yieldMPa() * pinMm * thickness
-            : 2.4 * grade.tensileMPa() * pinMm * thickness;
+        return 1.8 * grade.yieldMPa() * pinMm * thickness;
       case TEAR_OUT:
-        return turning
-            ? 0.6 * grade.tensileMPa() * 2.0 * thickness * (clearEdgeMm() + pinMm / 2.0)
-            : 1.2 * grade.tensileMPa() * clearEdgeMm() * thickness;
+        return 0.6 * grade.tensileMPa() * 2.0 * thickness * (clearEdgeMm() + pinMm / 2.0);
       case NET_SECTION:
-        double beside =
-            turning ? Math.min(2.0 * plateMm + EXTRA_WIDTH_MM, besideHoleMm()) : besideHoleMm();
+        double beside = Math.min(2.0 * plateMm + EXTRA_WIDTH_MM, besideHoleMm());
         return grade.tensileMPa() * 2.0 * beside * thickness;
       default:
         return grade.yieldMPa() * widthMm * thickness;

@@ -56,7 +56,6 @@ public final class BracketTabs implements CatalogCheck {
   static double allowedN(Joint joint, BracketPlate plate) {
     JointSeat seat = new JointSeat(joint, plate.thicknessMm());
     return new PinnedJoint(
-            PinnedJoint.Fit.TURNING,
             plate.thicknessMm(),
             PLATES,
             joint.boltDiameterMm(),

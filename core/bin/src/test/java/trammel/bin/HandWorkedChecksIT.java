@@ -101,6 +101,15 @@ class HandWorkedChecksIT {
     assertEquals(launch, value(job, check), 1e-12);
   }
 
+  /** Welds as lines: Blodgett, from memory; allowed: AISC 360 Table J2.5. */
+  @Test
+  void weldOfTheMostStressedBracket() {
+    assertEquals(0.455, value("pickup", "bracket-welds"), 0.003);
+    String weld = "upper-right frame bracket to rail";
+    assertEquals(weld + ", launch", found("pickup", "bracket-welds").text("where"));
+    assertEquals(weld, found("pickup", "weld-ranking").text("where"));
+  }
+
   /** Allowed: installation manual J3311-1. */
   @Test
   void airLostAtSpeed() {

@@ -10,6 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.motion.AxlePose;
+import trammel.engine.motion.Shaft;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 
@@ -44,6 +48,24 @@ class DriveShaftTest {
     double rpm = tube.criticalSpeedRpm(CriticalSpeedConstant.JOINT_SELECTION_GRAPH_METRIC);
     assertEquals(8797, rpm, 0.5, "SAE joint selection graph, 1.21e8");
     assertEquals(6158, DriveShaftTube.USABLE_SHARE * rpm, 0.5, "0.7 of it in vehicles");
+  }
+
+  /**
+   * Joints 50.0 in apart and 2.5 in down at ride; 49.8 and 0.5 up in bump, 49.7 and 5.5 down in
+   * droop: roots of the sums of squares. The yoke is pushed in by 0.2600 in in bump and, though the
+   * shaft hangs twice as steep, by 0.0591 in droop.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 0, 0", "0.2, 3, -0.2600", "0.3, -3, -0.0591"})
+  void theSlipYokeMovesByTheShaftsLengthNotByItsHeight(
+      double forwardIn, double upIn, double movedIn) {
+    Vector3 forward = new Vector3(1, 0, 0);
+    Point3 pinion = new Point3(mm(11), 0, mm(14.5));
+    Point3 transmission = new Point3(mm(61), 0, mm(17));
+    Shaft shaft = new Shaft(pinion, forward, transmission, forward);
+    AxlePose pose = new AxlePose(mm(upIn), 0, mm(forwardIn), 0, 0, 0, mm(14.5));
+
+    assertEquals(mm(50.0625 + movedIn), shaft.at(pose).lengthMm(), mm(0.0001));
   }
 
   /** Pinned beam, first mode: N = 30 π √(EI/(ρA))/L², E 30e6 psi, 0.283 lb/in³. */

@@ -41,6 +41,19 @@ class StandDatumTest {
     assertEquals(Math.toRadians(2.5), datum.fromFrameRad(Math.toRadians(3)), 1e-12);
   }
 
+  /**
+   * Rail heights of 10.25 and 8.5 in over 96: the nose is down by atan(1.75/96) = 1.0443 deg. A
+   * pinion that is 4.5 deg nose up from level is 5.5443 from such a frame.
+   */
+  @Test
+  void aNoseDownFrameAddsItsRakeToAPinionReadFromIt() {
+    double rakeRad = Math.atan((10.25 - 8.5) / 96);
+    assertEquals(1.0443, Math.toDegrees(rakeRad), 1e-4);
+    StandDatum datum = new StandDatum(rakeRad, rakeRad, 500, 500);
+
+    assertEquals(4.5, Math.toDegrees(datum.fromFrameRad(Math.toRadians(5.5443))), 1e-4);
+  }
+
   @Seeds(1000)
   void theFrameIsRigid(Draw draw) {
     double stands = draw.between(-0.1, 0.1);

@@ -1,13 +1,14 @@
 @echo off
 rem Runs Trammel on Windows from an installed copy: bin, lib, plugins and catalogs side by side.
 rem
-rem   JAVA_HOME   the Java to use; without it, the java on the PATH
+rem   JAVA_HOME   the Java to use, unless the copy has its own in runtime; without it, the java on the PATH
 rem
 rem It ends with what Trammel says: 0, 1, 2 or 3. Whatever else ends Java is 3.
 setlocal EnableExtensions DisableDelayedExpansion
 set "TRAMMEL_HOME=%~dp0.."
 set "TRAMMEL_JAVA=java"
 if defined JAVA_HOME set "TRAMMEL_JAVA=%JAVA_HOME%\bin\java.exe"
+if exist "%TRAMMEL_HOME%\runtime\bin\java.exe" set "TRAMMEL_JAVA=%TRAMMEL_HOME%\runtime\bin\java.exe"
 if not exist "%TRAMMEL_HOME%\lib\trammel-app.jar" (
   echo This copy of Trammel is not whole: lib\trammel-app.jar is missing. Unpack the zip again. 1>&2
   exit /b 3

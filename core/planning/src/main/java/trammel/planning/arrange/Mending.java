@@ -67,7 +67,8 @@ final class Mending {
             case "pinion-parallel" -> parallel(edits, draft, finding);
             case "clearance-obstacles" -> movedAway(edits, draft, finding);
             case "joint-rating", "bolt-strength" -> jointed(edits, draft, finding);
-            case "bracket-tabs", "bracket-welds" -> plated(edits, draft, finding);
+            case "bracket-tabs", "bracket-welds", "bracket-tabs-hard", "bracket-welds-hard" ->
+                plated(edits, draft, finding);
             default -> edits;
           };
     }

@@ -21,7 +21,8 @@ final class StopChance {
   private static final int SAMPLES = 40;
 
   private static final List<String> ON_THE_PLAN =
-      List.of("bracket-welds", "mount-strength", "can-be-made", "parts-apart");
+      List.of(
+          "bracket-welds", "bracket-welds-hard", "mount-strength", "can-be-made", "parts-apart");
 
   private StopChance() {}
 

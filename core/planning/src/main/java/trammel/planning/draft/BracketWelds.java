@@ -36,8 +36,8 @@ public final class BracketWelds implements CatalogCheck {
 
   private final AxleLinkage linkage;
   private final Site site;
-  private LayoutAnalysis last;
-  private List<WeldStress> lastStresses;
+  private Planned planned;
+  private Stressed stressed;
 
   /**
    * @param linkage plans the brackets of a layout
@@ -52,6 +52,12 @@ public final class BracketWelds implements CatalogCheck {
   public PlanCheck check() {
     return PlanCheck.WELDS;
   }
+
+  /** The brackets of the layout that was asked for last. */
+  private record Planned(Layout layout, List<WeldedFoot> feet) {}
+
+  /** What their welds bear. */
+  private record Stressed(LayoutAnalysis analysis, List<WeldStress> welds) {}
 
   /** The weld that is stressed furthest, and when. */
   private record Worst(double share, WeldedFoot foot, String loadCase) {}
@@ -92,30 +98,24 @@ public final class BracketWelds implements CatalogCheck {
   }
 
   /**
-   * Stresses in the welds of every bracket. Those of the analysis that was asked for last are kept:
-   * this check, what it tries and {@link WeldRanking} ask for them in turn.
+   * Stresses in the welds of every bracket. Those of the analysis that was asked for last are kept,
+   * and the brackets of its layout: this check, what it tries, {@link WeldRanking} and the same
+   * under blows ask for them in turn.
    *
    * @throws UnworkableLayoutException if the brackets cannot be planned
    */
-  List<WeldStress> stresses(LayoutAnalysis analysis) {
-    synchronized (this) {
-      if (analysis == last) {
-        return lastStresses;
-      }
+  synchronized List<WeldStress> stresses(LayoutAnalysis analysis) {
+    if (stressed == null || stressed.analysis != analysis) {
+      stressed = new Stressed(analysis, worked(analysis));
     }
-    List<WeldStress> stresses = worked(analysis);
-    synchronized (this) {
-      last = analysis;
-      lastStresses = stresses;
-    }
-    return stresses;
+    return stressed.welds;
   }
 
   private List<WeldStress> worked(LayoutAnalysis analysis) {
     Layout layout = analysis.layout();
     BarForces forces = analysis.barForces();
     List<WeldStress> stresses = new ArrayList<>();
-    for (WeldedFoot foot : linkage.plan(new Commission(layout, site.at(layout.chassis()))).feet()) {
+    for (WeldedFoot foot : feet(layout)) {
       WeldFlow flow = new WeldFlow(foot.welds());
       double[] throatMPa = new double[forces.cases().size()];
       for (int i = 0; i < throatMPa.length; i++) {
@@ -124,6 +124,14 @@ public final class BracketWelds implements CatalogCheck {
       stresses.add(new WeldStress(foot, throatMPa));
     }
     return List.copyOf(stresses);
+  }
+
+  private List<WeldedFoot> feet(Layout layout) {
+    if (planned == null || planned.layout != layout) {
+      Commission commission = new Commission(layout, site.at(layout.chassis()));
+      planned = new Planned(layout, linkage.plan(commission).feet());
+    }
+    return planned.feet;
   }
 
   private static double throatMPa(

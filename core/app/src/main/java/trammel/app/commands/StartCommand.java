@@ -4,7 +4,6 @@ import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.app.commandline.Arguments;
@@ -30,6 +29,7 @@ import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.start.Answers;
 import trammel.planning.start.Question;
+import trammel.planning.start.Questions;
 import trammel.reading.quantity.UnitSystem;
 
 /** Starts a job: asks for the measurements, or takes a filled measuring sheet. */
@@ -123,22 +123,37 @@ public final class StartCommand implements Command {
         new Workbench(EarlyReading.start(Installation.running()), options.units(), screen);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-    return new Interview(in, screen.out(), file, answers, question -> choices(bench, question))
-        .ask();
+    return new Interview(in, screen.out(), file, answers, new InstalledChoices(bench)).ask();
   }
 
-  private static List<String> choices(Workbench bench, Question question) {
-    List<String> ids = new ArrayList<>();
-    if (question.path().equals(LINKAGE)) {
-      for (AxleLinkage linkage : bench.extensions().extensions().linkages()) {
-        ids.add(linkage.id());
-      }
-    } else if (question.path().equals(SPRING)) {
-      for (SpringMount spring : bench.extensions().extensions().springs()) {
-        ids.add(spring.id());
-      }
+  /** What the installed linkages and springs say of questions. */
+  private record InstalledChoices(Workbench bench) implements Interview.Choices {
+    @Override
+    public List<String> of(Question question) {
+      return switch (question.path()) {
+        case LINKAGE -> linkages().stream().map(AxleLinkage::id).toList();
+        case SPRING ->
+            bench.extensions().extensions().springs().stream().map(SpringMount::id).toList();
+        default -> List.of();
+      };
     }
-    return ids;
+
+    private List<? extends AxleLinkage> linkages() {
+      return bench.extensions().extensions().linkages();
+    }
+
+    /** The side of the rails is asked where the chosen linkage lets it be chosen. */
+    @Override
+    public boolean isAsked(Question question, Answers answers) {
+      if (!question.path().equals(Questions.MOUNTING)) {
+        return true;
+      }
+      String chosen = answers.of(Questions.byPath().get(LINKAGE)).orElse("");
+      return linkages().stream()
+          .filter(linkage -> linkage.id().equals(chosen))
+          .flatMap(linkage -> linkage.options(bench.catalog()).stream())
+          .anyMatch(option -> option.key().equals(question.field().key()));
+    }
   }
 
   private static ExitCode finished(Path file, Answers answers, boolean passed, Screen screen) {

@@ -9,8 +9,8 @@ import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.SafeFile;
 import trammel.planning.start.Answers;
+import trammel.planning.start.Examples;
 import trammel.planning.start.Question;
-import trammel.planning.start.Questions;
 
 /**
  * Asks one question after the other. Every answer is checked at once and kept in the file, so that
@@ -19,20 +19,25 @@ import trammel.planning.start.Questions;
 public final class Interview {
   private static final String BACK = "back";
   private static final String STOP = "stop";
-  private static final String WHY = "?";
+  private static final String AGAIN = "?";
 
   private final BufferedReader in;
   private final PrintWriter out;
   private final Path file;
   private final Answers answers;
   private final Choices choices;
-  private final List<Question> questions = Questions.all();
+  private final Examples examples = new Examples();
   private String section = "";
 
-  /** Words that a question may be answered with, where the installed plugins say so. */
+  /** What the installed plugins have to say of questions. */
   public interface Choices {
     /** The words for a question; empty where any answer of its kind will do. */
     List<String> of(Question question);
+
+    /** False for a question that means nothing to what was chosen before. */
+    default boolean isAsked(Question question, Answers answers) {
+      return true;
+    }
   }
 
   /**
@@ -58,17 +63,23 @@ public final class Interview {
    */
   public boolean ask() {
     out.println(
-        "Answer, or: enter alone leaves it out or takes what stands in [ ]; ? says why; back; stop.");
+        "Answer, or: enter alone leaves it out or takes what stands in [ ]; ? asks again; back; stop.");
     int at = 0;
     boolean goingBack = false;
-    while (at < questions.size()) {
-      Question question = questions.get(at);
-      if (answers.of(question).isPresent() && !goingBack) {
+    // An answer may bring further questions: those of a thing in the way, once it is named.
+    for (List<Question> all = answers.questions(); at < all.size(); all = answers.questions()) {
+      Question question = all.get(at);
+      boolean asked = choices.isAsked(question, answers);
+      if (goingBack && !asked) {
+        at--;
+        continue;
+      }
+      if (!asked || answers.of(question).isPresent() && !goingBack) {
         at++;
         continue;
       }
       goingBack = false;
-      switch (answer(question, at)) {
+      switch (answer(question, at + 1 + "/" + all.size())) {
         case GIVEN, LEFT_OUT -> at++;
         case BACK -> {
           goingBack = at > 0;
@@ -89,8 +100,8 @@ public final class Interview {
     STOPPED
   }
 
-  private Step answer(Question question, int at) {
-    show(question, at);
+  private Step answer(Question question, String number) {
+    show(question, number);
     while (true) {
       out.print("> ");
       out.flush();
@@ -102,8 +113,8 @@ public final class Interview {
       if (text.equals(BACK)) {
         return Step.BACK;
       }
-      if (text.equals(WHY)) {
-        out.println("  asked because " + question.reason() + ".");
+      if (text.equals(AGAIN)) {
+        show(question, number);
       } else if (text.isEmpty() && !question.needed()) {
         return Step.LEFT_OUT;
       } else if (text.isEmpty()) {
@@ -114,18 +125,21 @@ public final class Interview {
     }
   }
 
-  private void show(Question question, int at) {
+  private void show(Question question, String number) {
     if (!question.section().equals(section)) {
       section = question.section();
       out.println();
       out.println(section.toUpperCase(java.util.Locale.ROOT));
     }
     out.println();
-    out.println((at + 1) + "/" + questions.size() + "  " + question.what());
+    out.println(number + "  " + question.what());
+    out.println("  why: " + question.reason());
     List<String> words = choices.of(question);
     out.println(
         "  "
-            + (words.isEmpty() ? question.how(answers.units()) : String.join(" or ", words))
+            + (words.isEmpty()
+                ? question.how(answers.units(), examples.of(question, answers))
+                : String.join(" or ", words))
             + (question.needed() ? "" : "; may be left out")
             + answers.of(question).map(now -> "  [" + now + "]").orElse(""));
   }

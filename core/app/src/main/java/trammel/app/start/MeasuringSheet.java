@@ -3,13 +3,13 @@ package trammel.app.start;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import trammel.app.commandline.CommandFailure;
 import trammel.app.files.Csv;
 import trammel.app.files.FilledNumber;
 import trammel.app.files.FilledTable;
 import trammel.planning.start.Answers;
+import trammel.planning.start.Examples;
 import trammel.planning.start.Question;
 import trammel.planning.start.Questions;
 import trammel.reading.fields.NearestWord;
@@ -22,20 +22,32 @@ public final class MeasuringSheet {
   private static final String READING = "reading";
   private static final String AGAIN = "again";
   private static final List<String> COLUMNS =
-      List.of(FIELD, "about", "what and from where", "how to write it", "needed", READING, AGAIN);
+      List.of(
+          FIELD,
+          "about",
+          "what and from where",
+          "why",
+          "how to write it",
+          "needed",
+          READING,
+          AGAIN);
 
   private MeasuringSheet() {}
 
   /** The empty sheet. */
   public static String csv(UnitSystem units) {
     Csv csv = new Csv().row(COLUMNS.toArray());
-    for (Question question : Questions.all()) {
+    Answers none = new Answers();
+    none.give(Questions.byPath().get("job.units"), units.word());
+    Examples examples = new Examples();
+    for (Question question : Questions.ofSheet()) {
       csv.row(
           question.path(),
           question.section(),
           question.what(),
-          question.how(units),
-          question.needed() ? "yes" : "if you have it",
+          question.reason(),
+          question.how(units, examples.of(question, none)),
+          question.needed() && !question.isOfObstacle() ? "yes" : "if you have it",
           "",
           "");
     }
@@ -56,17 +68,16 @@ public final class MeasuringSheet {
             List.of(FIELD, READING),
             "Fill in the sheet that trammel start --sheet prints.",
             problems);
-    Map<String, Question> questions = Questions.byPath();
     Answers answers = new Answers();
     for (FilledTable.Row row : table.rows()) {
-      take(row, questions, answers, problems);
+      take(row, answers, problems);
     }
     for (FilledTable.Row row : table.rows()) {
-      Question question = questions.get(row.cell(FIELD));
-      if (question != null && answers.of(question).isPresent()) {
-        check(row, question, answers, problems);
-      }
+      Questions.at(row.cell(FIELD))
+          .filter(question -> answers.of(question).isPresent())
+          .ifPresent(question -> check(row, question, answers, problems));
     }
+    answers.sayShapes();
     problems.throwIfErrors();
     return new Filled(
         answers,
@@ -89,16 +100,15 @@ public final class MeasuringSheet {
     return column.startsWith(READING) || column.startsWith(AGAIN);
   }
 
-  private static void take(
-      FilledTable.Row row, Map<String, Question> questions, Answers answers, Problems problems) {
+  private static void take(FilledTable.Row row, Answers answers, Problems problems) {
     List<String> readings = row.filled(MeasuringSheet::isReading);
-    Question question = questions.get(row.cell(FIELD));
+    Question question = Questions.at(row.cell(FIELD)).orElse(null);
     if (question == null) {
       problems.error(
           row.where(FIELD),
           "'" + row.cell(FIELD) + "'",
           "a field of the measuring sheet",
-          NearestWord.to(row.cell(FIELD), List.copyOf(questions.keySet()))
+          NearestWord.to(row.cell(FIELD), fields())
               .map(word -> "Did you mean " + word + "?")
               .orElse("Take the line out."));
       return;
@@ -128,6 +138,10 @@ public final class MeasuringSheet {
     }
   }
 
+  private static List<String> fields() {
+    return Questions.ofSheet().stream().map(Question::path).toList();
+  }
+
   /** An answer without what spreadsheets do to it: marks before numbers, TRUE for true. */
   private static String plain(Question question, String reading) {
     return switch (question.field().kind()) {
@@ -146,7 +160,7 @@ public final class MeasuringSheet {
       problems.error(
           row.where(question.path()),
           "'" + answer + "'",
-          question.how(answers.units()),
+          question.how(answers.units(), new Examples().of(question, answers)),
           "Measure or write it again.");
     }
   }

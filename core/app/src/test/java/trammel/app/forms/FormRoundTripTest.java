@@ -446,7 +446,7 @@ class FormRoundTripTest {
     Answers meant = new Answers();
     List<Map<String, String>> unclear = new ArrayList<>();
     for (Map<String, String> row : List.copyOf(form.rows())) {
-      Question question = Questions.byPath().get(row.get("field"));
+      Question question = Questions.at(row.get("field")).orElseThrow();
       String answer = DEMO.of(question).orElse("");
       // What says the units of bare numbers stays: without it they are inches.
       boolean units = row.get("field").equals("job.units");
@@ -498,7 +498,7 @@ class FormRoundTripTest {
       return;
     }
     Answers read = MeasuringSheet.read(back).answers();
-    for (Question question : Questions.all()) {
+    for (Question question : Questions.ofSheet()) {
       // Repeats may have changed places with their columns.
       assertEquals(
           sorted(meant.of(question).orElse("")),

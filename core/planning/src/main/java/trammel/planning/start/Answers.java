@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import trammel.planning.job.JobFields;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.DocumentNode;
@@ -21,7 +23,10 @@ public final class Answers {
 
   private static final String UNITS = "job.units";
 
-  private final Map<String, Question> questions = Questions.byPath();
+  /** What is in the way is asked before the first of these. */
+  static final String AFTER_OBSTACLES = "chosen.";
+
+  private final List<Question> once = Questions.all();
   private final Map<String, String> given = new LinkedHashMap<>();
 
   /** No answer yet. */
@@ -32,10 +37,38 @@ public final class Answers {
   /** The answers that a job file holds, finished or not. */
   public static Answers of(ObjectNode root) {
     Answers answers = new Answers();
-    for (Question question : answers.questions.values()) {
-      question.answer(root).ifPresent(answer -> answers.given.put(question.path(), answer));
+    answers.takeFrom(root, answers.once);
+    int obstacle = 0;
+    while (answers.takeFrom(root, ObstacleQuestions.all(obstacle))) {
+      obstacle++;
     }
+    answers.sayShapes();
     return answers;
+  }
+
+  private boolean takeFrom(ObjectNode root, List<Question> questions) {
+    boolean any = false;
+    for (Question question : questions) {
+      Optional<String> answer = question.answer(root);
+      answer.ifPresent(words -> given.put(question.path(), words));
+      any |= answer.isPresent();
+    }
+    return any;
+  }
+
+  /** A file and a sheet say whether it is a box or a cylinder by which of them is filled in. */
+  public void sayShapes() {
+    for (String path : List.copyOf(given.keySet())) {
+      ObstacleQuestions.index(path)
+          .ifPresent(
+              index -> {
+                String rest = ObstacleQuestions.rest(path);
+                String shape = rest.substring(0, Math.max(0, rest.indexOf('.')));
+                if (!shape.isEmpty()) {
+                  given.putIfAbsent(ObstacleQuestions.path(index, ObstacleQuestions.SHAPE), shape);
+                }
+              });
+    }
   }
 
   /** Gives an answer, in place of an earlier one. */
@@ -53,15 +86,50 @@ public final class Answers {
     return Optional.ofNullable(given.get(question.path()));
   }
 
+  Optional<String> at(String path) {
+    return Optional.ofNullable(given.get(path));
+  }
+
   /** True if the other has all of these answers, word for word. */
   public boolean isWithin(Answers other) {
     return other.given.entrySet().containsAll(given.entrySet());
   }
 
+  /**
+   * What is to be answered, given what is answered so far, in order: of each thing in the way that
+   * was begun everything, and whether there is another.
+   */
+  public List<Question> questions() {
+    List<Question> questions = new ArrayList<>();
+    boolean before = true;
+    for (Question question : once) {
+      if (before && question.path().startsWith(AFTER_OBSTACLES)) {
+        before = false;
+        questions.addAll(ofObstacles());
+      }
+      questions.add(question);
+    }
+    return questions;
+  }
+
+  private List<Question> ofObstacles() {
+    List<Question> questions = new ArrayList<>();
+    SortedSet<Integer> begun = obstacles();
+    begun.forEach(index -> questions.addAll(ObstacleQuestions.asked(index, this)));
+    questions.addAll(ObstacleQuestions.asked(begun.isEmpty() ? 0 : begun.last() + 1, this));
+    return questions;
+  }
+
+  private SortedSet<Integer> obstacles() {
+    SortedSet<Integer> begun = new TreeSet<>();
+    given.keySet().forEach(path -> ObstacleQuestions.index(path).ifPresent(begun::add));
+    return begun;
+  }
+
   /** Questions that must be answered and are not. */
   public List<Question> open() {
     List<Question> open = new ArrayList<>();
-    for (Question question : questions.values()) {
+    for (Question question : questions()) {
       if (question.needed() && !given.containsKey(question.path())) {
         open.add(question);
       }
@@ -87,18 +155,57 @@ public final class Answers {
     }
     out.append("format: ").append(JobFields.FORMAT).append('\n');
     List<String> opened = List.of();
-    for (Question question : questions.values()) {
+    boolean before = true;
+    for (Question question : once) {
+      if (before && question.path().startsWith(AFTER_OBSTACLES)) {
+        before = false;
+        opened = appendObstacles(out, opened);
+      }
       String answer = given.get(question.path());
       if (answer != null) {
         List<String> groups = groups(question.path());
         openGroups(out, opened, groups);
         opened = groups;
-        out.append("  ".repeat(groups.size())).append(question.key()).append(": ");
-        append(out, question.node(answer));
-        out.append('\n');
+        append(out, groups.size(), question, answer);
       }
     }
     return out.toString();
+  }
+
+  /** What is in the way, a list of groups; yields the groups that are open behind it. */
+  private List<String> appendObstacles(StringBuilder out, List<String> opened) {
+    if (obstacles().isEmpty()) {
+      return opened;
+    }
+    List<String> list = groups(ObstacleQuestions.LIST + ".entry");
+    openGroups(out, opened, list);
+    for (int index : obstacles()) {
+      String start = "- ";
+      String group = "";
+      for (Question question : ObstacleQuestions.asked(index, this)) {
+        String answer = given.get(question.path());
+        if (answer == null || ObstacleQuestions.isShape(question)) {
+          continue;
+        }
+        String rest = ObstacleQuestions.rest(question.path());
+        boolean within = rest.contains(".");
+        if (within && !rest.startsWith(group + ".")) {
+          group = rest.substring(0, rest.indexOf('.'));
+          out.append("    ").append(start).append(group).append(":\n");
+          start = "  ";
+        }
+        out.append("    ").append(start).append(within ? "  " : "");
+        append(out, 0, question, answer);
+        start = "  ";
+      }
+    }
+    return list;
+  }
+
+  private static void append(StringBuilder out, int depth, Question question, String answer) {
+    out.append("  ".repeat(depth)).append(question.key()).append(": ");
+    append(out, question.node(answer));
+    out.append('\n');
   }
 
   private static List<String> groups(String path) {

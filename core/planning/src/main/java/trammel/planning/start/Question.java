@@ -34,21 +34,40 @@ public record Question(String path, String section, String reason, Field<?> fiel
 
   private static final List<String> AXES = List.of("forward", "left", "up");
 
+  /** True if it is asked of each thing in the way, once that is begun. */
+  public boolean isOfObstacle() {
+    return ObstacleQuestions.index(path).isPresent();
+  }
+
   /** What is measured or decided, with the datum. */
   public String what() {
     return field.help() + (field.datum().isPresent() ? ": " + field.datum().get() : "");
   }
 
   /** How to write the answer, with an example unless any words will do. */
-  public String how(UnitSystem units) {
+  public String how(UnitSystem units, Optional<String> example) {
     return field.allowed(units)
-        + (isPoint() ? "; three distances with commas" : "")
+        + (isPoint() || isSpan() || isNames() ? "; " + withCommas() : "")
         + (takesRepeats() ? "; repeats with semicolons" : "")
-        + (field.kind() == FieldKind.TEXT ? "" : ", such as " + field.example(units));
+        + example.map(one -> ", such as " + one).orElse("");
+  }
+
+  private String withCommas() {
+    return isPoint()
+        ? "three distances with commas"
+        : isSpan() ? "both with a comma" : "with commas between them";
   }
 
   private boolean isPoint() {
     return field.kind() == FieldKind.MEASURED_POINT || field.kind() == FieldKind.POINT;
+  }
+
+  private boolean isSpan() {
+    return field.kind() == FieldKind.SPAN;
+  }
+
+  private boolean isNames() {
+    return field.kind() == FieldKind.NAMES;
   }
 
   /** True for a measurement, which may be taken more than once. */
@@ -91,18 +110,25 @@ public record Question(String path, String section, String reason, Field<?> fiel
     if (isPoint()) {
       return point(where, answer);
     }
+    if (isSpan() || isNames()) {
+      return list(where, answer.split(AXIS, -1));
+    }
     if (takesRepeats() && answer.contains(REPEAT)) {
-      List<DocumentNode> repeats = new ArrayList<>();
-      for (String repeat : answer.split(REPEAT)) {
-        repeats.add(new TextNode(where, repeat.strip()));
-      }
-      return new ListNode(where, repeats);
+      return list(where, answer.split(REPEAT));
     }
     String words = answer.strip();
     boolean flag = words.equals("true") || words.equals("false");
     return flag && field.kind() == FieldKind.FLAG
         ? new FlagNode(where, words.equals("true"))
         : new TextNode(where, words);
+  }
+
+  private static ListNode list(Location where, String... parts) {
+    List<DocumentNode> entries = new ArrayList<>();
+    for (String part : parts) {
+      entries.add(new TextNode(where, part.strip()));
+    }
+    return new ListNode(where, entries);
   }
 
   private static ObjectNode point(Location where, String answer) {
@@ -118,9 +144,14 @@ public record Question(String path, String section, String reason, Field<?> fiel
   /** The answer that a document holds, written as it would be given; empty if it holds none. */
   Optional<String> answer(ObjectNode root) {
     DocumentNode node = root;
-    for (String key : path.split("\\.")) {
-      Optional<DocumentNode> next =
-          node instanceof ObjectNode object ? object.find(key) : Optional.empty();
+    for (String key : path.split("\\.|(?=\\[)")) {
+      Optional<DocumentNode> next = Optional.empty();
+      if (node instanceof ListNode list && key.startsWith("[")) {
+        int index = Integer.parseInt(key.substring(1, key.length() - 1));
+        next = list.entries().stream().skip(index).findFirst();
+      } else if (node instanceof ObjectNode object) {
+        next = object.find(key);
+      }
       if (next.isEmpty()) {
         return Optional.empty();
       }
@@ -129,7 +160,15 @@ public record Question(String path, String section, String reason, Field<?> fiel
     return text(node);
   }
 
-  private static Optional<String> text(DocumentNode node) {
+  /** Words of a document as they would be given in an answer. */
+  Optional<String> text(DocumentNode node) {
+    if (node instanceof ListNode list && !takesRepeats()) {
+      return joined(list.entries(), AXIS + " ");
+    }
+    return plainText(node);
+  }
+
+  private static Optional<String> plainText(DocumentNode node) {
     if (node instanceof TextNode text) {
       return Optional.of(text.text());
     }
@@ -155,7 +194,7 @@ public record Question(String path, String section, String reason, Field<?> fiel
   private static Optional<String> joined(List<DocumentNode> nodes, String between) {
     List<String> texts = new ArrayList<>();
     for (DocumentNode node : nodes) {
-      Optional<String> text = text(node);
+      Optional<String> text = plainText(node);
       if (text.isEmpty()) {
         return Optional.empty();
       }

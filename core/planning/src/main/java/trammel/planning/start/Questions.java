@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import trammel.planning.job.JobFields;
+import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldKind;
 
 /**
- * Everything that is asked to start a job, from the declarations of the job file's fields, in their
- * order. Lists, overrides and the shop's terms are left to the file itself.
+ * Everything that is asked once to start a job, from the declarations of the job file's fields, in
+ * their order. What is in the way is asked of each thing ({@link Answers#questions()}); other
+ * lists, overrides and the shop's terms are left to the file itself.
  */
 public final class Questions {
   /** Groups that are written into the file by hand when they are needed. */
@@ -24,23 +27,13 @@ public final class Questions {
           "measured.tolerance",
           "chosen.pickups");
 
-  /** What each group of measurements is needed for. */
-  private static final Map<String, String> REASONS =
-      Map.ofEntries(
-          Map.entry("job", "it stands on the quote and on every sheet"),
-          Map.entry("measured.wheelbase", "left against right tells whether the axle sits square"),
-          Map.entry("measured.rake", "angles read on the stands are turned to the road by it"),
-          Map.entry("measured.rails", "brackets sit on the rails, and the axle must clear them"),
-          Map.entry("measured.axle", "brackets sit on the axle tube; the pinion sets the shaft"),
-          Map.entry("measured.tyre", "it sets the axle's height and what clears the tyre"),
-          Map.entry("measured.transmission", "it sets the angles of both universal joints"),
-          Map.entry("measured.driveshaft", "the spline must neither bottom nor come apart"),
-          Map.entry("measured.weights", "they choose the springs and load the bars"),
-          Map.entry("measured.drive", "engine torque limits what loads the bars"),
-          Map.entry("measured.brakes", "braking loads the bars"),
-          Map.entry("measured", "the tyres' grip limits what loads the bars"),
-          Map.entry("chosen", "it decides what is built"),
-          Map.entry("chosen.ride", "it decides where the body sits and how far the axle moves"));
+  /** On which side of the rails the bars run: an option of those linkages that have it. */
+  public static final String MOUNTING = "chosen.linkage_options.mounting";
+
+  private static final String LINKAGE_OPTIONS = "chosen.linkage_options";
+
+  /** How many things in the way a measuring sheet has lines for. */
+  private static final int OBSTACLES_OF_A_SHEET = 3;
 
   private Questions() {}
 
@@ -56,6 +49,12 @@ public final class Questions {
   private static void add(
       List<Question> questions, String parent, String section, Field<?> field, boolean needed) {
     String path = parent.isEmpty() ? field.key() : parent + "." + field.key();
+    if (path.equals(LINKAGE_OPTIONS)) {
+      questions.add(
+          new Question(
+              MOUNTING, section, Reasons.of(MOUNTING), BarOptions.mounting("bars"), false));
+      return;
+    }
     if (LEFT_OUT.contains(path) || isOptions(field)) {
       return;
     }
@@ -70,18 +69,45 @@ public final class Questions {
       }
       default ->
           questions.add(
-              new Question(
-                  path,
-                  section,
-                  REASONS.getOrDefault(parent, "it is needed for the layout"),
-                  field,
-                  needed && field.isRequired()));
+              new Question(path, section, Reasons.of(path), field, needed && field.isRequired()));
     }
   }
 
   /** Options are for a plugin to read, and are written into the file by hand. */
   private static boolean isOptions(Field<?> field) {
     return field.kind() == FieldKind.OPTIONS || field.kind() == FieldKind.OPTIONS_MAP;
+  }
+
+  /** The lines of a measuring sheet: all questions, and some things that may be in the way. */
+  public static List<Question> ofSheet() {
+    List<Question> questions = new ArrayList<>();
+    boolean before = true;
+    for (Question question : all()) {
+      if (before && question.path().startsWith(Answers.AFTER_OBSTACLES)) {
+        before = false;
+        for (int i = 0; i < OBSTACLES_OF_A_SHEET; i++) {
+          ObstacleQuestions.all(i).stream()
+              .filter(one -> !ObstacleQuestions.isShape(one))
+              .forEach(questions::add);
+        }
+      }
+      questions.add(question);
+    }
+    return List.copyOf(questions);
+  }
+
+  /** The question whose answer goes to a path. */
+  public static Optional<Question> at(String path) {
+    return Optional.ofNullable(byPath().get(path)).or(() -> ofObstacle(path));
+  }
+
+  private static Optional<Question> ofObstacle(String path) {
+    return ObstacleQuestions.index(path)
+        .flatMap(
+            index ->
+                ObstacleQuestions.all(index).stream()
+                    .filter(question -> question.path().equals(path))
+                    .findFirst());
   }
 
   /** Questions by their path. */

@@ -11,6 +11,18 @@ import trammel.trade.plates.Point2;
 final class FilledTurned extends Filled {
   private static final int LINES = 16;
 
+  /** Of the turn to each line, the first again at the end. */
+  private static final double[] COSINES = new double[LINES + 1];
+
+  private static final double[] SINES = new double[LINES + 1];
+
+  static {
+    for (int k = 0; k <= LINES; k++) {
+      COSINES[k] = Math.cos(2 * Math.PI * k / LINES);
+      SINES[k] = Math.sin(2 * Math.PI * k / LINES);
+    }
+  }
+
   /** How far the filled profile goes on beyond the axis, so that the axis is no surface (mm). */
   private static final double PAST_AXIS_MM = 1e4;
 
@@ -55,16 +67,14 @@ final class FilledTurned extends Filled {
   private static double[] edges(List<Point2> outer) {
     List<double[]> all = new ArrayList<>();
     for (int k = 0; k < LINES; k++) {
-      double hereRad = 2 * Math.PI * k / LINES;
-      double nextRad = 2 * Math.PI * (k + 1) / LINES;
       for (int i = 0; i < outer.size(); i++) {
         Point2 point = outer.get(i);
         Point2 next = outer.get((i + 1) % outer.size());
         if (point.xMm() > Loop.JOIN_MM) {
-          all.add(edge(point, hereRad, point, nextRad));
+          all.add(edge(point, k, point, k + 1));
         }
         if (point.xMm() > Loop.JOIN_MM || next.xMm() > Loop.JOIN_MM) {
-          all.add(edge(point, hereRad, next, hereRad));
+          all.add(edge(point, k, next, k));
         }
       }
     }
@@ -75,19 +85,19 @@ final class FilledTurned extends Filled {
     return edges;
   }
 
-  private static double[] edge(Point2 from, double fromRad, Point2 to, double toRad) {
+  private static double[] edge(Point2 from, int fromLine, Point2 to, int toLine) {
     return new double[] {
-      from.xMm() * Math.cos(fromRad),
-      from.xMm() * Math.sin(fromRad),
+      from.xMm() * COSINES[fromLine],
+      from.xMm() * SINES[fromLine],
       from.yMm(),
-      to.xMm() * Math.cos(toRad),
-      to.xMm() * Math.sin(toRad),
+      to.xMm() * COSINES[toLine],
+      to.xMm() * SINES[toLine],
       to.yMm()
     };
   }
 
   @Override
   double depthMm(double xMm, double yMm, double zMm) {
-    return profile.depthMm(Math.hypot(xMm, yMm), zMm);
+    return profile.depthMm(Math.sqrt(xMm * xMm + yMm * yMm), zMm);
   }
 }

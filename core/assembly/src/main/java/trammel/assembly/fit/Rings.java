@@ -27,23 +27,35 @@ final class Rings {
 
   /** Distance of a point inside from the nearest side; outside -1. */
   double depthMm(double x, double y) {
+    return isInside(x, y) ? Math.sqrt(leastSquared(x, y)) : -1;
+  }
+
+  private boolean isInside(double x, double y) {
     boolean inside = false;
-    double leastSquared = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < sides.length; i += 4) {
+      double ay = sides[i + 1];
+      double by = sides[i + 3];
+      if ((ay > y) != (by > y) && x < sides[i] + (sides[i + 2] - sides[i]) * (y - ay) / (by - ay)) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
+  private double leastSquared(double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < sides.length; i += 4) {
       double ax = sides[i];
       double ay = sides[i + 1];
       double dx = sides[i + 2] - ax;
       double dy = sides[i + 3] - ay;
-      if ((ay > y) != (ay + dy > y) && x < ax + dx * (y - ay) / dy) {
-        inside = !inside;
-      }
       double squared = dx * dx + dy * dy;
       double share = squared == 0 ? 0 : ((x - ax) * dx + (y - ay) * dy) / squared;
       double along = share < 0 ? 0 : share > 1 ? 1 : share;
       double offX = x - ax - along * dx;
       double offY = y - ay - along * dy;
-      leastSquared = Math.min(leastSquared, offX * offX + offY * offY);
+      least = Math.min(least, offX * offX + offY * offY);
     }
-    return inside ? Math.sqrt(leastSquared) : -1;
+    return least;
   }
 }

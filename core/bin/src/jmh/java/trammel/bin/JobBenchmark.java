@@ -2,6 +2,7 @@ package trammel.bin;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -14,7 +15,9 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.checks.Check;
 import trammel.engine.checks.CheckResult;
+import trammel.engine.checks.Judge;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.motion.AxlePose;
 import trammel.engine.uncertainty.UncertaintyResult;
@@ -45,9 +48,34 @@ import trammel.reading.quantity.UnitSystem;
 public class JobBenchmark {
   private static final int SAMPLES = 2000;
   private static final long SEED = 1;
+  private static final Set<String> BY_GEOMETRY =
+      Set.of(
+          "wheelbase-square",
+          "lower-bar-angle",
+          "upper-bar-angle",
+          "lower-bar-match",
+          "upper-bar-match",
+          "lateral-bar-angle",
+          "lateral-shift",
+          "linkage-reach",
+          "joint-misalignment",
+          "bump-travel",
+          "axle-to-rail",
+          "spring-lean",
+          "shock-travel-bump",
+          "shock-travel-droop",
+          "pinion-parallel",
+          "front-joint-angle",
+          "rear-joint-angle",
+          "torsional-acceleration",
+          "slip-room",
+          "slip-engagement",
+          "anti-squat",
+          "roll-steer");
 
   private Catalog catalog;
   private Draft draft;
+  private Judge geometry;
 
   /** Reads catalog and job and draws the layout. */
   @Setup
@@ -63,12 +91,28 @@ public class JobBenchmark {
             .draft(
                 JobReader.read(JobDocument.load(catalogs.resolve("demo").resolve("pickup.yaml"))),
                 UnitSystem.US);
+    Judge whole = draft.judge();
+    List<Check> checks =
+        whole.checks().stream().filter(check -> BY_GEOMETRY.contains(check.id())).toList();
+    geometry = new Judge(checks, catalog.limits(), whole.settings());
   }
 
   /** The poses of the travel envelope, each wheel through its travel. */
   @Benchmark
   public List<AxlePose> envelope() {
     return new LayoutAnalysis(draft.layout(), catalog.analysis()).envelope();
+  }
+
+  /** What angles, lengths and travel alone tell: no load case, no clearance, no plan. */
+  @Benchmark
+  public List<CheckResult> verdictByGeometry() {
+    return geometry.verdicts(draft.layout());
+  }
+
+  /** Every check under every load case and state, on the plan of the whole job; nothing tried. */
+  @Benchmark
+  public List<CheckResult> verdict() {
+    return draft.judge().verdicts(draft.layout());
   }
 
   /** Every check, with changes tried for what is not good. */

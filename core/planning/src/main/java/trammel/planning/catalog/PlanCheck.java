@@ -65,14 +65,12 @@ public enum PlanCheck {
   /** The plates of a bracket under blows. */
   TABS_HARD(
       "bracket-tabs-hard",
-      "force on a bracket's bolt holes under a pothole, kerb or full stop, share of what its plates"
-          + " may bear",
+      "bracket's plates under a pothole, kerb or full stop, share of what is allowed",
       Measure.SHARE),
   /** The welds of a bracket under blows. */
   WELDS_HARD(
       "bracket-welds-hard",
-      "stress in the welds of a bracket under a pothole, kerb or full stop, share of what 70 ksi"
-          + " wire may bear",
+      "bracket's welds under a pothole, kerb or full stop, share of what is allowed",
       Measure.SHARE),
   /** Which weld is worn out first. */
   WELD_RANKING(

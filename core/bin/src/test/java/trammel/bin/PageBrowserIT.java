@@ -33,7 +33,15 @@ class PageBrowserIT {
           "fitup", "close");
 
   private static final List<String> SHEETS =
-      List.of("shop=shop", "shop=prices", "shop=stock", "shop=operations", "order=jobs");
+      List.of(
+          "shop=shop",
+          "shop=prices",
+          "shop=stock",
+          "shop=operations",
+          "order=jobs",
+          "book=jobs",
+          "book=goods",
+          "book=prices");
 
   @TempDir static Path shop;
   private static InstalledCopy copy;

@@ -177,6 +177,11 @@ public final class JobBook {
     return offers.of(job);
   }
 
+  /** When each of {@link #offers} was written down, in their order. */
+  public List<String> offersWritten(String job) {
+    return offers.written(job);
+  }
+
   // Payments
 
   /** Writes a payment down. */
@@ -194,11 +199,21 @@ public final class JobBook {
 
   /** What was paid for a job, the first first. */
   public List<Paid> payments(String job) {
+    return writtenPayments(job).stream().map(Written::what).toList();
+  }
+
+  /** What was paid for a job and when that was written down, the first first. */
+  public List<Written<Paid>> writtenPayments(String job) {
     return sql.rows(
-        "select paid_on, amount, currency, note from payment where job = ? order by id",
+        "select paid_on, amount, currency, note, written_at from payment where job = ? order by"
+            + " id",
         row ->
-            new Paid(
-                Sql.day(row, 1), Money.of(row.getString(2), row.getString(3)), row.getString(4)),
+            new Written<>(
+                row.getString(5),
+                new Paid(
+                    Sql.day(row, 1),
+                    Money.of(row.getString(2), row.getString(3)),
+                    row.getString(4))),
         job);
   }
 
@@ -218,14 +233,21 @@ public final class JobBook {
 
   /** Everything that was said of a job's stages, the first first. */
   public List<Stage> stages(String job) {
+    return writtenStages(job).stream().map(Written::what).toList();
+  }
+
+  /** Everything that was said of a job's stages and when that was written down. */
+  public List<Written<Stage>> writtenStages(String job) {
     return sql.rows(
-        "select title, word, day, why from stage where job = ? order by id",
+        "select title, word, day, why, written_at from stage where job = ? order by id",
         row ->
-            new Stage(
-                row.getString(1),
-                Sql.word(row, 2, StageWord.class),
-                Sql.day(row, 3),
-                row.getString(4)),
+            new Written<>(
+                row.getString(5),
+                new Stage(
+                    row.getString(1),
+                    Sql.word(row, 2, StageWord.class),
+                    Sql.day(row, 3),
+                    row.getString(4))),
         job);
   }
 

@@ -86,6 +86,12 @@ final class OfferTable {
                 job));
   }
 
+  /** When each of them was written down, in the same order. */
+  List<String> written(String job) {
+    return sql.rows(
+        "select written_at from offer where job = ? order by id", row -> row.getString(1), job);
+  }
+
   private Offer.Kept kept(ResultSet row) throws SQLException {
     String code = row.getString(12);
     long id = row.getLong(13);

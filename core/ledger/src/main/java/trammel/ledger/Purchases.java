@@ -91,6 +91,14 @@ public final class Purchases {
     }
   }
 
+  /**
+   * Goods that came on a day.
+   *
+   * @param receivedOn the day
+   * @param what which line, how many, and what was said of it
+   */
+  public record Received(LocalDate receivedOn, Receipt what) {}
+
   /** Writes an order down; its number must be free. */
   public void place(Purchase purchase) {
     sql.change(
@@ -171,6 +179,21 @@ public final class Purchases {
             line)
         .stream()
         .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** What came of an order and when that was written down, the first first. */
+  public List<Written<Received>> received(String number) {
+    return sql.rows(
+        "select received_on, line, quantity, note, written_at from receipt where purchase ="
+            + " (select id from purchase where number = ? and dropped_at is null) order by id",
+        row ->
+            new Written<>(
+                row.getString(5),
+                new Received(
+                    Sql.day(row, 1),
+                    new Receipt(
+                        row.getInt(2), new BigDecimal(row.getString(3)), row.getString(4)))),
+        number);
   }
 
   /** Writes down what came. */

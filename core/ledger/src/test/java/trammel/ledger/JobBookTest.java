@@ -126,6 +126,37 @@ class JobBookTest {
                 dollars("0")));
   }
 
+  /** The machine's clock between before and after: whoever looks later sees when it was written. */
+  @Test
+  void everythingThatWasWrittenDownSaysWhen() {
+    String before = Moment.NOW.text();
+    try (Ledger ledger = Ledger.open(file())) {
+      ledger.book().give(Samples.HEADING, Samples.offer(Offer.Kind.QUOTE, 1));
+      JobBook.Paid paid = new JobBook.Paid(DAY, dollars("100"), "cash");
+      JobBook.Stage stage = new JobBook.Stage("tacked", JobBook.StageWord.PROMISED, DAY, "");
+      ledger.book().pay("D-101", paid);
+      ledger.book().say("D-101", stage);
+      ledger.purchases().place(ORDER);
+      Purchases.Receipt receipt = new Purchases.Receipt(1, BigDecimal.ONE, "dented");
+      ledger.purchases().receive("D-101-1", DAY, List.of(receipt));
+      assertEquals(paid, ledger.book().writtenPayments("D-101").get(0).what());
+      assertEquals(stage, ledger.book().writtenStages("D-101").get(0).what());
+      Written<Purchases.Received> received = ledger.purchases().received("D-101-1").get(0);
+      assertEquals(new Purchases.Received(DAY, receipt), received.what());
+      List<String> when =
+          List.of(
+              ledger.book().writtenPayments("D-101").get(0).at(),
+              ledger.book().writtenStages("D-101").get(0).at(),
+              received.at(),
+              ledger.book().offersWritten("D-101").get(0));
+      for (String at : when) {
+        assertTrue(before.compareTo(at) <= 0 && at.compareTo(Moment.NOW.text()) <= 0, at);
+      }
+      ledger.purchases().drop("D-101-1");
+      assertEquals(List.of(), ledger.purchases().received("D-101-1"));
+    }
+  }
+
   /** 4 shocks were ordered, 1 came and then 2: 1 is on back-order. */
   @Test
   void whatHasNotComeIsOnBackOrder() {

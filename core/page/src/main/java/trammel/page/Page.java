@@ -52,6 +52,7 @@ public final class Page implements Closeable {
     new PaperRoutes(jobs, bench).addTo(routes);
     new FloorRoutes(jobs, bench).addTo(routes);
     new OrderRoutes(jobs, bench, news).addTo(routes);
+    new BookRoutes(jobs.path(), bench, news).addTo(routes);
     new TableRoutes(new ShopTables(jobs.path(), bench), news).addTo(routes);
     new ShopRoutes(jobs, bench, keys, news, settings.lan()).addTo(routes);
     server =

@@ -63,7 +63,7 @@ public final class CourseJson {
     return json;
   }
 
-  private static Map<String, Object> offer(String job, Offer.Kept kept) {
+  static Map<String, Object> offer(String job, Offer.Kept kept) {
     Offer offer = kept.offer();
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("kind", offer.kind().word());

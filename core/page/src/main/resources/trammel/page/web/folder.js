@@ -18,7 +18,7 @@ export function Folder() {
       </ul>
       ${naming
         ? html`<${Name} naming=${naming} done=${() => setNaming(null)} />`
-        : html`<p class="answers"><button class="main big" onClick=${() => setNaming({ file: '' })}>New job</button> <button class="big" onClick=${() => (location.hash = 'order=jobs')}>Order</button> <button class="big" onClick=${() => (location.hash = 'shop=shop')}>The shop</button></p>`}
+        : html`<p class="answers"><button class="main big" onClick=${() => setNaming({ file: '' })}>New job</button> <button class="big" onClick=${() => (location.hash = 'order=jobs')}>Order</button> <button class="big" onClick=${() => (location.hash = 'book=jobs')}>The book</button> <button class="big" onClick=${() => (location.hash = 'shop=shop')}>The shop</button></p>`}
       ${lan && html`<p class="lan">Other devices in the shop's network are asked for the code <strong>${code}</strong>, good for ten minutes. The line is not encrypted.</p>`}
       <p class="caution">Trammel plans and estimates. It does not approve a design, a weld or a vehicle. Version ${version}.</p>
     </main>`;

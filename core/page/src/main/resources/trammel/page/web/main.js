@@ -3,6 +3,7 @@ import { effect, untracked } from '@preact/signals';
 import { render } from 'preact';
 import { takeKey } from './api.js';
 import { html } from './html.js';
+import { Book } from './book.js';
 import { Folder } from './folder.js';
 import { Job } from './job.js';
 import { Enter } from './enter.js';
@@ -10,13 +11,13 @@ import { Conflict, Notice, Spoken } from './notices.js';
 import { Order } from './order.js';
 import { Shop } from './shop.js';
 import { openSheet, reload, sheet, shopStep } from './shopdesk.js';
-import { atOrder, atShop, busy, connected, entering, job, shop, shopChanged, start, step } from './state.js';
+import { atBook, atOrder, atShop, busy, connected, entering, job, shop, shopChanged, start, step } from './state.js';
 
 function Page() {
   const inJob = job.value !== null;
-  document.title = sheet.value ? 'The shop · Trammel' : inJob ? (job.value.document?.job?.number ?? job.value.file) + ' · Trammel' : 'Trammel';
+  document.title = atBook.value ? 'The book · Trammel' : sheet.value ? 'The shop · Trammel' : inJob ? (job.value.document?.job?.number ?? job.value.file) + ' · Trammel' : 'Trammel';
   return html`
-    ${entering.value ? html`<${Enter} />` : sheet.value ? html`<${Shop} />` : inJob ? html`<${Job} />` : atOrder.value && shop.value ? html`<${Order} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
+    ${entering.value ? html`<${Enter} />` : sheet.value ? html`<${Shop} />` : inJob ? html`<${Job} />` : atBook.value && shop.value ? html`<${Book} />` : atOrder.value && shop.value ? html`<${Order} />` : shop.value ? html`<${Folder} />` : html`<main class="starting"><p>Trammel is starting …</p></main>`}
     <${Notice} />
     <${Conflict} />
     <${Spoken} />

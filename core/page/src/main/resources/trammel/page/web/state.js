@@ -33,6 +33,10 @@ export const entering = signal(false);
 export const atShop = signal(/** @type {string | null} */ (null));
 /** Whether the address names the order over several jobs. */
 export const atOrder = signal(false);
+/** The part of the shop's book that the address names; null for none. */
+export const atBook = signal(/** @type {string | null} */ (null));
+/** Which job of the book it names. */
+export const bookOf = signal('');
 /** How often the shop's catalog or ledger has changed since the page was opened. */
 export const shopChanged = signal(0);
 
@@ -154,6 +158,8 @@ async function route() {
   const file = at.get('job');
   atShop.value = at.get('shop');
   atOrder.value = at.has('order');
+  atBook.value = at.get('book');
+  bookOf.value = at.get('of') ?? '';
   if (!file) {
     batch(() => {
       job.value = null;

@@ -48,7 +48,7 @@ final class TrammelCommands implements CommandTable {
           new Entry("compare", "Variants of a job side by side, with what makes the difference."),
           PAGE,
           new Entry("motion", "The engine alone on a bare linkage file."),
-          new Entry("cut", "A bare cut list from bars, sheets or a strip."),
+          new Entry("cut", "A bare cut list from sticks, sheets or a strip."),
           new Entry("figure", "The bench figures: any single formula of the tool."),
           new Entry("completion", "The script by which a shell completes commands."),
           new Entry("manual", "The manual page."));

@@ -126,6 +126,23 @@ class HandoutIT {
     assertEquals(BAD_INPUT, copy.run("start", "--out", folder + "", "job.yaml").exitCode());
   }
 
+  /**
+   * A bar is a link of the axle on every paper, stock is by the stick, and no stick is welded with.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"pickup", "sedan"})
+  void aBarIsNoStockAndAStickNoElectrode(String job) throws Exception {
+    Pattern mixed =
+        Pattern.compile(
+            "(?i)\\b(stick (electrode|weld)\\w*|(round|flat|solid|stock) bars?|bars? of stock)\\b");
+    List<Path> papers = files(given(job, "us").folder(), ".html");
+    assertFalse(papers.isEmpty());
+    for (Path paper : papers) {
+      String words = Files.readString(paper).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+      assertFalse(mixed.matcher(words).find(), paper + ": " + mixed);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"pickup", "sedan"})
   void everyPageOfADemoJobCanBePrinted(String job) throws Exception {

@@ -36,7 +36,7 @@ public final class CutCommand implements Command {
   @Override
   public Syntax syntax() {
     return Syntax.of(
-            "Cuts a bare list from bars, sheets or a strip at the least price or length. Sizes are"
+            "Cuts a bare list from sticks, sheets or a strip at the least price or length. Sizes are"
                 + " printed in the unit of the file.")
         .argument(
             "FILE",
@@ -46,7 +46,7 @@ public final class CutCommand implements Command {
         .option(
             TIME,
             "SECONDS",
-            "Longest time for the whole command; without it an effort that is counted, about what 10 take for bars,"
+            "Longest time for the whole command; without it an effort that is counted, about what 10 take for sticks,"
                 + " 1 for rectangles on sheets, 2 on a strip, and some more for outlines: the same plan on any"
                 + " machine.")
         .flag(JSON, "Print for a machine: JSON, with the place of every piece.");

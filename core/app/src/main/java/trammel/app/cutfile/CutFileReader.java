@@ -88,7 +88,7 @@ public final class CutFileReader {
     ObjectNode document = FormerNames.replaced(written, CutFile.FORMER);
     String format = fields.word(document, "format", CutFile.FORMATS);
     problems.throwIfErrors();
-    String name = fields.text(document, "name", "\"link bars\"");
+    String name = fields.text(document, "name", "\"links\"");
     unit = fields.text(document, "unit", "\"mm\"");
     CutTask task =
         switch (format) {

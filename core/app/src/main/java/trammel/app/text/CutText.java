@@ -104,7 +104,7 @@ public final class CutText {
           .append('\n')
           .toString();
     } else {
-      heading.append(stock.left().isPresent() ? "Bar" : "Sheet");
+      heading.append(stock.left().isPresent() ? "Stick" : "Sheet");
       heading.append(last > first ? "s " : " ").append(first);
       heading.append(last > first ? " to " + last + ", cut alike" : "");
       heading.append(": ").append(stock.id());

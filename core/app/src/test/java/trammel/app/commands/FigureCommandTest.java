@@ -70,6 +70,16 @@ class FigureCommandTest {
     throw new AssertionError("no result " + key + " in " + document);
   }
 
+  /**
+   * AWS A3.0 calls them covered electrodes; a bar is a link of the axle, a stick is for the saw.
+   */
+  @Test
+  void aBarIsNoStockAndAStickNoElectrode() {
+    String list = run().out();
+    assertTrue(list.contains("covered electrode"), list);
+    assertFalse(list.matches("(?is).*\\b(stick electrode|(round|flat|solid) bar)s?\\b.*"), list);
+  }
+
   @Test
   void withoutANameAllFiguresAreListed() {
     CommandRun run = run();
@@ -134,9 +144,9 @@ class FigureCommandTest {
         "bolt-strength thread=thick | thread",
         "bolt-strength thread=M12x1.75 | inch thread",
         "bolt-strength thread=1/2-20 grade=9 | grade",
-        "bar-cut stick=240 pieces=60y4 | pieces",
-        "bar-cut stick=240 pieces=60x0 | 0 times",
-        "bar-cut stick=240 pieces=300x1 | longer stock",
+        "stick-cut stick=240 pieces=60y4 | pieces",
+        "stick-cut stick=240 pieces=60x0 | 0 times",
+        "stick-cut stick=240 pieces=300x1 | longer stock",
         "pert low=4 likely=3 high=14 | low",
         "pert-sum tasks=3,4 | tasks",
         "pert-sum tasks=5,4,3 | tasks",

@@ -26,7 +26,7 @@ final class ListPriceSection extends CatalogSection {
   private static final Field<List<FieldValues>> SIZES =
       Field.sections(
               "sizes",
-              "prices by size, for bars, plates and bolts; a size not named keeps its price",
+              "prices by size, for sticks, plates and bolts; a size not named keeps its price",
               List.<Field<?>>of(LENGTH, WIDTH, Purchase.PRICE, Purchase.BREAKS))
           .optional();
   private static final Field<List<String>> KNOWN_AS =

@@ -100,7 +100,7 @@ final class CuttingFigures implements FigureGroup {
                 "(edge + pierces x lead-in)/speed + pierces x delay",
                 "closed form; speeds from a plasma cutter's manual, p. 31",
                 "edge=97.076 pierces=8 speed_in_min=75"),
-        Figure.draft(this, "bar-cut", "Sticks needed for a list of pieces")
+        Figure.draft(this, "stick-cut", "Sticks needed for a list of pieces")
             .takes(STICK, PIECES, KERF, TRIM)
             .gives("sticks", "sticks", FigureUnit.COUNT)
             .gives("least_possible", "fewest that can be proved", FigureUnit.COUNT)
@@ -124,7 +124,7 @@ final class CuttingFigures implements FigureGroup {
               new SawSetup(Shop.squareInches(given.get(SAW_RATE)), given.get(HANDLING))
                   .minutes(given.get(CUTS), Shop.squareInches(given.get(AREA_IN2))));
       case "plasma-time" -> plasma(given, answers);
-      case "bar-cut" -> barCut(given, answers);
+      case "stick-cut" -> barCut(given, answers);
       default -> throw FigureGroup.unknown(name);
     }
   }

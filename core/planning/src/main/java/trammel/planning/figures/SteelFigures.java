@@ -100,12 +100,12 @@ final class SteelFigures implements FigureGroup {
                     + " 3.403 (2t (H + B - 8t) + 9.4248 t2) lb/ft",
                 DENSITY + "; tube merchants' weight formula",
                 "height=3 width=2 wall=0.120"),
-        weight("flat-bar-weight", "Weight of flat bar")
+        weight("flat-stock-weight", "Weight of flat stock")
             .takes(WIDTH, THICKNESS, LENGTH)
             .gives("weight_per_length", "weight per length", FigureUnit.MASS_PER_LENGTH)
             .gives("weight", "weight of the piece", FigureUnit.MASS)
             .by("width x thickness x density", DENSITY, "width=2 thickness=1/4"),
-        weight("round-bar-weight", "Weight of solid round bar")
+        weight("round-stock-weight", "Weight of solid round stock")
             .takes(OUTSIDE, LENGTH)
             .gives("weight_per_length", "weight per length", FigureUnit.MASS_PER_LENGTH)
             .gives("weight", "weight of the piece", FigureUnit.MASS)
@@ -129,7 +129,7 @@ final class SteelFigures implements FigureGroup {
                 "table; 41.82 lb/ft2 for an inch of thickness",
                 "Manufacturers' Standard Gage; tube walls go by another gauge",
                 "gauge=11"),
-        section("tube-section", "Section of round tube or bar")
+        section("tube-section", "Section of round tube")
             .takes(OUTSIDE, WALL, DESIGN_WALL)
             .gives("area", "area", FigureUnit.AREA)
             .gives("second_moment", "second moment of area", FigureUnit.SECOND_MOMENT)
@@ -139,7 +139,7 @@ final class SteelFigures implements FigureGroup {
                 "A = pi (D2 - d2)/4; I = pi (D4 - d4)/64; S = 2 I/D; r = root of I/A",
                 SECTION_SOURCE,
                 "outside=1.75 wall=0.120"),
-        section("round-bar-section", "Section of solid round bar")
+        section("round-stock-section", "Section of solid round stock")
             .takes(OUTSIDE)
             .gives("area", "area", FigureUnit.AREA)
             .gives("second_moment", "second moment of area", FigureUnit.SECOND_MOMENT)
@@ -240,14 +240,14 @@ final class SteelFigures implements FigureGroup {
                   given.get(WALL)),
               given,
               answers);
-      case "flat-bar-weight" ->
+      case "flat-stock-weight" ->
           bar(new FlatBar(given.get(WIDTH), given.get(THICKNESS)), given, answers);
-      case "round-bar-weight" -> bar(new RoundBar(given.get(OUTSIDE)), given, answers);
+      case "round-stock-weight" -> bar(new RoundBar(given.get(OUTSIDE)), given, answers);
       case "angle-weight" -> {
         double kgPerMm = angle(given).areaMm2() * SteelMass.DENSITY_KG_PER_MM3;
         answers.put("weight_per_length", 1000 * kgPerMm).put("weight", kgPerMm * given.get(LENGTH));
       }
-      case "round-bar-section" -> bending(roundBar(given), answers);
+      case "round-stock-section" -> bending(roundBar(given), answers);
       case "angle-section" -> {
         AngleSection angle = angle(given);
         answers

@@ -17,7 +17,7 @@ final class StrengthFigures implements FigureGroup {
   private static final Field<Double> OUTSIDE =
       Shop.inches("outside", "outside diameter", 0.125, 19);
   private static final Field<Double> WALL =
-      Shop.inches("wall", "wall thickness; leave it out for solid bar", 0.01, 2).optional();
+      Shop.inches("wall", "wall thickness; leave it out for solid stock", 0.01, 2).optional();
   private static final Field<Double> LENGTH =
       Shop.inches("length", "length from pivot to pivot", 0.5, 700);
   private static final Field<Double> YIELD = Shop.psi("yield", "yield strength", 8_000, 400_000);
@@ -83,7 +83,10 @@ final class StrengthFigures implements FigureGroup {
   public List<Figure> figures() {
     return List.of(
         columnResults(
-                Figure.draft(this, "column", "Load at which a round bar or tube buckles")
+                Figure.draft(
+                        this,
+                        "column",
+                        "Load at which a bar of round tube or solid round stock buckles")
                     .takes(OUTSIDE, WALL, LENGTH, YIELD, END_FACTOR, SAFETY, MODULUS))
             .by(
                 "Johnson A Sy [1 - SR2/(2 Cc2)] up to Cc = root of (2 pi2 E/Sy), Euler pi2 E I/(K"

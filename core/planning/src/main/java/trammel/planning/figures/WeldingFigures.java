@@ -73,7 +73,8 @@ final class WeldingFigures implements FigureGroup {
   private static final Field<Double> START_WIRE =
       Shop.inches("wire", "wire diameter: 0.024, 0.030 or 0.035", 0.01, 0.15)
           .withDefault(0.035 * 25.4);
-  private static final Field<Double> STICK = Shop.inches("length", "length of a new stick", 1, 39);
+  private static final Field<Double> ELECTRODE =
+      Shop.inches("length", "length of a new electrode", 1, 39);
   private static final Field<Double> STUB =
       Shop.inches("stub", "what is thrown away", 0, 30).withDefault(50.8);
   private static final Field<Double> LAB_EFFICIENCY =
@@ -136,8 +137,8 @@ final class WeldingFigures implements FigureGroup {
                 "1 A for 0.001 in; 3.5, 2.0 or 1.6 in a minute for each ampere",
                 "welder owner's manual OM-283007, p. 27",
                 "thickness=0.0625 wire=0.030"),
-        Figure.draft(this, "stick-stub", "Efficiency of stick electrodes with their stubs")
-            .takes(STICK, LAB_EFFICIENCY, STUB)
+        Figure.draft(this, "electrode-stub", "Efficiency of covered electrodes with their stubs")
+            .takes(ELECTRODE, LAB_EFFICIENCY, STUB)
             .gives("efficiency", "efficiency", FigureUnit.PERCENT)
             .by(
                 "laboratory efficiency x (length - stub)/length",
@@ -203,10 +204,10 @@ final class WeldingFigures implements FigureGroup {
         answers.put("melt_off", meltOff).put("deposit", process(given, 1).depositKgPerHour());
       }
       case "starting-current" -> start(given, answers);
-      case "stick-stub" ->
+      case "electrode-stub" ->
           answers.put(
               "efficiency",
-              new StickElectrode(given.get(STICK), given.get(STUB), given.get(LAB_EFFICIENCY))
+              new StickElectrode(given.get(ELECTRODE), given.get(STUB), given.get(LAB_EFFICIENCY))
                   .depositionEfficiency());
       case "weld-time" -> time(given, answers);
       case "weld-cost" -> cost(given, answers);

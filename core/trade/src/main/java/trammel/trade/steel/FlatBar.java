@@ -11,9 +11,9 @@ import trammel.engine.quantity.Given;
 public record FlatBar(double widthMm, double thicknessMm) implements SteelSection {
 
   public FlatBar {
-    Given.positive("width of a flat bar", widthMm, 500, "mm", "Wider steel is bought as plate.");
+    Given.positive("width of flat stock", widthMm, 500, "mm", "Wider steel is bought as plate.");
     Given.positive(
-        "thickness of a " + widthMm + " mm flat bar in mm",
+        "thickness of a " + widthMm + " mm flat stock in mm",
         thicknessMm,
         widthMm,
         "",
@@ -32,7 +32,7 @@ public record FlatBar(double widthMm, double thicknessMm) implements SteelSectio
 
   @Override
   public String usName() {
-    return ShopLength.inches(thicknessMm) + " x " + ShopLength.inches(widthMm) + " flat bar";
+    return ShopLength.inches(thicknessMm) + " x " + ShopLength.inches(widthMm) + " flat stock";
   }
 
   @Override
@@ -40,6 +40,6 @@ public record FlatBar(double widthMm, double thicknessMm) implements SteelSectio
     return ShopLength.millimetres(thicknessMm)
         + " x "
         + ShopLength.millimetres(widthMm)
-        + " mm flat bar";
+        + " mm flat stock";
   }
 }

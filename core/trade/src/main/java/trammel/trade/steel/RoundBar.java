@@ -3,7 +3,7 @@ package trammel.trade.steel;
 import trammel.engine.quantity.Given;
 
 /**
- * Solid round bar.
+ * Solid round stock.
  *
  * @param diameterMm diameter, mm, up to 500
  */
@@ -11,7 +11,7 @@ public record RoundBar(double diameterMm) implements SteelSection {
 
   public RoundBar {
     Given.positive(
-        "diameter of a round bar", diameterMm, 500, "mm", "Measure the bar across its outside.");
+        "diameter of round stock", diameterMm, 500, "mm", "Measure it across its outside.");
   }
 
   @Override
@@ -26,11 +26,11 @@ public record RoundBar(double diameterMm) implements SteelSection {
 
   @Override
   public String usName() {
-    return ShopLength.inches(diameterMm) + " round bar";
+    return ShopLength.inches(diameterMm) + " round stock";
   }
 
   @Override
   public String metricName() {
-    return ShopLength.millimetres(diameterMm) + " mm round bar";
+    return ShopLength.millimetres(diameterMm) + " mm round stock";
   }
 }

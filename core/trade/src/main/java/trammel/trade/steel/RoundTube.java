@@ -18,7 +18,7 @@ public record RoundTube(double outsideMm, double wallMm) implements SteelSection
         wallMm,
         outsideMm / 2 - 1e-9,
         "",
-        "Give the wall of the tube, not its bore; for solid bar use round bar.");
+        "Give the wall of the tube, not its bore; for solid steel use round stock.");
   }
 
   /** Bore, mm. */

@@ -2,7 +2,7 @@ package trammel.trade.steel;
 
 import trammel.engine.quantity.Given;
 
-/** Steel bought by length: tube, flat or round bar. */
+/** Steel bought by length: tube, flat or round stock. */
 public sealed interface SteelSection extends SteelStock
     permits RoundTube, RectangularTube, FlatBar, RoundBar {
 
@@ -26,7 +26,12 @@ public sealed interface SteelSection extends SteelStock
    */
   default double massKg(double lengthMm) {
     Given.within(
-        "length of a bar", lengthMm, 0, 100_000, "mm", "Give the cut length of one piece.");
+        "length of a piece of stock",
+        lengthMm,
+        0,
+        100_000,
+        "mm",
+        "Give the cut length of one piece.");
     return lengthMm / 1000.0 * kgPerMetre();
   }
 }

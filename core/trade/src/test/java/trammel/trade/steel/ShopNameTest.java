@@ -21,10 +21,10 @@ class ShopNameTest {
 
   @Test
   void barsAndPlatesAreNamedByTheirSizes() {
-    assertEquals("1/4 x 2 flat bar", new FlatBar(50.8, 6.35).usName());
-    assertEquals("6.35 x 50.8 mm flat bar", new FlatBar(50.8, 6.35).metricName());
-    assertEquals("5/8 round bar", new RoundBar(15.875).usName());
-    assertEquals("16 mm round bar", new RoundBar(16).metricName());
+    assertEquals("1/4 x 2 flat stock", new FlatBar(50.8, 6.35).usName());
+    assertEquals("6.35 x 50.8 mm flat stock", new FlatBar(50.8, 6.35).metricName());
+    assertEquals("5/8 round stock", new RoundBar(15.875).usName());
+    assertEquals("16 mm round stock", new RoundBar(16).metricName());
     assertEquals("3/16 plate", new PlateStock(4.7625).usName());
     assertEquals("5 mm plate", new PlateStock(5).metricName());
   }

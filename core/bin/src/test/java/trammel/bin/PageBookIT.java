@@ -225,41 +225,4 @@ class PageBookIT {
     assertWritten(found);
     assertEquals(0, get("/api/book/prices?find=unobtainium").list("prices").size());
   }
-
-  /** As its user does it: from the list of jobs into the course, and a payment entered. */
-  @Test
-  @Order(6)
-  void theBookIsReadAndAPaymentEnteredInABrowser() throws Exception {
-    try (Chromium browser = Chromium.open()) {
-      browser.go("http://127.0.0.1:" + page.port() + "/#key=" + page.key());
-      browser.press("The book").says("main", "D-102");
-      assertEquals(List.of(), browser.barriers(), "jobs of the book");
-      browser.press("D-102").says("main", "revision 2");
-      for (String words : List.of("late tubes", "bank transfer", "dented box", "left of")) {
-        browser.says("main", words);
-      }
-      browser.click("details.why:nth-of-type(2) > summary").says("main", "Powder coat");
-      browser.press("Enter a payment");
-      // Enter without an amount sends nothing; with one it does.
-      browser.type("input[name=note]", "cash");
-      browser.type("input[name=amount]", "250").says("main", "$250.00").says("main", "cash");
-      assertEquals(2, course().list("payments").size());
-      assertEquals(List.of(), browser.barriers(), "the course of a job");
-      browser.press("Goods").says("main", "dented box");
-      browser.script(
-          "[...document.querySelectorAll('section.order-kept')].find((one) =>"
-              + " one.innerText.includes('dented box')).querySelector('button.small').click()");
-      browser.type("input[aria-label^='came now: bump stop']", "1").says("main", "1 each of bump");
-      browser.is("document.querySelectorAll('section.order-kept input').length === 0");
-      assertEquals(List.of(), browser.barriers(), "goods");
-      browser.press("Prices").says("main", "invented parts house");
-      assertEquals(List.of(), browser.barriers(), "prices");
-      for (int width : List.of(1024, 360)) {
-        browser.wide(width, 800);
-        Object over = browser.script("return document.documentElement.scrollWidth - innerWidth");
-        assertTrue(((Number) over).intValue() <= 0, over + " px over " + width);
-      }
-      assertEquals(List.of(), browser.troubles());
-    }
-  }
 }

@@ -34,14 +34,7 @@ class PageBrowserIT {
 
   private static final List<String> SHEETS =
       List.of(
-          "shop=shop",
-          "shop=prices",
-          "shop=stock",
-          "shop=operations",
-          "order=jobs",
-          "book=jobs",
-          "book=goods",
-          "book=prices");
+          "shop=shop", "shop=prices", "shop=stock", "shop=operations", "order=jobs", "book=jobs");
 
   @TempDir static Path shop;
   private static InstalledCopy copy;
@@ -428,6 +421,41 @@ class PageBrowserIT {
     assertTrue(Files.readString(jobs.resolve("pickup.yaml")).startsWith("# A demonstration job."));
     browser.press("Take back").is("!document.querySelector('.steps button').disabled === false");
     sound();
+  }
+
+  /** From the list of jobs into the course of one; the ledger has what was entered, once. */
+  @Test
+  void aPaymentAndGoodsThatCameAreEnteredInTheBook() throws Exception {
+    Path folder = Files.createDirectories(shop.resolve("book"));
+    Workbench.copy(copy.home().resolve("catalogs/demo/catalog"), folder.resolve("catalog"));
+    String job = Files.copy(copy.demoJob("sedan"), folder.resolve("sedan.yaml")).toString();
+    copy.run("book", "quote", job, "--date", "2026-11-26");
+    copy.run("book", "accept", job, "--date", "2026-11-28");
+    copy.run("order", "--placed", job);
+    try (Page book = serve(folder, 0)) {
+      browser.go(address(book, "")).press("The book").says("main", "D-102");
+      browser.press("D-102").says("main", "agreed on 2026-11-28");
+      browser.press("Enter a payment");
+      // Enter without an amount sends nothing; with one it does.
+      browser.type("input[name=note]", "cash");
+      browser.type("input[name=amount]", "250").says("main", "$250.00").says("main", "cash");
+      assertEquals(List.of(), browser.barriers(), "the course of a job");
+      browser.press("Goods").press("Goods came");
+      browser.type("input[name=came-0]", "1").says(".order-kept .plain", "came on");
+      browser.is("document.querySelectorAll('.order-kept input').length === 0");
+      assertEquals(List.of(), browser.barriers(), "goods");
+      browser.wide(360, 800);
+      fits("goods", 360);
+      browser.wide(1440, 900);
+      sound();
+    }
+    Tree course = Tree.ofJson(copy.run("book", job, "--json").out());
+    assertEquals(1, course.list("payments").size());
+    assertEquals(new BigDecimal("250.00"), course.list("payments").get(0).amount("amount"));
+    assertTrue(
+        course.list("orders").stream()
+            .flatMap(order -> order.list("lines").stream())
+            .anyMatch(line -> line.amount("received").compareTo(BigDecimal.ONE) == 0));
   }
 
   // States, barriers, sizes

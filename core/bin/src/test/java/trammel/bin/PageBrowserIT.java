@@ -430,11 +430,17 @@ class PageBrowserIT {
     Workbench.copy(copy.home().resolve("catalogs/demo/catalog"), folder.resolve("catalog"));
     String job = Files.copy(copy.demoJob("sedan"), folder.resolve("sedan.yaml")).toString();
     copy.run("book", "quote", job, "--date", "2026-11-26");
+    String extra = "{title: Wiring, kind: hours, hours: 2 h, why: in the way}";
+    String terms = Files.readString(Path.of(job));
+    Files.writeString(
+        Path.of(job), terms.replace("\nterms:\n", "\nterms:\n  extras: [" + extra + "]\n"));
+    copy.run("book", "quote", job, "--date", "2026-11-27");
     copy.run("book", "accept", job, "--date", "2026-11-28");
     copy.run("order", "--placed", job);
     try (Page book = serve(folder, 0)) {
       browser.go(address(book, "")).press("The book").says("main", "D-102");
       browser.press("D-102").says("main", "agreed on 2026-11-28");
+      browser.says("main", "given on 2026-11-26, replaced by a later revision");
       browser.press("Enter a payment");
       // Enter without an amount sends nothing; with one it does.
       browser.type("input[name=note]", "cash");

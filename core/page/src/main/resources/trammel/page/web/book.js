@@ -119,7 +119,7 @@ function Course({ number }) {
     <p>${[course.customer || 'The customer’s data was deleted', course.vehicle].filter(Boolean).join(' · ')}</p>
     ${course.agreed !== undefined && html`<p class="total"><strong>${amount(course.left)}</strong> left of ${amount(course.agreed)}${course.next_payment ? '; next ' + amount(course.next_payment.amount) + ' ' + course.next_payment.at : ''}</p>`}
     <h3>Quotes and change orders</h3>
-    ${course.offers.map((one) => html`<${Offer} key=${one.number} one=${one} amount=${amount} currency=${course.currency} />`)}
+    ${course.offers.map((one, i) => html`<${Offer} key=${one.number} one=${one} replaced=${one.kind === 'quote' && course.offers.slice(i + 1).some((later) => later.kind === 'quote' && !later.taken_back)} amount=${amount} currency=${course.currency} />`)}
     <h3>Stages</h3>
     <${Stages} course=${course} />
     <h3>Payments</h3>
@@ -136,8 +136,8 @@ function Course({ number }) {
 }
 
 /** @param {any} props */
-function Offer({ one, amount, currency }) {
-  const became = one.taken_back ? 'taken back on ' + one.taken_back : one.agreed ? 'agreed on ' + one.agreed : 'open';
+function Offer({ one, replaced, amount, currency }) {
+  const became = one.taken_back ? 'taken back on ' + one.taken_back : one.agreed ? 'agreed on ' + one.agreed : replaced ? 'replaced by a later revision' : 'open';
   return html`<details class="why"><summary><span class="title">${one.kind === 'change' ? 'Change order ' : ''}${one.number}<br /><span class="how">given on ${one.given}, ${became}${one.why ? '; ' + one.why : ''}</span></span><span class="number">${amount(one.total)}</span></summary>
     <p class="help">${hours(one.mean_h)} expected; written down ${moment(one.written)}</p>
     ${one.changes

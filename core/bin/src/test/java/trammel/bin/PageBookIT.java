@@ -215,10 +215,14 @@ class PageBookIT {
   @Order(5)
   void aPriceThatChangedIsFoundWithItsDayAndSource() throws Exception {
     Path list = jobs.resolve("list.csv");
-    Files.writeString(list, "item;price\nbump-stop;19.75\n");
+    Files.writeString(list, "item;length;price\nbump-stop;;19.75\ndom-1.50x0.120;72 in;61.10\n");
     command(0, "prices", list, "--source", "invented parts house", "--write", "--shop", jobs);
     Tree found = get("/api/book/prices?find=BUMP").list("prices").get(0);
     assertEquals("bump-stop", found.text("item"));
+    assertEquals("bump stop with stud", found.text("title"));
+    Tree tube = get("/api/book/prices?find=round%20tube").list("prices").get(0);
+    assertEquals("DOM 1020 round tube 1 1/2 x .120 in, 72 in", tube.text("title"));
+    assertEquals(new BigDecimal("61.10"), tube.amount("price"));
     assertEquals(new BigDecimal("19.75"), found.amount("price"));
     assertEquals("invented parts house", found.text("source"));
     assertTrue(LocalDate.parse(found.text("priced_on")).getYear() >= 2026);

@@ -16,6 +16,7 @@ import trammel.app.book.Course;
 import trammel.app.book.Payments;
 import trammel.app.files.FilledNumber;
 import trammel.app.ledger.ShopLedger;
+import trammel.app.prices.PriceSheet;
 import trammel.ledger.Ledger;
 import trammel.ledger.PriceHistory;
 import trammel.ledger.Purchases;
@@ -26,6 +27,7 @@ import trammel.page.http.Answer;
 import trammel.page.http.Request;
 import trammel.page.http.Routes;
 import trammel.reading.quantity.QuantityFormatException;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.DocumentNode;
 import trammel.reading.tree.ListNode;
@@ -39,6 +41,7 @@ final class BookRoutes {
   private static final int NOT_FOUND = 404;
   private static final int MOST_PRICES = 300;
   private static final int LONGEST_NOTE = 200;
+  private static final QuantityPrinter PRINTER = new QuantityPrinter(UnitSystem.US);
 
   private final Path folder;
   private final Bench bench;
@@ -103,18 +106,34 @@ final class BookRoutes {
   /** What prices were, the latest first, as far as they have what is sought. */
   private Answer prices(Request request) {
     String sought = request.asked("find").orElse("").strip().toLowerCase(Locale.ROOT);
-    List<PriceHistory.Entry> all = new ArrayList<>();
+    Map<String, String> titles = titles();
+    List<Map<String, Object>> found = new ArrayList<>();
     for (PriceHistory.Entry entry : read(ledger -> ledger.prices().all()).orElse(List.of())) {
       PriceHistory.Change change = entry.change();
-      String words = change.item() + " " + change.source() + " " + change.pricedOn();
-      if (words.toLowerCase(Locale.ROOT).contains(sought)) {
-        all.add(0, entry);
+      String id = PriceSheet.id(change.item(), change.lengthMm(), change.widthMm(), PRINTER);
+      String title = titles.getOrDefault(id, id);
+      String words =
+          String.join(" ", id, title, change.source(), change.pricedOn().toString())
+              .toLowerCase(Locale.ROOT);
+      if (words.contains(sought)) {
+        Map<String, Object> json = BookJson.price(entry);
+        json.put("title", title);
+        found.add(0, json);
       }
     }
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("found", all.size());
-    json.put("prices", all.stream().limit(MOST_PRICES).map(BookJson::price).toList());
+    json.put("found", found.size());
+    json.put("prices", found.stream().limit(MOST_PRICES).toList());
     return Answer.json(json);
+  }
+
+  /** What the catalog calls what has a price now. */
+  private Map<String, String> titles() {
+    Map<String, String> titles = new LinkedHashMap<>();
+    for (PriceSheet.Line line : new PriceSheet(bench.catalog(), PRINTER).lines()) {
+      titles.put(line.id(), line.title());
+    }
+    return titles;
   }
 
   // Writing

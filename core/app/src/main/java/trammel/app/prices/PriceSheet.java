@@ -75,13 +75,24 @@ public final class PriceSheet {
   }
 
   private String id(Priced one) {
-    if (!one.isSized()) {
-      return one.name();
+    return one.isSized() ? id(one.name(), one.lengthMm(), one.widthMm(), printer) : one.name();
+  }
+
+  /**
+   * The id of a line.
+   *
+   * @param name the name of what is priced
+   * @param lengthMm its length (mm); 0 for what has one size
+   * @param widthMm its width (mm); 0 for all but sheets
+   */
+  public static String id(String name, double lengthMm, double widthMm, QuantityPrinter printer) {
+    if (lengthMm <= 0) {
+      return name;
     }
-    String length = RackFile.length(one.lengthMm(), printer);
-    return one.name()
+    String length = RackFile.length(lengthMm, printer);
+    return name
         + ", "
-        + (one.widthMm() > 0 ? RackFile.length(one.widthMm(), printer) + " x " + length : length);
+        + (widthMm > 0 ? RackFile.length(widthMm, printer) + " x " + length : length);
   }
 
   /**

@@ -245,7 +245,6 @@ const OF = { one: '', pack: 'pack', nut: 'its nut', washer: 'its washer' };
 function Prices() {
   const [sought, setSought] = useState('');
   const [found] = useAnswer('/api/book/prices?find=' + encodeURIComponent(sought));
-  const size = (one) => [one.width_mm, one.length_mm].filter((mm) => Number(mm) > 0).map((mm) => Number(mm).toFixed(1) + ' mm').join(' x ');
   return html`<h2>What prices were</h2>
     <p class="help">Every price that a supplier’s list or this page changed, the latest first. The prices that count stand in <a href="#shop=prices">the shop’s tables</a>.</p>
     <p class="seek"><label for="seek">Find</label> <input id="seek" value=${sought} autocomplete="off" onInput=${(event) => setSought(event.target.value)} /></p>
@@ -255,7 +254,7 @@ function Prices() {
         ? html`<p class="help">${sought ? 'No price that changed has that in its name, its source or its day.' : 'No price has changed yet.'}</p>`
         : html`<${Scroll} of="What prices were">
             <thead><tr><th>what</th><th class="number">was</th><th class="number">became</th><th>day</th><th>source</th><th>written down</th></tr></thead>
-            <tbody>${found.prices.map((one, i) => html`<tr key=${i}><th scope="row">${[one.item, size(one), OF[one.price_of], one.from_number > 1 ? 'from ' + one.from_number + ' on' : ''].filter(Boolean).join(', ')}</th><td class="number">${one.was === undefined ? 'none' : cash(one.was, one.currency)}</td><td class="number">${cash(one.price, one.currency)}</td><td>${one.priced_on}</td><td>${one.source}</td><td>${moment(one.written)}</td></tr>`)}</tbody>
+            <tbody>${found.prices.map((one, i) => html`<tr key=${i}><th scope="row">${[one.title, OF[one.price_of], one.from_number > 1 ? 'from ' + one.from_number + ' on' : ''].filter(Boolean).join(', ')}</th><td class="number">${one.was === undefined ? 'none' : cash(one.was, one.currency)}</td><td class="number">${cash(one.price, one.currency)}</td><td>${one.priced_on}</td><td>${one.source}</td><td>${moment(one.written)}</td></tr>`)}</tbody>
           <//>`}
     ${found && found.found > found.prices.length && html`<p class="help">and ${found.found - found.prices.length} before them: write into Find what you look for.</p>`}`;
 }

@@ -59,6 +59,7 @@ public final class MountRoom {
   private final AxleTravel travel;
   private final List<Blocker> blockers = new ArrayList<>();
   private final List<Box> onTheRails = new ArrayList<>();
+  private final List<List<Shape>> onTheAxle = new ArrayList<>();
 
   public MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
     this.chassis = chassis;
@@ -69,6 +70,9 @@ public final class MountRoom {
       Capsule capsule = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
       add(bar.name(), capsule, bar.carrier(), MountPractice.MOVING_AIR_MM);
       frameBracket(bar).ifPresent(onTheRails::add);
+      axleBracket(bar)
+          .map(box -> places(new Body(bar.name(), box, Carrier.AXLE)))
+          .ifPresent(onTheAxle::add);
     }
     guide.solids().forEach(solid -> block(solid, MountPractice.MOVING_AIR_MM));
     addRails();
@@ -131,6 +135,33 @@ public final class MountRoom {
   }
 
   /**
+   * About the room that a bar's bracket takes on the axle tube, from the tube's centre to the nose
+   * about its bolt; empty where the bar ends over the centre housing, on a bridge.
+   */
+  private Optional<Box> axleBracket(Bar bar) {
+    Point3 joint = bar.axle();
+    if (bar.bracket().isEmpty() || Math.abs(joint.yMm()) < chassis.axle().innerLimitMm()) {
+      return Optional.empty();
+    }
+    JointSeat seat = new JointSeat(bar.axleJoint(), bar.bracket().get().thicknessMm());
+    Point3 foot = new Point3(chassis.axleCentre().xMm(), joint.yMm(), chassis.axleCentre().zMm());
+    Vector3 out = foot.to(joint).normalized();
+    double halfMm = (foot.to(joint).norm() + seat.noseMm()) / 2;
+    double acrossMm = bar.isAcross() ? seat.noseMm() : seat.stackMm() / 2;
+    double besideMm = bar.isAcross() ? seat.stackMm() / 2 : seat.noseMm();
+    Vector3 across = new Vector3(0, 1, 0);
+    return Optional.of(
+        new Box(
+            foot.plus(out.scaled(halfMm)),
+            halfMm,
+            acrossMm,
+            besideMm,
+            out,
+            across,
+            out.cross(across)));
+  }
+
+  /**
    * Whether a spring or shock on the left and its bracket on the axle, and their twins, are clear
    * of the mounts of others on the axle and of the bars' frame brackets.
    */
@@ -150,6 +181,14 @@ public final class MountRoom {
       }
     }
     return true;
+  }
+
+  /**
+   * Whether a shock's bracket on the left axle tube, and its twin, are clear of those of the bars.
+   */
+  boolean isClearOfAxleBrackets(Capsule bracket) {
+    Pair both = pair(bracket);
+    return onTheAxle.stream().noneMatch(one -> isTight(one, both, BESIDE_PLATES_MM));
   }
 
   /**

@@ -39,6 +39,12 @@ public final class MountSearch<T> {
     /** The room that its bracket on the axle takes. */
     Capsule bracket(T drawn);
 
+    /**
+     * The leaning bracket that could reach those of the bars on the axle; empty where its place
+     * along the tube keeps it clear of them.
+     */
+    Optional<Capsule> leaning(T drawn);
+
     /** The room that the plates of its bracket take with their bolt. */
     Capsule plates(T drawn);
 
@@ -128,6 +134,7 @@ public final class MountSearch<T> {
   private boolean isClear(MountRoom others, Drawing<T> drawing, T drawn, Legs legs) {
     List<Box> carrier = drawing.carrier(drawn, legs);
     return others.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
+        && drawing.leaning(drawn).filter(one -> !room.isClearOfAxleBrackets(one)).isEmpty()
         && room.isClearOfBars(drawing.plates(drawn))
         && room.isFreeOnFrame(carrier)
         && others.isFreeOnFrame(carrier);

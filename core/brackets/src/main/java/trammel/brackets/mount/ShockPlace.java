@@ -19,10 +19,9 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param travel how the axle moves on them
  * @param shocks shocks to choose from
  * @param radiusMm largest outside radius of shock and spring (mm)
- * @param leanRad lean inward from upright
+ * @param stance how it stands
  * @param side side of the axle tube
  * @param distanceMm lower mount from the axle's centre if the job sets it (mm)
- * @param heightMm lower mount above the axle's centre, negative below (mm)
  * @param stock what its mounts are made of
  * @param print for messages
  */
@@ -33,10 +32,9 @@ public record ShockPlace(
     AxleTravel travel,
     List<Shock> shocks,
     double radiusMm,
-    double leanRad,
+    ShockStance stance,
     Side side,
     OptionalDouble distanceMm,
-    double heightMm,
     MountStock stock,
     QuantityPrinter print) {
   public ShockPlace {
@@ -53,9 +51,17 @@ public record ShockPlace(
     return new ShockSearch(this);
   }
 
+  double heightMm() {
+    return stance.heightMm();
+  }
+
+  double leanRad() {
+    return stance.leanRad();
+  }
+
   /** How far the plates of the lower mount lean in over the top of the axle tube (mm). */
   double leaningInMm() {
-    return Math.max(0, chassis.axle().tubeRadiusMm() - heightMm) * Math.tan(leanRad);
+    return Math.max(0, chassis.axle().tubeRadiusMm() - heightMm()) * Math.tan(leanRad());
   }
 
   /** Where the outside just keeps its air to the axle tube. */
@@ -78,7 +84,7 @@ public record ShockPlace(
    * @throws UnworkableLayoutException if its lower mount would hang too low
    */
   void requireGround() {
-    double bracketMm = chassis.axleCentre().zMm() + heightMm - radiusMm;
+    double bracketMm = chassis.axleCentre().zMm() + heightMm() - radiusMm;
     if (bracketMm < MountPractice.GROUND_MM) {
       throw new UnworkableLayoutException(
           "the lower mount of the "

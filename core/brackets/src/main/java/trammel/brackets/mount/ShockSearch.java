@@ -74,11 +74,20 @@ public final class ShockSearch {
       return drawn.envelope(place.radiusMm());
     }
 
+    /** Leaning with the shock, as its plates do. */
     @Override
     public Capsule bracket(ShockFit drawn) {
+      Point3 eye = drawn.axle();
+      Point3 top = drawn.frame();
       double upMm = place.chassis().axleCentre().zMm();
+      double leanMm = (top.yMm() - eye.yMm()) / (top.zMm() - eye.zMm()) * (upMm - eye.zMm());
       return new Capsule(
-          new Point3(0, drawn.axle().yMm(), upMm), drawn.axle(), drawn.shock().eyeWidthMm() / 2);
+          new Point3(0, eye.yMm() + leanMm, upMm), eye, drawn.shock().eyeWidthMm() / 2);
+    }
+
+    @Override
+    public Optional<Capsule> leaning(ShockFit drawn) {
+      return Optional.of(bracket(drawn));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.EndFitting;
 import trammel.engine.checks.AnalysisSettings;
@@ -66,13 +67,20 @@ public final class Drafting {
         extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage"));
     LinkageWays ways = new LinkageWays(job.chosen().linkageOptions(), linkage, catalog);
     Map<String, String> refusals = new LinkedHashMap<>();
+    Optional<Way> first = Optional.empty();
     for (ObjectNode options : ways.mountings()) {
       try {
-        Draft drawn = draft(job, shown, options);
-        return strongEnough(drawn, ways.strongerJoints(options, drawn.linkageSite()));
+        Way way = new Way(options, draft(job, shown, options));
+        if (way.drawn().isClear()) {
+          return strongEnough(way, ways);
+        }
+        first = first.isPresent() ? first : Optional.of(way);
       } catch (UnworkableLayoutException noRoom) {
         refusals.put(LinkageWays.mounting(options), noRoom.getMessage());
       }
+    }
+    if (first.isPresent()) {
+      return strongEnough(first.get(), ways);
     }
     throw new UnworkableLayoutException(
         job.source().file()
@@ -80,14 +88,22 @@ public final class Drafting {
             + LinkageWays.refusal(refusals));
   }
 
+  /** A draft and whether its springs found a place clear of the brackets beside them. */
+  private record Drawn(Draft draft, boolean isClear) {}
+
+  /** Options of the linkage and what is drawn with them. */
+  private record Way(ObjectNode options, Drawn drawn) {}
+
   /** The draft, or the first of the ways with stronger joints where its own would be overloaded. */
-  private Draft strongEnough(Draft drawn, List<ObjectNode> stronger) {
+  private Draft strongEnough(Way way, LinkageWays ways) {
+    Draft drawn = way.drawn().draft();
+    List<ObjectNode> stronger = ways.strongerJoints(way.options(), drawn.linkageSite());
     if (stronger.isEmpty() || !isOverloaded(drawn)) {
       return drawn;
     }
     for (ObjectNode options : stronger) {
       try {
-        Draft other = draft(drawn.job(), drawn.linkageSite().units(), options);
+        Draft other = draft(drawn.job(), drawn.linkageSite().units(), options).draft();
         if (!isOverloaded(other)) {
           return other;
         }
@@ -109,7 +125,7 @@ public final class Drafting {
                     .anyMatch(found -> found.verdict() == Verdict.STOP));
   }
 
-  private Draft draft(Job job, UnitSystem shown, ObjectNode chosenOptions) {
+  private Drawn draft(Job job, UnitSystem shown, ObjectNode chosenOptions) {
     UnitSystem units = job.header().units();
     AxleLinkage linkage =
         new PlannedLinkage(
@@ -128,21 +144,23 @@ public final class Drafting {
     List<LimitedCheck> own = ownChecks(linkage, spring, additions);
     List<Check> checks = checks(job, linkage, linkageSite, planning, additions, own);
     Map<String, Limit> limits = limits(job, checks, own);
-    Layout layout = layout(job, linkage, spring, linkageSite, springSite);
+    Proposed proposed = proposed(job, linkage, spring, linkageSite, springSite);
     Layout notched =
         new NotchRule(limits, catalog, job.chosen().notch(), new QuantityPrinter(shown))
-            .notched(layout);
+            .notched(proposed.layout());
     Judge judge = new Judge(checks, limits, settings(job));
-    return new Draft(
-        job,
-        linkage,
-        spring,
-        linkageSite,
-        springSite,
-        additions,
-        with(additions, notched),
-        judge,
-        planning);
+    Draft draft =
+        new Draft(
+            job,
+            linkage,
+            spring,
+            linkageSite,
+            springSite,
+            additions,
+            with(additions, notched),
+            judge,
+            planning);
+    return new Drawn(draft, proposed.isClear());
   }
 
   /** The layout with what the additions put between frame and axle. */
@@ -197,7 +215,10 @@ public final class Drafting {
     return job.chosen().topSpeedMPerS().map(settings::atSpeed).orElse(settings);
   }
 
-  private static Layout layout(
+  /** A layout without notch and additions, and whether its springs are clear of brackets. */
+  private record Proposed(Layout layout, boolean isClear) {}
+
+  private static Proposed proposed(
       Job job, AxleLinkage linkage, SpringMount spring, Site linkageSite, Site springSite) {
     PickUpOverrides overrides = new PickUpOverrides(job.chosen().pickups());
     AxleGuide moved = overrides.over(linkage.propose(linkageSite));
@@ -206,7 +227,9 @@ public final class Drafting {
     Problems problems = new Problems();
     overrides.refuseUnknown(guide.bars(), springs, problems);
     problems.throwIfErrors();
-    return new Layout(linkageSite.chassis(), guide, springs.springs(), springs.shocks());
+    return new Proposed(
+        new Layout(linkageSite.chassis(), guide, springs.springs(), springs.shocks()),
+        springs.isClear());
   }
 
   /** The checks that the plugins bring, those of the linkage first. */

@@ -63,7 +63,7 @@ final class PickUpOverrides {
                       .withPoint(End.FRAME, over(given.frame(), shock.frame()))
                       .withPoint(End.AXLE, over(given.axle(), shock.axle()))));
     }
-    return new SpringSet(springs, shocks);
+    return new SpringSet(springs, shocks, proposed.isClear());
   }
 
   /** The part with its points as the job gives them, refused where the job says so. */

@@ -11,6 +11,7 @@ import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.Legs;
 import trammel.brackets.mount.MountRoom;
 import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.ShockStance;
 import trammel.engine.layout.Layout;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Site;
@@ -32,6 +33,11 @@ public final class MountOptions {
   private static final double HEAVY_CORNER_KG = 800 * 0.45359237;
 
   private static final double HEAVY_PLATE_MM = 3 * INCH_MM / 8;
+
+  /** Leans within both fields' ranges that are tried beside the usual one. */
+  private static final double[] OTHER_LEANS_DEG = {10, 20, 5};
+
+  private static final double[] OTHER_HEIGHTS_IN = {-1.5, -4.5, 0};
 
   private MountOptions() {}
 
@@ -86,11 +92,40 @@ public final class MountOptions {
     return options.find(legs()).map(Legs::ofWord).map(List::of).orElse(List.of(Legs.values()));
   }
 
+  /**
+   * The ways in which a proposal tries to stand shocks up: the usual one first, then with what the
+   * job leaves open changed, one after the other and together.
+   *
+   * @param lean the field of their lean
+   */
+  public static List<ShockStance> stancesToTry(FieldValues options, Field<Double> lean) {
+    List<Double> leansRad = new ArrayList<>(List.of(options.get(lean)));
+    if (!options.isWritten(lean)) {
+      for (double deg : OTHER_LEANS_DEG) {
+        leansRad.add(Math.toRadians(deg));
+      }
+    }
+    List<Double> heightsMm = new ArrayList<>(List.of(options.get(lowerHeight())));
+    if (!options.isWritten(lowerHeight())) {
+      for (double inches : OTHER_HEIGHTS_IN) {
+        heightsMm.add(inches * INCH_MM);
+      }
+    }
+    List<ShockStance> stances = new ArrayList<>();
+    for (double heightMm : heightsMm) {
+      for (double leanRad : leansRad) {
+        stances.add(new ShockStance(leanRad, heightMm));
+      }
+    }
+    return stances;
+  }
+
   /** Lean of shocks inward, from upright. */
   public static Field<Double> lean(String key, double leastDeg, double mostDeg, double usualDeg) {
     return Field.angleRad(
             key,
-            "lean inward from upright, from the axle up, at ride",
+            "lean inward from upright, from the axle up, at ride; left out, the usual one, or where"
+                + " it finds no place clear of the brackets beside it, 10, 20 or 5 degrees",
             Math.toRadians(leastDeg),
             Math.toRadians(mostDeg))
         .withDefault(Math.toRadians(usualDeg));
@@ -100,7 +135,9 @@ public final class MountOptions {
   public static Field<Double> lowerHeight() {
     return Field.lengthMm(
             "lower_height",
-            "lower shock mount above the axle's centre, negative below it",
+            "lower shock mount above the axle's centre, negative below it; left out, the usual one,"
+                + " or where it finds no place clear of the brackets beside it, 1 1/2 in or 4 1/2 in"
+                + " below, or level with it",
             -6 * INCH_MM,
             6 * INCH_MM)
         .withDefault(-3 * INCH_MM);

@@ -35,7 +35,7 @@ final class AirOptions {
               20 * INCH_MM)
           .optional();
 
-  static final Field<Double> SHOCK_LEAN = MountOptions.lean("shock_lean", 10, 20, 15);
+  static final Field<Double> SHOCK_LEAN = MountOptions.lean("shock_lean", 0, 25, 15);
 
   static final Field<Double> LOWER_HEIGHT = MountOptions.lowerHeight();
 

@@ -1,7 +1,7 @@
 package trammel.plugins.airspring;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +15,7 @@ import trammel.brackets.mount.MountStock;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
 import trammel.brackets.mount.ShockSearch;
+import trammel.brackets.mount.ShockStance;
 import trammel.brackets.mount.Side;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Carrier;
@@ -31,7 +32,8 @@ final class AirProposal {
   private final MountStock stock;
   private final AxleTravel travel;
   private final QuantityPrinter print;
-  private final Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
+  private final Map<AirSeat, AirFound> springs = new HashMap<>();
+  private final Map<Stand, ShockSearch> searches = new HashMap<>();
 
   AirProposal(Site site, AxleGuide guide) {
     this.site = site;
@@ -43,25 +45,36 @@ final class AirProposal {
 
   /**
    * The first place where there is room, of those that the options leave open: clear of the
-   * brackets beside it if there is such a place.
+   * brackets beside it if there is such a place, the shocks in their usual stance or else in
+   * another; next best the springs clear and the shocks not.
    */
   SpringSet springs() {
-    for (Legs legs : MountOptions.legsToTry(site.options())) {
-      try {
-        return springs(true, legs);
-      } catch (UnworkableLayoutException noneIsClear) {
-        continue;
+    List<ShockStance> stances = MountOptions.stancesToTry(site.options(), AirOptions.SHOCK_LEAN);
+    for (ShockStance stance : stances) {
+      for (Legs legs : MountOptions.legsToTry(site.options())) {
+        try {
+          return springs(new Wish(true, true, legs, stance));
+        } catch (UnworkableLayoutException noneIsClear) {
+          continue;
+        }
       }
     }
-    return springs(false, Legs.TUBE);
+    try {
+      return springs(new Wish(true, false, Legs.TUBE, stances.get(0)));
+    } catch (UnworkableLayoutException noSpringIsClear) {
+      return springs(new Wish(false, false, Legs.TUBE, stances.get(0)));
+    }
   }
 
-  private SpringSet springs(boolean clear, Legs legs) {
+  /** What is asked of a place: which mounts are clear of brackets, and how the shocks stand. */
+  private record Wish(boolean springsClear, boolean shocksClear, Legs legs, ShockStance stance) {}
+
+  private SpringSet springs(Wish wish) {
     StringBuilder refusals = new StringBuilder();
     for (AirSpringAcross across : acrossToTry()) {
       for (Side side : sidesToTry()) {
         try {
-          return springs(across, side, clear, legs);
+          return springs(across, side, wish);
         } catch (UnworkableLayoutException noRoom) {
           refusals.append(refusals.length() == 0 ? "" : " ");
           refusals.append(side.phrase()).append(", ").append(across.phrase());
@@ -86,10 +99,10 @@ final class AirProposal {
         : List.of(Side.BEHIND, Side.AHEAD);
   }
 
-  private SpringSet springs(AirSpringAcross across, Side side, boolean clear, Legs legs) {
-    AirSpringFit spring = spring(across, side, clear);
+  private SpringSet springs(AirSpringAcross across, Side side, Wish wish) {
+    AirSpringFit spring = spring(new AirSeat(across, side, wish.springsClear()));
     List<Body> beside = new ArrayList<>(List.of(spring.body()));
-    if (clear) {
+    if (wish.shocksClear()) {
       beside.addAll(spring.mounts(site.chassis(), stock));
       if (across == AirSpringAcross.INBOARD) {
         AirSpringPlace.bridge(site.chassis(), spring.frame(), stock, print).room().stream()
@@ -97,9 +110,12 @@ final class AirProposal {
             .forEach(beside::add);
       }
     }
-    ShockFit shock = shock(side, new Beside(beside, clear, legs));
+    ShockFit shock =
+        shock(wish.stance(), side, new Beside(beside, wish.shocksClear(), wish.legs()));
     return new SpringSet(
-        List.of(spring.left(), spring.right()), List.of(shock.left(), shock.right()));
+        List.of(spring.left(), spring.right()),
+        List.of(shock.left(), shock.right()),
+        wish.springsClear() && wish.shocksClear());
   }
 
   private static UnworkableLayoutException neither(
@@ -108,18 +124,42 @@ final class AirProposal {
         first.getMessage() + " On the other side of the axle " + second.getMessage());
   }
 
-  private AirSpringFit spring(AirSpringAcross across, Side side, boolean clear) {
+  /** Where an air spring is looked for. */
+  private record AirSeat(AirSpringAcross across, Side side, boolean clear) {}
+
+  /** What was found there, or why nothing was. */
+  private record AirFound(Optional<AirSpringFit> fit, Optional<String> refusal) {}
+
+  /** However the shocks stand, the springs are looked for once. */
+  private AirSpringFit spring(AirSeat seat) {
+    AirFound found = found(seat);
+    return found.fit().orElseThrow(() -> new UnworkableLayoutException(found.refusal().get()));
+  }
+
+  private AirFound found(AirSeat seat) {
+    return springs.computeIfAbsent(
+        seat,
+        one -> {
+          try {
+            return new AirFound(Optional.of(looked(one)), Optional.empty());
+          } catch (UnworkableLayoutException noRoom) {
+            return new AirFound(Optional.empty(), Optional.of(noRoom.getMessage()));
+          }
+        });
+  }
+
+  private AirSpringFit looked(AirSeat seat) {
     Optional<Double> height = site.options().find(AirOptions.RIDE_HEIGHT);
     AirSpringPlace place =
         new AirSpringPlace(
             site.chassis(),
             guide,
             travel,
-            side,
-            across,
+            seat.side(),
+            seat.across(),
             height.isPresent() ? OptionalDouble.of(height.get()) : OptionalDouble.empty(),
             stock,
-            clear,
+            seat.clear(),
             print);
     Optional<String> key = site.options().find(AirOptions.airSpring(site.catalog()));
     return key.isPresent()
@@ -128,23 +168,26 @@ final class AirProposal {
   }
 
   /** On the other side of the axle from the air springs if there is room, else beside them. */
-  private ShockFit shock(Side springSide, Beside beside) {
+  private ShockFit shock(ShockStance stance, Side springSide, Beside beside) {
     try {
-      return search(springSide.other()).find(beside);
+      return search(new Stand(springSide.other(), stance)).find(beside);
     } catch (UnworkableLayoutException noRoom) {
       try {
-        return search(springSide).find(beside);
+        return search(new Stand(springSide, stance)).find(beside);
       } catch (UnworkableLayoutException noRoomThereEither) {
         throw neither(noRoom, noRoomThereEither);
       }
     }
   }
 
-  private ShockSearch search(Side side) {
-    return searches.computeIfAbsent(side, one -> place(one).search());
+  /** One side of the axle tube, and how the shock stands there. */
+  private record Stand(Side side, ShockStance stance) {}
+
+  private ShockSearch search(Stand stand) {
+    return searches.computeIfAbsent(stand, one -> place(one).search());
   }
 
-  private ShockPlace place(Side side) {
+  private ShockPlace place(Stand stand) {
     List<Shock> shocks = MountOptions.wanted(site.options(), site.catalog(), false);
     double radiusMm = 0;
     for (Shock shock : shocks) {
@@ -157,10 +200,9 @@ final class AirProposal {
         travel,
         shocks,
         radiusMm,
-        site.options().get(AirOptions.SHOCK_LEAN),
-        side,
+        stand.stance(),
+        stand.side(),
         OptionalDouble.empty(),
-        site.options().get(AirOptions.LOWER_HEIGHT),
         stock,
         print);
   }

@@ -259,6 +259,11 @@ record AirSpringPlace(
     }
 
     @Override
+    public Optional<Capsule> leaning(Seated drawn) {
+      return Optional.empty();
+    }
+
+    @Override
     public Capsule plates(Seated drawn) {
       return bracket(drawn);
     }

@@ -1,7 +1,7 @@
 package trammel.plugins.coilspring;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +13,7 @@ import trammel.brackets.mount.Legs;
 import trammel.brackets.mount.ShockFit;
 import trammel.brackets.mount.ShockPlace;
 import trammel.brackets.mount.ShockSearch;
+import trammel.brackets.mount.ShockStance;
 import trammel.brackets.mount.Side;
 import trammel.engine.layout.AxleGuide;
 import trammel.planning.catalog.CoilOverSpring;
@@ -40,11 +41,14 @@ final class CoilProposal {
     AxleTravel travel = new AxleTravel(site.chassis(), guide);
     double radiusMm = narrowestCoilMm();
     while (true) {
-      ShockFit shock = shock(travel, radiusMm);
+      Optional<ShockFit> clear = clear(travel, radiusMm);
+      ShockFit shock = clear.isPresent() ? clear.get() : notClear(travel, radiusMm);
       CoilFit coil = coil(travel, shock, radiusMm);
       if (coil.coil().outsideRadiusMm() <= radiusMm + ROUNDING_MM) {
         return new SpringSet(
-            List.of(coil.left(shock), coil.right(shock)), List.of(shock.left(), shock.right()));
+            List.of(coil.left(shock), coil.right(shock)),
+            List.of(shock.left(), shock.right()),
+            clear.isPresent());
       }
       radiusMm = coil.coil().outsideRadiusMm();
     }
@@ -70,25 +74,42 @@ final class CoilProposal {
             site.options().find(CoilOptions.RATE));
   }
 
-  /** On the first side of the axle with room, clear of the brackets there if either side is. */
-  private ShockFit shock(AxleTravel travel, double radiusMm) {
-    Optional<String> placement = site.options().find(CoilOptions.PLACEMENT);
-    List<Side> sides =
-        placement.isPresent()
-            ? List.of(Side.ofWord(placement.get()))
-            : List.of(Side.BEHIND, Side.AHEAD);
-    Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
-    List<UnworkableLayoutException> refusals = new ArrayList<>();
-    for (Beside beside : besides()) {
-      refusals.clear();
-      for (Side side : sides) {
-        try {
-          return searches
-              .computeIfAbsent(side, one -> place(travel, one, radiusMm).search())
-              .find(beside);
-        } catch (UnworkableLayoutException noRoom) {
-          refusals.add(noRoom);
+  /**
+   * Clear of the brackets beside it: as it usually stands, or else in another stance that the job
+   * leaves open.
+   */
+  private Optional<ShockFit> clear(AxleTravel travel, double radiusMm) {
+    Map<Stand, ShockSearch> searches = new HashMap<>();
+    for (ShockStance stance : stances()) {
+      for (Legs legs : MountOptions.legsToTry(site.options())) {
+        for (Side side : sides()) {
+          ShockSearch search =
+              searches.computeIfAbsent(
+                  new Stand(side, stance), one -> place(travel, one, radiusMm).search());
+          try {
+            return Optional.of(search.find(new Beside(List.of(), true, legs)));
+          } catch (UnworkableLayoutException noRoom) {
+            continue;
+          }
         }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * As it usually stands, on the first side with room, whatever brackets are beside it: the checks
+   * tell of them.
+   */
+  private ShockFit notClear(AxleTravel travel, double radiusMm) {
+    List<UnworkableLayoutException> refusals = new ArrayList<>();
+    for (Side side : sides()) {
+      try {
+        return place(travel, new Stand(side, stances().get(0)), radiusMm)
+            .search()
+            .find(new Beside(List.of(), false, Legs.TUBE));
+      } catch (UnworkableLayoutException noRoom) {
+        refusals.add(noRoom);
       }
     }
     throw refusals.size() == 1
@@ -99,17 +120,21 @@ final class CoilProposal {
                 + refusals.get(1).getMessage());
   }
 
-  /** Clear of brackets with one kind of legs or the other; at last not clear of them. */
-  private List<Beside> besides() {
-    List<Beside> besides = new ArrayList<>();
-    for (Legs legs : MountOptions.legsToTry(site.options())) {
-      besides.add(new Beside(List.of(), true, legs));
-    }
-    besides.add(new Beside(List.of(), false, Legs.TUBE));
-    return besides;
+  /** One side of the axle tube, and how the shock stands there. */
+  private record Stand(Side side, ShockStance stance) {}
+
+  private List<ShockStance> stances() {
+    return MountOptions.stancesToTry(site.options(), CoilOptions.LEAN);
   }
 
-  private ShockPlace place(AxleTravel travel, Side side, double radiusMm) {
+  private List<Side> sides() {
+    return site.options()
+        .find(CoilOptions.PLACEMENT)
+        .map(word -> List.of(Side.ofWord(word)))
+        .orElse(List.of(Side.BEHIND, Side.AHEAD));
+  }
+
+  private ShockPlace place(AxleTravel travel, Stand stand, double radiusMm) {
     Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
     return new ShockPlace(
         "coil-over",
@@ -118,10 +143,9 @@ final class CoilProposal {
         travel,
         MountOptions.wanted(site.options(), site.catalog(), true),
         radiusMm,
-        site.options().get(CoilOptions.LEAN),
-        side,
+        stand.stance(),
+        stand.side(),
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
-        site.options().get(CoilOptions.LOWER_HEIGHT),
         MountOptions.stock(site),
         print);
   }

@@ -1,7 +1,6 @@
 package trammel.engine.checks;
 
 import java.util.List;
-import trammel.engine.layout.Masses;
 import trammel.engine.quantity.Gravity;
 import trammel.engine.springs.BumpStop;
 
@@ -9,7 +8,7 @@ import trammel.engine.springs.BumpStop;
  * Room that is left between axle tube and rail when both wheels meet their bump stops at speed. The
  * stop, as the plan sets it, is met a third of the bump travel before full bump.
  */
-record BumpStopRoom(String id, String title) implements Check {
+public record BumpStopRoom(String id, String title) implements Check {
   /** The stop takes up the last third of the bump travel: common practice, no source. */
   private static final double SHARE = 1.0 / 3;
 
@@ -18,30 +17,75 @@ record BumpStopRoom(String id, String title) implements Check {
     return Measure.LENGTH;
   }
 
+  /**
+   * The room that is left (mm), below 0 where the tube strikes the rail first.
+   *
+   * @param analysis of a layout with its springs
+   */
+  public static double leftMm(LayoutAnalysis analysis) {
+    return Squeeze.of(analysis).leftMm();
+  }
+
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    BumpStop stop = analysis.settings().bumpStop();
-    Masses masses = analysis.layout().chassis().masses();
-    double sprungKg = masses.sprungPerRearCornerKg();
-    double bumpMm = analysis.layout().chassis().travel().bumpMm();
-    double squeezeMm = SHARE * bumpMm;
-    double rateNPerMm = analysis.ride().rates().heaveNPerMm();
-    double metAtMm = bumpMm - squeezeMm;
-    double squeezedMm = stop.squeezedMm(sprungKg, rateNPerMm, metAtMm);
-    double forceN = stop.forceN(squeezedMm);
-    double wheelN = sprungKg * Gravity.M_PER_S2 + rateNPerMm * (metAtMm + squeezedMm) + forceN;
+    Squeeze squeeze = Squeeze.of(analysis);
+    BumpStop stop = squeeze.stop();
     return new Reading.Value(
-        RailGap.leastMm(analysis) + squeezeMm - squeezedMm,
+        squeeze.leftMm(),
         "both wheels",
         List.of(
-            new Detail("energy of each side", Measure.ENERGY, stop.movingNmm(sprungKg)),
-            new Detail("what each stop takes up of it", Measure.ENERGY, stop.energyNmm(squeezedMm)),
-            new Detail("stop squeezed by", Measure.LENGTH, squeezedMm),
-            new Detail("force on each rail at its stop", Measure.FORCE, forceN),
+            new Detail("energy of each side", Measure.ENERGY, stop.movingNmm(squeeze.sprungKg())),
+            new Detail(
+                "what each stop takes up of it",
+                Measure.ENERGY,
+                stop.energyNmm(squeeze.squeezedMm())),
+            new Detail("stop squeezed by", Measure.LENGTH, squeeze.squeezedMm()),
+            new Detail("force on each rail at its stop", Measure.FORCE, squeeze.forceN()),
             new Detail(
                 "load that the body puts on the wheel then, times that at rest",
                 Measure.FACTOR,
-                wheelN / (sprungKg * Gravity.M_PER_S2))));
+                squeeze.wheelShare())));
+  }
+
+  /**
+   * One side's stop when it has caught its wheel.
+   *
+   * @param gapMm least gap from axle tube to rail at full bump
+   * @param heldMm what of the bump travel the stop takes up
+   * @param metAtMm where above ride it is met
+   */
+  private record Squeeze(
+      BumpStop stop,
+      double sprungKg,
+      double rateNPerMm,
+      double gapMm,
+      double heldMm,
+      double metAtMm,
+      double squeezedMm) {
+    static Squeeze of(LayoutAnalysis analysis) {
+      BumpStop stop = analysis.settings().bumpStop();
+      double sprungKg = analysis.layout().chassis().masses().sprungPerRearCornerKg();
+      double bumpMm = analysis.layout().chassis().travel().bumpMm();
+      double heldMm = SHARE * bumpMm;
+      double rateNPerMm = analysis.ride().rates().heaveNPerMm();
+      double metAtMm = bumpMm - heldMm;
+      double squeezedMm = stop.squeezedMm(sprungKg, rateNPerMm, metAtMm);
+      return new Squeeze(
+          stop, sprungKg, rateNPerMm, RailGap.leastMm(analysis), heldMm, metAtMm, squeezedMm);
+    }
+
+    double leftMm() {
+      return gapMm + heldMm - squeezedMm;
+    }
+
+    double forceN() {
+      return stop.forceN(squeezedMm);
+    }
+
+    double wheelShare() {
+      double restN = sprungKg * Gravity.M_PER_S2;
+      return (restN + rateNPerMm * (metAtMm + squeezedMm) + forceN()) / restN;
+    }
   }
 
   @Override

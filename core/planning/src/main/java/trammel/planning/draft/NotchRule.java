@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.PlateMaterial;
 import trammel.engine.checks.AnalysisSettings;
+import trammel.engine.checks.BumpStopRoom;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.NotchedRail;
@@ -25,10 +26,11 @@ import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the
- * limit allows: as deep as it takes, rounded up to a quarter inch, with cap and side plates of the
- * thinnest plate of the catalog, from 3/16 in up, that gives the rail back its section, or of the
- * thickest where none does. Where side plates as high as the rail leave it a STOP, or where the job
- * asks for it, they rise above it, joined by a strip: no further than there is room over the rail.
+ * limit allows, or strike them where the stops are met at speed: as deep as it takes, rounded up to
+ * a quarter inch, with cap and side plates of the thinnest plate of the catalog, from 3/16 in up,
+ * that gives the rail back its section, or of the thickest where none does. Where side plates as
+ * high as the rail leave it a STOP, or where the job asks for it, they rise above it, joined by a
+ * strip: no further than there is room over the rail.
  */
 final class NotchRule {
   /** 1/4 in, the step in which notches are made (mm). */
@@ -52,13 +54,15 @@ final class NotchRule {
   private final QuantityPrinter print;
   private final Limit axleToRail;
   private final AnalysisSettings settings;
+  private final Limit bumpStopRoom;
   private final Limit railModulus;
   private final Limit railShear;
   private final Optional<NotchKind> asked;
   private final List<Double> platesMm = new ArrayList<>();
 
   /**
-   * @param limits the limits of the checks; that on the gap from axle to rail asks for a notch
+   * @param limits the limits of the checks; those on the gap from axle to rail and on the room when
+   *     the bump stops are met at speed ask for a notch
    * @param catalog the plates to choose from, and what the checks assume
    * @param asked how the side plates are to stand to the rail, if the job says so
    * @param print for messages
@@ -71,6 +75,7 @@ final class NotchRule {
     this.print = print;
     this.asked = asked;
     axleToRail = limits.get("axle-to-rail");
+    bumpStopRoom = limits.get("bump-stop-room");
     railModulus = limits.get("rail-modulus");
     railShear = limits.get("rail-shear");
     settings = catalog.analysis();
@@ -87,13 +92,19 @@ final class NotchRule {
   }
 
   Layout notched(Layout layout) {
-    double gapMm = RailGap.leastMm(new LayoutAnalysis(layout, settings));
-    double lackMm = axleToRail.goodMin() - gapMm;
+    LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
+    double lackMm = axleToRail.goodMin() - RailGap.leastMm(analysis);
+    double atSpeedMm = BumpStopRoom.leftMm(analysis);
+    double lackAtSpeedMm =
+        atSpeedMm < bumpStopRoom.stopMin() ? bumpStopRoom.goodMin() - atSpeedMm : 0;
+    double railMm = layout.chassis().rails().depthMm();
+    if (steps(lackAtSpeedMm) < railMm) {
+      lackMm = Math.max(lackMm, lackAtSpeedMm);
+    }
     if (!(lackMm > ROUNDING_MM)) {
       return layout;
     }
-    double depthMm = Math.ceil((lackMm - ROUNDING_MM) / STEP_MM) * STEP_MM;
-    double railMm = layout.chassis().rails().depthMm();
+    double depthMm = steps(lackMm);
     if (depthMm >= railMm) {
       throw new UnworkableLayoutException(
           "The axle tube needs a notch "
@@ -105,6 +116,10 @@ final class NotchRule {
     }
     Chassis chassis = layout.chassis();
     return layout.withChassis(chassis.withRails(plated(chassis, depthMm)));
+  }
+
+  private static double steps(double lackMm) {
+    return Math.ceil((lackMm - ROUNDING_MM) / STEP_MM) * STEP_MM;
   }
 
   private Rails plated(Chassis chassis, double depthMm) {

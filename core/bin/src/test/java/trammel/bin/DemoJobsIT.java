@@ -327,7 +327,10 @@ class DemoJobsIT {
     Tree job =
         copy.demoTree("pickup")
             .with("measured.rails.outside_at_axle", outsideIn + " in")
-            .with("measured.rails.between_at_axle", outsideIn - 2 * 2.25 + " in");
+            .with("measured.rails.between_at_axle", outsideIn - 2 * 2.25 + " in")
+            // So that the shocks stand the same between rails of any width.
+            .with("chosen.spring_options.shock_lean", "15 deg")
+            .with("chosen.spring_options.lower_height", "-3 in");
     return write("rails-" + outsideIn + ".json", job);
   }
 

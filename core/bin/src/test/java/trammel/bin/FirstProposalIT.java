@@ -1,0 +1,122 @@
+package trammel.bin;
+
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.Judge;
+import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.RailGap;
+import trammel.engine.checks.Verdict;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.draft.Draft;
+import trammel.planning.draft.Drafting;
+import trammel.planning.draft.Extensions;
+import trammel.planning.job.JobDocument;
+import trammel.planning.job.JobReader;
+import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.coilspring.CoilSpringMount;
+import trammel.reading.quantity.UnitSystem;
+import trammel.testsupport.Draw;
+import trammel.testsupport.vehicle.JobText;
+import trammel.testsupport.vehicle.PlausibleVehicle;
+
+/** What a job leaves open is proposed so that its parts clear each other and the rails. */
+class FirstProposalIT {
+  private static final int VEHICLES = 12;
+  private static final Path STANDARD = Path.of("..", "..", "catalogs", "standard");
+  private static final Catalog CATALOG = CatalogReader.read(List.of(STANDARD));
+  private static final Drafting DRAFTING =
+      new Drafting(
+          new Extensions(
+              OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount())),
+          CATALOG);
+
+  private static JobDocument job(long seed, String linkage) {
+    return JobDocument.of(
+        "drawn.yaml",
+        JobText.of(PlausibleVehicle.draw(new Draw(seed)), "R-" + seed, linkage, "coil-spring"));
+  }
+
+  private static Draft draft(JobDocument job) {
+    return DRAFTING.draft(JobReader.read(job), UnitSystem.US);
+  }
+
+  private static LayoutAnalysis analysis(Draft draft) {
+    return new LayoutAnalysis(draft.layout(), draft.judge().settings());
+  }
+
+  private static Verdict verdict(Draft draft, String id) {
+    Check check =
+        draft.judge().checks().stream()
+            .filter(one -> one.id().equals(id))
+            .findFirst()
+            .orElseThrow();
+    Optional<Judge.Finding> found = draft.judge().find(check, analysis(draft));
+    return found.orElseThrow().verdict();
+  }
+
+  /**
+   * A tube that keeps its distance at full bump may still strike the rail where stops are met at
+   * speed: there the notch is deeper than the distance alone asks for.
+   */
+  @Test
+  void theNotchLeavesRoomForStopsThatAreMetAtSpeed() {
+    double asked = CATALOG.limits().get("axle-to-rail").goodMin();
+    int deeper = 0;
+    for (long seed = 1; seed <= VEHICLES + 3; seed++) {
+      Draft draft = draft(job(seed, "triangulated"));
+      assertNotEquals(Verdict.STOP, verdict(draft, "bump-stop-room"), "seed " + seed);
+      boolean isNotched = draft.layout().chassis().rails().notchDepthMm() > 0;
+      deeper += isNotched && RailGap.leastMm(analysis(draft)) > asked + 25.4 / 4 ? 1 : 0;
+    }
+    assertTrue(deeper > 0, "no vehicle of these asks for a deeper notch");
+  }
+
+  /**
+   * Left open, shocks stand otherwise where that leaves fewer vehicles refused or with parts in
+   * each other than the usual lean and height do.
+   */
+  @Test
+  void shocksStandOtherwiseWhereTheUsualStanceIsInTheWay() {
+    int usual = 0;
+    int open = 0;
+    for (long seed = 18; seed < 18 + VEHICLES; seed++) {
+      JobDocument left = job(seed, "triangulated");
+      open += overlaps(left);
+      usual +=
+          overlaps(
+              left.withValue("chosen.spring_options.lean", "12 deg")
+                  .withValue("chosen.spring_options.lower_height", "-3 in"));
+    }
+    assertTrue(usual > open, usual + " as usual, " + open + " left open");
+  }
+
+  /** Left open, bars go outside the rails where shocks find no place clear of them inside. */
+  @Test
+  void barsGoOutsideTheRailsWhereTheyLeaveNoRoomForShocks() {
+    int inboard = 0;
+    int open = 0;
+    for (long seed = 1; seed <= VEHICLES; seed++) {
+      JobDocument left = job(seed, "four-link-lateral");
+      open += overlaps(left);
+      inboard += overlaps(left.withValue("chosen.linkage_options.mounting", "inboard"));
+    }
+    assertTrue(inboard > open, inboard + " inboard, " + open + " left open");
+  }
+
+  /** 1 where nothing fits the vehicle, or what does stands in each other. */
+  private static int overlaps(JobDocument job) {
+    try {
+      return verdict(draft(job), "parts-apart") == Verdict.STOP ? 1 : 0;
+    } catch (UnworkableLayoutException refused) {
+      return 1;
+    }
+  }
+}

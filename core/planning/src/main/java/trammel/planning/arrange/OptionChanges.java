@@ -70,7 +70,7 @@ public final class OptionChanges {
               throw new IllegalStateException("no price is asked for");
             });
     ShopStep step = new ShopStep(draft.job().header().units());
-    Trial now = bench.of(Edits.NONE);
+    Trial now = bench.asItIs(draft);
     Map<String, List<LayoutChange>> byCheck = new LinkedHashMap<>();
     for (String check : checks) {
       for (Edits edits : candidates(now, check, bench, wishes, step)) {

@@ -63,7 +63,7 @@ public final class JointPicture implements Drawing {
 
   private synchronized List<SeenLine> lines() {
     if (lines.isEmpty()) {
-      lines = Optional.of(HiddenLines.of(near.bodies(), eye));
+      lines = Optional.of(HiddenLines.seen(near.bodies(), eye));
     }
     return lines.get();
   }
@@ -91,22 +91,20 @@ public final class JointPicture implements Drawing {
     double halfUpMm = HEIGHT_MM / SCALE / 2;
     Strokes strokes = new Strokes(paper);
     for (SeenLine line : lines()) {
-      if (!line.hidden()) {
-        Clip.within(
-                middle.xMm() - REACH_MM + WITHIN_MM,
-                middle.yMm() - halfUpMm + WITHIN_MM,
-                middle.xMm() + REACH_MM - WITHIN_MM,
-                middle.yMm() + halfUpMm - WITHIN_MM,
-                line)
-            .ifPresent(
-                piece ->
-                    strokes.add(
-                        WIDTH_MM / 2 + (piece.fromX() - middle.xMm()) * SCALE,
-                        HEIGHT_MM / 2 - (piece.fromY() - middle.yMm()) * SCALE,
-                        WIDTH_MM / 2 + (piece.toX() - middle.xMm()) * SCALE,
-                        HEIGHT_MM / 2 - (piece.toY() - middle.yMm()) * SCALE,
-                        near.strong().contains(piece.id()) ? Pen.OUTLINE : Pen.EXISTING));
-      }
+      Clip.within(
+              middle.xMm() - REACH_MM + WITHIN_MM,
+              middle.yMm() - halfUpMm + WITHIN_MM,
+              middle.xMm() + REACH_MM - WITHIN_MM,
+              middle.yMm() + halfUpMm - WITHIN_MM,
+              line)
+          .ifPresent(
+              piece ->
+                  strokes.add(
+                      WIDTH_MM / 2 + (piece.fromX() - middle.xMm()) * SCALE,
+                      HEIGHT_MM / 2 - (piece.fromY() - middle.yMm()) * SCALE,
+                      WIDTH_MM / 2 + (piece.toX() - middle.xMm()) * SCALE,
+                      HEIGHT_MM / 2 - (piece.toY() - middle.yMm()) * SCALE,
+                      near.strong().contains(piece.id()) ? Pen.OUTLINE : Pen.EXISTING));
     }
     strokes.draw();
     double[] xs = {INSET_MM, AXES_MM + 2, AXES_MM + 2, INSET_MM};

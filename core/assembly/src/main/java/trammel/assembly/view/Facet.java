@@ -67,13 +67,38 @@ final class Facet {
     return normal.z() > PARALLEL;
   }
 
-  /** False if it cannot hide anything of an edge, by the boxes about both. */
-  boolean mayHide(Point3 from, Point3 to) {
-    return leftMm < Math.max(from.xMm(), to.xMm())
-        && rightMm > Math.min(from.xMm(), to.xMm())
-        && bottomMm < Math.max(from.yMm(), to.yMm())
-        && topMm > Math.min(from.yMm(), to.yMm())
-        && nearestMm > Math.min(from.zMm(), to.zMm()) + ON_IT_MM;
+  /** How far its corner next to the eye stands towards the eye (mm). */
+  double nearestMm() {
+    return nearestMm;
+  }
+
+  /**
+   * The box about an edge.
+   *
+   * @param furthestMm how far its end away from the eye stands towards the eye (mm)
+   */
+  record Box(double leftMm, double rightMm, double bottomMm, double topMm, double furthestMm) {
+    static Box round(Point3 from, Point3 to) {
+      return new Box(
+          Math.min(from.xMm(), to.xMm()),
+          Math.max(from.xMm(), to.xMm()),
+          Math.min(from.yMm(), to.yMm()),
+          Math.max(from.yMm(), to.yMm()),
+          Math.min(from.zMm(), to.zMm()));
+    }
+  }
+
+  /** False if all of an edge stands before it or on it, so that it hides nothing of it. */
+  boolean isBefore(Box edge) {
+    return nearestMm > edge.furthestMm + ON_IT_MM;
+  }
+
+  /** False if it hides nothing of an edge since it lies beside it in the picture. */
+  boolean meets(Box edge) {
+    return leftMm < edge.rightMm
+        && rightMm > edge.leftMm
+        && bottomMm < edge.topMm
+        && topMm > edge.bottomMm;
   }
 
   /**

@@ -1,17 +1,27 @@
 package trammel.assembly.view;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 import trammel.engine.geometry.Point3;
 
-/** Facets by the square of the picture that they reach into, so that few are asked for an edge. */
+/**
+ * Facets by the square of the picture that they reach into, those nearest to the eye first, so that
+ * few are asked for an edge.
+ */
 final class FacetGrid {
   private static final int MOST_SQUARES = 96;
   private static final double ROUNDING_MM = 1e-6;
 
   private final List<Facet> facets;
-  private final List<List<Integer>> squares = new ArrayList<>();
+
+  /** Numbers of the facets, square after square; those of square i from {@code firsts[i]} on. */
+  private int[] numbers = {};
+
+  private int[] firsts = {};
+
   private final int[] askedFor;
   private double left = Double.POSITIVE_INFINITY;
   private double bottom = Double.POSITIVE_INFINITY;
@@ -21,7 +31,8 @@ final class FacetGrid {
   private int asking;
 
   FacetGrid(List<Facet> facets) {
-    this.facets = facets;
+    this.facets = new ArrayList<>(facets);
+    this.facets.sort(Comparator.comparingDouble(Facet::nearestMm).reversed());
     askedFor = new int[facets.size()];
     double right = Double.NEGATIVE_INFINITY;
     double top = Double.NEGATIVE_INFINITY;
@@ -37,12 +48,7 @@ final class FacetGrid {
     sideMm = Math.max(Math.max(right - left, top - bottom) / MOST_SQUARES, ROUNDING_MM);
     columns = column(right) + 1;
     rows = row(top) + 1;
-    for (int i = 0; i < columns * rows; i++) {
-      squares.add(new ArrayList<>());
-    }
-    for (int i = 0; i < facets.size(); i++) {
-      put(i);
-    }
+    fill();
   }
 
   private int column(double x) {
@@ -53,29 +59,51 @@ final class FacetGrid {
     return (int) Math.floor((y - bottom) / sideMm);
   }
 
-  private void put(int number) {
-    Facet facet = facets.get(number);
-    int firstColumn = column(facet.leftMm());
-    int lastColumn = column(facet.rightMm());
-    int firstRow = row(facet.bottomMm());
-    int lastRow = row(facet.topMm());
-    for (int row = firstRow; row <= lastRow; row++) {
-      for (int column = firstColumn; column <= lastColumn; column++) {
-        squares.get(row * columns + column).add(number);
+  /** Counts the facets of each square, then puts their numbers in. */
+  private void fill() {
+    firsts = new int[columns * rows + 1];
+    for (Facet facet : facets) {
+      Squares squares = squares(facet);
+      for (int row = squares.firstRow; row <= squares.lastRow; row++) {
+        for (int column = squares.firstColumn; column <= squares.lastColumn; column++) {
+          firsts[row * columns + column + 1]++;
+        }
+      }
+    }
+    Arrays.parallelPrefix(firsts, Integer::sum);
+    numbers = new int[firsts[columns * rows]];
+    int[] next = firsts.clone();
+    for (int number = 0; number < facets.size(); number++) {
+      Squares squares = squares(facets.get(number));
+      for (int row = squares.firstRow; row <= squares.lastRow; row++) {
+        for (int column = squares.firstColumn; column <= squares.lastColumn; column++) {
+          numbers[next[row * columns + column]++] = number;
+        }
       }
     }
   }
 
-  /** Every facet, each once, that may hide something of an edge. */
-  void along(Point3 from, Point3 to, Consumer<Facet> asked) {
+  /** The squares that a facet's box reaches into. */
+  private record Squares(int firstColumn, int lastColumn, int firstRow, int lastRow) {}
+
+  private Squares squares(Facet facet) {
+    return new Squares(
+        column(facet.leftMm()), column(facet.rightMm()), row(facet.bottomMm()), row(facet.topMm()));
+  }
+
+  /**
+   * The facets that may hide something of an edge, each once.
+   *
+   * @param goesOn is given one after the other until it answers that it has seen enough
+   */
+  void along(Point3 from, Point3 to, Predicate<Facet> goesOn) {
     if (facets.isEmpty()) {
       return;
     }
     asking++;
-    double leftX = Math.min(from.xMm(), to.xMm());
-    double rightX = Math.max(from.xMm(), to.xMm());
-    for (int column = Math.max(0, column(leftX));
-        column <= Math.min(columns - 1, column(rightX));
+    Facet.Box box = Facet.Box.round(from, to);
+    for (int column = Math.max(0, column(box.leftMm()));
+        column <= Math.min(columns - 1, column(box.rightMm()));
         column++) {
       // The edge's own rise within this column.
       double one = height(from, to, left + column * sideMm, from);
@@ -83,7 +111,9 @@ final class FacetGrid {
       int first = Math.max(0, row(Math.min(one, other) - ROUNDING_MM));
       int last = Math.min(rows - 1, row(Math.max(one, other) + ROUNDING_MM));
       for (int row = first; row <= last; row++) {
-        ask(squares.get(row * columns + column), from, to, asked);
+        if (!goesOn(row * columns + column, box, goesOn)) {
+          return;
+        }
       }
     }
   }
@@ -98,15 +128,21 @@ final class FacetGrid {
     return from.yMm() + share * (to.yMm() - from.yMm());
   }
 
-  private void ask(List<Integer> square, Point3 from, Point3 to, Consumer<Facet> asked) {
-    for (int number : square) {
+  private boolean goesOn(int square, Facet.Box box, Predicate<Facet> goesOn) {
+    for (int i = firsts[square]; i < firsts[square + 1]; i++) {
+      int number = numbers[i];
+      Facet facet = facets.get(number);
+      if (!facet.isBefore(box)) {
+        // Nor is any that comes after it.
+        return true;
+      }
       if (askedFor[number] != asking) {
         askedFor[number] = asking;
-        Facet facet = facets.get(number);
-        if (facet.mayHide(from, to)) {
-          asked.accept(facet);
+        if (facet.meets(box) && !goesOn.test(facet)) {
+          return false;
         }
       }
     }
+    return true;
   }
 }

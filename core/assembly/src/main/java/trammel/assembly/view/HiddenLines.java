@@ -15,13 +15,15 @@ public final class HiddenLines {
   private static final double LEAST_MM = 0.3;
 
   private final FacetGrid grid;
+  private final boolean seenOnly;
   private final List<SeenLine> lines = new ArrayList<>();
 
   /** Part of an edge, as shares of its length. */
   private record Span(double from, double to) {}
 
-  private HiddenLines(FacetGrid grid) {
+  private HiddenLines(FacetGrid grid, boolean seenOnly) {
     this.grid = grid;
+    this.seenOnly = seenOnly;
   }
 
   /**
@@ -29,6 +31,15 @@ public final class HiddenLines {
    * is hidden by nothing; only its edges that face the eye are there.
    */
   public static List<SeenLine> of(List<Body> bodies, Eye eye) {
+    return of(bodies, eye, false);
+  }
+
+  /** Of the edges of bodies only what the eye sees, for a picture that shows nothing else. */
+  public static List<SeenLine> seen(List<Body> bodies, Eye eye) {
+    return of(bodies, eye, true);
+  }
+
+  private static List<SeenLine> of(List<Body> bodies, Eye eye, boolean seenOnly) {
     List<Edges> edges = bodies.stream().map(body -> new Edges(body.mesh(), eye)).toList();
     List<Facet> hiding = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
@@ -36,7 +47,7 @@ public final class HiddenLines {
         hiding.addAll(edges.get(i).facing());
       }
     }
-    HiddenLines picture = new HiddenLines(new FacetGrid(hiding));
+    HiddenLines picture = new HiddenLines(new FacetGrid(hiding), seenOnly);
     for (int i = 0; i < bodies.size(); i++) {
       for (Edges.Edge edge : edges.get(i).drawn()) {
         picture.add(bodies.get(i), edge);
@@ -46,6 +57,9 @@ public final class HiddenLines {
   }
 
   private void add(Body body, Edges.Edge edge) {
+    if (seenOnly && edge.behind()) {
+      return;
+    }
     SeenLine whole =
         new SeenLine(
             body.id(),
@@ -75,6 +89,9 @@ public final class HiddenLines {
 
   /** A whole short edge, as of a rounding's facet, is drawn; a short rest of a long one is not. */
   private void addPiece(SeenLine whole, double from, double to, boolean hidden, double lengthMm) {
+    if (hidden && seenOnly) {
+      return;
+    }
     if (to - from > Math.min(0.5, LEAST_MM / lengthMm)) {
       lines.add(whole.piece(from, to, hidden));
     }
@@ -91,6 +108,8 @@ public final class HiddenLines {
           if (span[1] > span[0]) {
             spans.add(new Span(span[0], span[1]));
           }
+          boolean hidesItWhole = span[0] <= 0 && span[1] >= 1;
+          return !hidesItWhole;
         });
     return spans;
   }

@@ -59,20 +59,22 @@ final class Overdrawn {
     List<Reach> open = List.of(whole);
     for (Reach drawn : before) {
       if (drawn.meets(whole)) {
-        open = open.stream().flatMap(reach -> less(reach, drawn).stream()).toList();
+        List<Reach> left = new ArrayList<>();
+        open.forEach(reach -> left.addAll(less(reach, drawn)));
+        open = left;
       }
     }
     double runMm = endMm - startMm;
     double leastMm = Math.min(LEAST_MM, Math.abs(runMm) / 2);
-    return open.stream()
-        .filter(reach -> reach.to - reach.from > leastMm)
-        .map(
-            reach -> {
-              double one = (reach.from - startMm) / runMm;
-              double other = (reach.to - startMm) / runMm;
-              return line.piece(Math.min(one, other), Math.max(one, other), line.hidden());
-            })
-        .toList();
+    List<SeenLine> pieces = new ArrayList<>(open.size());
+    for (Reach reach : open) {
+      if (reach.to - reach.from > leastMm) {
+        double one = (reach.from - startMm) / runMm;
+        double other = (reach.to - startMm) / runMm;
+        pieces.add(line.piece(Math.min(one, other), Math.max(one, other), line.hidden()));
+      }
+    }
+    return pieces;
   }
 
   private static List<Reach> less(Reach reach, Reach drawn) {

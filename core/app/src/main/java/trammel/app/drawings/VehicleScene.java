@@ -26,6 +26,9 @@ public final class VehicleScene {
   private final Map<String, Point3> centres = new HashMap<>();
   private final Set<String> seenThrough = new HashSet<>();
 
+  /** Made when it is first looked at. */
+  private List<Body> bodies = List.of();
+
   /**
    * @param assembly the finished vehicle at ride
    */
@@ -71,20 +74,23 @@ public final class VehicleScene {
 
   /** The edges of everything from one side, worked out once. */
   synchronized List<SeenLine> lines(Viewpoint viewpoint) {
-    return lines.computeIfAbsent(
-        viewpoint,
-        from -> {
-          List<Body> bodies =
-              assembly.parts().stream()
-                  .filter(part -> part.kind() != PartKind.TOOL)
-                  .map(
-                      part ->
-                          new Body(
-                              part.id(),
-                              part.solid().mesh().placed(part.place()),
-                              !isSeenThrough(part.id())))
-                  .toList();
-          return HiddenLines.of(bodies, from.eye());
-        });
+    return lines.computeIfAbsent(viewpoint, from -> HiddenLines.of(bodies(), from.eye()));
+  }
+
+  /** What is looked at, whichever side it is looked at from. */
+  private List<Body> bodies() {
+    if (bodies.isEmpty()) {
+      bodies =
+          assembly.parts().stream()
+              .filter(part -> part.kind() != PartKind.TOOL)
+              .map(
+                  part ->
+                      new Body(
+                          part.id(),
+                          part.solid().mesh().placed(part.place()),
+                          !isSeenThrough(part.id())))
+              .toList();
+    }
+    return bodies;
   }
 }

@@ -1,7 +1,6 @@
 package trammel.assembly.view;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
@@ -70,7 +69,9 @@ final class FacetGrid {
         }
       }
     }
-    Arrays.parallelPrefix(firsts, Integer::sum);
+    for (int square = 0; square < columns * rows; square++) {
+      firsts[square + 1] += firsts[square];
+    }
     numbers = new int[firsts[columns * rows]];
     int[] next = firsts.clone();
     for (int number = 0; number < facets.size(); number++) {

@@ -85,6 +85,17 @@ class HiddenLinesTest {
     assertEquals(0, lengthMm(seen(lines, "above", true)), 1e-6);
   }
 
+  /** The same plate under the same block, for a picture without what is hidden. */
+  @Test
+  void whatIsSeenIsTheSameWhereNothingElseIsAskedFor() {
+    Body above = new Block("above", Place.at(new Point3(0, 0, 100)), 50, 50, 20).body();
+    Body below = new Block("below", Place.RIDE, 30, 100, 5).body();
+    List<SeenLine> lines = HiddenLines.seen(List.of(below, above), FROM_ABOVE);
+    assertTrue(lines.stream().noneMatch(SeenLine::hidden), lines.toString());
+    assertEquals(400, lengthMm(seen(lines, "above", false)), 1e-6);
+    assertEquals(2 * 100 + 2 * 60, lengthMm(seen(lines, "below", false)), 1e-3);
+  }
+
   @Test
   void throughWhatHidesNothingEverythingIsSeen() {
     Body above = new Block("above", Place.at(new Point3(0, 0, 100)), 50, 50, 20).body();

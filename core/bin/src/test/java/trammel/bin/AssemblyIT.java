@@ -170,7 +170,7 @@ class AssemblyIT {
   void partsThatCutIntoEachOtherAreFoundByTheCheck() {
     JobDocument inboard =
         JobDocument.load(CATALOGS.resolve("demo/pickup.yaml"))
-            .withValue("chosen.spring_options", "{across: inboard}");
+            .withValue("chosen.spring_options", "{across: inboard, bracket_plate: plate-0.250}");
     AssemblyFacts finished = finish(inboard);
     Set<Set<String>> found = new HashSet<>();
     for (Overlap overlap : Interference.of(finished.assembly())) {

@@ -35,7 +35,7 @@ public final class MountOptions {
   private static final double HEAVY_PLATE_MM = 3 * INCH_MM / 8;
 
   /** Leans within both fields' ranges that are tried beside the usual one. */
-  private static final double[] OTHER_LEANS_DEG = {10, 20, 5};
+  private static final double[] OTHER_LEANS_DEG = {10, 5};
 
   private static final double[] OTHER_HEIGHTS_IN = {-1.5, -4.5, 0};
 
@@ -125,7 +125,7 @@ public final class MountOptions {
     return Field.angleRad(
             key,
             "lean inward from upright, from the axle up, at ride; left out, the usual one, or where"
-                + " it finds no place clear of the brackets beside it, 10, 20 or 5 degrees",
+                + " it finds no place clear of the brackets beside it, 10 or 5 degrees",
             Math.toRadians(leastDeg),
             Math.toRadians(mostDeg))
         .withDefault(Math.toRadians(usualDeg));
@@ -197,8 +197,9 @@ public final class MountOptions {
   public static Field<String> bracketPlate(Catalog catalog) {
     return plate(
         "bracket_plate",
-        "plate for brackets, tabs, arms and seats; left out, 1/4 in, and 3/8 in where a corner"
-            + " carries more than 800 lb (360 kg)",
+        "plate for brackets, tabs, arms and seats; left out, 1/4 in, 3/8 in where a corner carries"
+            + " more than 800 lb (360 kg), and thicker where an air spring's arms would be bent too"
+            + " hard at full bump",
         USUAL_PLATE_MM,
         catalog);
   }

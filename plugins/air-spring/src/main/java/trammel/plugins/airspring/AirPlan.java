@@ -33,7 +33,9 @@ final class AirPlan {
     layout = commission.layout();
     catalog = commission.site().catalog();
     options = commission.site().options();
-    stock = MountOptions.stock(commission.site());
+    stock =
+        new AirStock(commission.site(), new AxleTravel(layout.chassis(), layout.guide()))
+            .under(layout.springs().get(0));
     print = new QuantityPrinter(commission.site().units());
   }
 

@@ -35,12 +35,25 @@ final class AirProposal {
   private final Map<AirSeat, AirFound> springs = new HashMap<>();
   private final Map<Stand, ShockSearch> searches = new HashMap<>();
 
-  AirProposal(Site site, AxleGuide guide) {
+  private AirProposal(Site site, AxleGuide guide, MountStock stock) {
     this.site = site;
     this.guide = guide;
-    stock = MountOptions.stock(site);
+    this.stock = stock;
     travel = new AxleTravel(site.chassis(), guide);
     print = new QuantityPrinter(site.units());
+  }
+
+  /**
+   * Springs and shocks in their places, which are looked for again where thicker plate is asked.
+   */
+  static SpringSet of(Site site, AxleGuide guide) {
+    MountStock usual = MountOptions.stock(site);
+    SpringSet set = new AirProposal(site, guide, usual).springs();
+    AxleTravel travel = new AxleTravel(site.chassis(), guide);
+    MountStock needed = new AirStock(site, travel).under(set.springs().get(0));
+    return needed.plateMm() > usual.plateMm()
+        ? new AirProposal(site, guide, needed).springs()
+        : set;
   }
 
   /**
@@ -48,7 +61,7 @@ final class AirProposal {
    * brackets beside it if there is such a place, the shocks in their usual stance or else in
    * another; next best the springs clear and the shocks not.
    */
-  SpringSet springs() {
+  private SpringSet springs() {
     List<ShockStance> stances = MountOptions.stancesToTry(site.options(), AirOptions.SHOCK_LEAN);
     for (ShockStance stance : stances) {
       for (Legs legs : MountOptions.legsToTry(site.options())) {

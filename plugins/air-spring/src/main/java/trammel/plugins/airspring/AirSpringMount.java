@@ -37,7 +37,7 @@ public final class AirSpringMount implements SpringMount {
 
   @Override
   public SpringSet propose(Site site, AxleGuide guide) {
-    return Drawn.orRefused(() -> new AirProposal(site, guide).springs());
+    return Drawn.orRefused(() -> AirProposal.of(site, guide));
   }
 
   @Override

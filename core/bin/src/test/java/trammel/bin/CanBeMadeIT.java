@@ -140,7 +140,7 @@ class CanBeMadeIT {
     assertTrue(plan.out().contains("TUBES to saw"), plan.out());
   }
 
-  @Seeds(12)
+  @Seeds(8)
   void whatIsNotStoppedCanBePlannedQuotedAndOrdered(Draw draw) {
     isMadeOrStopped(draw);
   }

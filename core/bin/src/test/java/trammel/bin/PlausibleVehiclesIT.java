@@ -35,7 +35,7 @@ import trammel.testsupport.vehicle.PlausibleVehicle;
 
 /** What becomes of vehicles drawn at random, every linkage with every spring, no option set. */
 class PlausibleVehiclesIT {
-  private static final int ENOUGH_FOR_A_SHARE = 100;
+  private static final int ENOUGH_FOR_A_SHARE = 60;
 
   /** Held from here on: a change that lays out fewer, or more with a STOP, is a loss. */
   private static final double LAID_OUT_SHARE = 0.85;
@@ -60,7 +60,7 @@ class PlausibleVehiclesIT {
     GOOD
   }
 
-  @Seeds(100)
+  @Seeds(60)
   void aPlausibleVehicleIsLaidOutOrRefusedWithWhatToChange(Draw draw) {
     AxleLinkage linkage = draw.oneOf(LINKAGES);
     String spring = draw.oneOf("coil-spring", "air-spring");

@@ -40,7 +40,7 @@ class NestingPropertyTest {
     return new NestingStripCutter(Deadline.eachAfterSteps(LITTLE_STEPS), threads);
   }
 
-  @Seeds(250)
+  @Seeds(120)
   void everyStripIsSound(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     double marginMm = margin(draw);
@@ -50,7 +50,7 @@ class NestingPropertyTest {
   }
 
   /** And never dearer than the rectangles around the parts, laid as they are drawn. */
-  @Seeds(125)
+  @Seeds(80)
   void everySheetIsSoundAndNoDearerThanRectangles(Draw draw) {
     List<OutlinePart> parts = parts(draw);
     double marginMm = margin(draw);

@@ -200,7 +200,7 @@ class JudgeTest {
   }
 
   /** Whatever is moved, a change that is offered makes its check good when it is made. */
-  @Seeds(15)
+  @Seeds(10)
   void everyChangeThatIsOfferedHelps(Draw draw) {
     double lowerUp = draw.between(-2, 2);
     double upperUp = draw.between(-2, 2);

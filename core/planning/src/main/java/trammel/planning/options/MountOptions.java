@@ -34,10 +34,10 @@ public final class MountOptions {
 
   private static final double HEAVY_PLATE_MM = 3 * INCH_MM / 8;
 
-  /** Leans within both fields' ranges that are tried beside the usual one. */
-  private static final double[] OTHER_LEANS_DEG = {10, 5};
+  /** A lean within both fields' ranges that is tried where the usual one finds no place. */
+  private static final double OTHER_LEAN_DEG = 5;
 
-  private static final double[] OTHER_HEIGHTS_IN = {-1.5, -4.5, 0};
+  private static final double OTHER_HEIGHT_IN = -4.5;
 
   private MountOptions() {}
 
@@ -93,29 +93,20 @@ public final class MountOptions {
   }
 
   /**
-   * The ways in which a proposal tries to stand shocks up: the usual one first, then with what the
-   * job leaves open changed, one after the other and together.
+   * The ways in which a proposal tries to stand shocks up: the usual one first, then with the one
+   * or the other changed that the job leaves open.
    *
    * @param lean the field of their lean
    */
   public static List<ShockStance> stancesToTry(FieldValues options, Field<Double> lean) {
-    List<Double> leansRad = new ArrayList<>(List.of(options.get(lean)));
+    double leanRad = options.get(lean);
+    double heightMm = options.get(lowerHeight());
+    List<ShockStance> stances = new ArrayList<>(List.of(new ShockStance(leanRad, heightMm)));
     if (!options.isWritten(lean)) {
-      for (double deg : OTHER_LEANS_DEG) {
-        leansRad.add(Math.toRadians(deg));
-      }
+      stances.add(new ShockStance(Math.toRadians(OTHER_LEAN_DEG), heightMm));
     }
-    List<Double> heightsMm = new ArrayList<>(List.of(options.get(lowerHeight())));
     if (!options.isWritten(lowerHeight())) {
-      for (double inches : OTHER_HEIGHTS_IN) {
-        heightsMm.add(inches * INCH_MM);
-      }
-    }
-    List<ShockStance> stances = new ArrayList<>();
-    for (double heightMm : heightsMm) {
-      for (double leanRad : leansRad) {
-        stances.add(new ShockStance(leanRad, heightMm));
-      }
+      stances.add(new ShockStance(leanRad, OTHER_HEIGHT_IN * INCH_MM));
     }
     return stances;
   }
@@ -125,7 +116,7 @@ public final class MountOptions {
     return Field.angleRad(
             key,
             "lean inward from upright, from the axle up, at ride; left out, the usual one, or where"
-                + " it finds no place clear of the brackets beside it, 10 or 5 degrees",
+                + " it finds no place clear of the brackets beside it, 5 degrees",
             Math.toRadians(leastDeg),
             Math.toRadians(mostDeg))
         .withDefault(Math.toRadians(usualDeg));
@@ -136,8 +127,7 @@ public final class MountOptions {
     return Field.lengthMm(
             "lower_height",
             "lower shock mount above the axle's centre, negative below it; left out, the usual one,"
-                + " or where it finds no place clear of the brackets beside it, 1 1/2 in or 4 1/2 in"
-                + " below, or level with it",
+                + " or where it finds no place clear of the brackets beside it, 4 1/2 in below",
             -6 * INCH_MM,
             6 * INCH_MM)
         .withDefault(-3 * INCH_MM);

@@ -26,6 +26,7 @@ final class AirPlan {
   private final Layout layout;
   private final Catalog catalog;
   private final FieldValues options;
+  private final AxleTravel travel;
   private final MountStock stock;
   private final QuantityPrinter print;
 
@@ -33,9 +34,8 @@ final class AirPlan {
     layout = commission.layout();
     catalog = commission.site().catalog();
     options = commission.site().options();
-    stock =
-        new AirStock(commission.site(), new AxleTravel(layout.chassis(), layout.guide()))
-            .under(layout.springs().get(0));
+    travel = new AxleTravel(layout.chassis(), layout.guide());
+    stock = new AirStock(commission.site(), travel).under(layout.springs().get(0));
     print = new QuantityPrinter(commission.site().units());
   }
 
@@ -66,8 +66,7 @@ final class AirPlan {
 
   private void addSprings(
       WorkPlan.Builder plan, SpringUnit left, AirSpring spring, List<BoughtPiece> pieces) {
-    List<Double> loadsN =
-        new AxleTravel(layout.chassis(), layout.guide()).loadsN(left.frame(), left.axle());
+    List<Double> loadsN = travel.loadsN(left.frame(), left.axle());
     double heightMm = left.lengthMm();
     plan.add(
         PartNeed.placed(

@@ -35,11 +35,11 @@ final class AirProposal {
   private final Map<AirSeat, AirFound> springs = new HashMap<>();
   private final Map<Stand, ShockSearch> searches = new HashMap<>();
 
-  private AirProposal(Site site, AxleGuide guide, MountStock stock) {
+  private AirProposal(Site site, AxleGuide guide, AxleTravel travel, MountStock stock) {
     this.site = site;
     this.guide = guide;
     this.stock = stock;
-    travel = new AxleTravel(site.chassis(), guide);
+    this.travel = travel;
     print = new QuantityPrinter(site.units());
   }
 
@@ -47,12 +47,12 @@ final class AirProposal {
    * Springs and shocks in their places, which are looked for again where thicker plate is asked.
    */
   static SpringSet of(Site site, AxleGuide guide) {
-    MountStock usual = MountOptions.stock(site);
-    SpringSet set = new AirProposal(site, guide, usual).springs();
     AxleTravel travel = new AxleTravel(site.chassis(), guide);
+    MountStock usual = MountOptions.stock(site);
+    SpringSet set = new AirProposal(site, guide, travel, usual).springs();
     MountStock needed = new AirStock(site, travel).under(set.springs().get(0));
     return needed.plateMm() > usual.plateMm()
-        ? new AirProposal(site, guide, needed).springs()
+        ? new AirProposal(site, guide, travel, needed).springs()
         : set;
   }
 

@@ -191,15 +191,9 @@ record AirSpringMounting(
 
   /** What the springs load: the arms on the axle, and the bridge or the outriggers' gussets. */
   private void addLoads(WorkPlan.Builder plan) {
-    double radiusMm = chassis.axle().tubeRadiusMm();
-    double halfWrapRad = TubeBracket.USUAL_WRAP_RAD / 2;
     double yieldMPa = stock.bracket().yieldMPa();
     for (SpringUnit unit : units()) {
-      double leverMm =
-          Math.abs(unit.axle().xMm() - chassis.axleCentre().xMm())
-              - radiusMm * Math.cos(halfWrapRad);
-      double atTube =
-          MemberStress.plate(leverMm / 2, stock.plateMm(), 2 * radiusMm * Math.sin(halfWrapRad));
+      double atTube = AirSpringSeats.armAtTube(chassis, unit.axle(), stock.plateMm());
       // Where the seat begins the arms are least deep, with the seat welded on them as far as it
       // lies between them; the load is half the seat further on.
       double atSeat =

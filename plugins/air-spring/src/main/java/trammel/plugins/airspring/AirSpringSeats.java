@@ -1,7 +1,11 @@
 package trammel.plugins.airspring;
 
+import trammel.brackets.mount.MemberStress;
+import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
 import trammel.planning.catalog.AirSpring;
+import trammel.trade.plates.TubeBracket;
 
 /**
  * Sizes and heights of the seats of an air spring.
@@ -36,6 +40,20 @@ record AirSpringSeats(Rails rails, AirSpringAcross across, double bridgeHeightMm
   /** Level edge of an arm under its seat (mm). */
   static double armEdgeMm(double diameterMm) {
     return CHORD_SHARE * diameterMm;
+  }
+
+  /**
+   * Bending stress of both arms where they leave the axle tube, for 1 N on the seat (MPa).
+   *
+   * @param seat middle of the seat
+   * @param plateMm thickness of each arm
+   */
+  static double armAtTube(Chassis chassis, Point3 seat, double plateMm) {
+    double radiusMm = chassis.axle().tubeRadiusMm();
+    double halfWrapRad = TubeBracket.USUAL_WRAP_RAD / 2;
+    double leverMm =
+        Math.abs(seat.xMm() - chassis.axleCentre().xMm()) - radiusMm * Math.cos(halfWrapRad);
+    return MemberStress.plate(leverMm / 2, plateMm, 2 * radiusMm * Math.sin(halfWrapRad));
   }
 
   /** Half the length along the axle tube that both arms take (mm). */

@@ -4,19 +4,16 @@ import java.util.Comparator;
 import java.util.List;
 import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.mount.AxleTravel;
-import trammel.brackets.mount.MemberStress;
 import trammel.brackets.mount.MountStock;
-import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.SpringAtRide;
 import trammel.engine.layout.SpringUnit;
 import trammel.planning.extension.Site;
 import trammel.planning.options.MountOptions;
-import trammel.trade.plates.TubeBracket;
 
 /**
  * What the mounts of air springs are made of: where the job leaves their plate open and the arms
- * under the seats would be bent too hard with the axle at full bump, of the thinnest plate that
- * they are not.
+ * under the seats would be bent too hard at the tube at full bump, of the thinnest plate that they
+ * are not.
  */
 final class AirStock {
   /** Share of the yield strength that is left to the load cases, common practice: no source. */
@@ -57,14 +54,7 @@ final class AirStock {
   }
 
   private boolean holds(MountStock stock, SpringUnit left) {
-    AxleHousing axle = site.chassis().axle();
-    double halfWrapRad = TubeBracket.USUAL_WRAP_RAD / 2;
-    double leverMm =
-        Math.abs(left.axle().xMm() - site.chassis().axleCentre().xMm())
-            - axle.tubeRadiusMm() * Math.cos(halfWrapRad);
-    double perN =
-        MemberStress.plate(
-            leverMm / 2, stock.plateMm(), axle.tubeDiameterMm() * Math.sin(halfWrapRad));
+    double perN = AirSpringSeats.armAtTube(site.chassis(), left.axle(), stock.plateMm());
     return atFullBumpN(left) * perN <= SHARE * stock.bracket().yieldMPa();
   }
 

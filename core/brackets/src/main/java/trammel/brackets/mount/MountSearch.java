@@ -134,7 +134,7 @@ public final class MountSearch<T> {
   private boolean isClear(MountRoom others, Drawing<T> drawing, T drawn, Legs legs) {
     List<Box> carrier = drawing.carrier(drawn, legs);
     return others.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
-        && drawing.leaning(drawn).filter(one -> !room.isClearOfAxleBrackets(one)).isEmpty()
+        && drawing.leaning(drawn).map(room::isClearOfAxleBrackets).orElse(true)
         && room.isClearOfBars(drawing.plates(drawn))
         && room.isFreeOnFrame(carrier)
         && others.isFreeOnFrame(carrier);

@@ -22,8 +22,8 @@ public record BumpStopRoom(String id, String title) implements Check {
    *
    * @param analysis of a layout with its springs
    */
-  public static double leftMm(LayoutAnalysis analysis) {
-    return Squeeze.of(analysis).leftMm();
+  public static double roomMm(LayoutAnalysis analysis) {
+    return Squeeze.of(analysis).roomMm();
   }
 
   @Override
@@ -31,7 +31,7 @@ public record BumpStopRoom(String id, String title) implements Check {
     Squeeze squeeze = Squeeze.of(analysis);
     BumpStop stop = squeeze.stop();
     return new Reading.Value(
-        squeeze.leftMm(),
+        squeeze.roomMm(),
         "both wheels",
         List.of(
             new Detail("energy of each side", Measure.ENERGY, stop.movingNmm(squeeze.sprungKg())),
@@ -74,7 +74,7 @@ public record BumpStopRoom(String id, String title) implements Check {
           stop, sprungKg, rateNPerMm, RailGap.leastMm(analysis), heldMm, metAtMm, squeezedMm);
     }
 
-    double leftMm() {
+    double roomMm() {
       return gapMm + heldMm - squeezedMm;
     }
 

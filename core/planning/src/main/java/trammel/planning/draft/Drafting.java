@@ -70,8 +70,8 @@ public final class Drafting {
     Optional<Way> first = Optional.empty();
     for (ObjectNode options : ways.mountings()) {
       try {
-        Way way = new Way(options, draft(job, shown, options));
-        if (way.drawn().isClear()) {
+        Way way = way(job, shown, options);
+        if (way.isClear()) {
           return strongEnough(way, ways);
         }
         first = first.isPresent() ? first : Optional.of(way);
@@ -88,22 +88,24 @@ public final class Drafting {
             + LinkageWays.refusal(refusals));
   }
 
-  /** A draft and whether its springs found a place clear of the brackets beside them. */
-  private record Drawn(Draft draft, boolean isClear) {}
-
-  /** Options of the linkage and what is drawn with them. */
-  private record Way(ObjectNode options, Drawn drawn) {}
+  /**
+   * What is drawn with one choice of what the job leaves open.
+   *
+   * @param options the linkage's options
+   * @param isClear whether the springs found a place clear of the brackets beside them
+   */
+  private record Way(ObjectNode options, Draft draft, boolean isClear) {}
 
   /** The draft, or the first of the ways with stronger joints where its own would be overloaded. */
   private Draft strongEnough(Way way, LinkageWays ways) {
-    Draft drawn = way.drawn().draft();
+    Draft drawn = way.draft();
     List<ObjectNode> stronger = ways.strongerJoints(way.options(), drawn.linkageSite());
     if (stronger.isEmpty() || !isOverloaded(drawn)) {
       return drawn;
     }
     for (ObjectNode options : stronger) {
       try {
-        Draft other = draft(drawn.job(), drawn.linkageSite().units(), options).draft();
+        Draft other = way(drawn.job(), drawn.linkageSite().units(), options).draft();
         if (!isOverloaded(other)) {
           return other;
         }
@@ -125,7 +127,7 @@ public final class Drafting {
                     .anyMatch(found -> found.verdict() == Verdict.STOP));
   }
 
-  private Drawn draft(Job job, UnitSystem shown, ObjectNode chosenOptions) {
+  private Way way(Job job, UnitSystem shown, ObjectNode chosenOptions) {
     UnitSystem units = job.header().units();
     AxleLinkage linkage =
         new PlannedLinkage(
@@ -160,7 +162,7 @@ public final class Drafting {
             with(additions, notched),
             judge,
             planning);
-    return new Drawn(draft, proposed.isClear());
+    return new Way(chosenOptions, draft, proposed.isClear());
   }
 
   /** The layout with what the additions put between frame and axle. */

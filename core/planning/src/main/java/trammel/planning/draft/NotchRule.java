@@ -92,19 +92,12 @@ final class NotchRule {
   }
 
   Layout notched(Layout layout) {
-    LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
-    double lackMm = axleToRail.goodMin() - RailGap.leastMm(analysis);
-    double atSpeedMm = BumpStopRoom.leftMm(analysis);
-    double lackAtSpeedMm =
-        atSpeedMm < bumpStopRoom.stopMin() ? bumpStopRoom.goodMin() - atSpeedMm : 0;
-    double railMm = layout.chassis().rails().depthMm();
-    if (steps(lackAtSpeedMm) < railMm) {
-      lackMm = Math.max(lackMm, lackAtSpeedMm);
-    }
+    double lackMm = lackMm(layout);
     if (!(lackMm > ROUNDING_MM)) {
       return layout;
     }
     double depthMm = steps(lackMm);
+    double railMm = layout.chassis().rails().depthMm();
     if (depthMm >= railMm) {
       throw new UnworkableLayoutException(
           "The axle tube needs a notch "
@@ -116,6 +109,16 @@ final class NotchRule {
     }
     Chassis chassis = layout.chassis();
     return layout.withChassis(chassis.withRails(plated(chassis, depthMm)));
+  }
+
+  /** What the tube lacks at full bump; at speed only as far as a notch can mend it. */
+  private double lackMm(Layout layout) {
+    LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
+    double atBumpMm = axleToRail.goodMin() - RailGap.leastMm(analysis);
+    double roomMm = BumpStopRoom.roomMm(analysis);
+    double atSpeedMm = roomMm < bumpStopRoom.stopMin() ? bumpStopRoom.goodMin() - roomMm : 0;
+    boolean canMend = steps(atSpeedMm) < layout.chassis().rails().depthMm();
+    return canMend ? Math.max(atBumpMm, atSpeedMm) : atBumpMm;
   }
 
   private static double steps(double lackMm) {

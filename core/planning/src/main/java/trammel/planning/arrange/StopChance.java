@@ -20,10 +20,6 @@ final class StopChance {
   /** Enough to tell nine out of ten from eight. */
   private static final int SAMPLES = 40;
 
-  private static final List<String> ON_THE_PLAN =
-      List.of(
-          "bracket-welds", "bracket-welds-hard", "mount-strength", "can-be-made", "parts-apart");
-
   private StopChance() {}
 
   /** The share of vehicles without a STOP, 0 to 1; the same for the same seed. */
@@ -48,7 +44,7 @@ final class StopChance {
       LayoutAnalysis analysis = new LayoutAnalysis(built, judge.settings());
       for (Check check : judge.checks()) {
         if (!check.isOfMeasurements()
-            && !ON_THE_PLAN.contains(check.id())
+            && !TrialBench.ON_THE_PLAN.contains(check.id())
             && judge.find(check, analysis).stream()
                 .anyMatch(found -> found.verdict() == Verdict.STOP)) {
           return true;

@@ -23,9 +23,6 @@ public final class Answers {
 
   private static final String UNITS = "job.units";
 
-  /** What is in the way is asked before the first of these. */
-  static final String AFTER_OBSTACLES = "chosen.";
-
   private final List<Question> once = Questions.all();
   private final Map<String, String> given = new LinkedHashMap<>();
 
@@ -100,16 +97,7 @@ public final class Answers {
    * was begun everything, and whether there is another.
    */
   public List<Question> questions() {
-    List<Question> questions = new ArrayList<>();
-    boolean before = true;
-    for (Question question : once) {
-      if (before && question.path().startsWith(AFTER_OBSTACLES)) {
-        before = false;
-        questions.addAll(ofObstacles());
-      }
-      questions.add(question);
-    }
-    return questions;
+    return Questions.with(ofObstacles(), once);
   }
 
   private List<Question> ofObstacles() {
@@ -157,7 +145,7 @@ public final class Answers {
     List<String> opened = List.of();
     boolean before = true;
     for (Question question : once) {
-      if (before && question.path().startsWith(AFTER_OBSTACLES)) {
+      if (before && Questions.isAfterObstacles(question)) {
         before = false;
         opened = appendObstacles(out, opened);
       }

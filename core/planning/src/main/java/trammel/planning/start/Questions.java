@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import trammel.planning.job.JobFields;
 import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
@@ -30,6 +31,7 @@ public final class Questions {
   /** On which side of the rails the bars run: an option of those linkages that have it. */
   public static final String MOUNTING = "chosen.linkage_options.mounting";
 
+  private static final String CHOSEN = "chosen.";
   private static final String LINKAGE_OPTIONS = "chosen.linkage_options";
 
   /** How many things in the way a measuring sheet has lines for. */
@@ -80,20 +82,27 @@ public final class Questions {
 
   /** The lines of a measuring sheet: all questions, and some things that may be in the way. */
   public static List<Question> ofSheet() {
+    List<Question> obstacles =
+        IntStream.range(0, OBSTACLES_OF_A_SHEET)
+            .mapToObj(ObstacleQuestions::all)
+            .flatMap(List::stream)
+            .filter(question -> !ObstacleQuestions.isShape(question))
+            .toList();
+    return List.copyOf(with(obstacles, all()));
+  }
+
+  /** What is asked once with what is asked of things in the way in its place. */
+  static List<Question> with(List<Question> obstacles, List<Question> once) {
     List<Question> questions = new ArrayList<>();
-    boolean before = true;
-    for (Question question : all()) {
-      if (before && question.path().startsWith(Answers.AFTER_OBSTACLES)) {
-        before = false;
-        for (int i = 0; i < OBSTACLES_OF_A_SHEET; i++) {
-          ObstacleQuestions.all(i).stream()
-              .filter(one -> !ObstacleQuestions.isShape(one))
-              .forEach(questions::add);
-        }
-      }
-      questions.add(question);
-    }
-    return List.copyOf(questions);
+    once.stream().filter(question -> !isAfterObstacles(question)).forEach(questions::add);
+    questions.addAll(obstacles);
+    once.stream().filter(Questions::isAfterObstacles).forEach(questions::add);
+    return questions;
+  }
+
+  /** What is in the way is asked before what is chosen. */
+  static boolean isAfterObstacles(Question question) {
+    return question.path().startsWith(CHOSEN);
   }
 
   /** The question whose answer goes to a path. */

@@ -41,7 +41,8 @@ final class Reasons {
               "some frames lose strength by welding, and the check says so"),
           Map.entry("measured.rails.rust_depth", "only sound metal carries: it is taken off"),
           Map.entry("measured.rails.flange_hole", "a hole weakens the rail where it bends most"),
-          Map.entry("measured.rails.underside_at_axle", "the frame's height on the stands is it"),
+          Map.entry(
+              "measured.rails.underside_at_axle", "it says how high the frame sits on the stands"),
           Map.entry(
               "measured.rails.underside_at_front_mounts",
               "the bars' front brackets hang from there"),
@@ -60,7 +61,7 @@ final class Reasons {
           Map.entry("measured.tyre.width", "where no size is known, it must clear bars and body"),
           Map.entry("measured.tyre.rim_width", "the tyre stands as wide as its rim makes it"),
           Map.entry("measured.tyre.wheel_offset", "it says how far in or out the tyre stands"),
-          Map.entry("measured.tyre.loaded_radius", "the axle's height at ride is it"),
+          Map.entry("measured.tyre.loaded_radius", "it says how high the axle sits at ride"),
           Map.entry("measured.tyre.load_index", "the load of the wheel is held against it"),
           Map.entry("measured.tyre.passenger_on_truck", "such a tyre carries a tenth less there"),
           Map.entry("measured.transmission.joint", "the driveshaft begins there"),
@@ -117,8 +118,7 @@ final class Reasons {
               "chosen.ride.rail_underside_at_axle", "it decides where the body sits on the road"),
           Map.entry("chosen.ride.bump", "notch, shocks and room over the tyres come of it"),
           Map.entry("chosen.ride.droop", "shocks and the driveshaft's joints come of it"),
-          Map.entry(
-              "chosen.pinion_angle", "left out, it is set to what the joints want; you may know"),
+          Map.entry("chosen.pinion_angle", "left out, it is set to what the joints want"),
           Map.entry("chosen.transmission_angle", "both joints' angles come of it"),
           Map.entry("chosen.shaft_longer", "where a new shaft is made anyway, its room changes"),
           Map.entry("chosen.wheelbase", "the axle can be moved while everything is off"),

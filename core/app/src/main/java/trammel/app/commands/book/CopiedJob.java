@@ -3,6 +3,7 @@ package trammel.app.commands.book;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.app.commandline.CommandFailure;
@@ -67,7 +68,15 @@ final class CopiedJob {
             + " vehicle: measure again what may differ (trammel start --sheet), then trammel check "
             + file
             + ".\n",
-        Map.of("job", number, "file", file.toString(), "from", old.toString()));
+        json(number, file, old));
+  }
+
+  private static Map<String, Object> json(String number, Path file, Path old) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("job", number);
+    json.put("file", file.toString());
+    json.put("from", old.toString());
+    return json;
   }
 
   private static String needed(BookDesk desk, String option) {

@@ -1,6 +1,7 @@
 package trammel.app.commands.book;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,9 +98,10 @@ final class ReceivedGoods {
     try (Ledger ledger = desk.shop().openExisting()) {
       String number = purchase(ledger, desk.named()).number();
       ledger.purchases().drop(number);
-      desk.print(
-          "Order " + number + " is taken out; what came of it stays in the ledger.\n",
-          Map.of("order", number, "taken_out", true));
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("order", number);
+      json.put("taken_out", true);
+      desk.print("Order " + number + " is taken out; what came of it stays in the ledger.\n", json);
       return ExitCode.DONE;
     }
   }

@@ -22,16 +22,11 @@ import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
 import trammel.planning.estimate.Estimating;
-import trammel.planning.extension.AxleLinkage;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
-import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.threelink.ThreeLinkLateral;
-import trammel.plugins.torquearm.TorqueArm;
 import trammel.plugins.triangulated.Triangulated;
-import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
 import trammel.testsupport.vehicle.JobText;
@@ -64,7 +59,7 @@ class ArrangeVehiclesIT {
     boolean isSmall = vehicles <= IN_THE_BUILD;
     int effort =
         Integer.getInteger("trammel.arrange.effort", isSmall ? SMALL_EFFORT : Wishes.USUAL_EFFORT);
-    Extensions extensions = isSmall ? few() : all();
+    Extensions extensions = isSmall ? few() : OwnPlugins.extensions();
     for (long seed = 1; seed <= vehicles; seed++) {
       search(seed, extensions, effort);
       if (!isSmall || seed == vehicles) {
@@ -97,17 +92,6 @@ class ArrangeVehiclesIT {
   private static Extensions few() {
     return new Extensions(
         List.of(new Triangulated(), new ThreeLinkLateral()), List.of(new CoilSpringMount()));
-  }
-
-  private static Extensions all() {
-    List<AxleLinkage> linkages =
-        List.of(
-            new FourLinkLateral(),
-            new ThreeLinkLateral(),
-            new TorqueArm(),
-            new Triangulated(),
-            new WattsLinkage());
-    return new Extensions(linkages, List.of(new CoilSpringMount(), new AirSpringMount()));
   }
 
   private void search(long seed, Extensions extensions, int effort) {

@@ -22,14 +22,11 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Estimating;
 import trammel.planning.job.JobReader;
 import trammel.planning.order.OrderedJob;
 import trammel.planning.order.Ordering;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
@@ -53,11 +50,7 @@ class CanBeMadeIT {
   static void unpack() throws IOException {
     copy = InstalledCopy.unpackedInto(shop);
     catalog = CatalogReader.read(List.of(CATALOG));
-    drafting =
-        new Drafting(
-            new Extensions(
-                OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount())),
-            catalog);
+    drafting = new Drafting(OwnPlugins.extensions(), catalog);
   }
 
   private static Path pickupWithTheLateralBarRaised(String rise) throws IOException {

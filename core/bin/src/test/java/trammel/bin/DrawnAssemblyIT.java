@@ -21,11 +21,8 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
@@ -40,11 +37,7 @@ import trammel.testsupport.vehicle.PlausibleVehicle;
 class DrawnAssemblyIT {
   private static final Path CATALOG = Path.of("..", "..", "catalogs", "standard");
   private static final Catalog STANDARD = CatalogReader.read(List.of(CATALOG));
-  private static final Drafting DRAFTING =
-      new Drafting(
-          new Extensions(
-              OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount())),
-          STANDARD);
+  private static final Drafting DRAFTING = new Drafting(OwnPlugins.extensions(), STANDARD);
   private static final Map<Outcome, Integer> COUNT = new EnumMap<>(Outcome.class);
 
   private enum Outcome {

@@ -25,11 +25,8 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.job.JobReader;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
@@ -40,10 +37,7 @@ import trammel.testsupport.vehicle.PlausibleVehicle;
 class DrawnVerdictsIT {
   private static final Catalog CATALOG =
       CatalogReader.read(List.of(Path.of("..", "..", "catalogs", "standard")));
-  private static final List<AxleLinkage> LINKAGES = OwnPlugins.linkages();
-  private static final Drafting DRAFTING =
-      new Drafting(
-          new Extensions(LINKAGES, List.of(new CoilSpringMount(), new AirSpringMount())), CATALOG);
+  private static final Drafting DRAFTING = new Drafting(OwnPlugins.extensions(), CATALOG);
 
   @Seeds(30)
   void everyVerdictHasANumberAndAReasonAndMirrors(Draw draw) {
@@ -57,7 +51,7 @@ class DrawnVerdictsIT {
   }
 
   private static void hold(Draw draw) {
-    AxleLinkage linkage = draw.oneOf(LINKAGES);
+    AxleLinkage linkage = draw.oneOf(OwnPlugins.linkages());
     String spring = draw.oneOf("coil-spring", "air-spring");
     String text = JobText.of(PlausibleVehicle.draw(draw), "R-" + draw.seed(), linkage.id(), spring);
     Draft draft;

@@ -17,11 +17,8 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
 import trammel.testsupport.vehicle.JobText;
@@ -32,11 +29,7 @@ class FirstProposalIT {
   private static final int VEHICLES = 12;
   private static final Path STANDARD = Path.of("..", "..", "catalogs", "standard");
   private static final Catalog CATALOG = CatalogReader.read(List.of(STANDARD));
-  private static final Drafting DRAFTING =
-      new Drafting(
-          new Extensions(
-              OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount())),
-          CATALOG);
+  private static final Drafting DRAFTING = new Drafting(OwnPlugins.extensions(), CATALOG);
 
   private static JobDocument job(long seed, String linkage) {
     return JobDocument.of(

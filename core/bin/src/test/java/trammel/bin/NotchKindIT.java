@@ -15,13 +15,10 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.Estimating;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
 import trammel.testsupport.vehicle.JobText;
@@ -34,9 +31,7 @@ class NotchKindIT {
   private static final String KIND = "chosen.notch";
 
   private static Draft draft(JobDocument job) {
-    Extensions extensions =
-        new Extensions(OwnPlugins.linkages(), List.of(new CoilSpringMount(), new AirSpringMount()));
-    return new Drafting(extensions, CATALOG).draft(JobReader.read(job), UnitSystem.US);
+    return new Drafting(OwnPlugins.extensions(), CATALOG).draft(JobReader.read(job), UnitSystem.US);
   }
 
   private static Optional<Judge.Finding> found(Draft draft, String id) {

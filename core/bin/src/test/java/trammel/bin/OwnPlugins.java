@@ -1,7 +1,10 @@
 package trammel.bin;
 
 import java.util.List;
+import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
+import trammel.plugins.airspring.AirSpringMount;
+import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
 import trammel.plugins.threelink.ThreeLinkLateral;
 import trammel.plugins.torquearm.TorqueArm;
@@ -22,5 +25,10 @@ final class OwnPlugins {
         new TorqueArm(),
         new Triangulated(),
         new WattsLinkage());
+  }
+
+  /** Every linkage with both springs, and no addition. */
+  static Extensions extensions() {
+    return new Extensions(linkages(), List.of(new CoilSpringMount(), new AirSpringMount()));
   }
 }

@@ -112,29 +112,8 @@ class PageBookIT {
     command(1, "book", "quote", job, "--date", "2026-11-26");
     addExtra();
     command(1, "book", "quote", job, "--date", "2026-11-27", "--why", "powder coat");
-    String shopFolder = jobs.toString();
-    command(
-        0,
-        "book",
-        "stage",
-        JOB,
-        "back on its wheels",
-        "--date",
-        "2026-12-10",
-        "--shop",
-        shopFolder);
-    command(
-        0,
-        "book",
-        "stage",
-        JOB,
-        "back on its wheels",
-        "--date",
-        "2026-12-14",
-        "--why",
-        "late tubes",
-        "--shop",
-        shopFolder);
+    promise("2026-12-10", "");
+    promise("2026-12-14", "late tubes");
     Tree course = course();
     Tree first = course.list("offers").get(0);
     Tree second = course.list("offers").get(1);
@@ -151,9 +130,14 @@ class PageBookIT {
     assertEquals("2026-12-10", said.get(0).text("day"));
     assertEquals("late tubes", said.get(1).text("why"));
     assertWritten(said.get(1));
-    Launch.Ended shown = copy.run("book", "show", JOB, "--json", "--shop", shopFolder);
+    Launch.Ended shown = copy.run("book", "show", JOB, "--json", "--shop", jobs.toString());
     assertEquals(
         Tree.ofJson(shown.out()).list("offers").get(1).amount("total"), second.amount("total"));
+  }
+
+  private void promise(String day, String why) throws Exception {
+    String stage = "back on its wheels";
+    command(0, "book", "stage", JOB, stage, "--date", day, "--why", why, "--shop", jobs.toString());
   }
 
   @Test

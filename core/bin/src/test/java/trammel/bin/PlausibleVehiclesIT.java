@@ -16,17 +16,9 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobReader;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
-import trammel.plugins.fourlinklateral.FourLinkLateral;
-import trammel.plugins.threelink.ThreeLinkLateral;
-import trammel.plugins.torquearm.TorqueArm;
-import trammel.plugins.triangulated.Triangulated;
-import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
@@ -43,13 +35,6 @@ class PlausibleVehiclesIT {
   private static final double NO_STOP_SHARE = 0.55;
 
   private static final Path CATALOG = Path.of("..", "..", "catalogs", "standard");
-  private static final List<AxleLinkage> LINKAGES =
-      List.of(
-          new FourLinkLateral(),
-          new ThreeLinkLateral(),
-          new TorqueArm(),
-          new Triangulated(),
-          new WattsLinkage());
   private static final Drafting DRAFTING = drafting();
   private static final Map<Outcome, Integer> COUNT = new EnumMap<>(Outcome.class);
 
@@ -62,7 +47,7 @@ class PlausibleVehiclesIT {
 
   @Seeds(60)
   void aPlausibleVehicleIsLaidOutOrRefusedWithWhatToChange(Draw draw) {
-    AxleLinkage linkage = draw.oneOf(LINKAGES);
+    AxleLinkage linkage = draw.oneOf(OwnPlugins.linkages());
     String spring = draw.oneOf("coil-spring", "air-spring");
     PlausibleVehicle vehicle = PlausibleVehicle.draw(draw);
     String text = JobText.of(vehicle, "R-" + draw.seed(), linkage.id(), spring);
@@ -112,8 +97,6 @@ class PlausibleVehiclesIT {
 
   private static Drafting drafting() {
     Catalog catalog = CatalogReader.read(List.of(CATALOG));
-    Extensions extensions =
-        new Extensions(LINKAGES, List.of(new CoilSpringMount(), new AirSpringMount()));
-    return new Drafting(extensions, catalog);
+    return new Drafting(OwnPlugins.extensions(), catalog);
   }
 }

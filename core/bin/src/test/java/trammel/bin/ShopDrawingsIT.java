@@ -36,13 +36,10 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
-import trammel.planning.draft.Extensions;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
 import trammel.planning.vehicle.NotchCut;
-import trammel.plugins.airspring.AirSpringMount;
-import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
@@ -65,11 +62,7 @@ class ShopDrawingsIT {
   /** To what an angle finder reads. */
   private static final double FINDER_RAD = Math.toRadians(0.25);
 
-  private static final Drafting DRAFTING =
-      new Drafting(
-          new Extensions(
-              OwnPlugins.linkages(), List.of(new AirSpringMount(), new CoilSpringMount())),
-          CATALOG);
+  private static final Drafting DRAFTING = new Drafting(OwnPlugins.extensions(), CATALOG);
 
   private static final Map<String, Drawn> DRAWN = new HashMap<>();
 

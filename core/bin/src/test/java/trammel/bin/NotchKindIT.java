@@ -1,12 +1,14 @@
 package trammel.bin;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.LayoutAnalysis;
@@ -82,6 +84,27 @@ class NotchKindIT {
         is.price().total().amount().compareTo(was.price().total().amount()) > 0,
         was.price().total() + " then " + is.price().total());
     assertTrue(is.hours().meanHours() > was.hours().meanHours(), "hours");
+  }
+
+  /** A shallow cut leaves no room for a strip over the rail, and whoever asks for it is told. */
+  @Test
+  void platesOfAShallowNotchCannotRise() {
+    JobDocument job =
+        JobDocument.of(
+            "drawn.yaml",
+            JobText.of(
+                PlausibleVehicle.draw(new Draw(2)),
+                "R-2",
+                "triangulated",
+                "coil-spring",
+                "outboard"));
+    assertTrue(draft(job).layout().chassis().rails().notchDepthMm() > 0, "no notch");
+    JobDocument raised = job.withValue(KIND, "raised");
+
+    UnworkableLayoutException refused =
+        assertThrows(UnworkableLayoutException.class, () -> draft(raised));
+
+    assertTrue(refused.getMessage().contains("'flush'"), refused.getMessage());
   }
 
   /** Left to the vehicle, plates rise where they would be a STOP as high as the rail. */

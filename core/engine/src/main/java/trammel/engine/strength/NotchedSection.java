@@ -99,6 +99,9 @@ public final class NotchedSection {
     if (rail.boxed() && (lined || cutMm == 0)) {
       twist = Math.max(twist, closedTwist(rail, notch, cutMm));
     }
+    if (lined) {
+      twist = Math.max(twist, raisedTwist(rail, notch, alongMm));
+    }
     return new NotchedSection(parts, twist);
   }
 
@@ -124,6 +127,21 @@ public final class NotchedSection {
     double heightMm = channel.depthMm() - channel.flangeMm() / 2 - lowMm;
     double widthMm = rail.widthMm() - (channel.webMm() + rail.boxingPlateMm()) / 2;
     return 2 * heightMm * widthMm * Math.min(Math.min(wallMm, floorMm), channel.flangeMm());
+  }
+
+  /**
+   * The box of strip, side plates and top strip round what is left of the rail; 0 where no top
+   * strip closes it. The rail in it is left out: shear that flows in the outer walls alone balances
+   * the twist (lower bound theorem of limit analysis).
+   */
+  private static double raisedTwist(FrameRail rail, PlatedNotch notch, double alongMm) {
+    double lowerMm = notch.topStripAtMm(alongMm);
+    if (Double.isNaN(lowerMm)) {
+      return 0;
+    }
+    double topMm = (lowerMm + notch.sidePlateTopAtMm(alongMm)) / 2;
+    double heightMm = topMm - (notch.cutAtMm(alongMm) - notch.stripMm() / 2);
+    return 2 * heightMm * rail.widthMm() * Math.min(notch.sidePlateMm(), notch.stripMm());
   }
 
   private static List<Part> railAbove(FrameRail rail, double levelMm) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.PlateMaterial;
@@ -57,6 +58,7 @@ final class NotchRule {
   private final Limit bumpStopRoom;
   private final Limit railModulus;
   private final Limit railShear;
+  private final Limit railTorsion;
   private final Optional<NotchKind> asked;
   private final List<Double> platesMm = new ArrayList<>();
 
@@ -78,6 +80,7 @@ final class NotchRule {
     bumpStopRoom = limits.get("bump-stop-room");
     railModulus = limits.get("rail-modulus");
     railShear = limits.get("rail-shear");
+    railTorsion = limits.get("rail-torsion");
     settings = catalog.analysis();
     for (PlateMaterial plate : catalog.plates().values()) {
       double thicknessMm = plate.form().thicknessMm();
@@ -129,7 +132,19 @@ final class NotchRule {
     Rails flush = flush(chassis, depthMm);
     boolean isRaised =
         asked.isPresent() ? asked.get() == NotchKind.RAISED : worst(flush, Limit::stopMin) < 1;
-    return isRaised ? raised(chassis, flush) : flush;
+    if (!isRaised) {
+      return flush;
+    }
+    Rails raised = raised(chassis, flush);
+    if (asked.isPresent() && raised.notchRiseMm() == 0) {
+      throw new UnworkableLayoutException(
+          "Side plates of a notch of "
+              + print.length(depthMm)
+              + " cannot rise above the rail: the cut is too shallow for the strip that joins them,"
+              + " or something stands over the rail. Make the notch 'flush' or leave its kind to"
+              + " the vehicle.");
+    }
+    return raised;
   }
 
   private Rails flush(Chassis chassis, double depthMm) {
@@ -148,32 +163,48 @@ final class NotchRule {
     return chassis.rails().withNotch(depthMm, plateMm, plateMm, radiusMm);
   }
 
-  /** The thinnest plates that keep the section, as low as they may be; else the best there are. */
+  /**
+   * The thinnest plates that keep what the rail bears in bending, shear and twist, as low as they
+   * may be; else those that keep it in bending and shear; else the best there are.
+   */
   private Rails raised(Chassis chassis, Rails flush) {
+    return keeping(chassis, flush, this::keeps)
+        .or(() -> keeping(chassis, flush, rails -> worst(rails, Limit::goodMin) >= 1))
+        .orElseGet(() -> strongest(chassis, flush));
+  }
+
+  private boolean keeps(Rails rails) {
+    return worst(rails, Limit::goodMin) >= 1
+        && NotchedRail.weakest(rails, NotchedRail.Load.TWIST).share() >= railTorsion.goodMin();
+  }
+
+  private Optional<Rails> keeping(Chassis chassis, Rails flush, Predicate<Rails> keeps) {
+    for (double plateMm : platesMm) {
+      Rails lined = lined(chassis, flush.notchDepthMm(), plateMm);
+      double mostMm = mostRiseMm(chassis, lined);
+      double riseMm = leastRiseMm(lined);
+      if (riseMm <= mostMm && keeps.test(lined.withNotchRise(mostMm))) {
+        while (riseMm < mostMm && !keeps.test(lined.withNotchRise(riseMm))) {
+          riseMm += STEP_MM;
+        }
+        return Optional.of(lined.withNotchRise(Math.min(riseMm, mostMm)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Rails strongest(Chassis chassis, Rails flush) {
     Rails best = flush;
     for (double plateMm : platesMm) {
       Rails lined = lined(chassis, flush.notchDepthMm(), plateMm);
       double mostMm = mostRiseMm(chassis, lined);
-      if (mostMm < leastRiseMm(lined)) {
-        continue;
-      }
-      Rails highest = lined.withNotchRise(mostMm);
-      if (worst(highest, Limit::goodMin) >= 1) {
-        return lowestThatKeeps(lined, mostMm);
-      }
-      if (worst(highest, Limit::goodMin) > worst(best, Limit::goodMin)) {
-        best = highest;
+      if (mostMm >= leastRiseMm(lined)) {
+        Rails highest = lined.withNotchRise(mostMm);
+        best =
+            worst(highest, Limit::goodMin) > worst(best, Limit::goodMin) ? highest : best;
       }
     }
     return best;
-  }
-
-  private Rails lowestThatKeeps(Rails lined, double mostMm) {
-    double riseMm = leastRiseMm(lined);
-    while (riseMm < mostMm && worst(lined.withNotchRise(riseMm), Limit::goodMin) < 1) {
-      riseMm += STEP_MM;
-    }
-    return lined.withNotchRise(Math.min(riseMm, mostMm));
   }
 
   private static double leastRiseMm(Rails lined) {
@@ -188,14 +219,15 @@ final class NotchRule {
         NotchedRail.weakest(rails, NotchedRail.Load.SHEAR).share() / asks.applyAsDouble(railShear));
   }
 
-  /** As far as the rail is cut and nothing is over it. */
+  /** As far as the rail is cut and nothing is over it; 0 where that is too little for a strip. */
   private double mostRiseMm(Chassis chassis, Rails lined) {
     double beneathMm = lined.cutDepthMm() - NotchedRail.notch(lined).rootMm();
-    double riseMm = Math.max(0, Math.floor(beneathMm / STEP_MM + ROUNDING_MM) * STEP_MM);
-    while (riseMm > 0 && !isFree(chassis, lined.withNotchRise(riseMm))) {
+    double riseMm = Math.floor(beneathMm / STEP_MM + ROUNDING_MM) * STEP_MM;
+    double leastMm = leastRiseMm(lined);
+    while (riseMm >= leastMm && !isFree(chassis, lined.withNotchRise(riseMm))) {
       riseMm -= STEP_MM;
     }
-    return riseMm;
+    return riseMm >= leastMm ? riseMm : 0;
   }
 
   private static boolean isFree(Chassis chassis, Rails raised) {

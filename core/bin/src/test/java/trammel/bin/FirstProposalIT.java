@@ -1,5 +1,6 @@
 package trammel.bin;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,11 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.brackets.work.PartNeed;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.RailGap;
 import trammel.engine.checks.Verdict;
+import trammel.engine.layout.Driveline;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
@@ -46,13 +49,17 @@ class FirstProposalIT {
   }
 
   private static Verdict verdict(Draft draft, String id) {
+    return found(draft, id).orElseThrow().verdict();
+  }
+
+  /** Empty where it is not known. */
+  private static Optional<Judge.Finding> found(Draft draft, String id) {
     Check check =
         draft.judge().checks().stream()
             .filter(one -> one.id().equals(id))
             .findFirst()
             .orElseThrow();
-    Optional<Judge.Finding> found = draft.judge().find(check, analysis(draft));
-    return found.orElseThrow().verdict();
+    return draft.judge().find(check, analysis(draft));
   }
 
   /**
@@ -102,6 +109,42 @@ class FirstProposalIT {
       inboard += overlaps(left.withValue("chosen.linkage_options.mounting", "inboard"));
     }
     assertTrue(inboard > open, inboard + " inboard, " + open + " left open");
+  }
+
+  /**
+   * Where the shaft that was measured would whirl, the plan has one new shaft in place of a rework
+   * of the old, from the catalog and with its price; elsewhere it has none.
+   */
+  @Test
+  void aShaftThatWouldWhirlIsMadeAnewAndBilled() {
+    int anew = 0;
+    for (long seed = 1; seed <= VEHICLES + 6; seed++) {
+      Draft draft = draft(job(seed, "triangulated"));
+      List<PartNeed> shafts =
+          draft.work().parts().stream()
+              .filter(part -> CATALOG.shaftTubes().containsKey(part.itemKey()))
+              .toList();
+      boolean isRework =
+          draft.work().parts().stream()
+              .anyMatch(part -> part.itemKey().equals("driveshaft-rework"));
+      Driveline driveline = draft.layout().chassis().driveline();
+      boolean isNewTube =
+          draft
+              .job()
+              .measured()
+              .driveshaft()
+              .filter(was -> was.tubeDiameterMm() != driveline.shaftDiameterMm().orElseThrow())
+              .isPresent();
+      assertEquals(isNewTube ? 1 : 0, shafts.size(), "seed " + seed);
+      assertTrue(!isNewTube || !isRework, "seed " + seed);
+      assertTrue(
+          found(draft, "shaft-critical-speed")
+              .filter(judged -> judged.verdict() == Verdict.STOP)
+              .isEmpty(),
+          "seed " + seed);
+      anew += shafts.size();
+    }
+    assertTrue(anew > 0, "no shaft of these whirls");
   }
 
   /** 1 where nothing fits the vehicle, or what does stands in each other. */

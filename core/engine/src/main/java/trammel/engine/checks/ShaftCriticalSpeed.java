@@ -42,7 +42,7 @@ record ShaftCriticalSpeed(String id, String title) implements Check {
 
   @Override
   public String advice() {
-    return "Fit a shaft of larger diameter or of two pieces with a centre bearing, or name the speed"
-        + " that the vehicle will be driven at (chosen.top_speed).";
+    return "Fit a shaft of larger diameter (chosen.shaft_tube) or of two pieces with a centre bearing,"
+        + " or name the speed that the vehicle will be driven at (chosen.top_speed).";
   }
 }

@@ -117,6 +117,24 @@ public record Driveline(
         moved(slipRoomMm, -longerMm));
   }
 
+  /**
+   * This driveline with a shaft of another tube.
+   *
+   * @param diameterMm outside diameter (mm), above 0
+   * @param wallMm wall (mm), above 0
+   */
+  public Driveline withShaftTube(double diameterMm, double wallMm) {
+    return new Driveline(
+        pinionJoint,
+        pinionAxis,
+        transmissionJoint,
+        transmissionAxis,
+        OptionalDouble.of(diameterMm),
+        OptionalDouble.of(wallMm),
+        slipEngagementMm,
+        slipRoomMm);
+  }
+
   private static OptionalDouble moved(OptionalDouble lengthMm, double byMm) {
     return lengthMm.isPresent()
         ? OptionalDouble.of(lengthMm.getAsDouble() + byMm)

@@ -9,6 +9,7 @@ import trammel.engine.checks.Judge;
 import trammel.engine.checks.Verdict;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
+import trammel.planning.draft.NewShaft;
 import trammel.planning.draft.TransmissionShim;
 import trammel.planning.job.Obstacle;
 import trammel.planning.job.ObstacleKind;
@@ -20,6 +21,7 @@ import trammel.planning.options.JointPair;
  */
 final class Mending {
   static final String SHAFT_LONGER = "chosen.shaft_longer";
+  static final String SHAFT_TUBE = "chosen.shaft_tube";
   static final String TRANSMISSION_ANGLE = "chosen.transmission_angle";
   static final String PINION_ANGLE = "chosen.pinion_angle";
   static final String WHEELBASE = "chosen.wheelbase";
@@ -61,6 +63,7 @@ final class Mending {
       edits =
           switch (finding.check().id()) {
             case "slip-room", "slip-engagement" -> shaft(edits, finding);
+            case "shaft-critical-speed" -> stouter(edits, draft, finding);
             case "wheelbase-square" -> square(edits, draft, finding);
             case "bump-travel" -> bump(edits, finding);
             case "front-joint-angle", "rear-joint-angle" -> tilted(edits, draft, finding);
@@ -97,6 +100,20 @@ final class Mending {
         written(edits, SHAFT_LONGER).map(text -> step.value(Dial.Kind.LENGTH, text)).orElse(0.0);
     double longerMm = wasMm + (finding.check().id().equals("slip-room") ? -moreMm : moreMm);
     return put(edits, SHAFT_LONGER, step.text(Dial.Kind.LENGTH, longerMm), finding);
+  }
+
+  /** A shaft of the slenderest tube that does not whirl; one of two pieces is not planned. */
+  private Edits stouter(Edits edits, Draft draft, Judge.Finding finding) {
+    if (draft.job().measured().driveshaft().flatMap(shaft -> shaft.centreJoint()).isPresent()) {
+      return edits;
+    }
+    return NewShaft.slenderest(
+            draft.layout().chassis(),
+            catalog.shaftTubes().values(),
+            draft.judge().settings(),
+            finding.limit().goodMin())
+        .map(tube -> put(edits, SHAFT_TUBE, tube.key(), finding))
+        .orElse(edits);
   }
 
   private Edits square(Edits edits, Draft draft, Judge.Finding finding) {

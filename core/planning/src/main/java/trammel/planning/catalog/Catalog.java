@@ -31,6 +31,7 @@ import trammel.trade.welding.WeldPractice;
  * @param coils coil springs
  * @param airSprings air springs
  * @param shocks shocks
+ * @param shaftTubes driveshafts that are made to length; there may be none
  * @param operations standard operations
  * @param suppliers what suppliers ask for an order beside their prices; not all need be there
  * @param welding how the shop welds
@@ -54,6 +55,7 @@ public record Catalog(
     Map<String, CoilOverSpring> coils,
     Map<String, AirSpring> airSprings,
     Map<String, Shock> shocks,
+    Map<String, ShaftTube> shaftTubes,
     Map<String, Operation> operations,
     Map<String, SupplierTerms> suppliers,
     WeldPractice welding,
@@ -76,6 +78,7 @@ public record Catalog(
     coils = ordered(coils);
     airSprings = ordered(airSprings);
     shocks = ordered(shocks);
+    shaftTubes = ordered(shaftTubes);
     operations = ordered(operations);
     suppliers = ordered(suppliers);
     extras = ordered(extras);

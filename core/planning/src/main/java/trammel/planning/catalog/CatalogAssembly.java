@@ -37,6 +37,7 @@ final class CatalogAssembly {
   final Map<String, CoilOverSpring> coils = new LinkedHashMap<>();
   final Map<String, AirSpring> airSprings = new LinkedHashMap<>();
   final Map<String, Shock> shocks = new LinkedHashMap<>();
+  final Map<String, ShaftTube> shaftTubes = new LinkedHashMap<>();
   final Map<String, Operation> operations = new LinkedHashMap<>();
   final Map<String, ShopExtra> extras = new LinkedHashMap<>();
   final Map<String, SupplierTerms> suppliers = new LinkedHashMap<>();
@@ -83,8 +84,8 @@ final class CatalogAssembly {
       problems.error(
           where,
           "'" + item.key() + "' as a second priced item",
-          "a name of its own for everything with a price in items, ends, coils, air_springs and"
-              + " shocks",
+          "a name of its own for everything with a price in items, ends, coils, air_springs,"
+              + " shocks and shaft_tubes",
           "Give one of the two another name.");
     }
   }
@@ -185,6 +186,7 @@ final class CatalogAssembly {
         coils,
         airSprings,
         shocks,
+        shaftTubes,
         operations,
         suppliers,
         welding.orElseThrow(),

@@ -73,6 +73,7 @@ public final class CatalogFields {
         new CoilSection(),
         new AirSpringSection(),
         new ShockSection(),
+        new ShaftTubeSection(),
         new OperationSection(),
         new SupplierSection(),
         new LimitSection(),

@@ -174,11 +174,16 @@ public final class Drafting {
     return layout;
   }
 
-  /** A transmission whose angle the job leaves open is shimmed where a joint could not stand it. */
+  /**
+   * A transmission whose angle the job leaves open is shimmed where a joint could not stand it, a
+   * shaft that would whirl is made anew.
+   */
   private Chassis onItsDriveline(Job job, Chassis found) {
     boolean isOpen =
         job.chosen().transmissionAngleRad().isEmpty() && job.chosen().pinionAngleRad().isEmpty();
-    return isOpen ? TransmissionShim.shimmed(found, catalog.limits(), settings(job)) : found;
+    AnalysisSettings settings = settings(job);
+    Chassis shimmed = isOpen ? TransmissionShim.shimmed(found, catalog.limits(), settings) : found;
+    return NewShaft.fitted(job, shimmed, catalog, catalog.limits(), settings);
   }
 
   private List<ChosenAddition> additions(Job job, Chassis chassis, UnitSystem shown) {

@@ -200,8 +200,7 @@ final class NotchRule {
       double mostMm = mostRiseMm(chassis, lined);
       if (mostMm >= leastRiseMm(lined)) {
         Rails highest = lined.withNotchRise(mostMm);
-        best =
-            worst(highest, Limit::goodMin) > worst(best, Limit::goodMin) ? highest : best;
+        best = worst(highest, Limit::goodMin) > worst(best, Limit::goodMin) ? highest : best;
       }
     }
     return best;

@@ -21,6 +21,7 @@ import trammel.reading.tree.ObjectNode;
  * @param transmissionAngleRad wanted angle of the transmission's output at ride from level, front
  *     higher positive, rad, if its mount is to be shimmed
  * @param shaftLongerMm how much longer the driveshaft is to be made, negative for shorter, mm
+ * @param shaftTube name of the driveshaft of the catalog that is made anew, if given
  * @param wheelbaseMm wheelbase to which the axle is set on both sides, mm, if it is not left as it
  *     was measured
  * @param movedAway names of the obstacles that are moved or relieved before the axle goes in
@@ -39,6 +40,7 @@ public record Chosen(
     Optional<Double> pinionAngleRad,
     Optional<Double> transmissionAngleRad,
     double shaftLongerMm,
+    Optional<String> shaftTube,
     Optional<Double> wheelbaseMm,
     List<String> movedAway,
     Optional<NotchKind> notch,

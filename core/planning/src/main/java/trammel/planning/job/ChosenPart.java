@@ -76,6 +76,14 @@ final class ChosenPart {
               inches(-12),
               inches(12))
           .optional();
+  private static final Field<String> SHAFT_TUBE =
+      Field.text(
+              "shaft_tube",
+              "driveshaft that is made anew, by its name in shaft_tubes of the catalog; left out, the"
+                  + " shaft stays as measured, unless it would whirl below the top speed: then it is the"
+                  + " slenderest that does not",
+              60)
+          .optional();
   private static final Field<Double> WHEELBASE =
       Field.lengthMm(
               "wheelbase",
@@ -134,6 +142,7 @@ final class ChosenPart {
               PINION_ANGLE,
               TRANSMISSION_ANGLE,
               SHAFT_LONGER,
+              SHAFT_TUBE,
               WHEELBASE,
               MOVED_AWAY,
               NOTCH,
@@ -154,6 +163,7 @@ final class ChosenPart {
         values.find(PINION_ANGLE),
         values.find(TRANSMISSION_ANGLE),
         values.find(SHAFT_LONGER).orElse(0.0),
+        values.find(SHAFT_TUBE),
         values.find(WHEELBASE),
         values.find(MOVED_AWAY).orElse(List.of()),
         values.find(NOTCH).map(NotchKind::ofWord),

@@ -121,6 +121,7 @@ final class Reasons {
           Map.entry("chosen.pinion_angle", "left out, it is set to what the joints want"),
           Map.entry("chosen.transmission_angle", "both joints' angles come of it"),
           Map.entry("chosen.shaft_longer", "where a new shaft is made anyway, its room changes"),
+          Map.entry("chosen.shaft_tube", "a stouter tube turns faster before it whirls"),
           Map.entry("chosen.wheelbase", "the axle can be moved while everything is off"),
           Map.entry("chosen.moved_away", "what is moved first is in nobody's way, but takes hours"),
           Map.entry("chosen.notch", "it decides how the rail is cut over the axle"),

@@ -10,6 +10,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Driveline;
 import trammel.engine.motion.AxlePose;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.ShaftTube;
 import trammel.reading.quantity.QuantityPrinter;
 
 /** Decides whether the driveshaft must go to a driveline shop. */
@@ -66,9 +67,20 @@ final class DrivelineWork {
     appendSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
     appendSlip(
         why, driveline.slipEngagementMm(), least("slip-engagement", USUAL_ENGAGEMENT_MM), false);
-    if (why.length() > 0) {
+    if (chosen.newShaft().isPresent()) {
+      why.insert(0, anew(chosen.newShaft().get()) + (why.length() == 0 ? "" : "; "));
+      plan.add(PartNeed.withoutPlace(chosen.newShaft().get().key(), 1, why.toString()));
+    } else if (why.length() > 0) {
       plan.add(PartNeed.withoutPlace("driveshaft-rework", 1, why.toString()));
     }
+  }
+
+  private String anew(ShaftTube tube) {
+    return "the shaft is made anew of a tube of "
+        + print.length(tube.outsideMm())
+        + ", "
+        + print.length(lengthMm(driveline.pinionJoint()))
+        + " between its joints at ride, for the speed at which it would whirl";
   }
 
   private double least(String check, double usualMm) {

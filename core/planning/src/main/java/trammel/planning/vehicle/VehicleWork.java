@@ -2,11 +2,14 @@ package trammel.planning.vehicle;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.ShaftTube;
 import trammel.planning.extension.Site;
 import trammel.planning.job.Job;
 import trammel.planning.job.Measured;
@@ -41,6 +44,7 @@ public final class VehicleWork {
         mounts,
         new ChosenWork(
             Optional.of(asFound(layout, measured)),
+            newShaft(layout, site.catalog(), job),
             job.chosen().shaftLongerMm(),
             shimRad(layout, job),
             movedAway));
@@ -63,6 +67,26 @@ public final class VehicleWork {
     return plan(layout, site, new WorkPlan.Builder().build(), Optional.empty());
   }
 
+  /** The driveshaft of the catalog whose tube the layout has and the vehicle has not. */
+  private static Optional<ShaftTube> newShaft(Layout layout, Catalog catalog, Job job) {
+    Driveline driveline = layout.chassis().driveline();
+    boolean isMeasured =
+        job.measured()
+            .driveshaft()
+            .filter(shaft -> isTube(driveline, shaft.tubeDiameterMm(), shaft.tubeWallMm()))
+            .isPresent();
+    return isMeasured && job.chosen().shaftTube().isEmpty()
+        ? Optional.empty()
+        : catalog.shaftTubes().values().stream()
+            .filter(tube -> isTube(driveline, tube.outsideMm(), tube.wallMm()))
+            .findFirst();
+  }
+
+  private static boolean isTube(Driveline driveline, double outsideMm, double wallMm) {
+    return driveline.shaftDiameterMm().equals(OptionalDouble.of(outsideMm))
+        && driveline.shaftWallMm().equals(OptionalDouble.of(wallMm));
+  }
+
   /** How far the transmission is tilted from where it was found, front up positive (rad). */
   private static double shimRad(Layout layout, Job job) {
     MeasuredAngle read = job.measured().transmission().angle();
@@ -83,7 +107,7 @@ public final class VehicleWork {
    */
   public static WorkPlan plan(
       Layout layout, Site site, WorkPlan mounts, Optional<Driveline> asFound) {
-    return plan(layout, site, mounts, new ChosenWork(asFound, 0, 0, List.of()));
+    return plan(layout, site, mounts, new ChosenWork(asFound, Optional.empty(), 0, 0, List.of()));
   }
 
   private static WorkPlan plan(Layout layout, Site site, WorkPlan mounts, ChosenWork chosen) {

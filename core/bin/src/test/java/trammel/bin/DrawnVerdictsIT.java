@@ -20,6 +20,7 @@ import trammel.engine.layout.Driveline;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Masses;
+import trammel.engine.layout.Payload;
 import trammel.engine.loads.LoadCase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
@@ -61,14 +62,34 @@ class DrawnVerdictsIT {
       return;
     }
     AnalysisSettings settings = draft.judge().settings();
-    LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), settings);
+    Layout layout = carrying(draft.layout(), draw);
+    LayoutAnalysis analysis = new LayoutAnalysis(layout, settings);
     for (Check check : draft.judge().checks()) {
       String what = "seed " + draw.seed() + ", " + check.id();
       hold(check.read(analysis), what);
     }
-    if (draft.layout().guide().isPlain() && draft.layout().guide().solids().isEmpty()) {
-      holdInTheMirror(draft.layout(), settings, draw);
+    if (layout.guide().isPlain() && layout.guide().solids().isEmpty()) {
+      holdInTheMirror(layout, settings, draw);
     }
+  }
+
+  /** Half of them carry something, up to a third of what the rear weighs. */
+  private static Layout carrying(Layout layout, Draw draw) {
+    Masses masses = layout.chassis().masses();
+    double rearKg = Math.max(0, draw.between(-1.0, 1.0)) / 3 * masses.rearAxleKg();
+    return layout.withChassis(
+        layout
+            .chassis()
+            .withMasses(
+                new Masses(
+                    masses.frontAxleKg(),
+                    masses.rearLeftKg(),
+                    masses.rearRightKg(),
+                    masses.rearUnsprungKg(),
+                    masses.centreOfGravityHeightMm(),
+                    masses.frontRollNmmPerRad(),
+                    masses.frontWheelNPerMm(),
+                    rearKg == 0 ? Payload.NONE : new Payload(rearKg / 4, rearKg))));
   }
 
   private static void hold(Reading reading, String what) {

@@ -35,11 +35,20 @@ class HandWorkedChecksIT {
                 "measured.hitch",
                 Map.of("trailer", "3500 lb", "tongue", "400 lb", "behind", "44 in"))
             .with("chosen.additions", Map.of("anti-roll-bar", Map.of()));
+    Tree bay =
+        copy.demoTree("pickup")
+            .with("measured.rails.crossmember_ahead", "30 in")
+            .with("measured.rails.crossmember_behind", "22 in");
     jobs =
         Map.of(
-            "pickup", copy.json(1, "check", copy.demoJob("pickup")),
-            "sedan", copy.json(1, "check", copy.demoJob("sedan")),
-            "more", copy.json(1, "check", InstalledCopy.write(shop.resolve("more.json"), more)));
+            "bay",
+            copy.json(1, "check", InstalledCopy.write(shop.resolve("bay.json"), bay)),
+            "pickup",
+            copy.json(1, "check", copy.demoJob("pickup")),
+            "sedan",
+            copy.json(1, "check", copy.demoJob("sedan")),
+            "more",
+            copy.json(1, "check", InstalledCopy.write(shop.resolve("more.json"), more)));
   }
 
   private static Tree found(String job, String check) {
@@ -167,5 +176,38 @@ class HandWorkedChecksIT {
     double perInch = ride.number("wheel_rate_N_per_mm") / POUND_N * INCH_MM;
     assertEquals(137.6, perInch, 0.1);
     assertEquals(1.422, ride.number("ride_frequency_Hz"), 0.001);
+  }
+
+  /** Vlasov's torsion of an open channel between closed pieces; handbooks of beams. */
+  @Test
+  void railsAreTwistedByTheOutriggersOfTheAirSprings() {
+    String check = "rail-twist";
+    double spring = detail("bay", check, "twist that spring-left puts in") / INCH_POUND_NMM;
+    assertEquals(13_124, spring, 0.003 * 13_124);
+    double along = detail("bay", check, "twist along the rail there") / INCH_POUND_NMM;
+    assertEquals(11_697, along, 0.005 * 11_697);
+    assertEquals(0.0766, Math.toDegrees(detail("bay", check, "rails lean by")), 0.0005);
+    assertEquals(1.136, value("bay", check), 0.01);
+    assertEquals("look again", found("bay", check).text("verdict"));
+    assertEquals(1.136 * 3_256 / 4_637, value("bay", "rail-twist-loaded"), 0.01);
+    assertEquals("stop", found("bay", "rail-twist-loaded").text("verdict"));
+    // Not measured, the frame's crossmembers are taken where they usually are: no stop on that.
+    assertEquals("look again", found("pickup", "rail-twist-loaded").text("verdict"));
+  }
+
+  /** An air spring raised for a load pushes harder at full bump. */
+  @Test
+  void mountsCarryMoreAtFullLoad() {
+    String check = "mount-strength-loaded";
+    double force = detail("pickup", check, "under spring-left with") / POUND_N;
+    assertEquals(4_637, force, 0.003 * 4_637);
+    assertEquals(1.204, value("pickup", check), 0.005);
+  }
+
+  /** The two loops of bars in side view; conservation of energy. */
+  @Test
+  void theSedanAtFullLoadStandsLower() {
+    assertEquals(0.634, Math.toDegrees(value("sedan", "pinion-parallel-loaded")), 0.005);
+    assertEquals(-0.133, value("sedan", "bump-stop-room-loaded") / INCH_MM, 0.003);
   }
 }

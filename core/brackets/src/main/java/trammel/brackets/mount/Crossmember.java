@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
@@ -13,6 +14,7 @@ import trammel.assembly.Prism;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
 import trammel.brackets.work.BracketStock;
+import trammel.brackets.work.CrossmemberHold;
 import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.RailClosing;
@@ -23,6 +25,9 @@ import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
+import trammel.engine.strength.OpenChannel;
+import trammel.engine.strength.RailTie;
+import trammel.engine.strength.RectangularTubeSection;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
@@ -298,11 +303,38 @@ public record Crossmember(
   private void addLoads(
       WorkPlan.Builder plan, Map<String, Double> onTube, Map<String, Double> onLeg) {
     double yieldMPa = stock.tube().yieldMPa();
+    plan.add(hold(onTube.keySet(), yieldMPa));
     plan.add(new LoadedMember(name, onTube, yieldMPa, "bent and twisted between the rails"));
     if (!isBetweenRails()) {
       plan.add(
           new LoadedMember(name + " leg", onLeg, yieldMPa, "bent beside the rail and along it"));
     }
+  }
+
+  /** Its section with the wall that counts for strength. */
+  RectangularTubeSection design() {
+    RectangularTube tube = stock.section();
+    return new RectangularTubeSection(tube.heightMm(), tube.widthMm(), tube.wallMm())
+        .withDesignWall();
+  }
+
+  /** Bent upright as the rails lean, its legs with it. */
+  private CrossmemberHold hold(Set<String> carried, double yieldMPa) {
+    double givePerNmm =
+        legs()
+            .map(
+                legs ->
+                    Math.max(0, legs.freeMm()) / (OpenChannel.YOUNG_MPA * legs.secondMomentMm4()))
+            .orElse(0.0);
+    RailTie tie =
+        new RailTie(
+            forwardMm,
+            2 * endMm(),
+            OpenChannel.YOUNG_MPA * design().secondMomentXMm4(),
+            givePerNmm);
+    double tubeMm3 = design().modulusTopMm3();
+    double legMm3 = legs().map(CrossmemberLegs::modulusMm3).orElse(tubeMm3);
+    return new CrossmemberHold(name, tie, tubeMm3, legMm3, yieldMPa, carried);
   }
 
   /** The room that it takes, its legs beside the rails included. */

@@ -44,6 +44,15 @@ abstract sealed class CrossmemberLegs permits TubeLegs, PlateLegs {
    */
   abstract double bent(double share, double offMm);
 
+  /** Height over which it bends as the tube leans, from the rail to the tube's middle (mm). */
+  abstract double freeMm();
+
+  /** Its second moment of area against leaning across the vehicle (mm⁴). */
+  abstract double secondMomentMm4();
+
+  /** Its section modulus against leaning across the vehicle (mm³). */
+  abstract double modulusMm3();
+
   /**
    * Stress from what pushes the tube across the vehicle, for 1 N upright (MPa).
    *

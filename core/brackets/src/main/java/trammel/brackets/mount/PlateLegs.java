@@ -94,8 +94,22 @@ final class PlateLegs extends CrossmemberLegs {
    */
   @Override
   double flatwise(double acrossShare) {
-    double freeMm = lengthMm() - member.lapMm() - member.heightMm() / 2 - ROUND_TUBE_MM;
-    return MemberStress.plate(acrossShare * freeMm / 4, widthMm(), member.stock().plateMm());
+    return MemberStress.plate(acrossShare * freeMm() / 4, widthMm(), member.stock().plateMm());
+  }
+
+  @Override
+  double freeMm() {
+    return lengthMm() - member.lapMm() - member.heightMm() / 2 - ROUND_TUBE_MM;
+  }
+
+  @Override
+  double secondMomentMm4() {
+    return widthMm() * Math.pow(member.stock().plateMm(), 3) / 12;
+  }
+
+  @Override
+  double modulusMm3() {
+    return widthMm() * Math.pow(member.stock().plateMm(), 2) / 6;
   }
 
   @Override

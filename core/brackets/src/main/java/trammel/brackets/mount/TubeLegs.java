@@ -59,6 +59,21 @@ final class TubeLegs extends CrossmemberLegs {
         member.stock().section(), share * member.heightMm() / 2, share * offMm, 0, share);
   }
 
+  @Override
+  double freeMm() {
+    return member.beyondMm() + member.heightMm() / 2;
+  }
+
+  @Override
+  double secondMomentMm4() {
+    return member.design().secondMomentXMm4();
+  }
+
+  @Override
+  double modulusMm3() {
+    return member.design().modulusTopMm3();
+  }
+
   /** Nothing by itself: the tube's bending covers it. */
   @Override
   double flatwise(double acrossShare) {

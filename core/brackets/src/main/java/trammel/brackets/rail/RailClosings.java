@@ -145,6 +145,13 @@ public final class RailClosings {
     }
   }
 
+  /** The stretches that are closed in all, each by one plate. */
+  public static List<Footprint> stretches(List<RailClosing> closings) {
+    return grouped(closings).stream()
+        .map(group -> group.stream().map(Closed::footprint).reduce(Footprint::with).orElseThrow())
+        .toList();
+  }
+
   /** Stretches of one rail that meet. */
   private static List<List<RailClosing>> grouped(List<RailClosing> closings) {
     List<List<RailClosing>> groups = new ArrayList<>();
@@ -176,7 +183,7 @@ public final class RailClosings {
     return closed.build();
   }
 
-  /** The plan without its closings, its welds onto the plates that are there. */
+  /** The plan with its welds onto the plates that are there. */
   private WorkPlan welded(WorkPlan plan) {
     Map<String, String> became = new HashMap<>();
     for (Closed plate : plates) {
@@ -206,8 +213,10 @@ public final class RailClosings {
         welds,
         plan.operations(),
         plan.feet(),
-        List.of(),
-        plan.members());
+        plan.closings(),
+        plan.members(),
+        plan.railMounts(),
+        plan.holds());
   }
 
   private static SeamRun onto(SeamRun run, Map<String, String> became) {

@@ -14,9 +14,11 @@ import trammel.trade.welding.WeldSeam;
  * @param welds welds to run
  * @param operations work to do
  * @param feet where the brackets of bars are welded on, for the check of their welds
- * @param closings stretches of channel rail to close, of which a job's plates are made once all its
- *     plans are together
+ * @param closings stretches of channel rail that are closed, of which a job's plates are made once
+ *     all its plans are together
  * @param members parts of mounts and what loads them, for the check of their strength
+ * @param railMounts mounts on the sides of the rails, for the check of their twist
+ * @param holds crossmembers that hold the rails against twist
  */
 public record WorkPlan(
     List<PartNeed> parts,
@@ -27,7 +29,9 @@ public record WorkPlan(
     List<OperationNeed> operations,
     List<WeldedFoot> feet,
     List<RailClosing> closings,
-    List<LoadedMember> members) {
+    List<LoadedMember> members,
+    List<RailMount> railMounts,
+    List<CrossmemberHold> holds) {
   /** A plan that asks for nothing. */
   public static final WorkPlan NONE = new Builder().build();
 
@@ -41,6 +45,8 @@ public record WorkPlan(
     feet = List.copyOf(feet);
     closings = List.copyOf(closings);
     members = List.copyOf(members);
+    railMounts = List.copyOf(railMounts);
+    holds = List.copyOf(holds);
   }
 
   /** This plan followed by another. */
@@ -50,12 +56,24 @@ public record WorkPlan(
 
   /** The same with other bought parts. */
   public WorkPlan withParts(List<PartNeed> others) {
-    return new WorkPlan(others, bolts, plates, tubes, welds, operations, feet, closings, members);
+    return new WorkPlan(
+        others,
+        bolts,
+        plates,
+        tubes,
+        welds,
+        operations,
+        feet,
+        closings,
+        members,
+        railMounts,
+        holds);
   }
 
   /** The same with other work. */
   public WorkPlan withOperations(List<OperationNeed> others) {
-    return new WorkPlan(parts, bolts, plates, tubes, welds, others, feet, closings, members);
+    return new WorkPlan(
+        parts, bolts, plates, tubes, welds, others, feet, closings, members, railMounts, holds);
   }
 
   /** Collects a plan line by line. */
@@ -69,6 +87,8 @@ public record WorkPlan(
     private final List<WeldedFoot> feet = new ArrayList<>();
     private final List<RailClosing> closings = new ArrayList<>();
     private final List<LoadedMember> members = new ArrayList<>();
+    private final List<RailMount> railMounts = new ArrayList<>();
+    private final List<CrossmemberHold> holds = new ArrayList<>();
 
     /** Adds every line of a plan. */
     public Builder add(WorkPlan plan) {
@@ -81,6 +101,8 @@ public record WorkPlan(
       feet.addAll(plan.feet);
       closings.addAll(plan.closings);
       members.addAll(plan.members);
+      railMounts.addAll(plan.railMounts);
+      holds.addAll(plan.holds);
       return this;
     }
 
@@ -138,9 +160,32 @@ public record WorkPlan(
       return this;
     }
 
+    /** Adds a mount on the side of a rail. */
+    public Builder add(RailMount mount) {
+      railMounts.add(mount);
+      return this;
+    }
+
+    /** Adds a crossmember that holds the rails against twist. */
+    public Builder add(CrossmemberHold hold) {
+      holds.add(hold);
+      return this;
+    }
+
     /** The plan as collected. */
     public WorkPlan build() {
-      return new WorkPlan(parts, bolts, plates, tubes, welds, operations, feet, closings, members);
+      return new WorkPlan(
+          parts,
+          bolts,
+          plates,
+          tubes,
+          welds,
+          operations,
+          feet,
+          closings,
+          members,
+          railMounts,
+          holds);
     }
   }
 }

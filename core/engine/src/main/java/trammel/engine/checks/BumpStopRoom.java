@@ -26,9 +26,24 @@ public record BumpStopRoom(String id, String title) implements Check {
     return Squeeze.of(analysis).roomMm();
   }
 
+  /** Force of each stop on its rail when it has caught its wheel (N). */
+  static double forceN(LayoutAnalysis analysis) {
+    return Squeeze.of(analysis).forceN();
+  }
+
+  /** How far above ride each stop has caught its wheel (mm). */
+  static double caughtAtMm(LayoutAnalysis analysis) {
+    Squeeze squeeze = Squeeze.of(analysis);
+    return squeeze.metAtMm() + squeeze.squeezedMm();
+  }
+
   @Override
   public Reading read(LayoutAnalysis analysis) {
-    Squeeze squeeze = Squeeze.of(analysis);
+    return reading(Squeeze.of(analysis));
+  }
+
+  /** What a squeeze leaves, with the figures behind it. */
+  static Reading reading(Squeeze squeeze) {
     BumpStop stop = squeeze.stop();
     return new Reading.Value(
         squeeze.roomMm(),
@@ -54,7 +69,7 @@ public record BumpStopRoom(String id, String title) implements Check {
    * @param heldMm what of the bump travel the stop takes up
    * @param metAtMm where above ride it is met
    */
-  private record Squeeze(
+  record Squeeze(
       BumpStop stop,
       double sprungKg,
       double rateNPerMm,
@@ -72,6 +87,22 @@ public record BumpStopRoom(String id, String title) implements Check {
       double squeezedMm = stop.squeezedMm(sprungKg, rateNPerMm, metAtMm);
       return new Squeeze(
           stop, sprungKg, rateNPerMm, RailGap.leastMm(analysis), heldMm, metAtMm, squeezedMm);
+    }
+
+    /** At full load: there is more to catch, and coils have sagged towards the stop by then. */
+    static Squeeze atFullLoad(LayoutAnalysis empty, LayoutAnalysis loaded) {
+      Squeeze unladen = of(empty);
+      double sprungKg = loaded.layout().chassis().masses().sprungPerRearCornerKg();
+      double rateNPerMm = loaded.ride().rates().heaveNPerMm();
+      double metAtMm = Math.max(0, unladen.metAtMm - FullLoad.sagMm(empty));
+      return new Squeeze(
+          unladen.stop,
+          sprungKg,
+          rateNPerMm,
+          unladen.gapMm,
+          unladen.heldMm,
+          metAtMm,
+          unladen.stop.squeezedMm(sprungKg, rateNPerMm, metAtMm));
     }
 
     double roomMm() {

@@ -25,8 +25,11 @@ public final class LayoutAnalysis {
   private final Layout layout;
   private final AnalysisSettings settings;
   private final AxleMotion motion;
+  private final LayoutAnalysis usual;
+  private final Layout built;
   private RideState ride;
   private BarForces barForces;
+  private MountForces mountForces;
   private Clearances clearances;
   private Optional<LayoutAnalysis> fullLoad;
   private Optional<LayoutAnalysis> underBlows;
@@ -44,11 +47,36 @@ public final class LayoutAnalysis {
     this.layout = layout;
     this.settings = settings;
     motion = layout.motion();
+    usual = null;
+    built = layout;
+  }
+
+  /** A layout at full load: it is built as it is empty. */
+  private LayoutAnalysis(Layout loaded, LayoutAnalysis empty) {
+    layout = loaded;
+    settings = empty.settings;
+    motion = loaded.motion();
+    usual = null;
+    built = empty.built;
+  }
+
+  /** The same layout under blows: it moves as it does under the usual loads. */
+  private LayoutAnalysis(LayoutAnalysis usual) {
+    layout = usual.layout;
+    settings = usual.settings.underBlows();
+    motion = usual.motion;
+    built = usual.built;
+    this.usual = usual;
   }
 
   /** The layout that is analysed. */
   public Layout layout() {
     return layout;
+  }
+
+  /** The layout that is built, for which work is planned: at full load the empty one. */
+  public Layout built() {
+    return built;
   }
 
   /** What the analysis assumes. */
@@ -63,6 +91,9 @@ public final class LayoutAnalysis {
 
   /** The figures at ride height. */
   public RideState ride() {
+    if (usual != null) {
+      return usual.ride();
+    }
     if (ride == null) {
       ride = RideState.of(layout, motion);
     }
@@ -75,7 +106,7 @@ public final class LayoutAnalysis {
       fullLoad =
           layout.chassis().masses().payload().isNone()
               ? Optional.empty()
-              : Optional.of(new LayoutAnalysis(FullLoad.of(this), settings));
+              : Optional.of(new LayoutAnalysis(FullLoad.of(this), this));
     }
     return fullLoad;
   }
@@ -84,11 +115,22 @@ public final class LayoutAnalysis {
   public Optional<LayoutAnalysis> underBlows() {
     if (underBlows == null) {
       underBlows =
-          settings.hardCases().isEmpty()
-              ? Optional.empty()
-              : Optional.of(new LayoutAnalysis(layout, settings.underBlows()));
+          settings.hardCases().isEmpty() ? Optional.empty() : Optional.of(new LayoutAnalysis(this));
     }
     return underBlows;
+  }
+
+  /** Whether its load cases are hard blows. */
+  public boolean isUnderBlows() {
+    return usual != null;
+  }
+
+  /** The largest force that each spring, shock and bar puts into its mounts. */
+  public MountForces mountForces() {
+    if (mountForces == null) {
+      mountForces = new MountForces(this);
+    }
+    return mountForces;
   }
 
   /** The force in every bar at ride, under every load case. */
@@ -141,6 +183,9 @@ public final class LayoutAnalysis {
    * those out of reach are left out.
    */
   public List<AxlePose> envelope() {
+    if (usual != null) {
+      return usual.envelope();
+    }
     if (envelope == null) {
       List<AxlePose> poses = new ArrayList<>(WHEEL_STATIONS * WHEEL_STATIONS);
       for (int left = 0; left < WHEEL_STATIONS; left++) {
@@ -186,6 +231,9 @@ public final class LayoutAnalysis {
 
   /** Share of the wanted travel that the bars let the axle reach, the worst direction, 0..1. */
   public double reachedShare() {
+    if (usual != null) {
+      return usual.reachedShare();
+    }
     envelope();
     return reachedShare;
   }

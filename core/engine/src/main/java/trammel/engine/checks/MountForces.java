@@ -1,6 +1,8 @@
 package trammel.engine.checks;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.layout.AntiRollBar;
 import trammel.engine.layout.Bar;
@@ -16,26 +18,21 @@ import trammel.engine.quantity.Gravity;
  * The largest force that each spring, shock, bar and anti-roll bar puts into its mounts: a spring
  * at the end of its travel or under the worst load case; a shock at its full length under the load
  * cases, with the axle hanging, or in a fast stroke at ride, with the spring that stands about it.
+ * Under blows the bump stops are met at speed, and shocks are stroked and pulled harder.
  */
 public final class MountForces {
-  /** An axle that tops out pulls with three times its weight: common practice, no source. */
-  private static final double TOP_OUT = 3;
-
   /**
    * Damping of a corner, share of the critical: usual for road vehicles 0.2 to 0.4, from memory.
    */
   private static final double DAMPING = 0.3;
 
-  /** Speed of the wheel in a fast stroke, 2 m/s: a pothole, from memory (mm/s). */
-  private static final double STROKE_MM_PER_S = 2000;
-
   private final LayoutAnalysis analysis;
+  private final double[] shortestN;
 
-  /**
-   * @param analysis the layout
-   */
-  public MountForces(LayoutAnalysis analysis) {
+  MountForces(LayoutAnalysis analysis) {
     this.analysis = analysis;
+    shortestN = new double[analysis.layout().springs().size()];
+    Arrays.fill(shortestN, Double.NaN);
   }
 
   /**
@@ -89,16 +86,36 @@ public final class MountForces {
 
   private double springN(int spring) {
     BarForces forces = analysis.barForces();
-    double most = 0;
+    double most = shortestN(spring);
     for (int i = 0; i < forces.cases().size(); i++) {
       most = Math.max(most, forces.springsN(i).get(spring));
     }
-    SpringAtRide loaded = analysis.ride().loaded().get(spring);
-    for (AxlePose pose : analysis.envelope()) {
-      SpringUnit unit = loaded.unit();
-      most = Math.max(most, loaded.forceN(unit.frame().distanceMm(pose.move(unit.axle()))));
-    }
     return most;
+  }
+
+  /**
+   * What a spring pushes with at its shortest (N): over the travel, and under blows where the bump
+   * stops are met at speed.
+   */
+  double shortestN(int spring) {
+    if (Double.isNaN(shortestN[spring])) {
+      SpringAtRide loaded = analysis.ride().loaded().get(spring);
+      double most = 0;
+      for (AxlePose pose : analysis.envelope()) {
+        most = Math.max(most, forceN(loaded, pose));
+      }
+      if (analysis.isUnderBlows()) {
+        Optional<AxlePose> caught = analysis.poseAt(BumpStopRoom.caughtAtMm(analysis), 0);
+        most = Math.max(most, caught.map(pose -> forceN(loaded, pose)).orElse(0.0));
+      }
+      shortestN[spring] = most;
+    }
+    return shortestN[spring];
+  }
+
+  private static double forceN(SpringAtRide loaded, AxlePose pose) {
+    SpringUnit unit = loaded.unit();
+    return loaded.forceN(unit.frame().distanceMm(pose.move(unit.axle())));
   }
 
   /** Index of the spring that stands about a shock; -1 for none. */
@@ -133,17 +150,18 @@ public final class MountForces {
     return most;
   }
 
-  private double hangingN(int shock) {
+  /** Pull of an axle that tops out on a shock (N). */
+  double hangingN(int shock) {
     double cornerKg = analysis.layout().chassis().masses().rearUnsprungKg() / 2;
-    return TOP_OUT * cornerKg * Gravity.M_PER_S2 / ratio(shock);
+    return analysis.settings().shockBlow().topOut() * cornerKg * Gravity.M_PER_S2 / ratio(shock);
   }
 
-  /** 2 ζ √(k m) v at the wheel, over the shock's motion ratio. */
-  private double fastN(int shock) {
+  /** Damping of a fast stroke (N): 2 ζ √(k m) v at the wheel, over the shock's motion ratio. */
+  double fastN(int shock) {
     return DAMPING
         * 2
         * Math.sqrt(analysis.ride().rates().heaveNPerMm() * cornerTonnes())
-        * STROKE_MM_PER_S
+        * analysis.settings().shockBlow().strokeMmPerS()
         / ratio(shock);
   }
 

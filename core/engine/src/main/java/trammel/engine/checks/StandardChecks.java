@@ -101,6 +101,19 @@ public final class StandardChecks {
                 "axle-tube-hard",
                 "safety factor of the axle tube under a pothole, kerb or full stop")),
         new LoadedBump("bump-travel-loaded", "bump travel left at full load"),
+        new LoadedStopRoom(
+            "bump-stop-room-loaded",
+            "room from axle tube to rail when bump stops are met at speed, at full load"),
+        new LoadedStance(
+            new PinionParallel(
+                "pinion-parallel-loaded", "pinion parallel to transmission output, at full load"),
+            LoadedStance.Angle.PARALLEL),
+        new LoadedStance(
+            new JointAngle("front-joint-angle-loaded", "front universal joint at full load", true),
+            LoadedStance.Angle.FRONT),
+        new LoadedStance(
+            new JointAngle("rear-joint-angle-loaded", "rear universal joint at full load", false),
+            LoadedStance.Angle.REAR),
         new AtFullLoad(
             new AirPressure(
                 "air-pressure-loaded",

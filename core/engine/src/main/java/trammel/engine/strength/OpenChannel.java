@@ -15,8 +15,8 @@ import trammel.engine.quantity.Given;
  * @param webThickMm thickness of the web (mm), above 0
  * @param flangeThickMm thickness of a flange (mm), above 0
  */
-public record OpenChannel(
-    double heightMm, double flangeMm, double webThickMm, double flangeThickMm) {
+public record OpenChannel(double heightMm, double flangeMm, double webThickMm, double flangeThickMm)
+    implements TwistedSection {
   /** Young's modulus of steel, 29e6 psi: AISC 360 (MPa). */
   public static final double YOUNG_MPA = 199_948;
 
@@ -103,12 +103,48 @@ public record OpenChannel(
    * of the flanges: E ω θ″, ends free to warp (MPa).
    */
   public double warpingStressMPa(double torqueNmm, double bayMm) {
+    return heldEndMPa(torqueNmm / 2, bayMm / 2);
+  }
+
+  /** Stress along the rail at an end that cannot warp, so far from where warping is free. */
+  private double heldEndMPa(double torqueNmm, double freeMm) {
     double e = shearCentreMm();
-    double area = Math.max(heightMm / 2 * (flangeMm - e), heightMm / 2 * e);
+    double area = heightMm / 2 * Math.max(flangeMm - e, e);
     double decay = decayMm();
-    double curvature =
-        torqueNmm * Math.tanh(bayMm / 2 / decay) / (2 * SHEAR_MPA * torsionMm4() * decay);
+    double curvature = torqueNmm * Math.tanh(freeMm / decay) / (SHEAR_MPA * torsionMm4() * decay);
     return YOUNG_MPA * area * curvature;
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>T (l − a tanh(l/a))/(G J) with one end free to warp; the middle of a stretch that is held at
+   * both ends is free to, so that it is two such halves.
+   */
+  @Override
+  public double turnPerNmm(double lengthMm, boolean bothHeld) {
+    Given.positive("length of the twisted stretch (mm)", lengthMm);
+    double reach = (bothHeld ? 2 : 1) * decayMm();
+    return (lengthMm - reach * Math.tanh(lengthMm / reach)) / (SHEAR_MPA * torsionMm4());
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>The greater of what warping does at a held end and of the shear where warping is free, which
+   * never meet: each is none where the other is greatest.
+   */
+  @Override
+  public double stressMPa(double torqueNmm, double lengthMm, boolean bothHeld) {
+    double freeMm = bothHeld ? lengthMm / 2 : lengthMm;
+    double torque = Math.abs(torqueNmm);
+    double shear = uniformShearMPa(torque) * (1 - 1 / Math.cosh(freeMm / decayMm()));
+    return Math.max(heldEndMPa(torque, freeMm), Math.sqrt(3) * shear);
+  }
+
+  @Override
+  public double shearCentreOutMm() {
+    return shearCentreMm() - webThickMm / 2;
   }
 
   /** Torsion constant of the same channel closed by a plate on its tips, 4 A² /Σ(s/t) (mm⁴). */

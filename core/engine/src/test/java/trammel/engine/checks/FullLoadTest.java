@@ -83,4 +83,34 @@ class FullLoadTest {
     assertTrue(
         assertInstanceOf(Reading.Unknown.class, reading).reason().contains("measured.loads"));
   }
+
+  /**
+   * Sag shifts where the driveline stands: what `travel` shows at that height, both from the body.
+   */
+  @Test
+  void pinionAndJointsAreJudgedWhereTheLoadedAxleStands() {
+    Layout layout = carrying(746.67);
+    LayoutAnalysis analysis = new LayoutAnalysis(layout, SampleLayout.settings());
+    double sagMm = FullLoad.sagMm(analysis);
+    assertTrue(sagMm > 25, "it sags by " + sagMm);
+
+    // The pinion's nose goes down in bump on these bars, as the hand-worked pickup's does.
+    double loaded = SampleLayout.value(layout, "pinion-parallel-loaded");
+    double empty = SampleLayout.value(layout, "pinion-parallel");
+    assertTrue(loaded > empty + Math.toRadians(0.1), loaded + " against " + empty);
+    assertEquals(
+        "pinion's nose is low", SampleLayout.reading(layout, "pinion-parallel-loaded").where());
+    assertInstanceOf(
+        Reading.NotApplicable.class,
+        SampleLayout.readingOrReason(SampleLayout.good(), "pinion-parallel-loaded"));
+  }
+
+  /** There is more to catch, and coils have sagged towards the stop. */
+  @Test
+  void aLoadedBodySqueezesItsStopsFurther() {
+    Layout layout = carrying(400);
+
+    double loaded = SampleLayout.value(layout, "bump-stop-room-loaded");
+    assertTrue(loaded < SampleLayout.value(layout, "bump-stop-room") - 1);
+  }
 }

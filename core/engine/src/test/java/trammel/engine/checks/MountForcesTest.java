@@ -59,7 +59,7 @@ class MountForcesTest {
 
   private static MountForces forces(Layout layout) {
     List<LoadCase> standing = List.of(new LoadCase("standing", 0, 0, 0, 1, 1, 1));
-    return new MountForces(new LayoutAnalysis(layout, new AnalysisSettings(30, standing)));
+    return new LayoutAnalysis(layout, new AnalysisSettings(30, standing)).mountForces();
   }
 
   /**

@@ -198,6 +198,11 @@ public final class SampleLayout {
     limits.put("joint-rating", Limit.atMost(1, 1.5, source));
     limits.put("rail-modulus", Limit.atLeast(1, 0.9, source));
     limits.put("axle-tube", Limit.atLeast(1.5, 1, source));
+    double any = Double.NEGATIVE_INFINITY;
+    limits.put("bump-stop-room-loaded", Limit.atLeast(0, any, source));
+    limits.put("pinion-parallel-loaded", Limit.atMost(rad(1), rad(3), source));
+    limits.put("front-joint-angle-loaded", new Limit(0, rad(3), any, rad(90), source));
+    limits.put("rear-joint-angle-loaded", new Limit(0, rad(3), any, rad(90), source));
     limits.put("bump-travel-loaded", Limit.atLeast(2 * INCH, INCH, source));
     limits.put("air-pressure-loaded", Limit.atMost(0.9, 1, source));
     limits.put("ride-frequency-loaded", new Limit(1, 2, 0.8, 2.8, source));

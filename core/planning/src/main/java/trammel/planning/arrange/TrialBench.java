@@ -30,7 +30,16 @@ final class TrialBench {
   /** Checks that need the plan of the whole job cost the most, clearances come next. */
   static final List<String> ON_THE_PLAN =
       List.of(
-          "bracket-welds", "bracket-welds-hard", "mount-strength", "can-be-made", "parts-apart");
+          "bracket-welds",
+          "bracket-welds-hard",
+          "mount-strength",
+          "mount-strength-hard",
+          "rail-twist",
+          "rail-twist-hard",
+          "mount-strength-loaded",
+          "rail-twist-loaded",
+          "can-be-made",
+          "parts-apart");
 
   private static final String CLEARANCE = "clearance";
 

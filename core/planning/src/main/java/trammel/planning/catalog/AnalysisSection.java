@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.engine.checks.AnalysisSettings;
+import trammel.engine.checks.CrossmemberBay;
+import trammel.engine.checks.ShockBlow;
 import trammel.engine.loads.LoadCase;
 import trammel.engine.loads.WheelBlow;
 import trammel.engine.springs.BumpStop;
@@ -87,11 +89,46 @@ final class AnalysisSection extends CatalogSection {
               List.of(STOP_RATE, STOP_AT_AN_INCH, STOP_SPEED))
           .optional();
 
+  private static final Field<Double> SHOCK_SPEED =
+      Field.speedMPerS("shock_speed", "speed of the wheel in a fast stroke of its shock", 0.1, 10);
+  private static final Field<Double> TOP_OUT =
+      Field.number(
+          "top_out",
+          "with how many times its weight an axle pulls that tops out on a shock",
+          1,
+          50);
+  private static final Field<FieldValues> SHOCK_BLOW =
+      shockBlow("shock_blow", "what a shock puts into its mounts in use");
+  private static final Field<FieldValues> HARD_SHOCK_BLOW =
+      shockBlow("hard_shock_blow", "the same in a blow that comes a few times in a life");
+
+  private static final Field<Double> BEHIND =
+      Field.lengthMm("behind", "next one behind the axle", 6 * INCH_MM, 120 * INCH_MM);
+  private static final Field<Double> AHEAD =
+      Field.lengthMm("ahead", "next one ahead of it", 6 * INCH_MM, 120 * INCH_MM);
+  private static final Field<FieldValues> CROSSMEMBERS =
+      Field.section(
+              "frame_crossmembers",
+              "where the frame's own crossmembers are taken where a job does not measure them",
+              List.of(BEHIND, AHEAD))
+          .optional();
+
+  private static Field<FieldValues> shockBlow(String key, String help) {
+    return Field.section(key, help, List.of(SHOCK_SPEED, TOP_OUT)).optional();
+  }
+
   AnalysisSection() {
     super(
         "analysis",
         "what the checks assume",
-        List.of(DESIGN_SPEED, LOAD_CASES, HARD_CASES, BUMP_STOP));
+        List.of(
+            DESIGN_SPEED,
+            LOAD_CASES,
+            HARD_CASES,
+            BUMP_STOP,
+            SHOCK_BLOW,
+            HARD_SHOCK_BLOW,
+            CROSSMEMBERS));
   }
 
   @Override
@@ -106,7 +143,23 @@ final class AnalysisSection extends CatalogSection {
             new AnalysisSettings(values.get(DESIGN_SPEED), cases(values.get(LOAD_CASES)))
                 .withHardCases(cases(values.get(HARD_CASES)))
                 .withTimesAYear(timesAYear(values.get(LOAD_CASES)))
-                .withBumpStop(bumpStop(values.find(BUMP_STOP))));
+                .withBumpStop(bumpStop(values.find(BUMP_STOP)))
+                .withShockBlows(
+                    blow(values.find(SHOCK_BLOW), AnalysisSettings.USUAL_BLOW),
+                    blow(values.find(HARD_SHOCK_BLOW), AnalysisSettings.HARD_BLOW))
+                .withBay(bay(values.find(CROSSMEMBERS))));
+  }
+
+  private static ShockBlow blow(Optional<FieldValues> given, ShockBlow usual) {
+    return given
+        .map(one -> new ShockBlow(1000 * one.get(SHOCK_SPEED), one.get(TOP_OUT)))
+        .orElse(usual);
+  }
+
+  private static CrossmemberBay bay(Optional<FieldValues> given) {
+    return given
+        .map(one -> new CrossmemberBay(one.get(BEHIND), one.get(AHEAD)))
+        .orElse(AnalysisSettings.USUAL_BAY);
   }
 
   /** A case that is told in one hand comes as often in the other. */

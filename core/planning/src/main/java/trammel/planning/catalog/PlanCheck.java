@@ -85,6 +85,31 @@ public enum PlanCheck {
       "mount-strength",
       "safety factor of what carries springs and shocks, on yield",
       Measure.FACTOR),
+  /** What carries springs and shocks, under blows. */
+  MOUNTS_HARD(
+      "mount-strength-hard",
+      "safety factor of what carries springs and shocks under a pothole, kerb or full stop",
+      Measure.FACTOR),
+  /** Rails that mounts twist. */
+  RAIL_TWIST(
+      "rail-twist",
+      "safety factor of rails that mounts twist, and of crossmembers that hold them",
+      Measure.FACTOR),
+  /** Rails that mounts twist, under blows. */
+  RAIL_TWIST_HARD(
+      "rail-twist-hard",
+      "safety factor of rails twisted under a pothole, kerb or full stop",
+      Measure.FACTOR),
+  /** What carries springs and shocks, at full load. */
+  MOUNTS_LOADED(
+      "mount-strength-loaded",
+      "safety factor of what carries springs and shocks, at full load",
+      Measure.FACTOR),
+  /** Rails that mounts twist, at full load. */
+  RAIL_TWIST_LOADED(
+      "rail-twist-loaded",
+      "safety factor of rails that mounts twist, at full load",
+      Measure.FACTOR),
   /** Whether every outline can be cut, every seam run, and every part has room. */
   CAN_BE_MADE("can-be-made", "part that cannot be made: its outline, seam or room", Measure.COUNT),
   /** Whether two parts stand in the same place. */

@@ -277,10 +277,17 @@ public final class Drafting {
     checks.add(tabs);
     checks.add(welds);
     checks.add(new WeldRanking(welds));
-    checks.add(new BracketUnderBlows(PlanCheck.TABS_HARD, tabs));
-    checks.add(new BracketUnderBlows(PlanCheck.WELDS_HARD, welds));
+    checks.add(new WorkUnderBlows(PlanCheck.TABS_HARD, tabs));
+    checks.add(new WorkUnderBlows(PlanCheck.WELDS_HARD, welds));
     checks.add(new DroopEnd(additions));
-    checks.add(new MountStrength(planning));
+    MountStrength mounts = new MountStrength(planning);
+    RailTwist twist = new RailTwist(planning, job.measured().rails(), print);
+    checks.add(mounts);
+    checks.add(new WorkUnderBlows(PlanCheck.MOUNTS_HARD, mounts));
+    checks.add(twist);
+    checks.add(new WorkUnderBlows(PlanCheck.RAIL_TWIST_HARD, twist));
+    checks.add(new WorkAtFullLoad(PlanCheck.MOUNTS_LOADED, mounts));
+    checks.add(new WorkAtFullLoad(PlanCheck.RAIL_TWIST_LOADED, twist));
     checks.add(new CanBeMade(planning));
     checks.add(new PartsApart(planning, catalog, print));
     for (LimitedCheck limited : own) {

@@ -34,11 +34,11 @@ final class MountStrength implements CatalogCheck {
   public Reading read(LayoutAnalysis analysis) {
     List<LoadedMember> members;
     try {
-      members = planning.of(analysis.layout()).members();
+      members = planning.of(analysis.built()).members();
     } catch (UnworkableLayoutException cannot) {
       return new Reading.NotApplicable("what cannot be made carries nothing");
     }
-    MountForces forces = new MountForces(analysis);
+    MountForces forces = analysis.mountForces();
     double least = Double.POSITIVE_INFINITY;
     LoadedMember weakest = null;
     for (LoadedMember member : members) {

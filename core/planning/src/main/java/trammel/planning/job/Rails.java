@@ -20,6 +20,9 @@ import trammel.reading.quantity.Measurement;
  * @param steel what the rails are made of, if it is known
  * @param rustDepthMm how deep rust has eaten into the wall, mm, if it was looked at
  * @param flangeHoleMm largest hole in a flange near the work, mm, if it was looked at
+ * @param crossmemberAheadMm the frame's own crossmember next ahead of the axle mark, mm, if it was
+ *     measured
+ * @param crossmemberBehindMm the next one behind it, mm, if it was measured
  */
 public record Rails(
     RailShape shape,
@@ -35,4 +38,6 @@ public record Rails(
     Measurement frontMountsForward,
     Optional<RailSteel> steel,
     Optional<Double> rustDepthMm,
-    Optional<Double> flangeHoleMm) {}
+    Optional<Double> flangeHoleMm,
+    Optional<Double> crossmemberAheadMm,
+    Optional<Double> crossmemberBehindMm) {}

@@ -69,6 +69,23 @@ final class RailsPart {
           .measuredFrom("across the flange, near the work; 0 for none")
           .optional();
 
+  private static final Field<Double> CROSSMEMBER_AHEAD =
+      Field.lengthMm(
+              "crossmember_ahead",
+              "how far the frame's own crossmember next ahead of the axle stands from it",
+              inches(6),
+              inches(120))
+          .measuredFrom("forward from the axle mark to the crossmember's middle")
+          .optional();
+  private static final Field<Double> CROSSMEMBER_BEHIND =
+      Field.lengthMm(
+              "crossmember_behind",
+              "how far the frame's own crossmember next behind the axle stands from it",
+              inches(6),
+              inches(120))
+          .measuredFrom("rearward from the axle mark to the crossmember's middle")
+          .optional();
+
   static final Field<FieldValues> FIELD =
       Field.section(
           "rails",
@@ -85,6 +102,8 @@ final class RailsPart {
               STEEL,
               RUST_DEPTH,
               FLANGE_HOLE,
+              CROSSMEMBER_AHEAD,
+              CROSSMEMBER_BEHIND,
               UNDERSIDE_AT_AXLE,
               UNDERSIDE_AT_FRONT_MOUNTS,
               FRONT_MOUNTS_FORWARD));
@@ -106,7 +125,9 @@ final class RailsPart {
         values.get(FRONT_MOUNTS_FORWARD),
         values.find(STEEL).flatMap(RailSteel::ofWord),
         values.find(RUST_DEPTH),
-        values.find(FLANGE_HOLE));
+        values.find(FLANGE_HOLE),
+        values.find(CROSSMEMBER_AHEAD),
+        values.find(CROSSMEMBER_BEHIND));
   }
 
   static void check(FieldValues values, Problems problems, QuantityPrinter printer) {

@@ -42,6 +42,10 @@ final class Reasons {
           Map.entry("measured.rails.rust_depth", "only sound metal carries: it is taken off"),
           Map.entry("measured.rails.flange_hole", "a hole weakens the rail where it bends most"),
           Map.entry(
+              "measured.rails.crossmember_ahead",
+              "between crossmembers an open rail twists where something hangs on its side"),
+          Map.entry("measured.rails.crossmember_behind", "the same behind the axle"),
+          Map.entry(
               "measured.rails.underside_at_axle", "it says how high the frame sits on the stands"),
           Map.entry(
               "measured.rails.underside_at_front_mounts",

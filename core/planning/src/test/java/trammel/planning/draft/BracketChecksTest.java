@@ -139,7 +139,7 @@ class BracketChecksTest {
     assertEquals(expected, usual.value(), 1e-4 * expected);
     assertTrue(usual.where().startsWith("bracket to face, "), usual.where());
 
-    BracketUnderBlows hard = new BracketUnderBlows(PlanCheck.WELDS_HARD, welds);
+    WorkUnderBlows hard = new WorkUnderBlows(PlanCheck.WELDS_HARD, welds);
     Reading.Value blow = (Reading.Value) hard.read(analysis);
     double harder = handbookShare(analysis.underBlows().orElseThrow(), lengthMm, armMm, legMm);
     assertEquals(harder, blow.value(), 1e-4 * harder);

@@ -25,6 +25,7 @@ import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.RailClosing;
+import trammel.brackets.work.RailMount;
 import trammel.brackets.work.SidePair;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -209,6 +210,7 @@ record AirSpringMounting(
               yieldMPa,
               "two arms bent between seat and axle tube"));
       if (!isInboard()) {
+        plan.add(new RailMount("air spring outrigger", unit.name(), isLeft(unit)));
         plan.add(
             new LoadedMember(
                 PlatePair.name(GUSSET, isLeft(unit)),

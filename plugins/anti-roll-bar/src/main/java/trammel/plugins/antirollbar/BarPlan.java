@@ -22,6 +22,7 @@ import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.RailMount;
 import trammel.brackets.work.TabFoot;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -410,6 +411,9 @@ final class BarPlan {
   /** The tab is bent by the upright link, the bracket by what the bearing carries. */
   private void addMembers(WorkPlan.Builder plan) {
     double yieldMPa = plate.yieldMPa();
+    for (boolean left : new boolean[] {true, false}) {
+      plan.add(new RailMount(place.railTab().name(), AntiRollBar.NAME, left));
+    }
     plan.add(
         new LoadedMember(
             place.railTab().name(),

@@ -198,7 +198,9 @@ class LinkageContractTest {
                     .toList(),
                 all.feet(),
                 all.closings(),
-                all.members());
+                all.members(),
+                all.railMounts(),
+                all.holds());
           }
         },
         "frame end of lower-right has no operation");

@@ -64,7 +64,9 @@ class MountPromisesTest {
             all.operations(),
             all.feet(),
             all.closings(),
-            all.members()),
+            all.members(),
+            all.railMounts(),
+            all.holds()),
         "no bolt or pin");
   }
 
@@ -81,7 +83,9 @@ class MountPromisesTest {
             all.operations(),
             all.feet(),
             all.closings(),
-            all.members()),
+            all.members(),
+            all.railMounts(),
+            all.holds()),
         "no bracket");
   }
 
@@ -98,7 +102,9 @@ class MountPromisesTest {
             all.operations(),
             all.feet(),
             all.closings(),
-            all.members()),
+            all.members(),
+            all.railMounts(),
+            all.holds()),
         "no seam");
   }
 
@@ -115,7 +121,9 @@ class MountPromisesTest {
             all.operations(),
             without(all.feet(), foot -> foot.name().startsWith(END)),
             all.closings(),
-            all.members()),
+            all.members(),
+            all.railMounts(),
+            all.holds()),
         "no foot");
   }
 
@@ -136,7 +144,9 @@ class MountPromisesTest {
                             without(all.operations(), one -> one.why().contains("upper-left")),
                             all.feet(),
                             all.closings(),
-                            all.members())))
+                            all.members(),
+                            all.railMounts(),
+                            all.holds())))
             .getMessage();
     assertTrue(message.contains("end of upper-left has no operation"), message);
   }
@@ -155,7 +165,9 @@ class MountPromisesTest {
             all.operations(),
             all.feet(),
             all.closings(),
-            all.members());
+            all.members(),
+            all.railMounts(),
+            all.holds());
     String message =
         assertThrows(
                 AssertionError.class,

@@ -5,17 +5,18 @@ import java.util.Optional;
 import trammel.engine.checks.Adjustment;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.LayoutAnalysis;
+import trammel.engine.checks.Limit;
 import trammel.engine.checks.Reading;
 import trammel.planning.catalog.PlanCheck;
 
 /**
- * A check of brackets made again under the blows that a vehicle meets a few times in its life: a
- * pothole, a kerb, a full stop. What it holds them to is its own.
+ * A check of what is planned made again under the blows that a vehicle meets a few times in its
+ * life: a pothole, a kerb, a full stop. What it holds them to is its own.
  *
  * @param check the name that it has here
  * @param usual the check as it is made under the usual load cases
  */
-record BracketUnderBlows(PlanCheck check, Check usual) implements CatalogCheck {
+record WorkUnderBlows(PlanCheck check, Check usual) implements CatalogCheck {
 
   @Override
   public Reading read(LayoutAnalysis analysis) {
@@ -28,5 +29,15 @@ record BracketUnderBlows(PlanCheck check, Check usual) implements CatalogCheck {
   @Override
   public List<Adjustment> adjustments(LayoutAnalysis analysis) {
     return analysis.underBlows().map(usual::adjustments).orElse(List.of());
+  }
+
+  @Override
+  public Limit limit(Limit general, LayoutAnalysis analysis) {
+    return usual.limit(general, analysis);
+  }
+
+  @Override
+  public String advice() {
+    return usual.advice();
   }
 }

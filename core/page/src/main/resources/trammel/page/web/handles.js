@@ -117,7 +117,7 @@ const place = (point) =>
 export function Handles({ stage }) {
   turned.value;
   const now = moving.value;
-  const where = (point, end) => now?.end === end && now.points.has(point.name) ? now.points.get(point.name) : point[end];
+  const where = (point, end) => now && now.end === end && now.points.has(point.name) ? now.points.get(point.name) : point[end];
   const ways = stage.ways();
   const side = Math.abs(ways.right[0]) > 0.5 && Math.abs(ways.up[2]) > 0.5;
   const hidden = (point) => side && together.value && point.name.includes('right') && scene.value.points.some((one) => one.name === otherSide(point.name));

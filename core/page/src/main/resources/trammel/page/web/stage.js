@@ -199,7 +199,7 @@ export class Stage {
       group.matrixAutoUpdate = false;
       group.add(edges);
       const place = new THREE.Matrix4();
-      this.parts.set(id, { id, kind: 'weld', carrier: carriers.get(seam.parts[0]), group, edges, own, place, middle: own.boundingBox.getCenter(new THREE.Vector3()) });
+      this.parts.set(id, { id, kind: 'weld', carrier: carriers.get(seam.parts[0]), group, edges, own, place, middle: (own.boundingBox ?? new THREE.Box3()).getCenter(new THREE.Vector3()) });
       this.body(carriers.get(seam.parts[0]) ?? 'frame').add(group);
     }
     for (const [id, part] of gone) {

@@ -177,6 +177,9 @@ class HandoutIT {
       assertEquals(
           stops, Files.readString(folder.resolve(document + ".html")).contains(HEADLINE), document);
     }
+    for (String file : List.of("customer/quote", "drawings/views", "drawings/travel")) {
+      outside.addAll(PrintedPaper.troubles(folder.resolve(file + ".pdf")));
+    }
     assertEquals(List.of(), outside);
     double widthPt = units.equals("us") ? 612 : 210 / 25.4 * 72;
     assertEquals(widthPt, PdfPages.widthPt(folder.resolve("drawings/travel.pdf")), 0.5);
@@ -226,6 +229,30 @@ class HandoutIT {
     }
     assertTheCustomerReadsEveryCut(
         joined(folder.resolve("customer/quote.pdf")), cut, length, floor);
+  }
+
+  /** No heading, no signature and no number of a drawing is left without what it stands for. */
+  @Test
+  void nothingIsPartedFromWhatItBelongsTo() throws Exception {
+    Path folder = pickup().folder();
+    assertTogether(folder.resolve("floor/floor-packet.pdf"), "Bracket by bracket", "tacked by");
+    assertTogether(
+        folder.resolve("customer/quote.pdf"), "customer: name, date, signature", "Cautions");
+    assertTogether(
+        folder.resolve("drawings/views.pdf"), "Rear view", "1 left lower bar, 2 right lower bar");
+    String side = Files.readString(folder.resolve("drawings/side-view.svg"));
+    assertTrue(side.contains("3 left upper bar") && side.contains("A -2.746 in"), side);
+    assertTrue(Files.readString(folder.resolve("drawings/travel.svg")).contains(">left shock<"));
+    String cost = joined(folder.resolve("office/cost-sheet.pdf"));
+    assertTrue(cost.contains("for the same as the line above"), "two sheets, one list of plates");
+  }
+
+  private static void assertTogether(Path pdf, String what, String with) throws IOException {
+    List<String> pages =
+        PdfPages.texts(pdf).stream().map(page -> page.replaceAll("\\s+", " ")).toList();
+    assertTrue(
+        pages.stream().anyMatch(page -> page.contains(what) && page.contains(with)),
+        what + " without " + with + " in " + pages);
   }
 
   /** The job's own rake, 0.6 deg on the stands and 0.5 deg at ride, is nose down: minus. */

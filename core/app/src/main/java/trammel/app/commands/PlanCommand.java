@@ -85,7 +85,7 @@ public final class PlanCommand extends JobCommand {
     Stops stops = Verdicts.stops(draft, results, amounts);
     if (folder.isPresent()) {
       FileSet files = new FileSet();
-      CutFiles cutFiles = new CutFiles(estimate, stops);
+      CutFiles cutFiles = new CutFiles(estimate, stops, bench.shown(draft.job()));
       cutFiles.addTo(files);
       cutFiles.addPrintsTo(files);
       files.add("assembly.gltf", GltfScene.text(assembly(draft, bench, estimate)) + "\n");

@@ -11,6 +11,9 @@ import trammel.trade.money.ProgressPayment;
 
 /** The cost sheet for the shop's own eyes. */
 public final class CostDocument {
+  /** A reason of more letters than this is not printed twice running. */
+  private static final int LONG_REASON = 80;
+
   private final JobPaper paper;
 
   /**
@@ -79,6 +82,7 @@ public final class CostDocument {
     return grid;
   }
 
+  /** Two sheets of one thickness are cut into the same plates, which are listed once. */
   private static Grid lines(CostBuildUp price) {
     Grid grid =
         new Grid(
@@ -90,10 +94,14 @@ public final class CostDocument {
             "price");
     for (ClassTotal total : price.classTotals()) {
       grid.group(total.costClass().title());
+      String before = "";
       for (PriceLine line : total.lines()) {
+        String why = line.line().why();
+        boolean again = why.equals(before) && why.length() > LONG_REASON;
+        before = why;
         grid.noted(
             0,
-            line.line().why(),
+            again ? "for the same as the line above" : why,
             line.line().title(),
             line.how(),
             line.cost().text(),

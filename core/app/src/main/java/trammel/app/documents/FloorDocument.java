@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import trammel.app.drawings.ArrangementSheet;
 import trammel.app.drawings.Drawing;
 import trammel.app.drawings.LayoutView;
 import trammel.app.drawings.PartWords;
 import trammel.app.drawings.ShopDrawings;
 import trammel.app.drawings.ShopJob;
+import trammel.app.drawings.ViewKey;
 import trammel.app.drawings.Viewpoint;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.CheckResult.Judged;
@@ -68,7 +70,9 @@ public final class FloorDocument {
     model.put("angles", angles());
     FitUpBlocks blocks = new FitUpBlocks(paper, sheet);
     model.put("rake", blocks.rake());
-    model.put("brackets", blocks.blocks(model));
+    List<Map<String, Object>> brackets = blocks.blocks(model);
+    model.put("firstBracket", brackets.subList(0, 1));
+    model.put("brackets", brackets.subList(1, brackets.size()));
     model.put("welds", welds());
     model.put("bolts", bolts());
     return paper.document("floor", model);
@@ -93,6 +97,22 @@ public final class FloorDocument {
               paper.stops().line()));
     }
     return views;
+  }
+
+  /** What the numbers and letters in the three views stand for. */
+  public static ViewKey viewKey(JobPaper paper) {
+    PartWords words = paper.words();
+    List<String> entries = new ArrayList<>();
+    entries.add(
+        paper.numbers().names().stream()
+            .map(name -> paper.numbers().of(name) + " " + words.in(name))
+            .collect(Collectors.joining(", ")));
+    char letter = 'A';
+    for (Judged judged : tight(paper)) {
+      String room = paper.amounts().value(judged.measure(), judged.value());
+      entries.add(letter++ + " " + room + ": " + judged.title());
+    }
+    return new ViewKey(entries);
   }
 
   /** All three views on one sheet. */

@@ -15,6 +15,7 @@ import trammel.app.drawings.TrueScaleTemplate;
 import trammel.app.text.Stops;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
+import trammel.planning.drawings.CheckSquare;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
@@ -35,6 +36,7 @@ public final class TrueScale {
   private final double heightMm;
   private final String job;
   private final QuantityPrinter printer;
+  private final CheckSquare square;
   private final List<Drawing> pages = new ArrayList<>();
   private final List<TrueScalePage.Piece> pieces = new ArrayList<>();
   private double x;
@@ -56,6 +58,7 @@ public final class TrueScale {
     heightMm = paperHeightMm(units);
     this.job = job;
     this.printer = printer;
+    square = CheckSquare.of(units);
   }
 
   /** The sheets: plates first, then wraps; what is larger than a sheet is tiled. */
@@ -163,7 +166,7 @@ public final class TrueScale {
 
   private void finishPage() {
     if (!pieces.isEmpty()) {
-      pages.add(new TrueScalePage(widthMm, heightMm, job, pieces, List.of()));
+      pages.add(new TrueScalePage(widthMm, heightMm, job, pieces, List.of(), square));
     }
     pieces.clear();
     x = 0;
@@ -192,7 +195,8 @@ public final class TrueScale {
               heightMm,
               heading,
               List.of(new TrueScalePage.Piece(template, tile.shown(), tile.marks(), 0, 0)),
-              remarks));
+              remarks,
+              square));
     }
   }
 }

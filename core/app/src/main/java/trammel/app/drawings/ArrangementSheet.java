@@ -1,6 +1,7 @@
 package trammel.app.drawings;
 
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
@@ -37,9 +38,16 @@ public record ArrangementSheet(
   private static final double VALUES_MM = 24;
   private static final double AIR_MM = 40;
   private static final double LETTERS_MM = 2.3;
+
+  /** The name of a datum stands so far over it. */
+  private static final double NAME_UP_MM = 0.8;
+
   private static final double TABLE_ROW_MM = 3.4;
   private static final double NOTE_ROW_MM = 3;
   private static final int MOST_COLUMNS = 4;
+
+  /** What stops the job has no more lines than these over the notes. */
+  private static final int STOP_LINES = 2;
 
   /** Scales that a shop's ruler reads (feet and inches; ISO 5455 and between). */
   private static final List<Integer> US_SCALES = List.of(4, 6, 8, 12, 16, 24, 32, 48);
@@ -116,6 +124,7 @@ public record ArrangementSheet(
   private final class Sheet {
     private final Paper paper;
     private final Map<Viewpoint, ViewWindow> windows = new EnumMap<>(Viewpoint.class);
+    private final Map<Viewpoint, List<Line2D>> lines = new EnumMap<>(Viewpoint.class);
     private final PartsKey key = new PartsKey(layout, scene);
     private int oneTo;
 
@@ -205,49 +214,54 @@ public record ArrangementSheet(
 
     private void label(Viewpoint viewpoint, String name) {
       ViewWindow window = windows.get(viewpoint);
-      double y = window.y(new Point3(0, 0, 0)) - 0.8;
-      paper.text(labelX(window, name), y, LETTERS_MM, Anchor.START, name);
+      Rectangle2D box = nameBox(window, name);
+      paper.text(box.getX(), box.getMaxY(), LETTERS_MM, Anchor.START, name);
     }
 
-    /** As far to the left as no dimension line runs down through the name. */
-    private double labelX(ViewWindow window, String name) {
+    /** As far to the left on its datum as no line runs through the name. */
+    private Rectangle2D nameBox(ViewWindow window, String name) {
       double widthMm = Paper.widthMm(name, LETTERS_MM);
-      double x = window.paperX() + 1;
-      if (window.viewpoint() == Viewpoint.SIDE) {
-        List<Double> lines =
-            PickUps.of(layout).stream().map(joint -> window.x(joint)).sorted().toList();
-        for (double line : lines) {
-          if (line > x - 0.5 && line < x + widthMm + 0.5) {
-            x = line + 1;
-          }
+      double y = window.y(new Point3(0, 0, 0)) - NAME_UP_MM - LETTERS_MM;
+      double left = window.paperX() + 1;
+      double right = window.paperX() + window.widthMm() - widthMm;
+      List<Line2D> lines = linesOf(window);
+      for (double x = left; x < right; x += 1) {
+        Rectangle2D box = new Rectangle2D.Double(x - 0.5, y, widthMm + 1, LETTERS_MM);
+        if (lines.stream().noneMatch(box::intersectsLine)) {
+          return new Rectangle2D.Double(x, y, widthMm, LETTERS_MM);
         }
       }
-      return x;
+      return new Rectangle2D.Double(left, y, widthMm, LETTERS_MM);
+    }
+
+    /** What is drawn in a view: the vehicle, its datum across, and in the side view dimensions. */
+    private List<Line2D> linesOf(ViewWindow window) {
+      return lines.computeIfAbsent(window.viewpoint(), viewpoint -> drawnIn(window));
+    }
+
+    private List<Line2D> drawnIn(ViewWindow window) {
+      Point3 origin = new Point3(0, 0, 0);
+      double bottom = window.paperY() + window.heightMm();
+      double right = window.paperX() + window.widthMm();
+      List<Line2D> drawn = new ArrayList<>(new SceneEdges(scene, window).lines());
+      drawn.add(new Line2D.Double(window.x(origin), window.paperY(), window.x(origin), bottom));
+      if (window.viewpoint() == Viewpoint.SIDE) {
+        for (Point3 joint : PickUps.of(layout)) {
+          drawn.add(new Line2D.Double(window.x(joint), window.y(joint), window.x(joint), bottom));
+          drawn.add(new Line2D.Double(window.x(joint), window.y(joint), right, window.y(joint)));
+        }
+      }
+      return drawn;
     }
 
     /** Where neither the vehicle nor a dimension nor the name of a datum is. */
     private void front(Viewpoint viewpoint, String datum) {
       ViewWindow window = windows.get(viewpoint);
-      Point3 origin = new Point3(0, 0, 0);
-      double bottom = window.paperY() + window.heightMm();
+      double datumY = window.y(new Point3(0, 0, 0));
       double right = window.paperX() + window.widthMm();
-      double datumY = window.y(origin);
-      List<Line2D> lines = new ArrayList<>(new SceneEdges(scene, window).lines());
-      lines.add(new Line2D.Double(window.paperX(), datumY, right, datumY));
-      double nameX = labelX(window, datum);
-      double nameMm = Paper.widthMm(datum, LETTERS_MM);
-      for (double up : new double[] {0.8, 0.8 + LETTERS_MM}) {
-        double y = datumY - up;
-        lines.add(new Line2D.Double(nameX, y, nameX + nameMm, y));
-      }
-      lines.add(new Line2D.Double(window.x(origin), window.paperY(), window.x(origin), bottom));
-      if (viewpoint == Viewpoint.SIDE) {
-        for (Point3 joint : PickUps.of(layout)) {
-          lines.add(new Line2D.Double(window.x(joint), window.y(joint), window.x(joint), bottom));
-          lines.add(new Line2D.Double(window.x(joint), window.y(joint), right, window.y(joint)));
-        }
-      }
-      FrontArrow.drawOn(paper, window, lines);
+      List<Line2D> drawn = new ArrayList<>(linesOf(window));
+      drawn.add(new Line2D.Double(window.paperX(), datumY, right, datumY));
+      FrontArrow.drawOn(paper, window, drawn, List.of(nameBox(window, datum)));
     }
 
     /** Joints along the vehicle and above ground at the side view, and across at the rear view. */
@@ -345,25 +359,13 @@ public record ArrangementSheet(
       };
     }
 
-    /** What stops the job, on two lines at most. */
-    private List<String> stopLines(double roomMm) {
-      if (Paper.widthMm(stop, LETTERS_MM) <= roomMm) {
-        return stop.isEmpty() ? List.of() : List.of(stop);
-      }
-      int end = stop.length();
-      while (end > 0 && Paper.widthMm(stop.substring(0, end), LETTERS_MM) > roomMm) {
-        end = stop.lastIndexOf(' ', end - 1);
-      }
-      return end <= 0
-          ? List.of(stop)
-          : List.of(stop.substring(0, end), "  " + stop.substring(end).strip());
-    }
-
     private void notes() {
       double x = EDGE_MM + 2;
       double y = heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM + 3;
       double roomMm = widthMm() - 2 * EDGE_MM - TitleBlock.WIDTH_MM - 4;
-      List<String> notes = new ArrayList<>(stopLines(roomMm));
+      List<String> notes =
+          new ArrayList<>(
+              stop.isEmpty() ? List.of() : Paper.lines(stop, LETTERS_MM, roomMm, STOP_LINES));
       notes.add("At ride. Strong: added by this job. Fine: there before. Dashed: behind.");
       notes.add("Light: wheels and what is in the way (dots), full bump and droop (dashes).");
       notes.add("From axle line, ground, centre line; ahead, up, left are plus. Do not scale.");

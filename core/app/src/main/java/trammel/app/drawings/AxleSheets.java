@@ -22,6 +22,9 @@ import trammel.planning.fitup.BracketKind;
  * middle, an end view of each bracket with its turn, and the tables of feet and zeros.
  */
 final class AxleSheets {
+  /** What reaches so many times as far as the smallest bracket is drawn in part. */
+  private static final double LONG_ARM = 4;
+
   private static final double ORDINATES_MM = 20;
   private static final double VALUES_MM = 4;
   private static final double AIR_MM = 30;
@@ -177,10 +180,23 @@ final class AxleSheets {
     return ShopSheet.oneTo(job.units(), reachMm / Math.max(8, cellMm));
   }
 
-  /** Left, bottom and side of the square that an end view shows (mm of the vehicle). */
-  private double[] endWindowMm(BracketKind kind) {
+  /** Side of a square about all of a bracket as seen from the tube's end (mm of the vehicle). */
+  private double wholeMm(BracketKind kind) {
     LineReach reach = LineReach.of(end(kind).lines(Viewpoint.SIDE));
-    double side = Math.max(reach.width(), reach.height()) + AIR_MM;
+    return Math.max(reach.width(), reach.height()) + AIR_MM;
+  }
+
+  /**
+   * Left, bottom and side of the square that an end view shows (mm of the vehicle). Of a long arm
+   * it shows what is about the tube, so that the other brackets can be seen.
+   */
+  private double[] endWindowMm(BracketKind kind) {
+    double mostMm = LONG_ARM * kinds().stream().mapToDouble(this::wholeMm).min().orElse(0);
+    LineReach reach = LineReach.of(end(kind).lines(Viewpoint.SIDE));
+    double side = wholeMm(kind);
+    if (side > mostMm) {
+      return new double[] {-mostMm / 2, -mostMm / 2, mostMm};
+    }
     return new double[] {
       (reach.left() + reach.right() - side) / 2, (reach.bottom() + reach.top() - side) / 2, side
     };
@@ -214,8 +230,14 @@ final class AxleSheets {
       words.add(kind.letter() + "  " + kind.shown().name());
       if (kind.shown().hole()) {
         Vector3 hole = kind.shown().zero();
+        double far = Math.max(Math.abs(hole.x()), Math.abs(hole.y()));
+        double shown = side < wholeMm(kind) ? Math.min(1, side / 2 / Math.max(1, far)) : 1;
         paper.line(
-            centreX, centreY, view.acrossPaper(-hole.x()), view.downPaper(hole.y()), Pen.FINE);
+            centreX,
+            centreY,
+            view.acrossPaper(-hole.x() * shown),
+            view.downPaper(hole.y() * shown),
+            Pen.FINE);
         words.add(
             turnWords(Math.atan2(hole.x(), hole.y()))
                 + ", "

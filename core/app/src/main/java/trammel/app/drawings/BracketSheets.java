@@ -32,6 +32,9 @@ import trammel.planning.fitup.RailFoot;
  * parts numbered with their table, its welds by their symbols, its bolts with their torque.
  */
 final class BracketSheets {
+  /** Pictures at this scale (one to so much) or larger are read as they are. */
+  private static final int LEAST_READ = 6;
+
   private static final double ORDINATES_MM = 18;
   private static final double VALUES_MM = 16;
   private static final double GAP_MM = 5;
@@ -174,10 +177,13 @@ final class BracketSheets {
     List<SheetPage> pages() {
       double bodyMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
       double tableMm = table.heightMm();
-      // Many parts: their table goes on the next sheet, whole.
-      boolean apart = tableMm + GAP_MM + leastMm() > bodyMm;
-      double roomMm = bodyMm - (apart ? 0 : tableMm + GAP_MM);
-      Views views = new Views(roomMm);
+      // Many parts: their table goes on the next sheet, whole; so too where it leaves the picture
+      // half as large as it can be.
+      Views alone = new Views(bodyMm);
+      boolean many = tableMm + GAP_MM + leastMm() > bodyMm;
+      Views with = many ? alone : new Views(bodyMm - tableMm - GAP_MM);
+      boolean apart = many || with.oneTo >= 2 * alone.oneTo && with.oneTo > LEAST_READ;
+      Views views = apart ? alone : with;
       List<SheetPage> pages = new ArrayList<>();
       pages.add(
           new SheetPage(
@@ -565,7 +571,7 @@ final class BracketSheets {
         for (WeldMark weld : ordered) {
           Point3 at = into.apply(weld.at());
           ViewWindow seen = seenIn(at);
-          weld.drawOn(paper, job, weldsX, y, weldsMm, !third, seen.x(at), seen.y(at));
+          weld.drawOn(paper, weldsX, y, weldsMm, !third, seen.x(at), seen.y(at));
           y += WeldMark.ROW_MM;
         }
       }

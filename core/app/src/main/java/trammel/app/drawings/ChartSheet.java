@@ -18,7 +18,11 @@ public record ChartSheet(
   private static final int MOST_ROWS = 4;
   private static final double MARGIN_MM = 12;
   private static final double HEAD_MM = 20;
-  private static final double FOOT_MM = 10;
+  private static final double FOOT_MM = 15;
+
+  /** Nothing is set nearer to the edge of the paper: printers leave it white. */
+  private static final double FROM_THE_EDGE_MM = 9;
+
   private static final double LEFT_MM = 17;
   private static final double BELOW_MM = 14;
   private static final double ABOVE_MM = 11;
@@ -27,6 +31,9 @@ public record ChartSheet(
   private static final double TEXT_MM = 3.2;
   private static final double SMALL_MM = 2.6;
   private static final int COLUMNS = 2;
+
+  /** A long subtitle stands on so many lines. */
+  private static final int SUBTITLE_LINES = 2;
 
   /** The smallest letters that are read on paper (ISO 3098-1: 2.5 mm or next to it). */
   private static final double LEAST_MM = 2.3;
@@ -58,14 +65,23 @@ public record ChartSheet(
   @Override
   public void drawOn(Paper page) {
     heading(page, MARGIN_MM + LARGE_MM, LARGE_MM, title);
-    heading(page, MARGIN_MM + LARGE_MM + 6, TEXT_MM, subtitle);
+    double subtitleY = MARGIN_MM + LARGE_MM + 6;
+    double across = paper.widthMm() - 2 * MARGIN_MM;
+    if (Paper.widthMm(subtitle, TEXT_MM) <= across) {
+      page.text(MARGIN_MM, subtitleY, TEXT_MM, Anchor.START, subtitle);
+    } else {
+      for (String line : Paper.lines(subtitle, SMALL_MM, across, SUBTITLE_LINES)) {
+        page.text(MARGIN_MM, subtitleY - 0.6, SMALL_MM, Anchor.START, line);
+        subtitleY += SMALL_MM + 1;
+      }
+    }
     double columnMm = (paper.widthMm() - 2 * MARGIN_MM - GAP_MM) / COLUMNS;
     for (int i = 0; i < charts.size(); i++) {
       double x = MARGIN_MM + i % COLUMNS * (columnMm + GAP_MM);
       double y = MARGIN_MM + HEAD_MM + i / COLUMNS * rowMm();
       draw(page, charts.get(i), x, y, columnMm);
     }
-    page.text(MARGIN_MM, heightMm() - FOOT_MM / 2, SMALL_MM, Anchor.START, footing);
+    page.text(MARGIN_MM, heightMm() - FROM_THE_EDGE_MM, SMALL_MM, Anchor.START, footing);
   }
 
   /** A heading across the page, in letters that can be read; what has no room is cut short. */

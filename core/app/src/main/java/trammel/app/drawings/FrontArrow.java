@@ -18,24 +18,35 @@ final class FrontArrow {
   private FrontArrow() {}
 
   /**
-   * Draws it in a view, as low and as far to the left as nothing lies under it.
+   * Draws it in a view, as low and as far to the left as nothing lies under it. In a view that is
+   * full it crosses the fewest lines, and no words.
    *
    * @param lines what else is drawn there, on the paper
+   * @param words where words stand
    */
-  static void drawOn(Paper paper, ViewWindow window, List<Line2D> lines) {
+  static void drawOn(
+      Paper paper, ViewWindow window, List<Line2D> lines, List<? extends Rectangle2D> words) {
     double left = window.paperX() + 1;
     double lowest = window.paperY() + window.heightMm() - 2 * HALF_MM;
     double rightmost = window.paperX() + window.widthMm() - WIDTH_MM;
-    for (double y = lowest; y > window.paperY() + HALF_MM; y -= STEP_MM) {
-      for (double x = left; x < rightmost; x += STEP_MM) {
+    double bestX = left;
+    double bestY = lowest;
+    long fewest = Long.MAX_VALUE;
+    for (double y = lowest; y > window.paperY() + HALF_MM && fewest > 0; y -= STEP_MM) {
+      for (double x = left; x < rightmost && fewest > 0; x += STEP_MM) {
         Rectangle2D box = new Rectangle2D.Double(x - 0.5, y - HALF_MM, WIDTH_MM + 1, 2 * HALF_MM);
-        if (lines.stream().noneMatch(box::intersectsLine)) {
-          draw(paper, x, y);
-          return;
+        if (words.stream().anyMatch(box::intersects)) {
+          continue;
+        }
+        long crossed = lines.stream().filter(box::intersectsLine).limit(fewest).count();
+        if (crossed < fewest) {
+          fewest = crossed;
+          bestX = x;
+          bestY = y;
         }
       }
     }
-    draw(paper, left, lowest);
+    draw(paper, bestX, bestY);
   }
 
   private static void draw(Paper paper, double x, double y) {

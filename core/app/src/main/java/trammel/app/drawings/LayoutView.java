@@ -2,6 +2,9 @@ package trammel.app.drawings;
 
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,8 +41,10 @@ public record LayoutView(
   private static final double WIDTH_MM = Paper.BODY_WIDTH_MM;
   private static final double TOP_MM = 9;
 
-  /** Room for the line that says stop. */
+  /** Room for the lines that say stop, of which there are no more than these. */
   private static final double STOP_MM = 5;
+
+  private static final int STOP_LINES = 2;
 
   private static final double LEFT_MM = 3;
   private static final double RIGHT_MM = 27;
@@ -47,7 +52,16 @@ public record LayoutView(
   private static final double TITLE_MM = 3.8;
   private static final double NOTE_MM = 2.5;
   private static final double BALLOON_MM = 2.5;
+
+  /** Numbers nearer to each other than this are of parts that lie behind each other (mm). */
+  private static final double BEHIND_MM = 2;
+
   private static final double CROSS_MM = 1.6;
+
+  /** Where along a bar or a spring its number stands, from the frame; the first that is clear. */
+  private static final double[] BAR_SHARES = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8};
+
+  private static final double[] SHOCK_SHARES = {0.3, 0.4, 0.2, 0.5, 0.6, 0.7};
 
   private static final double FLAG_MM = 2.1;
   private static final double FLAG_NEAR_MM = 10;
@@ -142,7 +156,7 @@ public record LayoutView(
     private final double topY = topMm();
     private final double bottomY;
     private final PartNumbers numbers = new PartNumbers(layout);
-    private final Map<String, Balloon> balloons = new LinkedHashMap<>();
+    private final List<Balloon> balloons = new ArrayList<>();
 
     View(Paper paper, ViewWindow frame) {
       this.paper = paper;
@@ -150,15 +164,31 @@ public record LayoutView(
       bottomY = topMm() + frame.heightMm();
     }
 
-    private record Balloon(double x, double y, String text) {}
+    private record Balloon(double x, double y, String text) {
+      double distanceMm(Balloon other) {
+        return Math.hypot(x - other.x, y - other.y);
+      }
+
+      boolean isBehind(Balloon other) {
+        return distanceMm(other) < BEHIND_MM;
+      }
+
+      boolean touches(Balloon other) {
+        return Math.abs(x - other.x) < halfMm(this) + halfMm(other) + 0.3
+            && Math.abs(y - other.y) < 2 * BALLOON_MM;
+      }
+    }
 
     void draw() {
       paper.text(leftX, 4.5, TITLE_MM, Anchor.START, viewpoint.title() + ", at ride");
       String light = viewpoint == Viewpoint.PLAN ? "" : "light: full bump and full droop; ";
       paper.text(WIDTH_MM - 1, 4.5, NOTE_MM, Anchor.END, light + scaleText());
       if (!stop.isEmpty()) {
-        double sizeMm = Paper.fitting(stop, TITLE_MM, WIDTH_MM - 1 - leftX);
-        paper.text(leftX, 9.5, sizeMm, Anchor.START, stop);
+        double lineY = 8.5;
+        for (String line : Paper.lines(stop, NOTE_MM, WIDTH_MM - 1 - leftX, STOP_LINES)) {
+          paper.text(leftX, lineY, NOTE_MM, Anchor.START, line);
+          lineY += STOP_MM - 1.8;
+        }
       }
       new Ghosts(layout, frame).drawOn(paper);
       new SceneEdges(scene, frame).drawOn(paper);
@@ -169,7 +199,7 @@ public record LayoutView(
       front();
       List<Flag> flags = flags();
       flags.forEach(flag -> paper.line(flag.fromX(), flag.fromY(), flag.x(), flag.y(), Pen.ACCENT));
-      balloons.values().forEach(this::balloon);
+      balloons.forEach(this::balloon);
       flags.forEach(this::flag);
     }
 
@@ -186,7 +216,7 @@ public record LayoutView(
         lines.add(new Line2D.Double(x(joint), y(joint), x(joint), bottomY));
         lines.add(new Line2D.Double(x(joint), y(joint), rightX, y(joint)));
       }
-      FrontArrow.drawOn(paper, frame, lines);
+      FrontArrow.drawOn(paper, frame, lines, List.of());
     }
 
     private String scaleText() {
@@ -218,13 +248,13 @@ public record LayoutView(
     private void pickUpMarks() {
       PickUps.of(layout).forEach(this::cross);
       for (Bar bar : layout.bars()) {
-        mark(bar.name(), bar.frame(), bar.axle(), 0.5);
+        mark(bar.name(), bar.frame(), bar.axle(), BAR_SHARES);
       }
       for (SpringUnit spring : layout.springs()) {
-        mark(spring.name(), spring.frame(), spring.axle(), 0.5);
+        mark(spring.name(), spring.frame(), spring.axle(), BAR_SHARES);
       }
       for (ShockUnit shock : layout.shocks()) {
-        mark(shock.name(), shock.frame(), shock.axle(), 0.3);
+        mark(shock.name(), shock.frame(), shock.axle(), SHOCK_SHARES);
       }
     }
 
@@ -234,13 +264,35 @@ public record LayoutView(
       paper.line(x(point), y(point) - CROSS_MM, x(point), y(point) + CROSS_MM, Pen.FINE);
     }
 
-    /** Parts that lie behind each other share a balloon. */
-    private void mark(String name, Point3 from, Point3 to, double share) {
+    /** Parts that lie behind each other share a balloon; others have theirs side by side. */
+    private void mark(String name, Point3 from, Point3 to, double[] shares) {
+      String number = numbers.of(name);
+      Balloon usual = balloon(from, to, shares[0], number);
+      List<Balloon> own =
+          balloons.stream().anyMatch(usual::isBehind)
+              ? List.of()
+              : Arrays.stream(shares)
+                  .mapToObj(share -> balloon(from, to, share, number))
+                  .filter(one -> balloons.stream().noneMatch(one::touches))
+                  .toList();
+      if (own.isEmpty()) {
+        join(usual);
+      } else {
+        balloons.add(own.get(0));
+      }
+    }
+
+    private Balloon balloon(Point3 from, Point3 to, double share, String number) {
       Point3 at = from.plus(from.to(to).scaled(share));
-      String place = Math.round(x(at) / 3) + " " + Math.round(y(at) / 3);
-      Balloon before = balloons.get(place);
-      String text = (before == null ? "" : before.text() + ", ") + numbers.of(name);
-      balloons.put(place, new Balloon(x(at), y(at), text));
+      return new Balloon(x(at), y(at), number);
+    }
+
+    /** Puts a number into the nearest of the balloons that it would lie on. */
+    private void join(Balloon added) {
+      Balloon nearest =
+          Collections.min(balloons, Comparator.comparingDouble(one -> one.distanceMm(added)));
+      String both = nearest.text() + ", " + added.text();
+      balloons.set(balloons.indexOf(nearest), new Balloon(nearest.x(), nearest.y(), both));
     }
 
     private static double halfMm(Balloon balloon) {
@@ -322,7 +374,7 @@ public record LayoutView(
           x > leftX + FLAG_MM && x < rightX - FLAG_MM && y > topY + 2 * FLAG_MM && y < bottomY;
       return inside
           && others.stream().allMatch(o -> Math.hypot(o.x() - x, o.y() - y) > 2.3 * FLAG_MM)
-          && balloons.values().stream()
+          && balloons.stream()
               .allMatch(
                   b ->
                       Math.abs(b.x() - x) > halfMm(b) + 1.2 * FLAG_MM

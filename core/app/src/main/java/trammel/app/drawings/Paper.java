@@ -96,6 +96,17 @@ public interface Paper {
     return lines;
   }
 
+  /** A text in so many lines at most (mm); what has no room in the last is cut short. */
+  static List<String> lines(String text, double sizeMm, double roomMm, int most) {
+    List<String> lines = lines(text, sizeMm, roomMm);
+    if (lines.size() <= most) {
+      return lines;
+    }
+    List<String> kept = new ArrayList<>(lines.subList(0, most - 1));
+    kept.add(cut(String.join(" ", lines.subList(most - 1, lines.size())), sizeMm, roomMm));
+    return kept;
+  }
+
   /** A text, cut short with an ellipsis where it takes more than some room (mm). */
   static String cut(String text, double sizeMm, double roomMm) {
     String cut = text;

@@ -27,6 +27,9 @@ import trammel.trade.welding.WeldSeam;
  * section over the axle, and the steps in which long seams are welded.
  */
 final class RailNotchSheet {
+  /** Pictures are made so much smaller at most for the tables under them. */
+  private static final double SMALLER = 1.6;
+
   private static final double ORDINATES_MM = 18;
   private static final double VALUES_MM = 17;
   private static final double GAP_MM = 6;
@@ -65,16 +68,10 @@ final class RailNotchSheet {
     if (tables.isEmpty()) {
       return List.of();
     }
-    int oneTo = job.notch().map(this::oneTo).orElse(1);
-    double fromY = job.notch().map(cut -> tablesMm(oneTo)).orElse(ShopSheet.TOP_MM);
-    TableFlow flow =
-        new TableFlow(
-                ShopSheet.LEFT_MM,
-                ShopSheet.rightMm(job.units()),
-                ShopSheet.TOP_MM,
-                ShopSheet.bottomMm(job.units()))
-            .from(ShopSheet.LEFT_MM, fromY);
-    tables.forEach(flow::add);
+    int largest = job.notch().map(this::oneTo).orElse(1);
+    int oneTo = job.notch().map(cut -> oneToWith(tables, largest)).orElse(1);
+    double fromY = fromMm(oneTo);
+    TableFlow flow = flow(tables, fromY);
     List<SheetPage> pages = new ArrayList<>();
     pages.add(
         new SheetPage(
@@ -92,6 +89,34 @@ final class RailNotchSheet {
           new SheetPage("plates, " + title, "-", notes(), paper -> flow.drawOn(paper, number)));
     }
     return pages;
+  }
+
+  private TableFlow flow(List<SheetTable> tables, double fromY) {
+    TableFlow flow =
+        new TableFlow(
+                ShopSheet.LEFT_MM,
+                ShopSheet.rightMm(job.units()),
+                ShopSheet.TOP_MM,
+                ShopSheet.bottomMm(job.units()))
+            .from(ShopSheet.LEFT_MM, fromY);
+    tables.forEach(flow::add);
+    return flow;
+  }
+
+  /**
+   * Pictures a little smaller where the tables then end on their sheet: a row or two by themselves
+   * on the next are overlooked.
+   */
+  private int oneToWith(List<SheetTable> tables, int largest) {
+    int oneTo = largest;
+    while (oneTo < SMALLER * largest && flow(tables, fromMm(oneTo)).pages() > 1) {
+      oneTo = ShopSheet.oneTo(job.units(), oneTo + 0.5);
+    }
+    return flow(tables, fromMm(oneTo)).pages() > 1 ? largest : oneTo;
+  }
+
+  private double fromMm(int oneTo) {
+    return job.notch().isPresent() ? tablesMm(oneTo) : ShopSheet.TOP_MM;
   }
 
   /** Where the tables begin under the pictures (mm). */

@@ -212,19 +212,22 @@ final class RailSheets {
   }
 
   List<SheetPage> pages() {
-    List<SheetPage> pages = new ArrayList<>();
+    Elevations elevations = new Elevations();
     TableFlow flow =
         new TableFlow(
-                ShopSheet.LEFT_MM,
-                ShopSheet.rightMm(job.units()),
-                ShopSheet.TOP_MM - 2,
-                ShopSheet.bottomMm(job.units()))
-            .from(ShopSheet.rightMm(job.units()) - TABLES_MM, ShopSheet.TOP_MM - 2)
-            .add(feetTable())
-            .add(zeroTable())
-            .add(stopsTable());
-    pages.addAll(elevations(flow));
-    for (int page = 1; page < flow.pages(); page++) {
+            ShopSheet.LEFT_MM,
+            ShopSheet.rightMm(job.units()),
+            ShopSheet.TOP_MM - 2,
+            ShopSheet.bottomMm(job.units()));
+    if (elevations.sheets.size() > 1) {
+      flow.twice();
+    }
+    flow.from(ShopSheet.rightMm(job.units()) - TABLES_MM, ShopSheet.TOP_MM - 2)
+        .add(feetTable())
+        .add(zeroTable())
+        .add(stopsTable());
+    List<SheetPage> pages = new ArrayList<>(elevations.pages(flow));
+    for (int page = pages.size(); page < flow.pages(); page++) {
       int number = page;
       pages.add(
           new SheetPage("table, " + title(), "-", notes(), paper -> flow.drawOn(paper, number)));
@@ -234,50 +237,62 @@ final class RailSheets {
   }
 
   /** Both faces on one sheet; where their values take too much room, a sheet each. */
-  private List<SheetPage> elevations(TableFlow flow) {
-    List<FaceView> views = List.of(new FaceView(true), new FaceView(false));
-    LineReach reach = views.get(0).reach();
-    double ahead = views.get(0).ahead;
-    double frontMm = Math.max(ahead > 0 ? -reach.left() : reach.right(), 0) + AIR_MM;
-    double rearMm = Math.min(ahead > 0 ? -reach.right() : reach.left(), 0) - AIR_MM;
-    double depthMm = job.layout().chassis().rails().depthMm();
-    double lowMm = Math.min(reach.bottom(), 0) - AIR_MM;
-    double highMm = Math.max(Math.min(reach.top(), depthMm + ABOVE_MM), depthMm) + AIR_MM / 2;
-    double roomX =
-        ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - TABLES_MM - VALUES_MM - GAP_MM;
-    double roomMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
-    int oneTo =
-        ShopSheet.oneTo(
-            job.units(),
-            Math.max(
-                (frontMm - rearMm) / roomX,
-                (highMm - lowMm) / (roomMm / 2 - ROUND_A_VIEW_MM - GAP_MM / 2)));
-    double windowMm = (highMm - lowMm) / oneTo;
-    double bothMm =
-        views.stream().mapToDouble(v -> v.bandMm(windowMm) + ROUND_A_VIEW_MM).sum() + GAP_MM;
-    List<List<FaceView>> sheets =
-        bothMm <= roomMm ? List.of(views) : List.of(views.subList(0, 1), views.subList(1, 2));
-    List<SheetPage> pages = new ArrayList<>();
-    for (List<FaceView> sheet : sheets) {
-      boolean first = pages.isEmpty();
-      pages.add(
-          new SheetPage(
-              title(),
-              "1 : " + oneTo,
-              notes(),
-              paper -> {
-                double y = ShopSheet.TOP_MM + LABEL_MM + Balloons.ROW_MM;
-                double x = ShopSheet.LEFT_MM + 1;
-                for (FaceView view : sheet) {
-                  view.draw(paper, view.window(frontMm, rearMm, lowMm, highMm, 1.0 / oneTo, x, y));
-                  y += view.bandMm(windowMm) + ROUND_A_VIEW_MM + GAP_MM;
-                }
-                if (first) {
-                  flow.drawOn(paper, 0);
-                }
-              }));
+  private final class Elevations {
+    private final double frontMm;
+    private final double rearMm;
+    private final double lowMm;
+    private final double highMm;
+    private final double windowMm;
+    private final int oneTo;
+    private final List<List<FaceView>> sheets;
+
+    Elevations() {
+      List<FaceView> views = List.of(new FaceView(true), new FaceView(false));
+      LineReach reach = views.get(0).reach();
+      double ahead = views.get(0).ahead;
+      frontMm = Math.max(ahead > 0 ? -reach.left() : reach.right(), 0) + AIR_MM;
+      rearMm = Math.min(ahead > 0 ? -reach.right() : reach.left(), 0) - AIR_MM;
+      double depthMm = job.layout().chassis().rails().depthMm();
+      lowMm = Math.min(reach.bottom(), 0) - AIR_MM;
+      highMm = Math.max(Math.min(reach.top(), depthMm + ABOVE_MM), depthMm) + AIR_MM / 2;
+      double roomX =
+          ShopSheet.rightMm(job.units()) - ShopSheet.LEFT_MM - TABLES_MM - VALUES_MM - GAP_MM;
+      double roomMm = ShopSheet.bottomMm(job.units()) - ShopSheet.TOP_MM;
+      oneTo =
+          ShopSheet.oneTo(
+              job.units(),
+              Math.max(
+                  (frontMm - rearMm) / roomX,
+                  (highMm - lowMm) / (roomMm / 2 - ROUND_A_VIEW_MM - GAP_MM / 2)));
+      windowMm = (highMm - lowMm) / oneTo;
+      double bothMm =
+          views.stream().mapToDouble(v -> v.bandMm(windowMm) + ROUND_A_VIEW_MM).sum() + GAP_MM;
+      sheets = bothMm <= roomMm ? List.of(views) : views.stream().map(List::of).toList();
     }
-    return pages;
+
+    /** The sheets with their pictures, and beside them the tables. */
+    List<SheetPage> pages(TableFlow flow) {
+      List<SheetPage> pages = new ArrayList<>();
+      for (List<FaceView> sheet : sheets) {
+        int number = pages.size();
+        pages.add(
+            new SheetPage(
+                title(), "1 : " + oneTo, notes(), paper -> draw(paper, sheet, flow, number)));
+      }
+      return pages;
+    }
+
+    private void draw(Paper paper, List<FaceView> sheet, TableFlow flow, int number) {
+      double y = ShopSheet.TOP_MM + LABEL_MM + Balloons.ROW_MM;
+      double x = ShopSheet.LEFT_MM + 1;
+      for (FaceView view : sheet) {
+        view.draw(paper, view.window(frontMm, rearMm, lowMm, highMm, 1.0 / oneTo, x, y));
+        y += view.bandMm(windowMm) + ROUND_A_VIEW_MM + GAP_MM;
+      }
+      if (number < flow.pages()) {
+        flow.drawOn(paper, number);
+      }
+    }
   }
 
   private static List<String> notes() {

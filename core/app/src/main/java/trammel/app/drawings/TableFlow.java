@@ -12,10 +12,15 @@ final class TableFlow {
   private final double leftMm;
   private final double rightMm;
   private final List<List<Piece>> pages = new ArrayList<>();
+  private double areaX;
+  private double areaY;
   private double x;
   private double y;
   private double endMm;
   private double columnMm;
+
+  /** Sheets whose tables stand beside a picture. */
+  private int besidePictures = 1;
 
   private record Piece(SheetTable table, int first, double x, double y, double roomMm) {}
 
@@ -32,8 +37,16 @@ final class TableFlow {
     this.bottomMm = bottomMm;
   }
 
+  /** The second sheet, too, has its tables in such an area beside a picture. */
+  TableFlow twice() {
+    besidePictures = 2;
+    return this;
+  }
+
   /** Begins in a free area of the first sheet, which is one column. */
   TableFlow from(double x, double y) {
+    areaX = x;
+    areaY = y;
     this.x = x;
     this.y = y;
     endMm = bottomMm;
@@ -59,8 +72,15 @@ final class TableFlow {
 
   /** A second column beside the first where a sheet of tables has room, else the next sheet. */
   private void nextColumn(SheetTable table) {
+    if (pages.size() < besidePictures) {
+      pages.add(new ArrayList<>());
+      x = areaX;
+      y = areaY;
+      columnMm = rightMm - areaX;
+      return;
+    }
     double besideMm = x + columnMm + GAP_MM;
-    if (pages.size() > 1 && y > topMm && besideMm + table.widthMm() <= rightMm) {
+    if (pages.size() > besidePictures && y > topMm && besideMm + table.widthMm() <= rightMm) {
       x = besideMm;
     } else {
       pages.add(new ArrayList<>());

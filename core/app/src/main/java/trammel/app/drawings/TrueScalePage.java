@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.assembly.view.SeenLine;
+import trammel.planning.drawings.CheckSquare;
 import trammel.trade.plates.Bounds;
 
 /**
@@ -18,12 +19,18 @@ import trammel.trade.plates.Bounds;
  * @param heading what is on it
  * @param pieces what is drawn
  * @param remarks what is to be known of these pieces
+ * @param square what is measured on the print
  */
 public record TrueScalePage(
-    double widthMm, double heightMm, String heading, List<Piece> pieces, List<String> remarks)
+    double widthMm,
+    double heightMm,
+    String heading,
+    List<Piece> pieces,
+    List<String> remarks,
+    CheckSquare square)
     implements Drawing {
-  /** Side of the check square: 2 in. */
-  public static final double SQUARE_MM = 50.8;
+  /** Room that is kept for the check square. */
+  private static final double SQUARE_MM = 50.8;
 
   private static final double MARGIN_MM = 12;
   private static final double HEAD_MM = 10;
@@ -37,12 +44,6 @@ public record TrueScalePage(
 
   /** A caption is at least this wide, so that it does not run on over many lines (mm). */
   private static final double CAPTION_MM = 42;
-
-  private static final String[] NOTES = {
-    "Print at 100 %, not fitted to the page.",
-    "The square must measure 2 in (50.8 mm) both ways.",
-    "If it does not, do not use this sheet."
-  };
 
   /** Copies the lists. */
   public TrueScalePage {
@@ -133,9 +134,14 @@ public record TrueScalePage(
       draw(paper, piece);
     }
     double top = heightMm - MARGIN_MM - SQUARE_MM;
-    paper.frame(MARGIN_MM, top, SQUARE_MM, SQUARE_MM, Pen.ACCENT);
+    paper.frame(MARGIN_MM, top, square.sideMm(), square.sideMm(), Pen.ACCENT);
     double y = top + LETTERS_MM;
-    for (String note : NOTES) {
+    List<String> notes =
+        List.of(
+            "Print at 100 %, not fitted to the page.",
+            "The square must measure " + square.words() + " both ways.",
+            "If it does not, do not use this sheet.");
+    for (String note : notes) {
       paper.text(MARGIN_MM + SQUARE_MM + 5, y, LETTERS_MM, Anchor.START, note);
       y += 2 * LETTERS_MM;
     }

@@ -10,17 +10,24 @@ import trammel.assembly.CopePath;
 import trammel.assembly.PlacedSeam;
 import trammel.engine.geometry.Point3;
 import trammel.planning.fitup.Bracket;
+import trammel.reading.quantity.UnitSystem;
+import trammel.trade.welding.SingleBevelGroove;
+import trammel.trade.welding.SpotJoint;
+import trammel.trade.welding.SquareGroove;
+import trammel.trade.welding.VGroove;
+import trammel.trade.welding.WeldJoint;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldSeam;
 
 /**
- * A weld by its symbol (AWS A2.4, ISO 2553 system B): size and length at a fillet's triangle, below
- * the line for the side that the arrow points to and above it for the other, a circle for all
+ * A weld by its symbol (AWS A2.4, ISO 2553 system B): size and length at the sign of its kind,
+ * below the line for the side that the arrow points to and above it for the other, a circle for all
  * round, a flag for a weld on the vehicle.
  *
  * @param name the line of the weld list
- * @param sizeMm its leg (mm)
- * @param lengthMm length of each (mm)
+ * @param sign what kind of weld it is
+ * @param size its size as it stands before the sign
+ * @param length length of each as it stands after the sign; empty for a spot
  * @param places how many there are in this bracket
  * @param bothSides true if each place is welded on both of its sides
  * @param allRound true if it runs once round
@@ -29,8 +36,9 @@ import trammel.trade.welding.WeldSeam;
  */
 record WeldMark(
     String name,
-    double sizeMm,
-    double lengthMm,
+    Sign sign,
+    String size,
+    String length,
     int places,
     boolean bothSides,
     boolean allRound,
@@ -42,10 +50,51 @@ record WeldMark(
   private static final double LETTERS_MM = 2.3;
   private static final double LEG_MM = 2.6;
 
+  /** The strokes of a square groove stand so far apart. */
+  private static final double STROKES_MM = 1.2;
+
   /** Two runs along one plate no further apart than this are its two sides (mm). */
   private static final double SIDES_APART_MM = 15;
 
   private static final double ALIKE_MM = 0.5;
+
+  /** The kinds of welds that have a sign of their own. */
+  enum Sign {
+    /** A triangle, its upright leg always on the left. */
+    FILLET,
+    /** Two upright strokes: square edges. */
+    SQUARE,
+    /** An upright stroke on the left and a slanted one. */
+    BEVEL,
+    /** Two slanted strokes that meet on the line. */
+    VEE,
+    /** A box: a plug or a slot. */
+    SPOT;
+
+    static Sign of(WeldJoint joint) {
+      if (joint instanceof SquareGroove) {
+        return SQUARE;
+      }
+      if (joint instanceof SingleBevelGroove) {
+        return BEVEL;
+      }
+      if (joint instanceof VGroove) {
+        return VEE;
+      }
+      return joint instanceof SpotJoint ? SPOT : FILLET;
+    }
+
+    /**
+     * The size of a groove is how deep it is welded: in brackets by AWS A2.4, after an s by ISO
+     * 2553.
+     */
+    String size(String length, UnitSystem units) {
+      if (this == FILLET || this == SPOT) {
+        return length;
+      }
+      return units == UnitSystem.US ? "(" + length + ")" : "s" + length;
+    }
+  }
 
   /** The welds that hold the parts of a bracket to each other and to what it is set on. */
   static List<WeldMark> of(ShopJob job, Bracket bracket) {
@@ -72,19 +121,21 @@ record WeldMark(
         first.run().path() instanceof CopePath
             || points.size() > 2
                 && points.get(0).distanceMm(points.get(points.size() - 1)) < ALIKE_MM;
-    boolean onVehicle =
+    WeldSeam line =
         job.plan().welds().stream()
             .filter(weld -> weld.name().equals(first.name()))
-            .map(WeldSeam::place)
-            .anyMatch(WeldPlace.VEHICLE::equals);
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("no weld called " + first.name()));
+    Sign sign = Sign.of(line.joint());
     return new WeldMark(
         Bracket.withoutSide(first.name()),
-        first.sizeMm(),
-        first.run().lengthMm(),
+        sign,
+        sign.size(job.length(first.sizeMm()), job.units()),
+        sign == Sign.SPOT ? "" : job.length(first.run().lengthMm()),
         both ? seams.size() / 2 : seams.size(),
         both,
         round,
-        onVehicle,
+        line.place() == WeldPlace.VEHICLE,
         points.get(points.size() / 2));
   }
 
@@ -106,7 +157,6 @@ record WeldMark(
    */
   void drawOn(
       Paper paper,
-      ShopJob job,
       double x,
       double y,
       double roomMm,
@@ -127,9 +177,9 @@ record WeldMark(
       paper.area(xs, ys, "black", Pen.FINE);
     }
     double legX = lineX + 14;
-    triangle(paper, job, legX, y, 1);
+    sign(paper, legX, y, 1);
     if (bothSides) {
-      triangle(paper, job, legX, y, -1);
+      sign(paper, legX, y, -1);
     }
     double wordsX = fromRight ? x : lineX + LINE_MM + 1.5;
     double wordsMm = roomMm - LINE_MM - 2.5;
@@ -141,13 +191,39 @@ record WeldMark(
     }
   }
 
-  private void triangle(Paper paper, ShopJob job, double x, double y, int down) {
-    double[] xs = {x, x, x + LEG_MM};
-    double[] ys = {y, y + down * LEG_MM, y};
-    paper.area(xs, ys, "none", Pen.EXISTING);
+  private void sign(Paper paper, double x, double y, int down) {
+    double tipY = y + down * LEG_MM;
+    double right = x + LEG_MM;
+    switch (sign) {
+      case FILLET -> {
+        double[] xs = {x, x, right};
+        double[] ys = {y, tipY, y};
+        paper.area(xs, ys, "none", Pen.EXISTING);
+      }
+      case SPOT -> {
+        double[] xs = {x, x, right, right};
+        double[] ys = {y, tipY, tipY, y};
+        paper.area(xs, ys, "none", Pen.EXISTING);
+      }
+      case SQUARE -> {
+        double middle = x + LEG_MM / 2;
+        paper.line(middle - STROKES_MM / 2, y, middle - STROKES_MM / 2, tipY, Pen.EXISTING);
+        paper.line(middle + STROKES_MM / 2, y, middle + STROKES_MM / 2, tipY, Pen.EXISTING);
+      }
+      case BEVEL -> {
+        paper.line(x, y, x, tipY, Pen.EXISTING);
+        paper.line(x, y, right, tipY, Pen.EXISTING);
+      }
+      case VEE -> {
+        paper.line(x + LEG_MM / 2, y, x, tipY, Pen.EXISTING);
+        paper.line(x + LEG_MM / 2, y, right, tipY, Pen.EXISTING);
+      }
+    }
     double baseY = down > 0 ? y + LETTERS_MM + 0.2 : y - 0.7;
-    paper.text(x - 0.8, baseY, LETTERS_MM, Anchor.END, job.length(sizeMm));
-    paper.text(x + LEG_MM + 0.8, baseY, LETTERS_MM, Anchor.START, job.length(lengthMm));
+    paper.text(x - 0.8, baseY, LETTERS_MM, Anchor.END, size);
+    if (!length.isEmpty()) {
+      paper.text(right + 0.8, baseY, LETTERS_MM, Anchor.START, length);
+    }
   }
 
   private static void arrow(Paper paper, double fromX, double fromY, double toX, double toY) {

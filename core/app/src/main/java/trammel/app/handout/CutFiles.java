@@ -18,6 +18,7 @@ import trammel.cutting.bars.PlacedPiece;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.PlacedPart;
 import trammel.planning.catalog.CutFileUnits;
+import trammel.planning.drawings.CheckSquare;
 import trammel.planning.drawings.DxfDrawing;
 import trammel.planning.drawings.DxfUnits;
 import trammel.planning.drawings.NestDrawing;
@@ -27,6 +28,7 @@ import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PlateCut;
 import trammel.planning.estimate.SectionCut;
 import trammel.reading.quantity.DecimalText;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Plate;
 
@@ -40,14 +42,17 @@ public final class CutFiles {
   private final Estimate estimate;
   private final Stops stops;
   private final DxfUnits units;
+  private final CheckSquare square;
   private final Set<String> taken = new HashSet<>();
 
   /**
    * @param estimate the job with its cutting plans
    * @param stops what its checks say stop to
+   * @param shown the units of whoever reads the templates
    */
-  public CutFiles(Estimate estimate, Stops stops) {
+  public CutFiles(Estimate estimate, Stops stops, UnitSystem shown) {
     this.estimate = estimate;
+    square = CheckSquare.of(shown);
     this.stops = stops;
     CutFileUnits asked = estimate.draft().linkageSite().catalog().cutting().cutFileUnits();
     units =
@@ -121,7 +126,8 @@ public final class CutFiles {
           String title =
               stops.before(need.name()) + ", cope " + (i + 1) + " of " + need.copes().size();
           String name = free("templates/" + FileSet.safeName(need.name()) + "-cope-" + (i + 1));
-          files.add(name + ".svg", new WrapTemplate(title, need.copes().get(i)).svg().text());
+          files.add(
+              name + ".svg", new WrapTemplate(title, need.copes().get(i), square).svg().text());
         }
       }
     }

@@ -18,7 +18,9 @@ import trammel.app.documents.RecordDocument;
 import trammel.app.documents.TrueScale;
 import trammel.app.drawings.ArrangementSheet;
 import trammel.app.drawings.ChartSheet;
+import trammel.app.drawings.Drawing;
 import trammel.app.drawings.LayoutView;
+import trammel.app.drawings.ViewKey;
 import trammel.app.files.FileSet;
 import trammel.app.fitup.FitUpForm;
 import trammel.app.paper.PdfSheets;
@@ -67,7 +69,7 @@ public final class QuoteHandout {
     }
     String number = paper.estimate().draft().job().header().number();
     files.add("floor/fitup.csv", FitUpForm.csv(number, sheet, paper.amounts().printer()));
-    new CutFiles(paper.estimate(), paper.stops()).addTo(files);
+    new CutFiles(paper.estimate(), paper.stops(), units).addTo(files);
     return files;
   }
 
@@ -101,15 +103,19 @@ public final class QuoteHandout {
 
   private void addDrawings(FileSet files) {
     List<LayoutView> views = FloorDocument.views(paper);
+    ViewKey key = FloorDocument.viewKey(paper);
     for (LayoutView view : views) {
       String name =
           "drawings/" + view.viewpoint().name().toLowerCase(java.util.Locale.ROOT) + "-view";
-      files.add(name + ".svg", view.svg());
-      files.add(name + ".png", Png.of(view));
+      Drawing keyed = key.under(view);
+      files.add(name + ".svg", keyed.svg());
+      files.add(name + ".png", Png.of(keyed));
     }
+    List<Drawing> onPaper = new ArrayList<>(views);
+    onPaper.add(key);
     files.add(
         "drawings/views.pdf",
-        PdfSheets.onPaper(views, TrueScale.paperWidthMm(units), TrueScale.paperHeightMm(units)));
+        PdfSheets.onPaper(onPaper, TrueScale.paperWidthMm(units), TrueScale.paperHeightMm(units)));
     ArrangementSheet arrangement = FloorDocument.arrangement(paper);
     files.add("drawings/arrangement.svg", arrangement.svg());
     files.add("drawings/arrangement.pdf", PdfSheets.of(List.of(arrangement)));

@@ -6,6 +6,7 @@ import trammel.app.drawings.Chart;
 import trammel.app.drawings.ChartSheet;
 import trammel.app.drawings.Curve;
 import trammel.app.drawings.PaperSize;
+import trammel.app.drawings.PartWords;
 import trammel.app.drawings.Pen;
 import trammel.engine.motion.SpringReading;
 import trammel.reading.quantity.QuantityKind;
@@ -24,6 +25,7 @@ public final class TravelPlot {
   private static final double LEAST_SPAN_N = 100;
 
   private final TravelStudy study;
+  private final PartWords words;
   private final PaperSize paper;
   private final Unit length;
   private final Unit rate;
@@ -36,6 +38,7 @@ public final class TravelPlot {
    */
   public TravelPlot(TravelStudy study, UnitSystem units) {
     this.study = study;
+    words = new PartWords(study.layout());
     paper = PaperSize.of(units);
     length = QuantityKind.LENGTH.bareUnit(units);
     rate = QuantityKind.RATE.bareUnit(units);
@@ -121,14 +124,14 @@ public final class TravelPlot {
     for (int i = 0; i < shocks && i < PENS.size(); i++) {
       int index = i;
       Value lengthOf = station -> length.fromInside(station.shockLengthsMm().get(index));
-      curves.add(heave(study.layout().shocks().get(i).name(), lengthOf, i));
+      curves.add(heave(words.in(study.layout().shocks().get(i).name()), lengthOf, i));
     }
     if (shocks == 0) {
       for (int i = 0; i < study.layout().springs().size() && i < PENS.size(); i++) {
         int index = i;
         Value lengthOf =
             station -> length.fromInside(station.rates().springs().get(index).lengthMm());
-        curves.add(heave(study.layout().springs().get(i).name(), lengthOf, i));
+        curves.add(heave(words.in(study.layout().springs().get(i).name()), lengthOf, i));
       }
     }
     return chart(
@@ -172,7 +175,7 @@ public final class TravelPlot {
       int index = i;
       Value lengthOf =
           station -> length.fromInside(station.rates().springs().get(index).lengthMm());
-      curves.add(roll(springs.get(i).name(), lengthOf, i));
+      curves.add(roll(words.in(springs.get(i).name()), lengthOf, i));
     }
     return rollChart(
         "Spring lengths in roll", length.symbol(), length.fromInside(LEAST_SPAN_MM), curves);

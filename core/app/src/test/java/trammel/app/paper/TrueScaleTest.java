@@ -12,9 +12,13 @@ import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import trammel.app.drawings.Tiling;
 import trammel.app.drawings.TrueScalePage;
 import trammel.app.drawings.TrueScaleTemplate;
+import trammel.planning.drawings.CheckSquare;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Bounds;
 import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
@@ -29,13 +33,19 @@ class TrueScaleTest {
   private static final double TRUE_MM = 0.2;
 
   private static List<PdfLines.Line> printed(TrueScaleTemplate template) throws Exception {
+    return printed(template, UnitSystem.US);
+  }
+
+  private static List<PdfLines.Line> printed(TrueScaleTemplate template, UnitSystem units)
+      throws Exception {
     TrueScalePage page =
         new TrueScalePage(
             LETTER_WIDTH_MM,
             LETTER_HEIGHT_MM,
             "test",
             List.of(TrueScalePage.Piece.whole(template, 0, 0)),
-            List.of());
+            List.of(),
+            CheckSquare.of(units));
     try (PDDocument document = Loader.loadPDF(PdfSheets.of(List.of(page)))) {
       assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.01, "8 1/2 in");
       assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.01, "11 in");
@@ -93,15 +103,18 @@ class TrueScaleTest {
     return new double[] {least, most};
   }
 
-  @Test
-  void theCheckSquareIsTwoInches() throws Exception {
+  /** Of a size that the rule at hand has: 2 in is 50.8 mm; a metric one reads 50 mm. */
+  @ParameterizedTest
+  @CsvSource({"US, 50.8", "METRIC, 50"})
+  void theCheckSquareIsOfARoundSizeOnTheShopsRule(UnitSystem units, double sideMm)
+      throws Exception {
     Outline any =
         Outline.solid(
             Loop.through(List.of(new Point2(0, 0), new Point2(30, 0), new Point2(0, 30))));
     int sides = 0;
-    for (PdfLines.Line line : printed(TrueScaleTemplate.of("any", "", any))) {
+    for (PdfLines.Line line : printed(TrueScaleTemplate.of("any", "", any), units)) {
       if (line.red()) {
-        assertEquals(50.8, line.lengthMm(), 0.02);
+        assertEquals(sideMm, line.lengthMm(), 0.02);
         sides++;
       }
     }

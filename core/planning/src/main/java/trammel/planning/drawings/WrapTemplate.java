@@ -15,11 +15,9 @@ import trammel.trade.tubes.Cope;
  *
  * @param name the tube and its end
  * @param cope the cope
+ * @param square what is measured on the print
  */
-public record WrapTemplate(String name, Cope cope) {
-  /** Side of the square that is measured on the print, 2 in (mm). */
-  public static final double CHECK_SQUARE_MM = 50.8;
-
+public record WrapTemplate(String name, Cope cope, CheckSquare square) {
   private static final int STEPS = 180;
 
   /** Paper above the deepest point of the curve to hold it by (mm). */
@@ -34,6 +32,7 @@ public record WrapTemplate(String name, Cope cope) {
   public WrapTemplate {
     Given.text("name of a template", name, "Say which tube and which end.");
     Given.present("cope of '" + name + "'", cope, "Give it.");
+    Given.present("check square of '" + name + "'", square, "Give that of the shop's units.");
   }
 
   /** Length of the template round the tube (mm). */
@@ -49,20 +48,21 @@ public record WrapTemplate(String name, Cope cope) {
     edge.add(new Point2(0, heightMm));
     Outline template = Outline.solid(Loop.through(edge));
     double besideMm = roundMm() + 10;
-    Outline square =
+    double sideMm = square.sideMm();
+    Outline beside =
         Outline.solid(
             Loop.through(
                 List.of(
                     new Point2(besideMm, 0),
-                    new Point2(besideMm + CHECK_SQUARE_MM, 0),
-                    new Point2(besideMm + CHECK_SQUARE_MM, CHECK_SQUARE_MM),
-                    new Point2(besideMm, CHECK_SQUARE_MM))));
+                    new Point2(besideMm + sideMm, 0),
+                    new Point2(besideMm + sideMm, sideMm),
+                    new Point2(besideMm, sideMm))));
     List<Note> notes = new ArrayList<>(4);
     notes.add(note(3, heightMm - LINE_MM, name));
     notes.add(note(3, heightMm - 2 * LINE_MM, "print at 100 %"));
-    notes.add(note(besideMm + 3, CHECK_SQUARE_MM - LINE_MM, "2 in square:"));
-    notes.add(note(besideMm + 3, CHECK_SQUARE_MM - 2 * LINE_MM, "measure it"));
-    return SvgDrawing.of(List.of(template, square), notes);
+    notes.add(note(besideMm + 3, sideMm - LINE_MM, square.words() + " square:"));
+    notes.add(note(besideMm + 3, sideMm - 2 * LINE_MM, "measure it"));
+    return SvgDrawing.of(List.of(template, beside), notes);
   }
 
   private static Note note(double xMm, double yMm, String text) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.tubes.Cope;
 
 class WrapTemplateTest {
@@ -56,13 +57,15 @@ class WrapTemplateTest {
 
   @Test
   void namesAreEscaped() throws Exception {
-    String svg = new WrapTemplate("bar <1> & \"2\"", COPE).svg().text();
+    String svg =
+        new WrapTemplate("bar <1> & \"2\"", COPE, CheckSquare.of(UnitSystem.US)).svg().text();
     assertTrue(svg.contains("bar &lt;1&gt; &amp; \"2\""), svg);
     parse(svg);
   }
 
   private static Element root() throws Exception {
-    return parse(new WrapTemplate("lower-left", COPE).svg().text()).getDocumentElement();
+    return parse(new WrapTemplate("lower-left", COPE, CheckSquare.of(UnitSystem.US)).svg().text())
+        .getDocumentElement();
   }
 
   private static Document parse(String svg) throws Exception {

@@ -157,6 +157,9 @@ class PageBookIT {
     assertEquals(1, course.list("payments").size());
     assertEquals("bank transfer", course.list("payments").get(0).text("note"));
     assertWritten(course.list("payments").get(0));
+    assertEquals("the page", course.list("payments").get(0).text("who"), "no name was given");
+    String account = System.getProperty("user.name");
+    assertEquals(account, course.list("offers").get(0).text("who"), "written by a command");
     assertEquals(agreed.subtract(new BigDecimal("5000.01")), course.amount("left"));
     assertEquals(agreed, get("/api/book").list("jobs").get(0).amount("total"));
   }
@@ -183,7 +186,11 @@ class PageBookIT {
     assertEquals(422, post("/api/book/received", came.formatted(number, line, "some", 0)).status());
     assertEquals(400, post("/api/book/received", came.formatted(number, 99, "1", 0)).status());
     assertEquals(404, post("/api/book/received", came.formatted("D-9-9", line, "1", 0)).status());
-    PageRequest.Answered done = post("/api/book/received", came.formatted(number, line, "1", 0));
+    PageRequest.Answered done =
+        ServedPage.post(
+                page, "/api/book/received", came.formatted(number, line, "1", 0).replace('\'', '"'))
+            .with("X-Trammel-Name", "B%C3%A4nk%202%0A%3Cb%3E")
+            .send();
     assertEquals(200, done.status(), done.body());
     assertEquals(409, post("/api/book/received", came.formatted(number, line, "1", 0)).status());
     Tree now = done.json().list("orders").get(0);
@@ -192,6 +199,7 @@ class PageBookIT {
     Tree receipt = now.list("receipts").get(0);
     assertEquals("dented box", receipt.text("note"));
     assertEquals("2026-12-05", receipt.text("on"));
+    assertEquals("Bänk 2<b>", receipt.text("who"), "one line, as it was meant");
     assertWritten(receipt);
   }
 

@@ -24,11 +24,11 @@ public final class ClosedJobs {
   private static final String ORDER = " order by c.place, c.id, o.line";
 
   private final Sql sql;
-  private final Moment now;
+  private final Hand hand;
 
-  ClosedJobs(Sql sql, Moment now) {
+  ClosedJobs(Sql sql, Hand hand) {
     this.sql = sql;
-    this.now = now;
+    this.hand = hand;
   }
 
   /**
@@ -102,21 +102,22 @@ public final class ClosedJobs {
   private void replace(String number) {
     sql.run(
         "update closing set replaced_at = ? where number = ? and replaced_at is null",
-        now.text(),
+        hand.at(),
         number);
   }
 
   private void insert(ClosedJob job, long place) {
     sql.run(
         "insert into closing (place, number, closed_on, quoted_hours, quoted_eight_of_ten_hours,"
-            + " used_hours, written_at) values (?, ?, ?, ?, ?, ?, ?)",
+            + " used_hours, written_at, written_by) values (?, ?, ?, ?, ?, ?, ?, ?)",
         place,
         job.number(),
         job.closed().toString(),
         job.quotedHours(),
         job.quotedEightOfTen(),
         job.usedHours(),
-        now.text());
+        hand.at(),
+        hand.who());
     long closing = sql.number("select last_insert_rowid()");
     for (int i = 0; i < job.operations().size(); i++) {
       ClosedOperation operation = job.operations().get(i);

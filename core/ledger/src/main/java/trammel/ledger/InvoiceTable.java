@@ -22,18 +22,19 @@ final class InvoiceTable {
    *
    * @return the invoice with its number
    */
-  JobBook.Invoice add(JobBook.Invoice invoice, String at) {
+  JobBook.Invoice add(JobBook.Invoice invoice, Hand hand) {
     return sql.change(
         () -> {
           sql.run(
-              "insert into invoice (job, given_on, currency, total, paid, written_at) values (?, ?,"
-                  + " ?, ?, ?, ?)",
+              "insert into invoice (job, given_on, currency, total, paid, written_at, written_by)"
+                  + " values (?, ?, ?, ?, ?, ?, ?)",
               invoice.job(),
               invoice.givenOn().toString(),
               invoice.total().currency().getCurrencyCode(),
               invoice.total().amount(),
               invoice.paid().amount(),
-              at);
+              hand.at(),
+              hand.who());
           int number = (int) sql.number("select last_insert_rowid()");
           addLines(number, invoice.lines());
           return new JobBook.Invoice(

@@ -15,13 +15,13 @@ import trammel.trade.money.Money;
  */
 public final class JobBook {
   private final Sql sql;
-  private final Moment now;
+  private final Hand hand;
   private final OfferTable offers;
   private final InvoiceTable invoices;
 
-  JobBook(Sql sql, Moment now) {
+  JobBook(Sql sql, Hand hand) {
     this.sql = sql;
-    this.now = now;
+    this.hand = hand;
     offers = new OfferTable(sql);
     invoices = new InvoiceTable(sql);
   }
@@ -157,7 +157,7 @@ public final class JobBook {
               job.number,
               job.customer,
               job.vehicle);
-          offers.add(job.number, offer, now.text());
+          offers.add(job.number, offer, hand);
           return null;
         });
   }
@@ -177,8 +177,8 @@ public final class JobBook {
     return offers.of(job);
   }
 
-  /** When each of {@link #offers} was written down, in their order. */
-  public List<String> offersWritten(String job) {
+  /** The same, and when and by whom each was written down. */
+  public List<Written<Offer.Kept>> writtenOffers(String job) {
     return offers.written(job);
   }
 
@@ -187,14 +187,15 @@ public final class JobBook {
   /** Writes a payment down. */
   public void pay(String job, Paid paid) {
     sql.run(
-        "insert into payment (job, paid_on, amount, currency, note, written_at) values (?, ?, ?, ?,"
-            + " ?, ?)",
+        "insert into payment (job, paid_on, amount, currency, note, written_at, written_by) values"
+            + " (?, ?, ?, ?, ?, ?, ?)",
         job,
         paid.paidOn.toString(),
         paid.amount.amount(),
         paid.amount.currency().getCurrencyCode(),
         paid.note,
-        now.text());
+        hand.at(),
+        hand.who());
   }
 
   /** What was paid for a job, the first first. */
@@ -202,14 +203,15 @@ public final class JobBook {
     return writtenPayments(job).stream().map(Written::what).toList();
   }
 
-  /** What was paid for a job and when that was written down, the first first. */
+  /** What was paid for a job and when and by whom that was written down, the first first. */
   public List<Written<Paid>> writtenPayments(String job) {
     return sql.rows(
-        "select paid_on, amount, currency, note, written_at from payment where job = ? order by"
-            + " id",
+        "select paid_on, amount, currency, note, written_at, written_by from payment where job = ?"
+            + " order by id",
         row ->
             new Written<>(
                 row.getString(5),
+                row.getString(6),
                 new Paid(
                     Sql.day(row, 1),
                     Money.of(row.getString(2), row.getString(3)),
@@ -222,13 +224,15 @@ public final class JobBook {
   /** Writes down what is said of a stage. */
   public void say(String job, Stage stage) {
     sql.run(
-        "insert into stage (job, title, word, day, why, written_at) values (?, ?, ?, ?, ?, ?)",
+        "insert into stage (job, title, word, day, why, written_at, written_by) values (?, ?, ?, ?,"
+            + " ?, ?, ?)",
         job,
         stage.title,
         stage.word.word(),
         stage.day.toString(),
         stage.why,
-        now.text());
+        hand.at(),
+        hand.who());
   }
 
   /** Everything that was said of a job's stages, the first first. */
@@ -236,13 +240,14 @@ public final class JobBook {
     return writtenStages(job).stream().map(Written::what).toList();
   }
 
-  /** Everything that was said of a job's stages and when that was written down. */
+  /** Everything that was said of a job's stages and when and by whom that was written down. */
   public List<Written<Stage>> writtenStages(String job) {
     return sql.rows(
-        "select title, word, day, why, written_at from stage where job = ? order by id",
+        "select title, word, day, why, written_at, written_by from stage where job = ? order by id",
         row ->
             new Written<>(
                 row.getString(5),
+                row.getString(6),
                 new Stage(
                     row.getString(1),
                     Sql.word(row, 2, StageWord.class),
@@ -259,7 +264,7 @@ public final class JobBook {
    * @return the invoice with its number
    */
   public Invoice invoice(Invoice invoice) {
-    return invoices.add(invoice, now.text());
+    return invoices.add(invoice, hand);
   }
 
   /** The invoice of a job. */

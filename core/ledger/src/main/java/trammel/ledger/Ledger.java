@@ -28,11 +28,12 @@ public final class Ledger implements AutoCloseable {
   private Ledger(Path file, Sql sql) {
     this.file = file;
     this.sql = sql;
-    jobs = new ClosedJobs(sql, Moment.NOW);
-    rack = new RackStock(sql, Moment.NOW);
-    prices = new PriceHistory(sql, Moment.NOW);
-    book = new JobBook(sql, Moment.NOW);
-    purchases = new Purchases(sql, Moment.NOW);
+    Hand hand = new Hand(Moment.NOW);
+    jobs = new ClosedJobs(sql, hand);
+    rack = new RackStock(sql, hand);
+    prices = new PriceHistory(sql, hand);
+    book = new JobBook(sql, hand);
+    purchases = new Purchases(sql, hand);
   }
 
   /** Opens a ledger; one that is not there is made. */

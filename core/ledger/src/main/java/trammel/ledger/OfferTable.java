@@ -16,11 +16,11 @@ final class OfferTable {
   }
 
   /** Writes an offer down. */
-  void add(String job, Offer offer, String at) {
+  void add(String job, Offer offer, Hand hand) {
     sql.run(
         "insert into offer (job, kind, count, given_on, why, currency, tax_name, tax, rounding,"
-            + " mean_hours, eight_of_ten_hours, written_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
-            + " ?, ?)",
+            + " mean_hours, eight_of_ten_hours, written_at, written_by) values (?, ?, ?, ?, ?, ?, ?,"
+            + " ?, ?, ?, ?, ?, ?)",
         job,
         offer.kind().word(),
         offer.count(),
@@ -32,7 +32,8 @@ final class OfferTable {
         offer.rounding().amount(),
         offer.meanHours(),
         offer.eightOfTenHours(),
-        at);
+        hand.at(),
+        hand.who());
     long id = sql.number("select last_insert_rowid()");
     for (int i = 0; i < offer.lines().size(); i++) {
       add(id, i + 1, offer.lines().get(i));
@@ -76,20 +77,19 @@ final class OfferTable {
 
   /** Everything that was offered for a job, the first first. */
   List<Offer.Kept> of(String job) {
+    return written(job).stream().map(Written::what).toList();
+  }
+
+  /** The same, and when and by whom each was written down. */
+  List<Written<Offer.Kept>> written(String job) {
     return sql.view(
         () ->
             sql.rows(
                 "select kind, count, given_on, why, tax_name, tax, rounding, mean_hours,"
-                    + " eight_of_ten_hours, accepted_on, dropped_on, currency, id from offer"
-                    + " where job = ? order by id",
-                this::kept,
+                    + " eight_of_ten_hours, accepted_on, dropped_on, currency, id, written_at,"
+                    + " written_by from offer where job = ? order by id",
+                row -> new Written<>(row.getString(14), row.getString(15), kept(row)),
                 job));
-  }
-
-  /** When each of them was written down, in the same order. */
-  List<String> written(String job) {
-    return sql.rows(
-        "select written_at from offer where job = ? order by id", row -> row.getString(1), job);
   }
 
   private Offer.Kept kept(ResultSet row) throws SQLException {

@@ -15,11 +15,11 @@ import trammel.engine.quantity.Given;
  */
 public final class PriceHistory {
   private final Sql sql;
-  private final Moment now;
+  private final Hand hand;
 
-  PriceHistory(Sql sql, Moment now) {
+  PriceHistory(Sql sql, Hand hand) {
     this.sql = sql;
-    this.now = now;
+    this.hand = hand;
   }
 
   /** What a price is of. */
@@ -78,14 +78,15 @@ public final class PriceHistory {
    * A change as it was written down.
    *
    * @param at when, UTC
+   * @param who by whom; empty for what was written before ledgers kept it
    */
-  public record Entry(String at, Change change) {}
+  public record Entry(String at, String who, Change change) {}
 
   /** Writes changes down, all or none. */
   public void add(List<Change> changes) {
     sql.change(
         () -> {
-          String at = now.text();
+          String at = hand.at();
           changes.forEach(change -> insert(at, change));
           return null;
         });
@@ -94,7 +95,8 @@ public final class PriceHistory {
   private void insert(String at, Change change) {
     sql.run(
         "insert into price_change (written_at, item, length_mm, width_mm, price_of, from_number,"
-            + " was, price, currency, priced_on, source) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            + " was, price, currency, priced_on, source, written_by) values (?, ?, ?, ?, ?, ?, ?, ?,"
+            + " ?, ?, ?, ?)",
         at,
         change.item,
         change.lengthMm,
@@ -105,7 +107,8 @@ public final class PriceHistory {
         change.price,
         change.currency,
         change.pricedOn.toString(),
-        change.source);
+        change.source,
+        hand.who());
   }
 
   /** How many changes there are. */
@@ -126,7 +129,7 @@ public final class PriceHistory {
   private List<Entry> entries(String where, Object... values) {
     return sql.rows(
         "select written_at, item, length_mm, width_mm, price_of, from_number, was, price,"
-            + " currency, priced_on, source from price_change"
+            + " currency, priced_on, source, written_by from price_change"
             + where
             + " order by id",
         PriceHistory::entry,
@@ -136,6 +139,7 @@ public final class PriceHistory {
   private static Entry entry(ResultSet row) throws SQLException {
     return new Entry(
         row.getString(1),
+        row.getString(12),
         new Change(
             row.getString(2),
             row.getDouble(3),

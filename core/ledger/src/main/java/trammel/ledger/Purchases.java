@@ -17,11 +17,11 @@ public final class Purchases {
           + " dropped_at is null";
 
   private final Sql sql;
-  private final Moment now;
+  private final Hand hand;
 
-  Purchases(Sql sql, Moment now) {
+  Purchases(Sql sql, Hand hand) {
     this.sql = sql;
-    this.now = now;
+    this.hand = hand;
   }
 
   /**
@@ -105,14 +105,15 @@ public final class Purchases {
         () -> {
           sql.run(
               "insert into purchase (number, supplier, placed_on, due_on, jobs, currency,"
-                  + " written_at) values (?, ?, ?, ?, ?, ?, ?)",
+                  + " written_at, written_by) values (?, ?, ?, ?, ?, ?, ?, ?)",
               purchase.number,
               purchase.supplier,
               purchase.placedOn.toString(),
               purchase.dueOn.toString(),
               String.join("\n", purchase.jobs),
               purchase.lines.get(0).amount.currency().getCurrencyCode(),
-              now.text());
+              hand.at(),
+              hand.who());
           long id = sql.number("select last_insert_rowid()");
           for (int i = 0; i < purchase.lines.size(); i++) {
             Line line = purchase.lines.get(i);
@@ -181,14 +182,16 @@ public final class Purchases {
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  /** What came of an order and when that was written down, the first first. */
+  /** What came of an order and when and by whom that was written down, the first first. */
   public List<Written<Received>> received(String number) {
     return sql.rows(
-        "select received_on, line, quantity, note, written_at from receipt where purchase ="
-            + " (select id from purchase where number = ? and dropped_at is null) order by id",
+        "select received_on, line, quantity, note, written_at, written_by from receipt where"
+            + " purchase = (select id from purchase where number = ? and dropped_at is null) order"
+            + " by id",
         row ->
             new Written<>(
                 row.getString(5),
+                row.getString(6),
                 new Received(
                     Sql.day(row, 1),
                     new Receipt(
@@ -203,14 +206,15 @@ public final class Purchases {
           long id = id(number);
           for (Receipt receipt : receipts) {
             sql.run(
-                "insert into receipt (purchase, line, received_on, quantity, note, written_at)"
-                    + " values (?, ?, ?, ?, ?, ?)",
+                "insert into receipt (purchase, line, received_on, quantity, note, written_at,"
+                    + " written_by) values (?, ?, ?, ?, ?, ?, ?)",
                 id,
                 receipt.line,
                 day.toString(),
                 receipt.quantity,
                 receipt.note,
-                now.text());
+                hand.at(),
+                hand.who());
           }
           return null;
         });
@@ -220,7 +224,7 @@ public final class Purchases {
   public void drop(String number) {
     sql.change(
         () -> {
-          sql.run("update purchase set dropped_at = ? where id = ?", now.text(), id(number));
+          sql.run("update purchase set dropped_at = ? where id = ?", hand.at(), id(number));
           return null;
         });
   }

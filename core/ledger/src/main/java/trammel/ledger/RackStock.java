@@ -16,11 +16,11 @@ import trammel.planning.rack.Rack;
  */
 public final class RackStock {
   private final Sql sql;
-  private final Moment now;
+  private final Hand hand;
 
-  RackStock(Sql sql, Moment now) {
+  RackStock(Sql sql, Hand hand) {
     this.sql = sql;
-    this.now = now;
+    this.hand = hand;
   }
 
   /** What kind of stock a movement is of. */
@@ -54,11 +54,13 @@ public final class RackStock {
    * Something that went on the rack or came off.
    *
    * @param at when it was written down, UTC
+   * @param who by whom; empty for what was written before ledgers kept it
    * @param reason why
    * @param article what
    * @param change how many went on; below 0 came off
    */
-  public record Movement(String at, String reason, Article article, BigDecimal change) {}
+  public record Movement(
+      String at, String who, String reason, Article article, BigDecimal change) {}
 
   /** What is on it now. */
   public Rack rack() {
@@ -98,11 +100,12 @@ public final class RackStock {
   /** Everything that ever moved, the first first. */
   public List<Movement> movements() {
     return sql.rows(
-        "select moved_at, reason, kind, name, item, length_mm, width_mm, change"
+        "select moved_at, reason, kind, name, item, length_mm, width_mm, change, moved_by"
             + " from rack_movement order by id",
         row ->
             new Movement(
                 row.getString(1),
+                row.getString(9),
                 row.getString(2),
                 new Article(
                     Kind.of(row.getString(3)),
@@ -124,7 +127,7 @@ public final class RackStock {
     sql.change(
         () -> {
           Rack before = rack();
-          String at = now.text();
+          String at = hand.at();
           changePieces(before, after, at, reason);
           changeBins(before, after, at, reason);
           return null;
@@ -179,7 +182,7 @@ public final class RackStock {
   private void move(String at, String reason, Article article, BigDecimal change) {
     sql.run(
         "insert into rack_movement (moved_at, reason, kind, name, item, length_mm, width_mm,"
-            + " change) values (?, ?, ?, ?, ?, ?, ?, ?)",
+            + " change, moved_by) values (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         at,
         reason,
         article.kind.word(),
@@ -187,7 +190,8 @@ public final class RackStock {
         article.item,
         article.lengthMm,
         article.widthMm,
-        change);
+        change,
+        hand.who());
   }
 
   /** The sticks and drops of a rack. */

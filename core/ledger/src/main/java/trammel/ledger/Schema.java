@@ -217,7 +217,18 @@ final class Schema {
                 note text not null,
                 written_at text not null,
                 foreign key (purchase, line) references purchase_line (purchase, line)
-              ) strict"""));
+              ) strict"""),
+          // Who wrote each down; what was written before says nobody.
+          Step.of(
+              "alter table closing add column written_by text not null default ''",
+              "alter table rack_movement add column moved_by text not null default ''",
+              "alter table price_change add column written_by text not null default ''",
+              "alter table offer add column written_by text not null default ''",
+              "alter table payment add column written_by text not null default ''",
+              "alter table stage add column written_by text not null default ''",
+              "alter table invoice add column written_by text not null default ''",
+              "alter table purchase add column written_by text not null default ''",
+              "alter table receipt add column written_by text not null default ''"));
 
   /** Every table, those that others refer to first. */
   static final List<String> TABLES =

@@ -128,7 +128,7 @@ class JobBookTest {
 
   /** The machine's clock between before and after: whoever looks later sees when it was written. */
   @Test
-  void everythingThatWasWrittenDownSaysWhen() {
+  void everythingThatWasWrittenDownSaysWhenAndWho() {
     String before = Moment.NOW.text();
     try (Ledger ledger = Ledger.open(file())) {
       ledger.book().give(Samples.HEADING, Samples.offer(Offer.Kind.QUOTE, 1));
@@ -138,7 +138,14 @@ class JobBookTest {
       ledger.book().say("D-101", stage);
       ledger.purchases().place(ORDER);
       Purchases.Receipt receipt = new Purchases.Receipt(1, BigDecimal.ONE, "dented");
-      ledger.purchases().receive("D-101-1", DAY, List.of(receipt));
+      Writer.as(
+          " Bench 2\n\u200b ",
+          () -> {
+            ledger.purchases().receive("D-101-1", DAY, List.of(receipt));
+            ledger.rackStock().become(Samples.RACK, "counted");
+            return null;
+          });
+      ledger.prices().add(List.of(Samples.price("118.00")));
       assertEquals(paid, ledger.book().writtenPayments("D-101").get(0).what());
       assertEquals(stage, ledger.book().writtenStages("D-101").get(0).what());
       Written<Purchases.Received> received = ledger.purchases().received("D-101-1").get(0);
@@ -148,10 +155,17 @@ class JobBookTest {
               ledger.book().writtenPayments("D-101").get(0).at(),
               ledger.book().writtenStages("D-101").get(0).at(),
               received.at(),
-              ledger.book().offersWritten("D-101").get(0));
+              ledger.book().writtenOffers("D-101").get(0).at());
       for (String at : when) {
         assertTrue(before.compareTo(at) <= 0 && at.compareTo(Moment.NOW.text()) <= 0, at);
       }
+      assertEquals("Bench 2", received.who());
+      assertEquals("Bench 2", ledger.rackStock().movements().get(0).who());
+      String account = System.getProperty("user.name");
+      assertEquals(account, ledger.book().writtenPayments("D-101").get(0).who());
+      assertEquals(account, ledger.book().writtenStages("D-101").get(0).who());
+      assertEquals(account, ledger.book().writtenOffers("D-101").get(0).who());
+      assertEquals(account, ledger.prices().all().get(0).who());
       ledger.purchases().drop("D-101-1");
       assertEquals(List.of(), ledger.purchases().received("D-101-1"));
     }

@@ -115,7 +115,7 @@ class SchemaTest {
    * What the newer tables hold is not there yet.
    */
   @ParameterizedTest
-  @ValueSource(ints = {1, 2})
+  @ValueSource(ints = {1, 2, 3})
   void aLedgerOfAnOlderReleaseIsLiftedWithoutADifference(int version) throws IOException {
     try (InputStream old =
         SchemaTest.class.getResourceAsStream("ledger-version-" + version + ".sqlite")) {
@@ -136,6 +136,10 @@ class SchemaTest {
       assertEquals(version, lifted.prices().count());
       lifted.book().give(Samples.HEADING, Samples.offer(Offer.Kind.QUOTE, 1));
       assertEquals(1, lifted.book().offers("D-101").size());
+      assertEquals(version == 3 ? 1 : 0, lifted.book().payments("E-7").size());
+      lifted.book().writtenPayments("E-7").forEach(paid -> assertEquals("", paid.who()));
+      assertEquals(version == 3 ? 1 : 0, lifted.purchases().received("E-7-1").size());
+      assertEquals("", lifted.rackStock().movements().get(0).who());
     }
     assertTrue(Files.exists(folder.resolve("ledger.sqlite.version-" + version)));
   }

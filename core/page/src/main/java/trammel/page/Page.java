@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import trammel.app.desk.EarlyReading;
+import trammel.ledger.Writer;
 import trammel.page.bench.Bench;
 import trammel.page.folder.JobFolder;
+import trammel.page.http.Handler;
 import trammel.page.http.Keys;
 import trammel.page.http.Routes;
 import trammel.page.http.Server;
@@ -57,7 +59,20 @@ public final class Page implements Closeable {
     new ShopRoutes(jobs, bench, keys, news, settings.lan()).addTo(routes);
     server =
         new Server(
-            settings.address(), settings.port(), settings.names(), keys, routes, Faults::answer);
+            settings.address(),
+            settings.port(),
+            settings.names(),
+            keys,
+            routes,
+            Page::signed,
+            Faults::answer);
+  }
+
+  /** What a request writes into the ledger bears the name that was given on its device. */
+  private static Handler signed(Handler handler) {
+    return request ->
+        Writer.as(
+            request.who().isEmpty() ? "the page" : request.who(), () -> handler.answer(request));
   }
 
   /** The port it answers on. */

@@ -16,6 +16,7 @@ import trammel.ledger.Written;
 /** The shop's whole book, each thing with the moment at which it was written down. */
 public final class BookJson {
   private static final String WRITTEN = "written";
+  private static final String WHO = "who";
 
   private BookJson() {}
 
@@ -54,6 +55,7 @@ public final class BookJson {
       row.put("amount", paid.what().amount().amount());
       row.put("note", paid.what().note());
       row.put(WRITTEN, paid.at());
+      row.put(WHO, paid.who());
       payments.add(row);
     }
     json.put("payments", payments);
@@ -65,6 +67,7 @@ public final class BookJson {
       row.put("day", stage.what().day().toString());
       row.put("why", stage.what().why());
       row.put(WRITTEN, stage.at());
+      row.put(WHO, stage.who());
       said.add(row);
     }
     json.put("said", said);
@@ -74,11 +77,12 @@ public final class BookJson {
 
   private static List<Object> offers(Ledger ledger, Course course) {
     List<Object> offers = new ArrayList<>();
-    List<String> written = ledger.book().offersWritten(course.job().number());
+    List<Written<Offer.Kept>> written = ledger.book().writtenOffers(course.job().number());
     for (int i = 0; i < course.offers().size(); i++) {
       Offer.Kept kept = course.offers().get(i);
       Map<String, Object> row = CourseJson.offer(course.job().number(), kept);
-      row.put(WRITTEN, written.get(i));
+      row.put(WRITTEN, written.get(i).at());
+      row.put(WHO, written.get(i).who());
       before(course, i)
           .ifPresent(
               before -> {
@@ -123,6 +127,7 @@ public final class BookJson {
         row.put("on", received.what().receivedOn().toString());
         row.put("note", what.note());
         row.put(WRITTEN, received.at());
+        row.put(WHO, received.who());
         receipts.add(row);
       }
       json.put("receipts", receipts);
@@ -146,6 +151,7 @@ public final class BookJson {
     json.put("priced_on", change.pricedOn().toString());
     json.put("source", change.source());
     json.put(WRITTEN, entry.at());
+    json.put(WHO, entry.who());
     return json;
   }
 }

@@ -10,7 +10,16 @@ import trammel.ledger.RackStock;
 public final class MovementsTable {
   /** The heading of the table. */
   public static final List<String> COLUMNS =
-      List.of("moved_at", "reason", "kind", "item", "name", "length_mm", "width_mm", "change");
+      List.of(
+          "moved_at",
+          "reason",
+          "kind",
+          "item",
+          "name",
+          "length_mm",
+          "width_mm",
+          "change",
+          "moved_by");
 
   private MovementsTable() {}
 
@@ -27,7 +36,8 @@ public final class MovementsTable {
           CsvText.safe(article.name()),
           article.lengthMm(),
           article.widthMm(),
-          new BigDecimal(movement.change().toPlainString()));
+          new BigDecimal(movement.change().toPlainString()),
+          CsvText.safe(movement.who()));
     }
     return csv.text();
   }

@@ -21,7 +21,8 @@ public final class PricesTable {
           "price",
           "currency",
           "priced_on",
-          "source");
+          "source",
+          "written_by");
 
   private PricesTable() {}
 
@@ -41,7 +42,8 @@ public final class PricesTable {
           change.price(),
           change.currency(),
           change.pricedOn().toString(),
-          CsvText.safe(change.source()));
+          CsvText.safe(change.source()),
+          CsvText.safe(entry.who()));
     }
     return csv.text();
   }

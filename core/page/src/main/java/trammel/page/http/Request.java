@@ -12,9 +12,10 @@ import trammel.reading.tree.ObjectNode;
  * @param query what stands behind the question mark, by name
  * @param body the text that came along; empty if none did
  * @param device which device sent it: whose changes are taken back together
+ * @param who the name that was given on that device; empty if none was
  */
 public record Request(
-    Map<String, String> parts, Map<String, String> query, String body, String device) {
+    Map<String, String> parts, Map<String, String> query, String body, String device, String who) {
   public Request {
     parts = Map.copyOf(parts);
     query = Map.copyOf(query);

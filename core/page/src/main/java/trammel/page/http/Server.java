@@ -21,6 +21,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 
 /** Serves the page and its answers on one port of this machine. */
 public final class Server implements Closeable {
@@ -28,13 +29,18 @@ public final class Server implements Closeable {
   private static final int MOST_AT_ONCE = 64;
 
   private static final String DEVICE = "X-Trammel-Device";
+  private static final String NAME = "X-Trammel-Name";
   private static final int LONGEST_DEVICE = 40;
+
+  /** As it is written in the header, with signs beyond ASCII in several. */
+  private static final int LONGEST_NAME = 720;
 
   private final HttpServer server;
   private final ExecutorService threads;
   private final Assets assets;
   private final Routes routes;
   private final Gate gate;
+  private final UnaryOperator<Handler> round;
   private final BiFunction<Request, Throwable, Answer> faults;
 
   /**
@@ -45,6 +51,7 @@ public final class Server implements Closeable {
    * @param names further names under which this machine may be asked
    * @param keys who may ask
    * @param routes who answers
+   * @param round what is put round each of them
    * @param faults makes an answer of what a handler threw
    * @throws IOException if the port is taken
    */
@@ -54,6 +61,7 @@ public final class Server implements Closeable {
       List<String> names,
       Keys keys,
       Routes routes,
+      UnaryOperator<Handler> round,
       BiFunction<Request, Throwable, Answer> faults)
       throws IOException {
     // Without it every answer waits 40 ms for a packet of the other side.
@@ -62,6 +70,7 @@ public final class Server implements Closeable {
     System.setProperty("sun.net.httpserver.maxReqTime", "30");
     assets = new Assets();
     this.routes = routes;
+    this.round = round;
     this.faults = faults;
     server = HttpServer.create(new InetSocketAddress(address, port), 0);
     gate = new Gate(keys, hosts(names));
@@ -140,9 +149,10 @@ public final class Server implements Closeable {
             found.get().parts(),
             query(uri.getRawQuery()),
             new String(body, StandardCharsets.UTF_8),
-            device(exchange));
+            device(exchange),
+            name(exchange));
     try {
-      return found.get().handler().answer(request);
+      return round.apply(found.get().handler()).answer(request);
     } catch (Exception | StackOverflowError thrown) {
       return faults.apply(request, thrown);
     }
@@ -155,6 +165,11 @@ public final class Server implements Closeable {
   private static String device(HttpExchange exchange) {
     String device = exchange.getRequestHeaders().getFirst(DEVICE);
     return device == null || device.length() > LONGEST_DEVICE ? "" : device;
+  }
+
+  private static String name(HttpExchange exchange) {
+    String name = exchange.getRequestHeaders().getFirst(NAME);
+    return name == null || name.length() > LONGEST_NAME ? "" : Routes.decoded(name).strip();
   }
 
   private static Map<String, String> query(String raw) {

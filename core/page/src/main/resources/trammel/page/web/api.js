@@ -3,6 +3,7 @@
 
 const KEY = 'trammel.key';
 const DEVICE = 'trammel.device';
+const NAME = 'trammel.name';
 
 /** An answer that says no, with the words for whoever asked. */
 export class Refusal extends Error {
@@ -52,9 +53,16 @@ function device() {
   return device;
 }
 
+/** The name that signs what is written from this browser; empty until one is given. */
+export const myName = () => localStorage.getItem(NAME) ?? '';
+
+/** @param {string} name */
+export const callMe = (name) => localStorage.setItem(NAME, name.trim());
+
 const headers = () => ({
   'X-Trammel-Key': sessionStorage.getItem(KEY) ?? '',
   'X-Trammel-Device': device(),
+  'X-Trammel-Name': encodeURIComponent(myName()),
 });
 
 /**

@@ -1,7 +1,7 @@
 // @ts-check
 /** The shop's book: what was quoted, changed, promised, paid, ordered and priced, and when. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { get, post } from './api.js';
+import { callMe, get, myName, post } from './api.js';
 import { html } from './html.js';
 import { atBook, bookOf, busy, go, say, shop, shopChanged, tell } from './state.js';
 import { hours, money } from './units.js';
@@ -21,6 +21,14 @@ const moment = (at) => {
   const date = new Date(at);
   return Number.isNaN(date.getTime()) ? at : dayOf(date) + ' ' + two(date.getHours()) + ':' + two(date.getMinutes());
 };
+
+/** When and by whom. @param {{ written: string, who: string }} one */
+const signed = (one) => moment(one.written) + (one.who ? ' by ' + one.who : '');
+
+/** Whoever is at this screen signs with it what goes into the ledger. */
+function Name() {
+  return html`<p class="seek"><label for="who">Your name, under what you write from this screen</label> <input id="who" autocomplete="off" maxlength="60" defaultValue=${myName()} onChange=${(event) => callMe(event.target.value)} /></p>`;
+}
 
 /** How many, without the places that the ledger keeps. */
 const count = (number) => String(Number(number));
@@ -84,6 +92,7 @@ export function Book() {
     </nav>
     <main class="folder book">
       ${part === 'prices' ? html`<${Prices} />` : part === 'goods' ? html`<${Goods} />` : bookOf.value ? html`<${Course} key=${bookOf.value} number=${bookOf.value} />` : html`<${Jobs} />`}
+      ${part !== 'prices' && html`<${Name} />`}
     </main>`;
 }
 
@@ -131,15 +140,14 @@ function Course({ number }) {
         ${course.invoice.lines.map((line) => html`<tr key=${line.title}><th scope="row">${line.title}</th><td class="number">${amount(line.amount)}</td></tr>`)}
         <tr><th scope="row">paid before</th><td class="number">${amount(course.invoice.paid)}</td></tr>
         <tr><th scope="row">left to pay then</th><td class="number">${amount(course.invoice.balance)}</td></tr>
-      </tbody><//>`}
-    <p class="help">The ledger knows when each was written down, not who wrote it.</p>`;
+      </tbody><//>`}`;
 }
 
 /** @param {any} props */
 function Offer({ one, replaced, amount, currency }) {
   const became = one.taken_back ? 'taken back on ' + one.taken_back : one.agreed ? 'agreed on ' + one.agreed : replaced ? 'replaced by a later revision' : 'open';
   return html`<details class="why"><summary><span class="title">${one.kind === 'change' ? 'Change order ' : ''}${one.number}<br /><span class="how">given on ${one.given}, ${became}${one.why ? '; ' + one.why : ''}</span></span><span class="number">${amount(one.total)}</span></summary>
-    <p class="help">${hours(one.mean_h)} expected; written down ${moment(one.written)}</p>
+    <p class="help">${hours(one.mean_h)} expected; written down ${signed(one)}</p>
     ${one.changes
       ? html`<${Scroll} of=${'What changed in ' + one.number}>
           <thead><tr><th>against ${one.before}</th><th>how much</th><th class="number">before</th><th class="number">now</th><th class="number">difference</th></tr></thead>
@@ -161,7 +169,7 @@ function Stages({ course }) {
       <thead><tr><th>stage</th><th>promised for</th><th>done</th></tr></thead>
       <tbody>${course.stages.map((one) => html`<tr key=${one.stage}><th scope="row">${one.stage}</th><td>${one.promised ?? ''}${one.moved > 0 ? ', moved ' + (one.moved === 1 ? 'once' : one.moved + ' times') : ''}</td><td>${one.done ?? (one.promised && one.promised < today() ? 'late' : '')}</td></tr>`)}</tbody>
     <//>
-    <ul class="plain">${course.said.map((one, i) => html`<li key=${i} class="how">${moment(one.written)}: ${one.stage}, ${one.word === 'done' ? 'done on' : 'promised for'} ${one.day}${one.why ? ', ' + one.why : ''}</li>`)}</ul>`;
+    <ul class="plain">${course.said.map((one, i) => html`<li key=${i} class="how">${signed(one)}: ${one.stage}, ${one.word === 'done' ? 'done on' : 'promised for'} ${one.day}${one.why ? ', ' + one.why : ''}</li>`)}</ul>`;
 }
 
 /** @param {any} props */
@@ -184,7 +192,7 @@ function Payments({ course, amount, took }) {
       ? html`<p class="help">None yet.</p>`
       : html`<${Scroll} of="Payments">
           <thead><tr><th>on</th><th>note</th><th>written down</th><th class="number">amount</th></tr></thead>
-          <tbody>${course.payments.map((one, i) => html`<tr key=${i}><th scope="row">${one.on}</th><td>${one.note}</td><td>${moment(one.written)}</td><td class="number">${amount(one.amount)}</td></tr>`)}</tbody>
+          <tbody>${course.payments.map((one, i) => html`<tr key=${i}><th scope="row">${one.on}</th><td>${one.note}</td><td>${signed(one)}</td><td class="number">${amount(one.amount)}</td></tr>`)}</tbody>
         <//>`}
     ${course.agreed === undefined
       ? html`<p class="help">A payment can be entered once the customer has agreed.</p>`
@@ -236,7 +244,7 @@ function Order({ order, heading }) {
       </div>`}
     </form>
     ${!entering && !order.all_there && html`<p class="answers"><button class="small" onClick=${() => setEntering(true)}>Goods came</button></p>`}
-    <ul class="plain">${order.receipts.map((one, i) => html`<li key=${i} class="how">${moment(one.written)}: ${count(one.quantity)} ${one.unit} of ${one.title} came on ${one.on}${one.note ? ', ' + one.note : ''}</li>`)}</ul>
+    <ul class="plain">${order.receipts.map((one, i) => html`<li key=${i} class="how">${signed(one)}: ${count(one.quantity)} ${one.unit} of ${one.title} came on ${one.on}${one.note ? ', ' + one.note : ''}</li>`)}</ul>
   </section>`;
 }
 
@@ -254,7 +262,7 @@ function Prices() {
         ? html`<p class="help">${sought ? 'No price that changed has that in its name, its source or its day.' : 'No price has changed yet.'}</p>`
         : html`<${Scroll} of="What prices were">
             <thead><tr><th>what</th><th class="number">was</th><th class="number">became</th><th>day</th><th>source</th><th>written down</th></tr></thead>
-            <tbody>${found.prices.map((one, i) => html`<tr key=${i}><th scope="row">${[one.title, OF[one.price_of], one.from_number > 1 ? 'from ' + one.from_number + ' on' : ''].filter(Boolean).join(', ')}</th><td class="number">${one.was === undefined ? 'none' : cash(one.was, one.currency)}</td><td class="number">${cash(one.price, one.currency)}</td><td>${one.priced_on}</td><td>${one.source}</td><td>${moment(one.written)}</td></tr>`)}</tbody>
+            <tbody>${found.prices.map((one, i) => html`<tr key=${i}><th scope="row">${[one.title, OF[one.price_of], one.from_number > 1 ? 'from ' + one.from_number + ' on' : ''].filter(Boolean).join(', ')}</th><td class="number">${one.was === undefined ? 'none' : cash(one.was, one.currency)}</td><td class="number">${cash(one.price, one.currency)}</td><td>${one.priced_on}</td><td>${one.source}</td><td>${signed(one)}</td></tr>`)}</tbody>
           <//>`}
     ${found && found.found > found.prices.length && html`<p class="help">and ${found.found - found.prices.length} before them: write into Find what you look for.</p>`}`;
 }

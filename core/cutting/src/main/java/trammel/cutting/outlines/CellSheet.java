@@ -10,6 +10,10 @@ final class CellSheet {
   private final int columns;
   private final int words;
   private final long[] taken;
+
+  /** Columns of which something is taken. */
+  private final boolean[] begun;
+
   private final long[] blocked;
   private final long[] run;
 
@@ -20,6 +24,7 @@ final class CellSheet {
     columns = (int) Math.ceil(widthMm / cellMm) + 1;
     words = ((int) Math.ceil(heightMm / cellMm) + 1 + 63) / 64;
     taken = new long[columns * words];
+    begun = new boolean[columns];
     blocked = new long[words];
     run = new long[words];
   }
@@ -55,18 +60,12 @@ final class CellSheet {
   private int firstFree(OutlineCells solid, int column, int lastCell) {
     Arrays.fill(blocked, 0);
     for (int k = 0; k < solid.columns && column + k < columns; k++) {
-      int cell = 0;
-      while (cell < solid.cells) {
-        if (!solid.touches(k, cell)) {
-          cell++;
-          continue;
-        }
-        int end = cell + 1;
-        while (end < solid.cells && solid.touches(k, end)) {
-          end++;
-        }
-        block(column + k, cell, end - cell);
-        cell = end;
+      if (!begun[column + k]) {
+        continue;
+      }
+      int[] runs = solid.runs(k);
+      for (int r = 0; r < runs.length; r += 2) {
+        block(column + k, runs[r], runs[r + 1]);
       }
       if (firstClear(lastCell) < 0) {
         return -1;
@@ -118,6 +117,7 @@ final class CellSheet {
       if (at < 0 || at >= columns) {
         continue;
       }
+      begun[at] = true;
       for (int c = 0; c < wide.cells; c++) {
         int cellAt = cell + c - wide.off;
         if (wide.touches(k, c) && cellAt >= 0 && cellAt < words << 6) {

@@ -1,5 +1,7 @@
 package trammel.cutting.outlines;
 
+import java.util.Arrays;
+
 /**
  * The cells of a square grid that an outline touches, turned one way: column by column along x, a
  * bit for each cell along y. The grid starts at the outline's lower left corner, some cells off it.
@@ -23,6 +25,7 @@ final class OutlineCells {
   private final long[] bits;
   private final double[] x;
   private final double[] y;
+  private int[][] runs;
 
   /**
    * @param x corners, counter-clockwise, mm
@@ -80,6 +83,35 @@ final class OutlineCells {
 
   boolean touches(int column, int cell) {
     return (word(column, cell >> 6) >>> (cell & 63) & 1) != 0;
+  }
+
+  /** The touched cells of a column in runs: where each begins, and how long it is. */
+  int[] runs(int column) {
+    if (runs == null) {
+      runs = new int[columns][];
+      for (int each = 0; each < columns; each++) {
+        runs[each] = runsOf(each);
+      }
+    }
+    return runs[column];
+  }
+
+  private int[] runsOf(int column) {
+    int[] found = new int[cells + 1];
+    int count = 0;
+    int cell = 0;
+    while (cell < cells) {
+      int from = cell;
+      while (cell < cells && touches(column, cell)) {
+        cell++;
+      }
+      if (cell > from) {
+        found[count++] = from;
+        found[count++] = cell - from;
+      }
+      cell++;
+    }
+    return Arrays.copyOf(found, count);
   }
 
   private void touch(int column, int cell) {

@@ -3,17 +3,37 @@ package trammel.brackets.mount;
 import java.util.List;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.motion.Placement;
 
 /**
- * Where a point of the axle goes over the travel.
- *
- * @param places its places, and those of its twin mirrored to the same side; at least one
+ * Where a point of the axle goes over the travel, and its twin, mirrored to the same side. Plain
+ * numbers: every place that is tried for a mount asks for a path.
  */
-public record AxlePath(List<Point3> places) {
-  public AxlePath {
-    places = List.copyOf(places);
-    if (places.isEmpty()) {
-      throw new IllegalArgumentException("A path has no places; give at least the one at ride.");
+public final class AxlePath {
+  private final double[] xMm;
+  private final double[] yMm;
+  private final double[] zMm;
+
+  /**
+   * @param axle the point at ride
+   * @param travel where the axle goes
+   */
+  AxlePath(Point3 axle, List<Placement> travel) {
+    int count = travel.size();
+    xMm = new double[2 * count];
+    yMm = new double[2 * count];
+    zMm = new double[2 * count];
+    Point3 twin = axle.mirrored();
+    for (int i = 0; i < count; i++) {
+      Point3 place = travel.get(i).move(axle);
+      xMm[2 * i] = place.xMm();
+      yMm[2 * i] = place.yMm();
+      zMm[2 * i] = place.zMm();
+      // Mirrored back, so that both are held against one point of the frame.
+      Point3 ofTwin = travel.get(i).move(twin);
+      xMm[2 * i + 1] = ofTwin.xMm();
+      yMm[2 * i + 1] = 0 - ofTwin.yMm();
+      zMm[2 * i + 1] = ofTwin.zMm();
     }
   }
 
@@ -34,10 +54,10 @@ public record AxlePath(List<Point3> places) {
   public Range from(Point3 frame) {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
-    for (Point3 place : places) {
-      double dx = place.xMm() - frame.xMm();
-      double dy = place.yMm() - frame.yMm();
-      double dz = place.zMm() - frame.zMm();
+    for (int i = 0; i < xMm.length; i++) {
+      double dx = xMm[i] - frame.xMm();
+      double dy = yMm[i] - frame.yMm();
+      double dz = zMm[i] - frame.zMm();
       double square = dx * dx + dy * dy + dz * dz;
       least = Math.min(least, square);
       most = Math.max(most, square);
@@ -76,13 +96,15 @@ public record AxlePath(List<Point3> places) {
     double lowestMm = 0;
     double highestMm = 0;
     double asideSquared = 0;
-    for (Point3 place : places) {
-      Vector3 gone = ride.to(place);
-      double upMm = gone.dot(upward);
+    for (int i = 0; i < xMm.length; i++) {
+      double dx = xMm[i] - ride.xMm();
+      double dy = yMm[i] - ride.yMm();
+      double dz = zMm[i] - ride.zMm();
+      double upMm = dx * upward.x() + dy * upward.y() + dz * upward.z();
       lowestMm = Math.min(lowestMm, upMm);
       if (upMm > highestMm) {
         highestMm = upMm;
-        asideSquared = Math.max(0, gone.dot(gone) - upMm * upMm);
+        asideSquared = Math.max(0, dx * dx + dy * dy + dz * dz - upMm * upMm);
       }
     }
     return new Along(lowestMm, highestMm, asideSquared);

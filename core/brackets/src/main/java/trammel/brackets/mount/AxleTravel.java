@@ -66,14 +66,7 @@ public final class AxleTravel {
 
   /** Where a point of the axle, given at ride, and its twin on the other side go. */
   public AxlePath path(Point3 axle) {
-    List<Point3> places = new ArrayList<>(2 * placements.size());
-    Point3 twin = axle.mirrored();
-    for (Placement placement : placements) {
-      places.add(placement.move(axle));
-      // Mirrored back, so that both are held against one point of the frame.
-      places.add(placement.move(twin).mirrored());
-    }
-    return new AxlePath(places);
+    return new AxlePath(axle, placements);
   }
 
   /** Compression of a spring between two points per travel of the wheels in heave, at ride. */

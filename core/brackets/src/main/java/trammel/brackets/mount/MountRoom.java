@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import trammel.brackets.bar.JointSeat;
 import trammel.engine.clearance.Body;
+import trammel.engine.clearance.Bounded;
 import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Carrier;
@@ -52,14 +53,14 @@ public final class MountRoom {
    *
    * @param mounted true for what stands beside and is fixed to one body
    */
-  private record Blocker(Body body, List<Shape> places, double airMm, boolean mounted) {}
+  private record Blocker(Body body, List<Bounded> places, double airMm, boolean mounted) {}
 
   private final Chassis chassis;
   private final List<Bar> bars;
   private final AxleTravel travel;
   private final List<Blocker> blockers = new ArrayList<>();
-  private final List<Box> onTheRails = new ArrayList<>();
-  private final List<List<Shape>> onTheAxle = new ArrayList<>();
+  private final List<Bounded> onTheRails = new ArrayList<>();
+  private final List<List<Bounded>> onTheAxle = new ArrayList<>();
 
   public MountRoom(Chassis chassis, AxleGuide guide, AxleTravel travel) {
     this.chassis = chassis;
@@ -69,7 +70,7 @@ public final class MountRoom {
     for (Bar bar : bars) {
       Capsule capsule = new Capsule(bar.frame(), bar.axle(), bar.tube().outsideDiameterMm() / 2);
       add(bar.name(), capsule, bar.carrier(), MountPractice.MOVING_AIR_MM);
-      frameBracket(bar).ifPresent(onTheRails::add);
+      frameBracket(bar).map(Bounded::new).ifPresent(onTheRails::add);
       axleBracket(bar)
           .map(box -> places(new Body(bar.name(), box, Carrier.AXLE)))
           .ifPresent(onTheAxle::add);
@@ -173,8 +174,8 @@ public final class MountRoom {
         return false;
       }
     }
-    for (Box onRail : onTheRails) {
-      List<Shape> still = Collections.nCopies(travel.corners().size(), onRail);
+    for (Bounded onRail : onTheRails) {
+      List<Bounded> still = Collections.nCopies(travel.corners().size(), onRail);
       if (isTight(still, bodies, MountPractice.WELD_ROOM_MM)
           || isTight(still, brackets, MountPractice.WELD_ROOM_MM)) {
         return false;
@@ -213,7 +214,7 @@ public final class MountRoom {
   public Legs legs(List<Box> onTubes) {
     for (Blocker blocker : blockers) {
       if (blocker.body().carrier().isBetween()
-          && onTubes.stream().anyMatch(part -> meets(part, blocker.places(), 0))) {
+          && onTubes.stream().anyMatch(part -> meets(new Bounded(part), blocker.places(), 0))) {
         return Legs.PLATE;
       }
     }
@@ -225,9 +226,10 @@ public final class MountRoom {
    * travel of all that moves.
    */
   public boolean isFreeOnFrame(List<Box> carrier) {
-    for (Box part : carrier) {
-      for (Box bracket : onTheRails) {
-        if (Gap.isCloser(part, bracket, MountPractice.WELD_ROOM_MM)) {
+    for (Box box : carrier) {
+      Bounded part = new Bounded(box);
+      for (Bounded bracket : onTheRails) {
+        if (part.isCloser(bracket, MountPractice.WELD_ROOM_MM)) {
           return false;
         }
       }
@@ -241,9 +243,9 @@ public final class MountRoom {
     return true;
   }
 
-  private static boolean meets(Box still, List<Shape> moving, double airMm) {
-    for (Shape place : moving) {
-      if (Gap.isCloser(still, place, airMm)) {
+  private static boolean meets(Bounded still, List<Bounded> moving, double airMm) {
+    for (Bounded place : moving) {
+      if (still.isCloser(place, airMm)) {
         return true;
       }
     }
@@ -258,16 +260,16 @@ public final class MountRoom {
     blockers.add(new Blocker(body, places(body), airMm, false));
   }
 
-  private List<Shape> places(Body body) {
-    List<Shape> places = new ArrayList<>(travel.corners().size());
+  private List<Bounded> places(Body body) {
+    List<Bounded> places = new ArrayList<>(travel.corners().size());
     for (Placement corner : travel.corners()) {
-      places.add(body.at(corner));
+      places.add(new Bounded(body.at(corner)));
     }
     return places;
   }
 
   /** Places at the corners of the travel of something on the left, and of its twin. */
-  private record Pair(List<Shape> left, List<Shape> right) {}
+  private record Pair(List<Bounded> left, List<Bounded> right) {}
 
   /** Of a spring or shock between frame and axle. */
   private Pair pair(Cylinder left) {
@@ -388,23 +390,23 @@ public final class MountRoom {
     blockers.add(0, blockers.remove(index));
   }
 
-  private static boolean isTight(List<Shape> blocker, Pair pair, double airMm) {
+  private static boolean isTight(List<Bounded> blocker, Pair pair, double airMm) {
     for (int corner = 0; corner < blocker.size(); corner++) {
-      Shape other = blocker.get(corner);
-      if (Gap.isCloser(pair.left().get(corner), other, airMm)
-          || Gap.isCloser(pair.right().get(corner), other, airMm)) {
+      Bounded other = blocker.get(corner);
+      if (other.isCloser(pair.left().get(corner), airMm)
+          || other.isCloser(pair.right().get(corner), airMm)) {
         return true;
       }
     }
     return false;
   }
 
-  private static double leastMm(List<Shape> blocker, Pair pair) {
+  private static double leastMm(List<Bounded> blocker, Pair pair) {
     double leastMm = Double.POSITIVE_INFINITY;
     for (int corner = 0; corner < blocker.size(); corner++) {
-      Shape other = blocker.get(corner);
-      leastMm = Math.min(leastMm, Gap.between(pair.left().get(corner), other).gapMm());
-      leastMm = Math.min(leastMm, Gap.between(pair.right().get(corner), other).gapMm());
+      Shape other = blocker.get(corner).shape();
+      leastMm = Math.min(leastMm, Gap.between(pair.left().get(corner).shape(), other).gapMm());
+      leastMm = Math.min(leastMm, Gap.between(pair.right().get(corner).shape(), other).gapMm());
     }
     return leastMm;
   }

@@ -11,9 +11,6 @@ import trammel.engine.geometry.Point3;
  * @param onSecond its counterpart on the second shape, as far away as the gap is wide or deep
  */
 public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
-  /** Beyond this over a limit the error of a gap does not matter (mm). */
-  private static final double FAR_ENOUGH_MM = 0.01;
-
   /**
    * The gap between two shapes, with an error of about 1e-6 mm for bodies the size of a vehicle. In
    * penetration it is the depth of the shortest way out, with an error of about 1e-4 mm.
@@ -25,14 +22,12 @@ public record Gap(double gapMm, Point3 onFirst, Point3 onSecond) {
   }
 
   /**
-   * Whether two shapes are closer than a limit: the same as asking for their gap, and sooner known
-   * where they are far apart.
+   * Whether two shapes are closer than a limit, as {@link Bounded#isCloser} says.
    *
    * @param limitMm the limit, mm, above 0; at 0, whether they run into each other or just touch
    */
   public static boolean isCloser(Shape first, Shape second, double limitMm) {
-    return Extent.of(first).apartMm(Extent.of(second)) < limitMm + FAR_ENOUGH_MM
-        && new GapFinder().isCloser(Placed.of(first), Placed.of(second), limitMm);
+    return new Bounded(first).isCloser(new Bounded(second), limitMm);
   }
 
   static Gap of(NearestPoints near) {

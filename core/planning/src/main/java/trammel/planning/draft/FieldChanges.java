@@ -90,7 +90,7 @@ public final class FieldChanges {
 
   private void addJoint(List<FieldChange> changes, String option, Joint was, Joint is) {
     for (EndFitting end : draft.linkageSite().catalog().ends().values()) {
-      if (!was.equals(is) && end.joint().name().equals(is.name())) {
+      if (!was.name().equals(is.name()) && end.joint().name().equals(is.name())) {
         changes.add(new FieldChange("chosen.linkage_options." + option, end.key()));
         return;
       }

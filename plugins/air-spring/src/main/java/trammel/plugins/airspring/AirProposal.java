@@ -1,7 +1,7 @@
 package trammel.plugins.airspring;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +32,11 @@ final class AirProposal {
   private final MountStock stock;
   private final AxleTravel travel;
   private final QuantityPrinter print;
-  private final Map<AirSeat, AirFound> springs = new HashMap<>();
-  private final Map<Stand, ShockSearch> searches = new HashMap<>();
+  private final List<Stance> stances;
+  private final Map<AirSpringAcross, Map<Side, AirFound>> clearSprings =
+      new EnumMap<>(AirSpringAcross.class);
+  private final Map<AirSpringAcross, Map<Side, AirFound>> anySprings =
+      new EnumMap<>(AirSpringAcross.class);
 
   private AirProposal(Site site, AxleGuide guide, AxleTravel travel, MountStock stock) {
     this.site = site;
@@ -41,6 +44,10 @@ final class AirProposal {
     this.stock = stock;
     this.travel = travel;
     print = new QuantityPrinter(site.units());
+    stances =
+        MountOptions.stancesToTry(site.options(), AirOptions.SHOCK_LEAN).stream()
+            .map(Stance::new)
+            .toList();
   }
 
   /**
@@ -62,8 +69,7 @@ final class AirProposal {
    * another; next best the springs clear and the shocks not.
    */
   private SpringSet springs() {
-    List<ShockStance> stances = MountOptions.stancesToTry(site.options(), AirOptions.SHOCK_LEAN);
-    for (ShockStance stance : stances) {
+    for (Stance stance : stances) {
       for (Legs legs : MountOptions.legsToTry(site.options())) {
         try {
           return springs(new Wish(true, true, legs, stance));
@@ -80,7 +86,7 @@ final class AirProposal {
   }
 
   /** What is asked of a place: which mounts are clear of brackets, and how the shocks stand. */
-  private record Wish(boolean springsClear, boolean shocksClear, Legs legs, ShockStance stance) {}
+  private record Wish(boolean springsClear, boolean shocksClear, Legs legs, Stance stance) {}
 
   private SpringSet springs(Wish wish) {
     StringBuilder refusals = new StringBuilder();
@@ -113,7 +119,7 @@ final class AirProposal {
   }
 
   private SpringSet springs(AirSpringAcross across, Side side, Wish wish) {
-    AirSpringFit spring = spring(new AirSeat(across, side, wish.springsClear()));
+    AirSpringFit spring = spring(across, side, wish.springsClear());
     List<Body> beside = new ArrayList<>(List.of(spring.body()));
     if (wish.shocksClear()) {
       beside.addAll(spring.mounts(site.chassis(), stock));
@@ -137,42 +143,38 @@ final class AirProposal {
         first.getMessage() + " On the other side of the axle " + second.getMessage());
   }
 
-  /** Where an air spring is looked for. */
-  private record AirSeat(AirSpringAcross across, Side side, boolean clear) {}
-
-  /** What was found there, or why nothing was. */
+  /** An air spring where it was looked for, or why there is none. */
   private record AirFound(Optional<AirSpringFit> fit, Optional<String> refusal) {}
 
   /** However the shocks stand, the springs are looked for once. */
-  private AirSpringFit spring(AirSeat seat) {
-    AirFound found = found(seat);
+  private AirSpringFit spring(AirSpringAcross across, Side side, boolean clear) {
+    AirFound found =
+        (clear ? clearSprings : anySprings)
+            .computeIfAbsent(across, one -> new EnumMap<>(Side.class))
+            .computeIfAbsent(side, one -> found(across, side, clear));
     return found.fit().orElseThrow(() -> new UnworkableLayoutException(found.refusal().get()));
   }
 
-  private AirFound found(AirSeat seat) {
-    return springs.computeIfAbsent(
-        seat,
-        one -> {
-          try {
-            return new AirFound(Optional.of(looked(one)), Optional.empty());
-          } catch (UnworkableLayoutException noRoom) {
-            return new AirFound(Optional.empty(), Optional.of(noRoom.getMessage()));
-          }
-        });
+  private AirFound found(AirSpringAcross across, Side side, boolean clear) {
+    try {
+      return new AirFound(Optional.of(looked(across, side, clear)), Optional.empty());
+    } catch (UnworkableLayoutException noRoom) {
+      return new AirFound(Optional.empty(), Optional.of(noRoom.getMessage()));
+    }
   }
 
-  private AirSpringFit looked(AirSeat seat) {
+  private AirSpringFit looked(AirSpringAcross across, Side side, boolean clear) {
     Optional<Double> height = site.options().find(AirOptions.RIDE_HEIGHT);
     AirSpringPlace place =
         new AirSpringPlace(
             site.chassis(),
             guide,
             travel,
-            seat.side(),
-            seat.across(),
+            side,
+            across,
             height.isPresent() ? OptionalDouble.of(height.get()) : OptionalDouble.empty(),
             stock,
-            seat.clear(),
+            clear,
             print);
     Optional<String> key = site.options().find(AirOptions.airSpring(site.catalog()));
     return key.isPresent()
@@ -181,26 +183,33 @@ final class AirProposal {
   }
 
   /** On the other side of the axle from the air springs if there is room, else beside them. */
-  private ShockFit shock(ShockStance stance, Side springSide, Beside beside) {
+  private static ShockFit shock(Stance stance, Side springSide, Beside beside) {
     try {
-      return search(new Stand(springSide.other(), stance)).find(beside);
+      return stance.on(springSide.other()).find(beside);
     } catch (UnworkableLayoutException noRoom) {
       try {
-        return search(new Stand(springSide, stance)).find(beside);
+        return stance.on(springSide).find(beside);
       } catch (UnworkableLayoutException noRoomThereEither) {
         throw neither(noRoom, noRoomThereEither);
       }
     }
   }
 
-  /** One side of the axle tube, and how the shock stands there. */
-  private record Stand(Side side, ShockStance stance) {}
+  /** How the shocks stand, with the search for them on each side of the axle tube. */
+  private final class Stance {
+    private final ShockStance stance;
+    private final Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
 
-  private ShockSearch search(Stand stand) {
-    return searches.computeIfAbsent(stand, one -> place(one).search());
+    Stance(ShockStance stance) {
+      this.stance = stance;
+    }
+
+    ShockSearch on(Side side) {
+      return searches.computeIfAbsent(side, one -> place(one, stance).search());
+    }
   }
 
-  private ShockPlace place(Stand stand) {
+  private ShockPlace place(Side side, ShockStance stance) {
     List<Shock> shocks = MountOptions.wanted(site.options(), site.catalog(), false);
     double radiusMm = 0;
     for (Shock shock : shocks) {
@@ -213,8 +222,8 @@ final class AirProposal {
         travel,
         shocks,
         radiusMm,
-        stand.stance(),
-        stand.side(),
+        stance,
+        side,
         OptionalDouble.empty(),
         stock,
         print);

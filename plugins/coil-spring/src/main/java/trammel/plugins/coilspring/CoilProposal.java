@@ -1,7 +1,7 @@
 package trammel.plugins.coilspring;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,13 +79,12 @@ final class CoilProposal {
    * leaves open.
    */
   private Optional<ShockFit> clear(AxleTravel travel, double radiusMm) {
-    Map<Stand, ShockSearch> searches = new HashMap<>();
     for (ShockStance stance : stances()) {
+      Map<Side, ShockSearch> searches = new EnumMap<>(Side.class);
       for (Legs legs : MountOptions.legsToTry(site.options())) {
         for (Side side : sides()) {
           ShockSearch search =
-              searches.computeIfAbsent(
-                  new Stand(side, stance), one -> place(travel, one, radiusMm).search());
+              searches.computeIfAbsent(side, one -> place(travel, one, stance, radiusMm).search());
           try {
             return Optional.of(search.find(new Beside(List.of(), true, legs)));
           } catch (UnworkableLayoutException noRoom) {
@@ -105,7 +104,7 @@ final class CoilProposal {
     List<UnworkableLayoutException> refusals = new ArrayList<>();
     for (Side side : sides()) {
       try {
-        return place(travel, new Stand(side, stances().get(0)), radiusMm)
+        return place(travel, side, stances().get(0), radiusMm)
             .search()
             .find(new Beside(List.of(), false, Legs.TUBE));
       } catch (UnworkableLayoutException noRoom) {
@@ -120,9 +119,6 @@ final class CoilProposal {
                 + refusals.get(1).getMessage());
   }
 
-  /** One side of the axle tube, and how the shock stands there. */
-  private record Stand(Side side, ShockStance stance) {}
-
   private List<ShockStance> stances() {
     return MountOptions.stancesToTry(site.options(), CoilOptions.LEAN);
   }
@@ -134,7 +130,7 @@ final class CoilProposal {
         .orElse(List.of(Side.BEHIND, Side.AHEAD));
   }
 
-  private ShockPlace place(AxleTravel travel, Stand stand, double radiusMm) {
+  private ShockPlace place(AxleTravel travel, Side side, ShockStance stance, double radiusMm) {
     Optional<Double> behind = site.options().find(CoilOptions.BEHIND);
     return new ShockPlace(
         "coil-over",
@@ -143,8 +139,8 @@ final class CoilProposal {
         travel,
         MountOptions.wanted(site.options(), site.catalog(), true),
         radiusMm,
-        stand.stance(),
-        stand.side(),
+        stance,
+        side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
         MountOptions.stock(site),
         print);

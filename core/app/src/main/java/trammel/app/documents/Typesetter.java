@@ -4,15 +4,17 @@ import com.openhtmltopdf.extend.FSObjectDrawer;
 import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.util.XRLog;
 import java.awt.Shape;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.w3c.dom.Element;
 import trammel.app.drawings.Drawing;
 import trammel.app.paper.ArabicJoining;
@@ -22,8 +24,6 @@ import trammel.app.paper.ReadingOrder;
 
 /** Sets a filled template as PDF, its drawings drawn into it as lines. */
 final class Typesetter {
-  private static final byte[] REGULAR = Lettering.regular();
-  private static final byte[] BOLD = Lettering.bold();
   private static final int BOLD_WEIGHT = 700;
   private static final int REGULAR_WEIGHT = 400;
 
@@ -39,18 +39,6 @@ final class Typesetter {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFastMode();
     builder.withProducer("Trammel");
-    builder.useFont(
-        () -> new ByteArrayInputStream(REGULAR),
-        Lettering.FAMILY,
-        REGULAR_WEIGHT,
-        FontStyle.NORMAL,
-        true);
-    builder.useFont(
-        () -> new ByteArrayInputStream(BOLD),
-        Lettering.FAMILY,
-        BOLD_WEIGHT,
-        FontStyle.NORMAL,
-        true);
     builder.useUnicodeLineBreaker(new Unbroken.LineEnds());
     builder.useObjectDrawerFactory(new Drawings(drawings));
     builder.useExternalResourceAccessControl(
@@ -64,12 +52,19 @@ final class Typesetter {
     }
     builder.withHtmlContent(fromTheRight ? ArabicJoining.joined(html) : html, null);
     builder.toStream(bytes);
-    try {
+    try (PDDocument document = new PDDocument()) {
+      builder.usePDDocument(document);
+      useFont(builder, Lettering.regular(document), REGULAR_WEIGHT);
+      useFont(builder, Lettering.bold(document), BOLD_WEIGHT);
       builder.run();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return bytes.toByteArray();
+  }
+
+  private static void useFont(PdfRendererBuilder builder, PDFont font, int weight) {
+    builder.useFont(new PDFontSupplier(font), Lettering.FAMILY, weight, FontStyle.NORMAL, true);
   }
 
   /** Draws a drawing into the place that a document keeps for it. */

@@ -14,6 +14,9 @@ import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The letters of the font that comes with Trammel, as outlines. No font of the machine is asked
@@ -38,7 +41,7 @@ public final class Lettering {
 
   private Lettering() {
     try {
-      font = new TTFParser().parse(new RandomAccessReadBuffer(bytes(REGULAR)));
+      font = parsed(REGULAR);
       glyphs = font.getUnicodeCmapLookup();
       unitsPerEm = font.getUnitsPerEm();
     } catch (IOException unreadable) {
@@ -56,14 +59,28 @@ public final class Lettering {
     return Shared.LETTERING;
   }
 
-  /** The regular font's file. */
-  public static byte[] regular() {
-    return bytes(REGULAR);
+  /** The regular font for the texts of a PDF. */
+  public static PDFont regular(PDDocument document) throws IOException {
+    return letterByLetter(document, REGULAR);
   }
 
-  /** The bold font's file. */
-  public static byte[] bold() {
-    return bytes(BOLD);
+  /** The bold font for the texts of a PDF. */
+  public static PDFont bold(PDDocument document) throws IOException {
+    return letterByLetter(document, BOLD);
+  }
+
+  /**
+   * A font that joins no letters to ligatures: a reader who looks for "off" would not find it, and
+   * looking for them in every text takes long. What Arabic needs is joined before.
+   */
+  private static PDFont letterByLetter(PDDocument document, String name) throws IOException {
+    TrueTypeFont font = parsed(name);
+    font.setEnableGsub(false);
+    return PDType0Font.load(document, font, true);
+  }
+
+  private static TrueTypeFont parsed(String name) throws IOException {
+    return new TTFParser().parse(new RandomAccessReadBuffer(bytes(name)));
   }
 
   private static byte[] bytes(String name) {

@@ -1,13 +1,11 @@
 package trammel.app.paper;
 
 import java.awt.geom.AffineTransform;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 
@@ -17,13 +15,10 @@ import org.apache.pdfbox.util.Matrix;
  * not to be seen, so that a reader finds and copies them (ISO 32000-1, 9.3.6, rendering mode 3).
  */
 final class TextLayer {
-  /** The font would join these letters to one, and a reader who looks for "off" not find it. */
-  private static final String WITHIN_LIGATURES = "(?<=f)(?=[fijlt])";
-
   private final PDFont font;
 
   TextLayer(PDDocument document) throws IOException {
-    font = PDType0Font.load(document, new ByteArrayInputStream(Lettering.regular()));
+    font = Lettering.regular(document);
   }
 
   /** True for a text whose letters are seen here; false for one that is drawn as outlines. */
@@ -38,9 +33,7 @@ final class TextLayer {
     for (PlacedText text : texts) {
       content.setRenderingMode(writes(text) ? RenderingMode.FILL : RenderingMode.NEITHER);
       content.setTextMatrix(matrix(text, heightPt));
-      for (String piece : known(text.text()).split(WITHIN_LIGATURES)) {
-        content.showText(piece);
-      }
+      content.showText(known(text.text()));
     }
     content.endText();
   }

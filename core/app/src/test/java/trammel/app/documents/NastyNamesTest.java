@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -24,6 +26,7 @@ class NastyNamesTest {
     "مرحبا بالعالم",
     "bell \u0007 null \u0000 half \ud800 end",
     "=1+1",
+    "off fit flat",
     "\u4f60\u597d",
     "",
   };
@@ -67,6 +70,24 @@ class NastyNamesTest {
     }
     assertTrue(text.contains("{{cells}}"), "a template in a name stays a text");
     assertTrue(text.contains("</td></table>"));
+  }
+
+  /** A reader who looks for "off" finds it: the font's ligature of its letters is not used. */
+  @Test
+  void lettersAreNotJoined() throws Exception {
+    Set<String> letters = new HashSet<>();
+    try (PDDocument pdf = Loader.loadPDF(document(UnitSystem.US).pdf())) {
+      new PDFTextStripper() {
+        @Override
+        protected void processTextPosition(TextPosition letter) {
+          letters.add(letter.getUnicode());
+        }
+      }.getText(pdf);
+    }
+    assertTrue(letters.contains("f"));
+    assertTrue(
+        letters.stream().noneMatch(one -> one.matches("[\ufb00-\ufb06]|f[fijlt]+")),
+        letters.toString());
   }
 
   @Test

@@ -116,7 +116,7 @@ class HandoutIT {
         List.of(
             "one two three what the suspension must stay clear of",
             "side of the frame rails on which the bars run",
-            "where the driveshaft starts: centre of the front universal joint 38")) {
+            "where the driveshaft starts: centre of the front universal joint 40")) {
       assertTrue(sheet.contains(words), words + " is not in: " + sheet);
     }
     assertTrue(Files.size(folder.resolve("measuring-sheet.html")) > 1000);

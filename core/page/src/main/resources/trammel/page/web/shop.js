@@ -73,7 +73,7 @@ function Table({ table }) {
     <h2>${table.title}</h2>
     <p class="help">${sentence(table.help)}. Paste cells from a spreadsheet into any cell. ${table.key === 'prices' ? 'What a price was before is kept in the ledger.' : 'Bold is the shop’s own; empty a cell to go back to the standard figure.'}</p>
     ${table.rows.length > 20 && html`<p class="seek"><label for="seek">Find</label> <input id="seek" value=${sought} autocomplete="off" onInput=${(event) => setSought(event.target.value)} /></p>`}
-    ${wrong.value.filter((one) => !known.has(one.field)).map((one) => html`<p class="problem" role="alert">${one.field}: ${words(one)}</p>`)}
+    ${wrong.value.filter((one) => !known.has(plain(one.field))).map((one) => html`<p class="problem" role="alert">${one.field}: ${words(one)}</p>`)}
     ${table.problems.map((one) => html`<p class="problem">In the catalog as it is, ${one.field}: ${words(one)}</p>`)}
     <${Grid} title=${table.title} columns=${table.columns} rows=${shown} drafts=${drafts.value} wrong=${problemsByCell()} keep=${keep} out=${(row) => send('Take out ' + row.title, [{ path: row.out, from: null, to: null }])} />
     ${found.length > shown.length && html`<p class="help">and ${found.length - shown.length} more: write into Find what you look for.</p>`}

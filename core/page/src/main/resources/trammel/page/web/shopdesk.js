@@ -98,6 +98,6 @@ export const plain = (path) => path.replaceAll('"', '');
 /** What is wrong, by the cell or the line that it is at. */
 export function problemsByCell() {
   const by = new Map();
-  for (const one of wrong.value) by.set(one.field, words(one));
+  for (const one of wrong.value) by.set(plain(one.field), words(one));
   return by;
 }

@@ -25,6 +25,9 @@ class BodyRollTest {
     double stiffness = RollStiffness.rigidAxleNmmPerRad(180 * 4.4482216152605 / INCH, 38 * INCH);
 
     assertEquals(perRad(2268.2), stiffness, 1e-4 * stiffness);
+    // At tyres 62 in apart that is 67.617 lb/in each, k (s/t)2, against 180 in heave.
+    double atTyre = 2 * stiffness / Math.pow(62 * INCH, 2) / 4.4482216152605 * INCH;
+    assertEquals(67.617, atTyre, 1e-4 * atTyre);
   }
 
   /** W 3,600 lb sprung, 14.5 in over the axis, 7,900 + 4,300 in lb/deg: 4.6240 deg/g. */

@@ -121,6 +121,20 @@ class DriveShaftTest {
     assertEquals(100.0, bar.shearStressMPa(-157_079.63), 1e-4, "either direction");
   }
 
+  /**
+   * 380 lb-ft, converter 2.1 at stall, first 2.84: 2,266.3 lb-ft in the shaft. Tyres of 14 in under
+   * 2,200 lb at 0.9 hold 2,310 lb-ft at the axle, 619.3 at the shaft through 3.73.
+   */
+  @Test
+  void engineAndTyresEachHaveTheirTorqueAtTheShaft() {
+    double poundFoot = 1355.8179483314;
+    double engine = ShaftTorque.fromEngineNmm(380 * poundFoot, 2.1 * 2.84, 1);
+    assertEquals(2266.3, engine / poundFoot, 0.05);
+    double grip = ShaftTorque.atTyreSlipNmm(2200 * 4.4482216152605, 0.9, 14 * 25.4, 3.73);
+    assertEquals(619.3, grip / poundFoot, 0.05);
+    assertEquals(2310, grip * 3.73 / poundFoot, 0.1);
+  }
+
   @Test
   void theTorqueInTheShaftIsTheSmallerOfEngineAndGrip() {
     double engine = ShaftTorque.fromEngineNmm(400_000, 2.5, 0.95);

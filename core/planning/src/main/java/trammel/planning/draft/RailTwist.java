@@ -1,20 +1,21 @@
 package trammel.planning.draft;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.rail.Footprint;
 import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.CrossmemberHold;
-import trammel.brackets.work.RailMount;
 import trammel.brackets.work.WeldedFoot;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.CrossmemberBay;
 import trammel.engine.checks.Detail;
 import trammel.engine.checks.FrameLoads;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.engine.checks.Limit;
 import trammel.engine.checks.Measure;
 import trammel.engine.checks.NotchedRail;
 import trammel.engine.checks.Reading;
@@ -67,16 +68,40 @@ final class RailTwist implements CatalogCheck {
   }
 
   /**
-   * The weakest place.
-   *
-   * @param factor its safety factor
-   * @param where it in words
-   * @param details the figures behind it
+   * Open rails are not judged where the frame's own crossmembers are not measured, for much hangs
+   * on them: then it says what it would be with them in the usual place. Closed rails hardly ask.
    */
-  private record Weakest(double factor, String where, List<Detail> details) {}
-
   @Override
   public Reading read(LayoutAnalysis analysis) {
+    boolean isJudged = analysis.layout().chassis().rails().boxed() || isMeasured();
+    boolean isUsual = !analysis.isUnderBlows() && analysis.layout() == analysis.built();
+    if (!isJudged && !isUsual) {
+      return new Reading.NotApplicable("rail-twist says what is to be measured first");
+    }
+    Reading reading = reading(analysis);
+    return isJudged || !(reading instanceof Reading.Value value)
+        ? reading
+        : new Reading.Unknown(unmeasured(value, analysis.settings().bay()));
+  }
+
+  private boolean isMeasured() {
+    return measured.crossmemberAheadMm().isPresent() && measured.crossmemberBehindMm().isPresent();
+  }
+
+  private String unmeasured(Reading.Value value, CrossmemberBay usual) {
+    CrossmemberBay bay = bay(usual);
+    return "how far the frame's own crossmembers next to the axle stand from it; measure"
+        + " measured.rails.crossmember_ahead and crossmember_behind. With one "
+        + print.length(bay.aheadMm())
+        + " ahead and one "
+        + print.length(bay.behindMm())
+        + " behind it would be "
+        + String.format(Locale.ROOT, "%.2f", value.value())
+        + ": "
+        + value.where();
+  }
+
+  private Reading reading(LayoutAnalysis analysis) {
     WorkPlan plan;
     try {
       plan = planning.of(analysis.built());
@@ -85,39 +110,43 @@ final class RailTwist implements CatalogCheck {
     }
     List<FrameLoads.AtOnce> loads = FrameLoads.of(analysis);
     Rails rails = analysis.layout().chassis().rails();
-    CrossmemberBay bay = bay(analysis.settings().bay());
-    Twisted twisted = new Twisted(rails, bay, plan, loads);
-    Optional<Weakest> weakest = Optional.empty();
+    Twisted twisted = new Twisted(rails, bay(analysis.settings().bay()), plan, loads);
+    Worst worst = null;
     for (FrameLoads.AtOnce atOnce : loads) {
-      Optional<Weakest> here = twisted.weakest(atOnce);
-      if (here.isPresent() && (weakest.isEmpty() || here.get().factor() < weakest.get().factor())) {
-        weakest = here;
+      Worst here = twisted.worst(atOnce);
+      if (worst == null || here.factor() < worst.factor()) {
+        worst = here;
       }
     }
-    return weakest.isEmpty()
+    return worst == null || Double.isInfinite(worst.factor())
         ? new Reading.NotApplicable("nothing on the rails' sides twists them")
-        : new Reading.Value(weakest.get().factor(), weakest.get().where(), weakest.get().details());
+        : twisted.told(worst);
   }
+
+  /**
+   * The weakest place under what comes at once.
+   *
+   * @param atOnce what comes
+   * @param borne what rails and crossmembers bear of it
+   * @param torques on the rails, one for each unit
+   * @param units what puts them in
+   * @param factor the safety factor there, infinite where nothing is twisted
+   * @param span index of the open piece of rail; -1 where a crossmember is weakest
+   * @param hold index of the crossmember; -1 where a rail is weakest
+   */
+  private record Worst(
+      FrameLoads.AtOnce atOnce,
+      Borne borne,
+      List<Torque> torques,
+      List<String> units,
+      double factor,
+      int span,
+      int hold) {}
 
   private CrossmemberBay bay(CrossmemberBay usual) {
     return new CrossmemberBay(
         measured.crossmemberBehindMm().orElse(usual.behindMm()),
         measured.crossmemberAheadMm().orElse(usual.aheadMm()));
-  }
-
-  /** A stop that rested on where crossmembers are taken to be would rest on nothing. */
-  @Override
-  public Limit limit(Limit general, LayoutAnalysis analysis) {
-    boolean isMeasured =
-        measured.crossmemberAheadMm().isPresent() && measured.crossmemberBehindMm().isPresent();
-    return isMeasured
-        ? general
-        : new Limit(
-            general.goodMin(),
-            general.goodMax(),
-            Double.NEGATIVE_INFINITY,
-            general.stopMax(),
-            general.source());
   }
 
   private double yieldMPa() {
@@ -140,6 +169,7 @@ final class RailTwist implements CatalogCheck {
     private final WorkPlan plan;
     private final TwistedSection section;
     private final TwistedRails model;
+    private final Map<String, Boolean> onRail = new HashMap<>();
 
     Twisted(Rails rails, CrossmemberBay bay, WorkPlan plan, List<FrameLoads.AtOnce> loads) {
       this.rails = rails;
@@ -178,17 +208,17 @@ final class RailTwist implements CatalogCheck {
     }
 
     private boolean isOnRail(FrameLoads.Force force) {
+      String side = force.at().yMm() > 0 ? "left " : "right ";
+      return onRail.computeIfAbsent(side + force.unit(), key -> isMounted(force));
+    }
+
+    private boolean isMounted(FrameLoads.Force force) {
       boolean left = force.at().yMm() > 0;
-      if (force.unit().equals(FrameLoads.BUMP_STOP)) {
-        return true;
-      }
-      for (RailMount mount : plan.railMounts()) {
-        if (mount.unit().equals(force.unit()) && mount.left() == left) {
-          return true;
-        }
-      }
-      return plan.feet().stream()
-          .anyMatch(foot -> foot.bars().contains(force.unit()) && isOnRail(foot));
+      return force.unit().equals(FrameLoads.BUMP_STOP)
+          || plan.railMounts().stream()
+              .anyMatch(mount -> mount.unit().equals(force.unit()) && mount.left() == left)
+          || plan.feet().stream()
+              .anyMatch(foot -> foot.bars().contains(force.unit()) && isOnRail(foot));
     }
 
     private boolean isOnRail(WeldedFoot foot) {
@@ -209,8 +239,8 @@ final class RailTwist implements CatalogCheck {
       return new Torque(side > 0, at.xMm(), -side * arm.cross(force.forceN()).x());
     }
 
-    /** The weakest place under what comes at once; empty where nothing twists the rails. */
-    Optional<Weakest> weakest(FrameLoads.AtOnce atOnce) {
+    /** The weakest place under what comes at once. */
+    Worst worst(FrameLoads.AtOnce atOnce) {
       List<Torque> torques = new ArrayList<>();
       List<String> units = new ArrayList<>();
       List<Push> pushes = new ArrayList<>();
@@ -228,78 +258,93 @@ final class RailTwist implements CatalogCheck {
         }
       }
       Borne borne = model.under(torques, pushes);
-      Optional<Weakest> rail = weakestSpan(borne, atOnce.name(), torques, units);
-      Optional<Weakest> hold = weakestHold(borne, atOnce.name());
-      if (rail.isEmpty() || hold.isPresent() && hold.get().factor() < rail.get().factor()) {
-        return hold;
+      double least = Double.POSITIVE_INFINITY;
+      int span = -1;
+      int hold = -1;
+      for (int i = 0; i < borne.spanMPa().length; i++) {
+        if (yieldMPa() / borne.spanMPa()[i] < least) {
+          least = yieldMPa() / borne.spanMPa()[i];
+          span = i;
+        }
       }
-      return rail;
+      for (int i = 0; i < plan.holds().size(); i++) {
+        double factor = plan.holds().get(i).yieldMPa() / holdMPa(borne, i);
+        if (factor < least) {
+          least = factor;
+          span = -1;
+          hold = i;
+        }
+      }
+      return new Worst(atOnce, borne, torques, units, least, span, hold);
     }
 
-    private Optional<Weakest> weakestSpan(
-        Borne borne, String when, List<Torque> torques, List<String> units) {
-      int worst = -1;
-      for (int i = 0; i < borne.spanMPa().length; i++) {
-        if (borne.spanMPa()[i] > 0 && (worst < 0 || borne.spanMPa()[i] > borne.spanMPa()[worst])) {
-          worst = i;
-        }
-      }
-      if (worst < 0) {
-        return Optional.empty();
-      }
-      Span span = model.spans().get(worst);
-      int most = -1;
-      for (int i = 0; i < torques.size(); i++) {
-        boolean isHere = torques.get(i).left() == span.left();
-        if (isHere
-            && (most < 0
-                || Math.abs(torques.get(i).torqueNmm())
-                    > Math.abs(torques.get(most).torqueNmm()))) {
-          most = i;
-        }
-      }
-      double stressMPa = borne.spanMPa()[worst];
+    private double holdMPa(Borne borne, int index) {
+      CrossmemberHold hold = plan.holds().get(index);
+      return Math.max(
+          borne.tieMostNmm()[index] / hold.tubeModulusMm3(),
+          borne.tieEndNmm()[index] / hold.legModulusMm3());
+    }
+
+    Reading told(Worst worst) {
+      return worst.hold() < 0 ? toldOfRail(worst) : toldOfHold(worst);
+    }
+
+    private Reading toldOfRail(Worst worst) {
+      Span span = model.spans().get(worst.span());
       List<Detail> details = new ArrayList<>();
-      if (most >= 0) {
-        double torqueNmm = Math.abs(torques.get(most).torqueNmm());
-        details.add(
-            new Detail("twist that " + units.get(most) + " puts in", Measure.TORQUE, torqueNmm));
+      int most = -1;
+      double mostNmm = 0;
+      for (int i = 0; i < worst.torques().size(); i++) {
+        Torque torque = worst.torques().get(i);
+        if (torque.left() == span.left() && Math.abs(torque.torqueNmm()) > mostNmm) {
+          most = i;
+          mostNmm = Math.abs(torque.torqueNmm());
+        }
       }
-      details.add(new Detail("twist along the rail there", Measure.TORQUE, borne.spanNmm()[worst]));
-      details.add(new Detail("stress", Measure.STRESS, stressMPa));
+      if (most >= 0) {
+        String unit = worst.units().get(most);
+        details.add(new Detail("twist that " + unit + " puts in", Measure.TORQUE, mostNmm));
+      }
+      Borne borne = worst.borne();
+      double alongNmm = borne.spanNmm()[worst.span()];
+      details.add(new Detail("twist along the rail there", Measure.TORQUE, alongNmm));
+      details.add(new Detail("stress", Measure.STRESS, borne.spanMPa()[worst.span()]));
       details.add(new Detail("its steel is taken to yield at", Measure.STRESS, yieldMPa()));
       addHow(details, borne);
-      String rail = (span.left() ? "left" : "right") + " rail, open from ";
-      String where = rail + station(span.rearMm()) + " to " + station(span.frontMm()) + ", " + when;
-      return Optional.of(new Weakest(yieldMPa() / stressMPa, where, details));
+      String where =
+          (span.left() ? "left" : "right")
+              + (rails.boxed() ? " rail from " : " rail, open from ")
+              + stretch(span.rearMm(), span.frontMm())
+              + " the axle, "
+              + worst.atOnce().name();
+      return new Reading.Value(worst.factor(), where, details);
     }
 
-    private String station(double forwardMm) {
-      return print.length(Math.abs(forwardMm))
-          + (forwardMm < 0 ? " behind" : " ahead of")
-          + " the axle";
-    }
-
-    private Optional<Weakest> weakestHold(Borne borne, String when) {
-      Optional<Weakest> weakest = Optional.empty();
-      for (int i = 0; i < plan.holds().size(); i++) {
-        CrossmemberHold hold = plan.holds().get(i);
-        double stressMPa =
-            Math.max(
-                borne.tieMostNmm()[i] / hold.tubeModulusMm3(),
-                borne.tieEndNmm()[i] / hold.legModulusMm3());
-        double factor = hold.yieldMPa() / stressMPa;
-        if (stressMPa > 0 && (weakest.isEmpty() || factor < weakest.get().factor())) {
-          List<Detail> details = new ArrayList<>();
-          details.add(new Detail("moment at its end", Measure.TORQUE, borne.tieEndNmm()[i]));
-          details.add(new Detail("stress", Measure.STRESS, stressMPa));
-          details.add(new Detail("its steel yields at", Measure.STRESS, hold.yieldMPa()));
-          addHow(details, borne);
-          String where = hold.name() + ", bent by the rails that it holds, " + when;
-          weakest = Optional.of(new Weakest(factor, where, details));
-        }
+    /** Such as {@code 3 in behind to 6 in ahead of}, the side once where it is the same. */
+    private String stretch(double rearMm, double frontMm) {
+      String rear = print.length(Math.abs(rearMm));
+      String front = print.length(Math.abs(frontMm));
+      if (rearMm >= 0) {
+        return rear + " to " + front + " ahead of";
       }
-      return weakest;
+      return frontMm <= 0
+          ? front + " to " + rear + " behind"
+          : rear + " behind to " + front + " ahead of";
+    }
+
+    private Reading toldOfHold(Worst worst) {
+      CrossmemberHold hold = plan.holds().get(worst.hold());
+      Borne borne = worst.borne();
+      List<Detail> details = new ArrayList<>();
+      double endNmm = borne.tieEndNmm()[worst.hold()];
+      details.add(new Detail("moment at its end", Measure.TORQUE, endNmm));
+      details.add(new Detail("stress", Measure.STRESS, holdMPa(borne, worst.hold())));
+      details.add(new Detail("its steel yields at", Measure.STRESS, hold.yieldMPa()));
+      addHow(details, borne);
+      return new Reading.Value(
+          worst.factor(),
+          hold.name() + ", bent by the rails that it holds, " + worst.atOnce().name(),
+          details);
     }
 
     private void addHow(List<Detail> details, Borne borne) {

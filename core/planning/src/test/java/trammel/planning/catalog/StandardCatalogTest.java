@@ -18,8 +18,10 @@ import trammel.brackets.material.BoltSize;
 import trammel.brackets.material.EndFitting;
 import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.material.Shock;
+import trammel.engine.checks.AnalysisSettings;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Limit;
+import trammel.engine.checks.ShockBlow;
 import trammel.engine.checks.StandardChecks;
 import trammel.engine.springs.AirSpringPoint;
 import trammel.engine.springs.AirSpringSize;
@@ -72,6 +74,15 @@ class StandardCatalogTest {
     "tyre-load, -Infinity, 0.9, -Infinity, 1",
     "axle-rating, -Infinity, 0.95, -Infinity, 1",
     "mount-strength, 1.5, Infinity, 1, Infinity",
+    "mount-strength-hard, 1.2, Infinity, 1, Infinity",
+    "mount-strength-loaded, 1.2, Infinity, 1, Infinity",
+    "rail-twist, 1.5, Infinity, 1, Infinity",
+    "rail-twist-hard, 1, Infinity, 0.67, Infinity",
+    "rail-twist-loaded, 1.2, Infinity, 1, Infinity",
+    "bump-stop-room-loaded, 0, Infinity, -Infinity, Infinity",
+    "pinion-parallel-loaded, -Infinity, 0.0174533, -Infinity, 0.0523599",
+    "front-joint-angle-loaded, -Infinity, 0.0523599, -Infinity, Infinity",
+    "rear-joint-angle-loaded, -Infinity, 0.0523599, -Infinity, Infinity",
     "parts-apart, -Infinity, 0, -Infinity, 0",
     "linkage-reach, 1, Infinity, 1, Infinity",
     "bump-travel, 76.2, Infinity, 50.8, Infinity",
@@ -103,6 +114,21 @@ class StandardCatalogTest {
   void shaftIsJudgedAtSeventyFiveMilesAnHour() {
     // 1 mph = 0.44704 m/s (NIST SP 811)
     assertEquals(100 * 0.44704, CATALOG.analysis().designSpeedMPerS(), 1e-9);
+  }
+
+  /** Shocks are stroked at 2 m/s; an axle tops out with 3 times its half, with 5 in a blow. */
+  @Test
+  void whatMountsAreJudgedByStandsInTheCatalog() {
+    AnalysisSettings analysis = CATALOG.analysis();
+    assertEquals(new ShockBlow(2000, 3), analysis.shockBlow());
+    assertEquals(new ShockBlow(2000, 5), analysis.hardShockBlow());
+    assertEquals(24 * 25.4, analysis.bay().behindMm(), 1e-9);
+    assertEquals(40 * 25.4, analysis.bay().aheadMm(), 1e-9);
+    AnalysisSettings unsaid = new AnalysisSettings(30, List.of());
+    assertEquals(analysis.shockBlow(), unsaid.shockBlow());
+    assertEquals(analysis.hardShockBlow(), unsaid.hardShockBlow());
+    assertEquals(analysis.bay().aheadMm(), unsaid.bay().aheadMm(), 1e-9);
+    assertEquals(analysis.bay().behindMm(), unsaid.bay().behindMm(), 1e-9);
   }
 
   // What plans ask for

@@ -16,8 +16,10 @@ import trammel.planning.options.MountOptions;
  * are not.
  */
 final class AirStock {
-  /** Share of the yield strength that is left to the load cases, common practice: no source. */
-  private static final double SHARE = 0.8;
+  /**
+   * Share of the yield strength that full bump may take, so that the check of mounts is content.
+   */
+  private static final double SHARE = 1 / 1.5;
 
   /** Thickest that is taken without being asked for, 1/2 in: common practice, no source (mm). */
   private static final double THICKEST_MM = 12.7;

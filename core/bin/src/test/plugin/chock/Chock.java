@@ -1,13 +1,14 @@
 package example.chock;
 
 import java.util.List;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Addition;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.brackets.work.OperationNeed;
-import trammel.brackets.work.WorkPlan;
 import trammel.reading.fields.Field;
 
 /** An addition that asks for some bench work; a test puts faults in its places. */
@@ -46,7 +47,7 @@ public final class Chock implements Addition {
     /* plan */
     int holes = 2 * commission.site().options().get(PAIRS);
     return new WorkPlan.Builder()
-        .add(new OperationNeed("drill-plate", holes, holes + " holes in chocks", "bolt holes of the chocks"))
+        .add(new OperationNeed("drill-plate", holes, holes + " holes in chocks", Phrase.of("bolt holes of the chocks")))
         .build();
   }
 }

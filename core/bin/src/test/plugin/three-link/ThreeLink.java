@@ -1,26 +1,32 @@
 package example.threelink;
 
-import trammel.brackets.work.BoughtPiece;
-import trammel.brackets.work.Bolting;
-import trammel.assembly.Turned;
-import trammel.assembly.SeamRun;
-import trammel.assembly.Place;
-import trammel.assembly.Held;
-import trammel.assembly.FlatPath;
-import trammel.assembly.CopedTube;
-import trammel.assembly.Assembly;
-import trammel.engine.layout.AxleGuide;
-import trammel.engine.layout.End;
-import trammel.engine.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import trammel.engine.geometry.Point3;
-import trammel.engine.layout.Bar;
-import trammel.engine.layout.Duty;
-import trammel.engine.layout.Chassis;
-import trammel.planning.catalog.Catalog;
+import trammel.assembly.Assembly;
+import trammel.assembly.CopedTube;
+import trammel.assembly.FlatPath;
+import trammel.assembly.Held;
+import trammel.assembly.Place;
+import trammel.assembly.SeamRun;
+import trammel.assembly.Turned;
 import trammel.brackets.material.EndFitting;
+import trammel.brackets.work.BoltNeed;
+import trammel.brackets.work.Bolting;
+import trammel.brackets.work.BoughtPiece;
+import trammel.brackets.work.OperationNeed;
+import trammel.brackets.work.PartNeed;
+import trammel.brackets.work.TubeNeed;
+import trammel.brackets.work.WorkPlan;
+import trammel.engine.geometry.Point3;
+import trammel.engine.geometry.Vector3;
+import trammel.engine.layout.AxleGuide;
+import trammel.engine.layout.Bar;
+import trammel.engine.layout.Chassis;
+import trammel.engine.layout.Duty;
+import trammel.engine.layout.End;
+import trammel.engine.quantity.Phrase;
+import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
@@ -30,11 +36,6 @@ import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldPosition;
 import trammel.trade.welding.WeldSeam;
-import trammel.brackets.work.BoltNeed;
-import trammel.brackets.work.OperationNeed;
-import trammel.brackets.work.PartNeed;
-import trammel.brackets.work.TubeNeed;
-import trammel.brackets.work.WorkPlan;
 
 /** Two lower bars, one upper bar beside the centre, and a lateral bar: a plugin from outside. */
 public final class ThreeLink implements AxleLinkage {
@@ -116,8 +117,8 @@ public final class ThreeLink implements AxleLinkage {
               cutMm,
               CopedTube.square(tube, cutMm),
               List.of(new Held(bar.name(), place)),
-              "square",
-              "bar " + bar.name()));
+              Phrase.of("square"),
+              Phrase.of("bar {}", bar.name())));
       List<BoughtPiece> joints = new ArrayList<>();
       List<Bolting> bolts = new ArrayList<>();
       List<SeamRun> welds = new ArrayList<>();
@@ -144,14 +145,14 @@ public final class ThreeLink implements AxleLinkage {
             new SeamRun(
                 bar.name(), joint, FlatPath.circle(Place.along(start, in), tube.insideMm() / 2)));
       }
-      plan.add(PartNeed.placed(end.key(), joints, "both ends of " + bar.name()));
+      plan.add(PartNeed.placed(end.key(), joints, Phrase.of("both ends of {}", bar.name())));
       plan.add(
           new BoltNeed(
               "BOLT",
               end.joint().widthMm() + 12.7,
               bolts,
               bar.name(),
-              "both ends of " + bar.name()));
+              Phrase.of("both ends of {}", bar.name())));
       plan.add(
           WeldSeam.along(
               "joints of " + bar.name(),
@@ -159,8 +160,8 @@ public final class ThreeLink implements AxleLinkage {
               welds,
               WeldPosition.HORIZONTAL,
               WeldPlace.BENCH,
-              "both ends of " + bar.name()));
+              Phrase.of("both ends of {}", bar.name())));
     }
-    return plan.add(new OperationNeed("make-bar", 4, "4 bars", "four bars")).build();
+    return plan.add(new OperationNeed("make-bar", 4, "4 bars", Phrase.of("four bars"))).build();
   }
 }

@@ -3,6 +3,7 @@ package trammel.assembly;
 import java.util.Objects;
 import trammel.engine.geometry.Point3;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * One part of the finished vehicle in its place.
@@ -25,7 +26,7 @@ public record PlacedPart(
     Place place,
     Solid solid,
     double massKg,
-    String why) {
+    Phrase why) {
   public PlacedPart {
     Given.text("id of a placed part", id, "Give it a name of its own.");
     Given.text("name of the part '" + id + "'", name, "Give the name that the lists use.");

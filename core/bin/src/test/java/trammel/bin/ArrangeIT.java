@@ -22,6 +22,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
 import trammel.engine.layout.Bar;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.arrange.ArrangeListener;
 import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
@@ -197,7 +198,7 @@ class ArrangeIT {
       PlausibleVehicle vehicle = PlausibleVehicle.draw(new Draw(seed));
       String text = JobText.of(vehicle, "R-" + seed, linkage, "air-spring", "inboard");
       JobDocument document = JobDocument.of("drawn.yaml", text);
-      Optional<String> refusal = refusal(document);
+      Optional<Phrase> refusal = refusal(document);
       if (refusal.isEmpty()) {
         continue;
       }
@@ -212,12 +213,12 @@ class ArrangeIT {
     assertTrue(named > 0, "no refusal of 24 vehicles named a change");
   }
 
-  private static Optional<String> refusal(JobDocument document) {
+  private static Optional<Phrase> refusal(JobDocument document) {
     try {
       new Drafting(extensions, catalog).draft(JobReader.read(document), UnitSystem.US);
       return Optional.empty();
     } catch (UnworkableLayoutException noRoom) {
-      return Optional.of(noRoom.getMessage());
+      return Optional.of(noRoom.reason());
     }
   }
 

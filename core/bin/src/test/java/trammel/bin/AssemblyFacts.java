@@ -28,6 +28,8 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
 import trammel.planning.fitup.RailFoot;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Hole;
 import trammel.trade.plates.RoundHole;
 
@@ -68,7 +70,7 @@ record AssemblyFacts(WorkPlan plan, Assembly assembly, Rails rails, double fitte
 
   /** Read anew from the file that others open: volume, weight, middle and length of seams. */
   void aFileOfTheSceneWeighsWhatTheListsSay() throws IOException {
-    GltfScan scan = new GltfScan(GltfScene.text(assembly));
+    GltfScan scan = new GltfScan(GltfScene.text(assembly, new QuantityPrinter(UnitSystem.US)));
     double massKg = 0;
     double[] moment = new double[3];
     for (PlacedPart part : assembly.parts()) {

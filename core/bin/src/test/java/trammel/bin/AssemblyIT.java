@@ -34,7 +34,6 @@ import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.antirollbar.AxleAntiRollBar;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.limitingstraps.LimitingStraps;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
 /**
@@ -105,10 +104,9 @@ class AssemblyIT {
             List.of(new LimitingStraps(), new AxleAntiRollBar()));
     Draft draft = new Drafting(extensions, CATALOG).draft(JobReader.read(document), UnitSystem.US);
     WorkPlan plan = draft.work();
-    QuantityPrinter print = new QuantityPrinter(UnitSystem.US);
     return new AssemblyFacts(
         plan,
-        FinishedVehicle.of(draft.layout(), CATALOG, plan, print),
+        FinishedVehicle.of(draft.layout(), CATALOG, plan),
         draft.layout().chassis().rails(),
         AssemblyFacts.ROOT_MM);
   }

@@ -23,7 +23,6 @@ import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
@@ -105,8 +104,7 @@ class DrawnAssemblyIT {
       return Optional.of(
           new AssemblyFacts(
               plan,
-              FinishedVehicle.of(
-                  draft.layout(), STANDARD, plan, new QuantityPrinter(UnitSystem.US)),
+              FinishedVehicle.of(draft.layout(), STANDARD, plan),
               draft.layout().chassis().rails(),
               AssemblyFacts.FITTED_MM));
     } catch (UnworkableLayoutException cannotBeMade) {

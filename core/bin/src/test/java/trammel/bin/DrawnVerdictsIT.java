@@ -100,7 +100,7 @@ class DrawnVerdictsIT {
         assertFalse(detail.words().isBlank(), what);
       }
     } else if (reading instanceof Reading.Unknown unknown) {
-      assertTrue(unknown.reason().length() > 8, what);
+      assertTrue(unknown.reason().toString().length() > 8, what);
     } else {
       assertTrue(((Reading.NotApplicable) reading).reason().length() > 8, what);
     }

@@ -19,6 +19,9 @@ import trammel.assembly.SeamRun;
 import trammel.assembly.Turned;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.quantity.Phrase;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** The file as a library that knows nothing of this project reads it. */
 class GltfSceneIT {
@@ -35,7 +38,7 @@ class GltfSceneIT {
             LEANING,
             Prism.block(200, 100, 10),
             1.57,
-            "carries the bar");
+            Phrase.of("carries the bar"));
     PlacedPart bar =
         new PlacedPart(
             "round bar",
@@ -45,7 +48,7 @@ class GltfSceneIT {
             Place.at(new Point3(0, -200, 500)),
             Turned.bar(20, 300),
             2.96,
-            "stands on the axle");
+            Phrase.of("stands on the axle"));
     PlacedSeam seam =
         new PlacedSeam(
             "bar to shelf",
@@ -60,7 +63,7 @@ class GltfSceneIT {
 
   @Test
   void partsStandInMetresWithYUp() throws IOException {
-    GltfScan scan = new GltfScan(GltfScene.text(twoParts()));
+    GltfScan scan = new GltfScan(GltfScene.text(twoParts(), new QuantityPrinter(UnitSystem.US)));
 
     GltfScan.Item shelf = scan.items().get("shelf");
     assertEquals("frame", shelf.body());
@@ -78,14 +81,14 @@ class GltfSceneIT {
   /** Whoever compares two plans by their sums is not told of a change where there is none. */
   @Test
   void keysStandInTheSameOrderInEveryRun() {
-    String text = GltfScene.text(twoParts());
+    String text = GltfScene.text(twoParts(), new QuantityPrinter(UnitSystem.US));
     assertTrue(text.indexOf("\"version\"") < text.indexOf("\"generator\""), text);
     assertTrue(text.indexOf("\"at ride\"") < text.indexOf("\"nodes\""), text);
   }
 
   @Test
   void weldsAreLinesOfTheirLength() throws IOException {
-    GltfScan scan = new GltfScan(GltfScene.text(twoParts()));
+    GltfScan scan = new GltfScan(GltfScene.text(twoParts(), new QuantityPrinter(UnitSystem.US)));
     GltfScan.Item seam = scan.items().get("bar to shelf");
     assertEquals("welds", seam.body());
     double round = 2 * Math.PI * 0.02;

@@ -1,5 +1,6 @@
 package trammel.bin;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -58,12 +59,13 @@ class PluginsOwnTheirWorkIT {
   private static final Map<String, Set<String>> REACHED_BY_PLUGIN = new TreeMap<>();
 
   private static Set<String> reachedByApplication;
+  private static JavaClasses classes;
 
   @BeforeAll
   static void readTheClassGraph() {
     // Only classes of this project count, so none of Java's are read.
     ArchConfiguration.get().setResolveMissingDependenciesFromClassPath(false);
-    JavaClasses classes =
+    classes =
         new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages("trammel");
@@ -110,6 +112,18 @@ class PluginsOwnTheirWorkIT {
         .filter(entry -> entry.getValue().contains(type))
         .map(Map.Entry::getKey)
         .toList();
+  }
+
+  /** Reasons are data there, which are put into units where somebody reads them. */
+  @Test
+  void noPluginPutsAQuantityIntoUnits() {
+    noClasses()
+        .that()
+        .resideInAPackage(PLUGINS + ".")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("trammel.reading.quantity.QuantityPrinter")
+        .check(classes);
   }
 
   @Test

@@ -82,7 +82,7 @@ class ShopDrawingsIT {
   private static Drawn drawn(Draft draft, UnitSystem units) throws IOException {
     WorkPlan plan = draft.work();
     QuantityPrinter print = new QuantityPrinter(units);
-    Assembly assembly = FinishedVehicle.of(draft.layout(), CATALOG, plan, print);
+    Assembly assembly = FinishedVehicle.of(draft.layout(), CATALOG, plan);
     ShopJob job =
         ShopJob.of(
             assembly,

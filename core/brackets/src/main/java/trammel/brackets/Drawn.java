@@ -1,6 +1,7 @@
 package trammel.brackets;
 
 import java.util.function.Supplier;
+import trammel.engine.quantity.Phrase;
 
 /** Turns what the shapes of mounts refuse into refusals of the layout. */
 public final class Drawn {
@@ -15,7 +16,7 @@ public final class Drawn {
     try {
       return drawing.get();
     } catch (IllegalArgumentException impossible) {
-      throw new UnworkableLayoutException(impossible.getMessage());
+      throw new UnworkableLayoutException(Phrase.text(impossible.getMessage()));
     }
   }
 }

@@ -24,7 +24,6 @@ import trammel.brackets.mount.Crossmember;
 import trammel.brackets.rail.Footprint;
 import trammel.brackets.rail.RailBoxing;
 import trammel.brackets.work.BracketBasis;
-import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
@@ -50,7 +49,7 @@ class BracketTablesTest {
   }
 
   private static RailSeat seat(BarMaking bar, BracketBasis basis) {
-    return RailSeat.of(bar.bar(), bar.frameSeat(), basis.rails(), basis.print());
+    return RailSeat.of(bar.bar(), bar.frameSeat(), basis.rails());
   }
 
   private static WorkPlan inboard(Point3 joint, BracketBasis basis) {
@@ -246,7 +245,9 @@ class BracketTablesTest {
     UnworkableLayoutException refused =
         assertThrows(
             UnworkableLayoutException.class, () -> inboard(new Point3(610, 360 + 1.6, 420), basis));
-    assertTrue(refused.getMessage().contains("into the rail"), refused.getMessage());
+    assertTrue(
+        refused.reason().in(SampleBasis.PRINT).contains("into the rail"),
+        refused.reason().in(SampleBasis.PRINT));
   }
 
   /**
@@ -703,12 +704,7 @@ class BracketTablesTest {
     for (int ahead : new int[] {1, -1}) {
       Crossmember crossmember =
           new Crossmember(
-              "crossmember",
-              basis.rails(),
-              SampleBars.mountStock(),
-              900 + ahead * 56.35,
-              500,
-              SampleBasis.PRINT);
+              "crossmember", basis.rails(), SampleBars.mountStock(), 900 + ahead * 56.35, 500);
       double faceMm = 900 + ahead * 31.35;
       new PinnedPlan(new CrossmemberTabs(bar, crossmember, basis).plan())
           .plate("bar frame tab", 2, 5, tab)
@@ -801,16 +797,17 @@ class BracketTablesTest {
     WorkPlan hanging = inboard(new Point3(610, 347.3, 350), basis);
     String side = why(hanging, "bar frame bracket side");
     assertTrue(side.contains("frame joint of bar"), side);
-    assertTrue(side.contains(basis.print().length(610) + " ahead of the axle"), side);
-    assertTrue(side.contains(basis.print().length(110.35) + " below the bracket's base"), side);
+    assertTrue(side.contains(SampleBasis.PRINT.length(610) + " ahead of the axle"), side);
+    assertTrue(side.contains(SampleBasis.PRINT.length(110.35) + " below the bracket's base"), side);
     assertTrue(side.contains("from a load spread of 30 deg"), side);
     String web = why(hanging, "bar frame bracket web");
-    assertTrue(web.contains(basis.print().length(110.35) + " from base to joint"), web);
-    assertTrue(web.contains(basis.print().length(31.35) + " short of the joint"), web);
+    assertTrue(web.contains(SampleBasis.PRINT.length(110.35) + " from base to joint"), web);
+    assertTrue(web.contains(SampleBasis.PRINT.length(31.35) + " short of the joint"), web);
     String standing = why(inboard(new Point3(610, 347.3, 700), basis), "bar frame bracket side");
     assertTrue(standing.contains("above the bracket's base"), standing);
     String outside = why(outrigger(510, 420, basis), "bar outrigger shelf");
-    assertTrue(outside.contains(basis.print().length(90) + " from the rail's outer face"), outside);
+    assertTrue(
+        outside.contains(SampleBasis.PRINT.length(90) + " from the rail's outer face"), outside);
     assertTrue(hanging.bolts().get(0).where().contains("bar frame end"));
     assertEquals(
         List.of(
@@ -823,7 +820,7 @@ class BracketTablesTest {
   private static String why(WorkPlan plan, String plate) {
     return plan.plates().stream()
         .filter(need -> need.plate().name().equals(plate))
-        .map(PlateNeed::why)
+        .map(need -> need.why().in(SampleBasis.PRINT))
         .findFirst()
         .orElseThrow();
   }
@@ -864,10 +861,15 @@ class BracketTablesTest {
     assertDoesNotThrow(() -> outrigger(480, 420, basis));
     UnworkableLayoutException refused =
         assertThrows(UnworkableLayoutException.class, () -> outrigger(479, 420, basis));
-    assertTrue(refused.getMessage().contains("rail's outer face"), refused.getMessage());
     assertTrue(
-        refused.getMessage().contains("outboard by " + basis.print().length(1)),
-        refused.getMessage());
+        refused.reason().in(SampleBasis.PRINT).contains("rail's outer face"),
+        refused.reason().in(SampleBasis.PRINT));
+    assertTrue(
+        refused
+            .reason()
+            .in(SampleBasis.PRINT)
+            .contains("outboard by " + SampleBasis.PRINT.length(1)),
+        refused.reason().in(SampleBasis.PRINT));
   }
 
   /** On 70 mm of rail the flat is 49.3 mm: less a plate that is the gusset's leg on the rail. */
@@ -1003,7 +1005,7 @@ class BracketTablesTest {
         SampleBars.across("bar", new Point3(-150, 353, 418), new Point3(-150, -300, 418));
     String why =
         why(new LateralBarBrackets(bar, basis).frame(none(basis)), "bar frame bracket side");
-    assertTrue(why.contains(basis.print().length(32) + " below its underside"), why);
-    assertTrue(why.contains(basis.print().length(37) + " inboard"), why);
+    assertTrue(why.contains(SampleBasis.PRINT.length(32) + " below its underside"), why);
+    assertTrue(why.contains(SampleBasis.PRINT.length(37) + " inboard"), why);
   }
 }

@@ -28,6 +28,7 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Joint;
+import trammel.engine.quantity.Phrase;
 
 /** Frame ends of several bars, the work that they ask for, and rows of holes, counted by hand. */
 class FrameEndsTest {
@@ -59,8 +60,7 @@ class FrameEndsTest {
   }
 
   private static WorkPlan closed(RailBoxing boxing) {
-    return RailClosings.closed(
-        boxing.plan(), SampleBasis.rails(false), Optional.empty(), SampleBasis.PRINT);
+    return RailClosings.closed(boxing.plan(), SampleBasis.rails(false), Optional.empty());
   }
 
   /** Between the rails one long plate a side, with 2 in beyond; outside them one a bracket. */
@@ -102,10 +102,11 @@ class FrameEndsTest {
   @Test
   void workIsCountedByTheBar() {
     OperationNeed made = only(BarOperations.each("make-bar", INBOARD, "bar", "each: "));
-    assertEquals(new OperationNeed("make-bar", 3, "3 bars", "each: one, two, three"), made);
+    assertEquals(
+        new OperationNeed("make-bar", 3, "3 bars", Phrase.of("each: one, two, three")), made);
     OperationNeed one =
         only(BarOperations.each("make-bar", INBOARD.subList(0, 1), "bar", "each: "));
-    assertEquals("1 bar", one.driver());
+    assertEquals("1 bar", one.driver().toString());
     assertEquals(WorkPlan.NONE, BarOperations.each("make-bar", List.of(), "bar", "each: "));
     OperationNeed fitted =
         only(
@@ -120,13 +121,15 @@ class FrameEndsTest {
     OperationNeed inside =
         only(BarOperations.fitFrameEnds(INBOARD, Mounting.INBOARD, SampleBasis.rails(false)));
     assertEquals("fit-frame-bracket", inside.operationKey());
-    assertEquals("3 brackets", inside.driver());
-    assertEquals("inboard frame ends: one, two, three", inside.why());
+    assertEquals("3 brackets", inside.driver().toString());
+    assertEquals("inboard frame ends: one, two, three", inside.why().in(SampleBasis.PRINT));
     assertEquals(new FittedEnd("two", End.FRAME), inside.fits().get(1));
     OperationNeed outside =
         only(BarOperations.fitFrameEnds(INBOARD, Mounting.OUTBOARD, SampleBasis.rails(true)));
     assertEquals("fit-outrigger", outside.operationKey());
-    assertTrue(outside.why().contains("boxed already, so no boxing plate"), outside.why());
+    assertTrue(
+        outside.why().in(SampleBasis.PRINT).contains("boxed already, so no boxing plate"),
+        outside.why().in(SampleBasis.PRINT));
   }
 
   /** A tube is sawn at both ends; two sides of an axle bracket are drilled and dressed. */
@@ -135,15 +138,15 @@ class FrameEndsTest {
     BracketBasis basis = SampleBars.basis(true);
     WorkPlan plan =
         new WorkPlan.Builder()
-            .add(INBOARD.get(0).plan(basis.print()))
-            .add(INBOARD.get(2).plan(basis.print()))
+            .add(INBOARD.get(0).plan())
+            .add(INBOARD.get(2).plan())
             .add(new AxleBracket(INBOARD.get(0), basis).plan())
             .add(inboard(basis).brackets().get(1).plan(RailBoxing.local(List.of(), basis)))
             .build();
     List<OperationNeed> counted = BarOperations.counted(plan).operations();
     assertEquals(
         List.of("4 cuts", "4 holes", "8 plates"),
-        counted.stream().map(OperationNeed::driver).toList());
+        counted.stream().map(need -> need.driver().toString()).toList());
     assertEquals(List.of(4.0, 4.0, 8.0), counted.stream().map(OperationNeed::quantity).toList());
   }
 
@@ -151,17 +154,16 @@ class FrameEndsTest {
   @Test
   void pickUpHolesAreTwoDiametersApart() {
     Joint joint = INBOARD.get(0).bar().frameJoint();
-    assertEquals(HoleRow.SINGLE, HoleRow.of(1, Optional.of(30.0), joint, SampleBasis.PRINT));
-    assertEquals(new HoleRow(3, 25.4), HoleRow.of(3, Optional.empty(), joint, SampleBasis.PRINT));
-    assertEquals(new HoleRow(2, 25.4), HoleRow.of(2, Optional.of(25.4), joint, SampleBasis.PRINT));
+    assertEquals(HoleRow.SINGLE, HoleRow.of(1, Optional.of(30.0), joint));
+    assertEquals(new HoleRow(3, 25.4), HoleRow.of(3, Optional.empty(), joint));
+    assertEquals(new HoleRow(2, 25.4), HoleRow.of(2, Optional.of(25.4), joint));
     String refused =
-        assertThrows(
-                UnworkableLayoutException.class,
-                () -> HoleRow.of(2, Optional.of(25.3), joint, SampleBasis.PRINT))
-            .getMessage();
+        assertThrows(UnworkableLayoutException.class, () -> HoleRow.of(2, Optional.of(25.3), joint))
+            .reason()
+            .in(SampleBasis.PRINT);
     assertTrue(refused.contains(SampleBasis.PRINT.length(25.3)), refused);
     Joint wider = new Joint("wider", 12_000, 0.2, SampleBars.BOLT_MM + 0.1, 50, 25, 40_000);
-    assertEquals(28.575, HoleRow.of(3, Optional.empty(), wider, SampleBasis.PRINT).pitchMm(), 1e-9);
+    assertEquals(28.575, HoleRow.of(3, Optional.empty(), wider).pitchMm(), 1e-9);
   }
 
   /** Of an even number the layout's is the one under the middle as seen from the rail. */

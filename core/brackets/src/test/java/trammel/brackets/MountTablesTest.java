@@ -24,6 +24,7 @@ import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Every plate, tube, seam and bolt of a crossmember and of a pair of shock mounts, worked by hand
@@ -38,9 +39,9 @@ class MountTablesTest {
 
   private static WorkPlan crossmember(Rails rails, double upMm) {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    new Crossmember("tube", rails, SampleBars.mountStock(), 800, upMm, SampleBasis.PRINT)
-        .addTo(plan, "carries something");
-    return RailClosings.closed(plan.build(), rails, Optional.empty(), SampleBasis.PRINT);
+    new Crossmember("tube", rails, SampleBars.mountStock(), 800, upMm)
+        .addTo(plan, Phrase.of("carries something"));
+    return RailClosings.closed(plan.build(), rails, Optional.empty());
   }
 
   private static double quantity(WorkPlan plan, String key) {
@@ -148,8 +149,7 @@ class MountTablesTest {
   @Test
   void crossmemberIsCutToTheWiderEdge() {
     Rails tapered = new Rails(true, 900, 940, 450, 450, 700, 150, 60, 4, 0);
-    Crossmember crossmember =
-        new Crossmember("tube", tapered, SampleBars.mountStock(), 350, 500, SampleBasis.PRINT);
+    Crossmember crossmember = new Crossmember("tube", tapered, SampleBars.mountStock(), 350, 500);
     // 390 mm at the axle, 400 at 350 ahead, 1 in 35 more; the wider edge is 25 mm ahead.
     assertEquals(2 * (400 + 25 / 35.0), crossmember.cutLengthMm(), 1e-9);
     assertEquals(Math.atan(1 / 35.0), crossmember.endAngleRad(), 1e-9);
@@ -160,8 +160,8 @@ class MountTablesTest {
   void crossmemberFollowsTheTaper() {
     Rails tapered = new Rails(true, 900, 940, 450, 450, 700, 150, 60, 4, 0);
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    new Crossmember("tube", tapered, SampleBars.mountStock(), 350, 500, SampleBasis.PRINT)
-        .addTo(plan, "carries something");
+    new Crossmember("tube", tapered, SampleBars.mountStock(), 350, 500)
+        .addTo(plan, Phrase.of("carries something"));
     double flat = Math.cos(Math.atan(1 / 35.0));
     new PinnedPlan(plan.build())
         .seam(
@@ -175,25 +175,28 @@ class MountTablesTest {
             400 + 25 * flat / 35,
             475,
             525);
-    String ends = plan.build().tubes().get(0).ends();
+    String ends = plan.build().tubes().get(0).ends().in(SampleBasis.PRINT);
     assertTrue(ends.contains(SampleBasis.PRINT.angle(Math.atan(1 / 35.0))), ends);
-    String square = crossmember(SampleBasis.rails(true), 500).tubes().get(0).ends();
+    String square =
+        crossmember(SampleBasis.rails(true), 500).tubes().get(0).ends().in(SampleBasis.PRINT);
     assertEquals("both ends square", square);
   }
 
   @Test
   void reasonsOfACrossmemberSayWhereItLies() {
-    String between = crossmember(SampleBasis.rails(true), 500).tubes().get(0).why();
+    String between =
+        crossmember(SampleBasis.rails(true), 500).tubes().get(0).why().in(SampleBasis.PRINT);
     assertTrue(between.contains(SampleBasis.PRINT.length(800) + " ahead of the axle"), between);
-    String over = crossmember(SampleBasis.rails(true), 700).tubes().get(1).why();
+    String over =
+        crossmember(SampleBasis.rails(true), 700).tubes().get(1).why().in(SampleBasis.PRINT);
     assertTrue(over.contains(SampleBasis.PRINT.length(100) + " above the rails' top"), over);
-    String under = crossmember(SampleBasis.rails(true), 400).tubes().get(1).why();
+    String under =
+        crossmember(SampleBasis.rails(true), 400).tubes().get(1).why().in(SampleBasis.PRINT);
     assertTrue(under.contains(SampleBasis.PRINT.length(50) + " below the rails' underside"), under);
     WorkPlan.Builder behind = new WorkPlan.Builder();
-    new Crossmember(
-            "tube", SampleBasis.rails(true), SampleBars.mountStock(), -300, 500, SampleBasis.PRINT)
-        .addTo(behind, "carries something");
-    String why = behind.build().tubes().get(0).why();
+    new Crossmember("tube", SampleBasis.rails(true), SampleBars.mountStock(), -300, 500)
+        .addTo(behind, Phrase.of("carries something"));
+    String why = behind.build().tubes().get(0).why().in(SampleBasis.PRINT);
     assertTrue(why.contains(SampleBasis.PRINT.length(300) + " behind the axle"), why);
   }
 
@@ -236,8 +239,7 @@ class MountTablesTest {
             right,
             shock,
             30,
-            SampleBars.mountStock(),
-            SampleBasis.PRINT)
+            SampleBars.mountStock())
         .addTo(builder);
     PinnedPlan plan = new PinnedPlan(builder.build());
     for (int outer : new int[] {1, -1}) {
@@ -277,8 +279,7 @@ class MountTablesTest {
             right,
             shock,
             30,
-            SampleBars.mountStock(),
-            SampleBasis.PRINT)
+            SampleBars.mountStock())
         .addTo(builder);
     WorkPlan plan = builder.build();
     double towards = 180 + Math.toDegrees(Math.atan2(60, 120));
@@ -376,8 +377,7 @@ class MountTablesTest {
   @Test
   void aCrossmemberIsBentByWhatHangsOnIt() {
     Crossmember tube =
-        new Crossmember(
-            "tube", SampleBasis.rails(true), SampleBars.mountStock(), 800, 500, SampleBasis.PRINT);
+        new Crossmember("tube", SampleBasis.rails(true), SampleBars.mountStock(), 800, 500);
     WorkPlan.Builder plan = new WorkPlan.Builder();
     tube.addLoads(plan, "left", "right", 190, 0, 0);
     LoadedMember member = plan.build().members().get(0);
@@ -397,10 +397,9 @@ class MountTablesTest {
   @Test
   void platesUnderACrossmemberLieFlatOnTheRails() {
     MountStock stock = SampleBars.mountStock().on(Legs.PLATE);
-    Crossmember tube =
-        new Crossmember("tube", SampleBasis.rails(true), stock, 800, 700, SampleBasis.PRINT);
+    Crossmember tube = new Crossmember("tube", SampleBasis.rails(true), stock, 800, 700);
     WorkPlan.Builder builder = new WorkPlan.Builder();
-    tube.addTo(builder, "carries something");
+    tube.addTo(builder, Phrase.of("carries something"));
     WorkPlan plan = builder.build();
 
     assertEquals(780 - 2 * stock.plateMm(), tube.cutLengthMm(), 1e-9);
@@ -420,8 +419,7 @@ class MountTablesTest {
   @Test
   void whatPushesAcrossBendsPlatesFlatwise() {
     MountStock stock = SampleBars.mountStock().on(Legs.PLATE);
-    Crossmember tube =
-        new Crossmember("tube", SampleBasis.rails(true), stock, 800, 700, SampleBasis.PRINT);
+    Crossmember tube = new Crossmember("tube", SampleBasis.rails(true), stock, 800, 700);
 
     double more = legStress(tube, 0.2) - legStress(tube, 0);
 

@@ -76,7 +76,7 @@ public final class SampleBars {
 
   static BracketBasis basis(Rails rails) {
     Chassis chassis = SampleBasis.of(true).chassis().withRails(rails);
-    return new BracketBasis(chassis, PLATE, BOLTS, SampleBasis.PRINT);
+    return new BracketBasis(chassis, PLATE, BOLTS);
   }
 
   public static MountStock mountStock() {

@@ -70,6 +70,6 @@ public final class SampleBasis {
             List.of(new PlateMaterial.Sheet(1250, 2500, BigDecimal.TEN, true, List.of())),
             "supplier",
             1);
-    return new BracketBasis(chassis, plate, new BoltSizes(List.of()), PRINT);
+    return new BracketBasis(chassis, plate, new BoltSizes(List.of()));
   }
 }

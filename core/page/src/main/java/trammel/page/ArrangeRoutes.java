@@ -96,7 +96,9 @@ final class ArrangeRoutes {
   }
 
   private void addFound(Map<String, Object> json, JobText job, Arrangement found) {
-    json.put("found", ArrangeJson.of(bench.study(job).job().header().number(), found));
+    Study study = bench.study(job);
+    String number = study.job().header().number();
+    json.put("found", ArrangeJson.of(number, found, study.amounts().printer()));
     List<Object> edits = new ArrayList<>();
     for (ArrangedLayout layout : found.layouts()) {
       String text =

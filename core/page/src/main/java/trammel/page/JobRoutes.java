@@ -237,7 +237,8 @@ final class JobRoutes {
         }
       }
     }
-    return Answer.json(SceneJson.of(study.assembly(), study.draft().layout(), known));
+    return Answer.json(
+        SceneJson.of(study.assembly(), study.draft().layout(), known, study.draft().printer()));
   }
 
   private Study changed(Request request, List<Edit> asked) {

@@ -31,6 +31,7 @@ import trammel.planning.arrange.WrittenLayout;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
+import trammel.reading.quantity.QuantityPrinter;
 
 /** Searches for layouts of a job that pass every check, the cheapest first. */
 public final class ArrangeCommand extends JobCommand {
@@ -102,7 +103,8 @@ public final class ArrangeCommand extends JobCommand {
     try (SearchWatch watch = SearchWatch.start(seconds)) {
       Arrangement found = search(document, wishes, bench, watch, screen);
       if (options.json()) {
-        screen.out().println(Json.text(ArrangeJson.of(job.header().number(), found)));
+        QuantityPrinter printer = new QuantityPrinter(bench.shown(job));
+        screen.out().println(Json.text(ArrangeJson.of(job.header().number(), found, printer)));
       } else {
         Amounts amounts = new Amounts(bench.shown(job));
         screen.out().print(new ArrangeText(amounts).text(found));

@@ -88,7 +88,9 @@ public final class PlanCommand extends JobCommand {
       CutFiles cutFiles = new CutFiles(estimate, stops, bench.shown(draft.job()));
       cutFiles.addTo(files);
       cutFiles.addPrintsTo(files);
-      files.add("assembly.gltf", GltfScene.text(assembly(draft, bench, estimate)) + "\n");
+      files.add(
+          "assembly.gltf",
+          GltfScene.text(assembly(draft, bench, estimate), draft.printer()) + "\n");
       CommonOptions.write(files, folder.get(), screen);
     }
     String text =
@@ -108,17 +110,13 @@ public final class PlanCommand extends JobCommand {
   }
 
   private static Assembly assembly(Draft draft, Workbench bench, Estimate estimate) {
-    return FinishedVehicle.of(
-        draft.layout(),
-        bench.catalog(),
-        estimate.plan(),
-        new QuantityPrinter(bench.shown(draft.job())));
+    return FinishedVehicle.of(draft.layout(), bench.catalog(), estimate.plan());
   }
 
   private static Map<String, Object> json(
       Estimate estimate, LabourPlan labour, Stops stops, Assembly assembly) {
     Map<String, Object> json = EstimateJson.plan(estimate, stops);
-    json.put("assembly", AssemblyJson.of(assembly));
+    json.put("assembly", AssemblyJson.of(assembly, estimate.draft().printer()));
     Map<String, Object> days = new LinkedHashMap<>();
     days.put("hands", labour.hands());
     days.put("bays", labour.bays());

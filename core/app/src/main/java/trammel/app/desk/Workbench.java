@@ -23,6 +23,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Background;
 import trammel.engine.checks.CheckResult;
+import trammel.engine.quantity.Phrase;
 import trammel.ledger.NativeLibrary;
 import trammel.planning.arrange.FirstFit;
 import trammel.planning.catalog.Catalog;
@@ -34,6 +35,7 @@ import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.learning.LearnedHours;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.Problem;
 import trammel.trade.money.PriceTerms;
@@ -117,10 +119,9 @@ public final class Workbench {
     try {
       return draft(document);
     } catch (UnworkableLayoutException noRoom) {
-      throw new UnworkableLayoutException(
-          noRoom.getMessage()
-              + new FirstFit(extensions().extensions(), catalog())
-                  .advice(document, noRoom.getMessage()));
+      String advice =
+          new FirstFit(extensions().extensions(), catalog()).advice(document, noRoom.reason());
+      throw new UnworkableLayoutException(Phrase.of("{}{}", noRoom.reason(), advice));
     }
   }
 
@@ -174,9 +175,18 @@ public final class Workbench {
     return draft(job, extensions());
   }
 
-  /** The layout of a job that was read, with the plugins at hand; tells nothing. */
+  /**
+   * The layout of a job that was read, with the plugins at hand; tells nothing.
+   *
+   * @throws UnworkableLayoutException if it does not fit, in the words and units of the reader
+   */
   public Draft draft(Job job, InstalledExtensions installed) {
-    return new Drafting(installed.extensions(), catalog()).draft(job, shown(job));
+    try {
+      return new Drafting(installed.extensions(), catalog()).draft(job, shown(job));
+    } catch (UnworkableLayoutException noRoom) {
+      String words = noRoom.reason().in(new QuantityPrinter(shown(job)));
+      throw new UnworkableLayoutException(Phrase.text(words));
+    }
   }
 
   /** Tells what is to be looked at in a job. */

@@ -1,6 +1,7 @@
 package trammel.app.documents;
 
 import trammel.app.text.Amounts;
+import trammel.engine.quantity.ReaderUnits;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.OperationLine;
 import trammel.trade.money.ClassTotal;
@@ -32,7 +33,7 @@ public final class CostDocument {
     model.put("hoursHalf", Amounts.fixed(paper.estimate().hours().p50Hours(), 1));
     model.put("hoursMost", Amounts.fixed(paper.estimate().hours().p80Hours(), 1));
     model.put("summary", summary(price));
-    model.put("lines", lines(price));
+    model.put("lines", lines(price, paper.printer()));
     model.put("hours", hours());
     return paper.document("cost", model);
   }
@@ -83,7 +84,7 @@ public final class CostDocument {
   }
 
   /** Two sheets of one thickness are cut into the same plates, which are listed once. */
-  private static Grid lines(CostBuildUp price) {
+  private static Grid lines(CostBuildUp price, ReaderUnits units) {
     Grid grid =
         new Grid(
             "llrr",
@@ -96,7 +97,7 @@ public final class CostDocument {
       grid.group(total.costClass().title());
       String before = "";
       for (PriceLine line : total.lines()) {
-        String why = line.line().why();
+        String why = line.line().why().in(units);
         boolean again = why.equals(before) && why.length() > LONG_REASON;
         before = why;
         grid.noted(
@@ -130,7 +131,7 @@ public final class CostDocument {
           Amounts.fixed(line.hours().likely(), 1),
           Amounts.fixed(line.hours().high(), 1),
           Amounts.fixed(line.hours().mean(), 1),
-          line.driverText());
+          line.driverText().in(paper.printer()));
     }
     return grid;
   }

@@ -57,7 +57,7 @@ public final class CutDocument {
           paper.printer().length(need.cutLengthMm()),
           paper.words().in(need.name()),
           paper.numbers().of(need.name()),
-          need.ends());
+          need.ends().in(paper.printer()));
     }
     Map<String, Object> section = new LinkedHashMap<>();
     section.put("material", cut.material().title());

@@ -83,7 +83,8 @@ public final class FloorDocument {
     Map<String, String> marks = new LinkedHashMap<>();
     char letter = 'A';
     for (Judged judged : tight(paper)) {
-      marks.put(Character.toString(letter++), firstNamed(paper, judged.where()));
+      marks.put(
+          Character.toString(letter++), firstNamed(paper, judged.where().in(paper.printer())));
     }
     List<LayoutView> views = new ArrayList<>();
     for (Viewpoint viewpoint : Viewpoint.values()) {
@@ -200,7 +201,7 @@ public final class FloorDocument {
           paper.amounts().value(judged.measure(), judged.value()),
           judged.title()
               + ": "
-              + words.in(judged.where())
+              + words.in(judged.where().in(paper.printer()))
               + "; good "
               + paper.amounts().good(judged.measure(), judged.limit()));
     }

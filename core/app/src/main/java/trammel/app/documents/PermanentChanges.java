@@ -184,7 +184,7 @@ final class PermanentChanges {
     return Character.toUpperCase(title.charAt(0))
         + title.substring(1)
         + ": "
-        + words.in(line.why())
+        + words.in(line.why().in(paper.printer()))
         + ".";
   }
 

@@ -62,10 +62,10 @@ final class BarSheets {
     return kinds;
   }
 
-  private static boolean isAlike(TubeNeed one, TubeNeed other) {
+  private boolean isAlike(TubeNeed one, TubeNeed other) {
     return Math.abs(one.cutLengthMm() - other.cutLengthMm()) < ALIKE_MM
         && one.barKey().equals(other.barKey())
-        && one.ends().equals(other.ends());
+        && one.ends().in(job.printer()).equals(other.ends().in(job.printer()));
   }
 
   List<SheetPage> pages() {
@@ -123,8 +123,8 @@ final class BarSheets {
           section(kind.tube),
           job.length(kind.bar.lengthMm()),
           job.length(kind.tube.cutLengthMm()),
-          kind.tube.why(),
-          kind.tube.ends());
+          kind.tube.why().in(job.printer()),
+          kind.tube.ends().in(job.printer()));
     }
     return table;
   }

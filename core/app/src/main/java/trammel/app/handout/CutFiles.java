@@ -163,7 +163,7 @@ public final class CutFiles {
     for (SectionCut section : estimate.materials().sections()) {
       Map<String, String> ends = new HashMap<>();
       for (TubeNeed need : section.needs()) {
-        ends.put(need.name(), need.ends());
+        ends.put(need.name(), need.ends().in(estimate.draft().printer()));
       }
       int stick = 0;
       for (CutBar bar : section.plan().bars()) {

@@ -59,9 +59,7 @@ public final class QuoteFiles {
     progress.accept("Drawing and setting the documents ...");
     Amounts amounts = new Amounts(bench.shown(draft.job()));
     VehicleScene scene =
-        new VehicleScene(
-            FinishedVehicle.of(
-                draft.layout(), bench.catalog(), estimate.plan(), amounts.printer()));
+        new VehicleScene(FinishedVehicle.of(draft.layout(), bench.catalog(), estimate.plan()));
     JobPaper paper = new JobPaper(estimate, results, bench.catalog(), amounts, scene);
     return new QuoteHandout(
             paper,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import trammel.engine.checks.Verdict;
+import trammel.engine.quantity.ReaderUnits;
 import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
 import trammel.planning.arrange.Conflict;
@@ -18,14 +19,14 @@ public final class ArrangeJson {
   private ArrangeJson() {}
 
   /** The layouts, the best first, and why none passes where none does. */
-  public static Map<String, Object> of(String job, Arrangement found) {
+  public static Map<String, Object> of(String job, Arrangement found, ReaderUnits units) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("job", job);
     json.put("passes", found.passes());
     json.put("tried", found.tried());
     json.put("cut_short", found.cutShort());
     json.put("layouts", found.layouts().stream().map(ArrangeJson::layout).toList());
-    found.conflict().ifPresent(conflict -> json.put("conflict", conflict(conflict)));
+    found.conflict().ifPresent(conflict -> json.put("conflict", conflict(conflict, units)));
     json.put("remarks", found.remarks());
     return json;
   }
@@ -82,9 +83,9 @@ public final class ArrangeJson {
     return rows;
   }
 
-  private static Map<String, Object> conflict(Conflict conflict) {
+  private static Map<String, Object> conflict(Conflict conflict, ReaderUnits units) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("remaining", conflict.remaining());
+    json.put("remaining", conflict.remaining().stream().map(one -> one.in(units)).toList());
     json.put("ways", conflict.ways().stream().map(way -> changes(way.relaxed())).toList());
     return json;
   }

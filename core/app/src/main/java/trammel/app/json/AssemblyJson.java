@@ -9,17 +9,18 @@ import trammel.assembly.PlacedPart;
 import trammel.assembly.PlacedSeam;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.quantity.ReaderUnits;
 
 /** Where every part and weld of a job stands at ride, so that others can draw it. */
 public final class AssemblyJson {
   private AssemblyJson() {}
 
   /** Parts with their axes and origins, welds with their ends, and what the job adds. */
-  public static Map<String, Object> of(Assembly assembly) {
+  public static Map<String, Object> of(Assembly assembly, ReaderUnits units) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("axes", "x forward, y left, z up, origin on the ground under the axle's middle, mm");
     json.put("bodies", assembly.bodies());
-    json.put("parts", assembly.parts().stream().map(AssemblyJson::part).toList());
+    json.put("parts", assembly.parts().stream().map(part -> part(part, units)).toList());
     json.put("seams", assembly.seams().stream().map(AssemblyJson::seam).toList());
     json.put("added_kg", assembly.addedKg());
     assembly.addedCentre().ifPresent(centre -> json.put("added_centre_mm", point(centre)));
@@ -27,7 +28,7 @@ public final class AssemblyJson {
     return json;
   }
 
-  private static Map<String, Object> part(PlacedPart part) {
+  private static Map<String, Object> part(PlacedPart part, ReaderUnits units) {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("id", part.id());
     row.put("name", part.name());
@@ -39,7 +40,7 @@ public final class AssemblyJson {
     row.put("z", vector(part.place().z()));
     row.put("mass_kg", part.massKg());
     row.put("volume_mm3", part.solid().volumeMm3());
-    row.put("why", part.why());
+    row.put("why", part.why().in(units));
     return row;
   }
 

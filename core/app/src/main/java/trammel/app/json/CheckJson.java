@@ -31,7 +31,7 @@ public final class CheckJson {
         addJudged(entry, judged, draft);
       } else if (result instanceof CheckResult.NotJudged open) {
         entry.put("verdict", "not judged");
-        entry.put("reason", open.reason());
+        entry.put("reason", open.reason().in(draft.printer()));
       }
       entries.add(entry);
     }
@@ -42,7 +42,7 @@ public final class CheckJson {
     entry.put("verdict", CheckText.word(judged.verdict()).toLowerCase(Locale.ROOT));
     entry.put("value", judged.value());
     entry.put("unit", unit(judged.measure()));
-    entry.put("where", judged.where());
+    entry.put("where", judged.where().in(draft.printer()));
     if (!judged.details().isEmpty()) {
       entry.put("details", judged.details().stream().map(CheckJson::detail).toList());
     }

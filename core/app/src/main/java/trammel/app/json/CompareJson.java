@@ -69,7 +69,7 @@ public final class CompareJson {
       row.put("unit", unit(difference.kind()));
       row.put("first", difference.first());
       row.put("other", difference.other());
-      row.put("why", difference.why());
+      row.put("why", difference.why().in(other.estimate().draft().printer()));
       rows.add(row);
     }
     return rows;

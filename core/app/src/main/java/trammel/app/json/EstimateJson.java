@@ -13,6 +13,7 @@ import trammel.cutting.bars.PlacedPiece;
 import trammel.cutting.sheets.CutSheet;
 import trammel.cutting.sheets.PlacedPart;
 import trammel.engine.checks.CheckResult;
+import trammel.engine.quantity.ReaderUnits;
 import trammel.planning.estimate.BoltLine;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
@@ -33,7 +34,7 @@ public final class EstimateJson {
       Estimate estimate, List<CheckResult> results, Stops stops) {
     Map<String, Object> json = plan(estimate, stops);
     json.put("checks", CheckJson.of(estimate.draft(), results));
-    json.put("price", price(estimate.price()));
+    json.put("price", price(estimate.price(), estimate.draft().printer()));
     return json;
   }
 
@@ -89,6 +90,7 @@ public final class EstimateJson {
   }
 
   private static List<Object> parts(Estimate estimate) {
+    ReaderUnits units = estimate.draft().printer();
     List<Object> rows = new ArrayList<>();
     for (PartLine part : estimate.materials().parts()) {
       Map<String, Object> row = new LinkedHashMap<>();
@@ -96,7 +98,7 @@ public final class EstimateJson {
       row.put("title", part.item().title());
       row.put("quantity", part.quantity());
       row.put("unit", part.item().unit());
-      row.put("why", part.why());
+      row.put("why", part.why().in(units));
       rows.add(row);
     }
     return rows;
@@ -118,6 +120,7 @@ public final class EstimateJson {
   }
 
   private static List<Object> tubes(Estimate estimate) {
+    ReaderUnits units = estimate.draft().printer();
     List<Object> sections = new ArrayList<>();
     for (SectionCut section : estimate.materials().sections()) {
       List<Object> pieces = new ArrayList<>();
@@ -126,8 +129,8 @@ public final class EstimateJson {
         row.put("name", need.name());
         row.put("quantity", need.quantity());
         row.put("cut_length_mm", need.cutLengthMm());
-        row.put("ends", need.ends());
-        row.put("why", need.why());
+        row.put("ends", need.ends().in(units));
+        row.put("why", need.why().in(units));
         pieces.add(row);
       }
       Map<String, Object> row = new LinkedHashMap<>();
@@ -161,6 +164,7 @@ public final class EstimateJson {
   }
 
   private static List<Object> plates(Estimate estimate) {
+    ReaderUnits units = estimate.draft().printer();
     List<Object> rows = new ArrayList<>();
     for (PlateCut cut : estimate.materials().plates()) {
       for (PlateNeed need : cut.needs()) {
@@ -176,7 +180,7 @@ public final class EstimateJson {
         row.put("cut_length_mm", outline.cutLengthMm());
         row.put("holes", outline.holes().size());
         row.put("mass_kg", need.plate().weightKg());
-        row.put("why", need.why());
+        row.put("why", need.why().in(units));
         rows.add(row);
       }
     }
@@ -184,6 +188,7 @@ public final class EstimateJson {
   }
 
   private static Map<String, Object> welds(Estimate estimate) {
+    ReaderUnits units = estimate.draft().printer();
     List<Object> rows = new ArrayList<>();
     for (SeamEstimate line : estimate.welds().lines()) {
       Map<String, Object> row = new LinkedHashMap<>();
@@ -195,7 +200,7 @@ public final class EstimateJson {
       row.put("starts", line.seam().starts());
       row.put("position", line.seam().position().title());
       row.put("place", line.seam().place().title());
-      row.put("why", line.seam().why());
+      row.put("why", line.seam().why().in(units));
       rows.add(row);
     }
     Map<String, Object> json = new LinkedHashMap<>();
@@ -209,17 +214,18 @@ public final class EstimateJson {
   }
 
   private static Map<String, Object> hours(Estimate estimate) {
+    ReaderUnits units = estimate.draft().printer();
     List<Object> rows = new ArrayList<>();
     for (OperationLine line : estimate.hours().lines()) {
       Map<String, Object> row = new LinkedHashMap<>();
       row.put("operation", line.operation().key());
       row.put("title", line.operation().title());
-      row.put("driver", line.driverText());
+      row.put("driver", line.driverText().in(units));
       row.put("low_h", line.hours().low());
       row.put("likely_h", line.hours().likely());
       row.put("high_h", line.hours().high());
       row.put("mean_h", line.hours().mean());
-      row.put("why", line.why());
+      row.put("why", line.why().in(units));
       rows.add(row);
     }
     Map<String, Object> json = new LinkedHashMap<>();
@@ -230,7 +236,7 @@ public final class EstimateJson {
     return json;
   }
 
-  static Map<String, Object> price(CostBuildUp price) {
+  static Map<String, Object> price(CostBuildUp price, ReaderUnits units) {
     List<Object> rows = new ArrayList<>();
     for (PriceLine line : price.lines()) {
       Map<String, Object> row = new LinkedHashMap<>();
@@ -242,7 +248,7 @@ public final class EstimateJson {
       row.put("cost", line.cost().amount());
       row.put("price", line.price().amount());
       row.put("taxable", line.taxable());
-      row.put("why", line.line().why());
+      row.put("why", line.line().why().in(units));
       rows.add(row);
     }
     Map<String, Object> json = new LinkedHashMap<>();

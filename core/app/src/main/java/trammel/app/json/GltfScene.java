@@ -15,6 +15,7 @@ import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
 import trammel.assembly.PlacedSeam;
 import trammel.engine.geometry.Point3;
+import trammel.engine.quantity.ReaderUnits;
 
 /**
  * An assembly at ride as a scene for any viewer of glTF 2.0 (Khronos Group, ISO/IEC 12113:2022):
@@ -35,6 +36,7 @@ public final class GltfScene {
   private static final List<Double> Y_UP = List.of(-0.5, -0.5, -0.5, 0.5);
 
   private final Assembly assembly;
+  private final ReaderUnits units;
   private final List<Object> nodes = new ArrayList<>();
   private final List<Object> meshes = new ArrayList<>();
   private final List<Object> accessors = new ArrayList<>();
@@ -42,13 +44,18 @@ public final class GltfScene {
   private final List<ByteBuffer> chunks = new ArrayList<>();
   private int bytes;
 
-  private GltfScene(Assembly assembly) {
+  private GltfScene(Assembly assembly, ReaderUnits units) {
     this.assembly = assembly;
+    this.units = units;
   }
 
-  /** The scene as the text of a {@code .gltf} file. */
-  public static String text(Assembly assembly) {
-    return new GltfScene(assembly).text();
+  /**
+   * The scene as the text of a {@code .gltf} file.
+   *
+   * @param units the units of the reader, for what asks for each part
+   */
+  public static String text(Assembly assembly, ReaderUnits units) {
+    return new GltfScene(assembly, units).text();
   }
 
   private String text() {
@@ -144,7 +151,7 @@ public final class GltfScene {
     extras.put("kind", part.kind().word());
     extras.put("mass_kg", part.massKg());
     extras.put("volume_mm3", part.solid().volumeMm3());
-    extras.put("why", part.why());
+    extras.put("why", part.why().in(units));
     Map<String, Object> node = new LinkedHashMap<>();
     node.put("name", part.id());
     node.put("matrix", matrix(part.place()));

@@ -140,7 +140,7 @@ final class PluginCode<T> {
 
   /** What may get through, or else the plugin's fault. */
   private RuntimeException refusal(Throwable thrown, String what) {
-    if (thrown instanceof UnworkableLayoutException noRoom && noRoom.getMessage() != null) {
+    if (thrown instanceof UnworkableLayoutException noRoom) {
       return noRoom;
     }
     if (thrown instanceof MissingEntryException missing && !isOwn(missing)) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Verdict;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
 import trammel.planning.arrange.Conflict;
@@ -147,10 +148,10 @@ public final class ArrangeText {
         + (before.isPresent() ? "  (was " + before.get() + ")" : "");
   }
 
-  private static String conflict(Conflict conflict) {
+  private String conflict(Conflict conflict) {
     StringBuilder text = new StringBuilder("WHAT EXCLUDES WHAT\n");
-    for (String one : conflict.remaining()) {
-      text.append(Paragraph.wrap(one, "  ", "    "));
+    for (Phrase one : conflict.remaining()) {
+      text.append(Paragraph.wrap(one.in(amounts.printer()), "  ", "    "));
     }
     if (conflict.ways().isEmpty()) {
       text.append(

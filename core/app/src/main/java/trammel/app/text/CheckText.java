@@ -48,7 +48,9 @@ public final class CheckText {
         text.append(failing(judged, options));
       } else if (result instanceof NotJudged open) {
         text.append("  not judged  ").append(open.title()).append('\n');
-        text.append(Paragraph.wrap(open.reason(), "              ", "              "));
+        text.append(
+            Paragraph.wrap(
+                open.reason().in(amounts.printer()), "              ", "              "));
       }
     }
     return text.append(good(results)).toString();

@@ -175,7 +175,7 @@ public final class CompareText {
               amount(kind, difference.first()),
               amount(kind, difference.other()),
               (difference.change() > 0 ? "+" : "") + amount(kind, difference.change()))
-          .note(difference.why());
+          .note(difference.why().in(printer));
     }
     return text.append(table.text("    ")).toString();
   }

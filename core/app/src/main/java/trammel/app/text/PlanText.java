@@ -44,7 +44,7 @@ public final class PlanText {
     for (PartLine part : estimate.materials().parts()) {
       table
           .row(Amounts.plain(part.quantity()), part.item().unit(), part.item().title())
-          .note(part.why());
+          .note(part.why().in(printer));
     }
     return "PARTS to buy\n" + table.text("  ");
   }
@@ -71,7 +71,7 @@ public final class PlanText {
       for (TubeNeed need : section.needs()) {
         table
             .row(Integer.toString(need.quantity()), printer.length(need.cutLengthMm()), need.name())
-            .note(need.ends() + "; " + need.why());
+            .note(need.ends().in(printer) + "; " + need.why().in(printer));
       }
       text.append(table.text("    ")).append(sticks(section));
     }
@@ -113,7 +113,7 @@ public final class PlanText {
                 printer.length(bounds.widthMm()) + " x " + printer.length(bounds.heightMm()),
                 Counts.of(outline.holes().size(), "hole"),
                 printer.mass(need.plate().weightKg()))
-            .note(need.why());
+            .note(need.why().in(printer));
       }
       text.append(table.text("    "));
       for (PlateCut.Bought sheet : cut.bought()) {
@@ -151,7 +151,7 @@ public final class PlanText {
               seam.lengthMm() > 0 ? printer.length(seam.lengthMm()) : "",
               seam.position().title() + ", " + seam.place().title(),
               seam.name())
-          .note(seam.why());
+          .note(seam.why().in(printer));
     }
     String total =
         "  total "
@@ -176,7 +176,7 @@ public final class PlanText {
           hours(line.hours().likely()),
           hours(line.hours().high()),
           hours(line.hours().mean()),
-          line.driverText());
+          line.driverText().in(printer));
     }
     return "HOURS\n"
         + table.text("  ")

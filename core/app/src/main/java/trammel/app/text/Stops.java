@@ -60,7 +60,7 @@ public record Stops(List<Stop> all) {
     return amounts.value(judged.measure(), judged.value())
         + gap
         + title(judged)
-        + (judged.where().isEmpty() ? "" : " (" + judged.where() + ")");
+        + (judged.where().isBlank() ? "" : " (" + judged.where().in(amounts.printer()) + ")");
   }
 
   /** The title of a check as it is said after its value. */

@@ -19,6 +19,7 @@ import trammel.app.commandline.CommandFailure;
 import trammel.app.files.FormMark;
 import trammel.app.fitup.FitUpForm;
 import trammel.app.fitup.ReadingsFile;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.Target;
 import trammel.reading.quantity.QuantityKind;
@@ -36,7 +37,8 @@ class FormMarkTest {
   private static ActualsFile actuals(String job, double hours) {
     Operation weld =
         new Operation("weld", "weld", "job", ThreePoint.exactly(hours), List.of(), "invented");
-    List<OperationLine> lines = List.of(new OperationLine(weld, 1, "1 job", List.of(), "invented"));
+    List<OperationLine> lines =
+        List.of(new OperationLine(weld, 1, Phrase.text("1 job"), List.of(), Phrase.of("invented")));
     return new ActualsFile(job, lines, lines, List.of());
   }
 

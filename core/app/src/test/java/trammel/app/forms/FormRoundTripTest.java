@@ -21,6 +21,7 @@ import trammel.app.closing.ActualsFile;
 import trammel.app.fitup.FitUpForm;
 import trammel.app.fitup.ReadingsFile;
 import trammel.app.start.MeasuringSheet;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.TackReading;
 import trammel.planning.fitup.Target;
@@ -145,9 +146,9 @@ class FormRoundTripTest {
         new Operation(
             key, title, "piece", new ThreePoint(hours, hours, 2 * hours), List.of(), "invented"),
         1,
-        "1 piece",
+        Phrase.text("1 piece"),
         List.of(),
-        "invented");
+        Phrase.of("invented"));
   }
 
   private static OrderLine bought(String key, String title, String quantity, String unit) {

@@ -48,13 +48,14 @@ class LayersTest {
           .haveFullyQualifiedName("trammel.cutting.bars.FillingCover");
 
   @ArchTest
-  static final ArchRule READING_KNOWS_ONLY_ITSELF_AND_ITS_PARSER =
+  static final ArchRule READING_KNOWS_ONLY_ITSELF_ITS_PARSER_AND_WHAT_IT_PUTS_INTO_UNITS =
       classes()
           .that()
           .resideInAPackage("trammel.reading..")
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("trammel.reading..", "java..", "tools.jackson..");
+          .resideInAnyPackage(
+              "trammel.reading..", "trammel.engine.quantity..", "java..", "tools.jackson..");
 
   @ArchTest
   static final ArchRule TRADE_KNOWS_ONLY_ITSELF_AND_MATHEMATICS =
@@ -143,6 +144,15 @@ class LayersTest {
               "java.lang..",
               "java.util..",
               "java.math..");
+
+  @ArchTest
+  static final ArchRule REASONS_OF_BRACKETS_ARE_PUT_INTO_UNITS_WHERE_THEY_ARE_READ =
+      noClasses()
+          .that()
+          .resideInAnyPackage("trammel.brackets..", "trammel.planning.vehicle..")
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("trammel.reading.quantity.QuantityPrinter");
 
   @ArchTest
   static final ArchRule NOTHING_BELOW_BRACKETS_KNOWS_THEM =

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Verdict;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.PlanCheck;
 import trammel.reading.quantity.UnitSystem;
 
@@ -40,7 +41,7 @@ class StopsTest {
             check.title(),
             check.measure(),
             pairs,
-            "",
+            Phrase.NONE,
             List.of(),
             limit,
             Verdict.STOP,

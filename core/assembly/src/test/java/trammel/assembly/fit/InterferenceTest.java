@@ -22,6 +22,7 @@ import trammel.assembly.Solid;
 import trammel.assembly.Turned;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
@@ -36,7 +37,8 @@ class InterferenceTest {
   private static final Vector3 Z = new Vector3(0, 0, 1);
 
   private static PlacedPart part(String id, PartKind kind, Place place, Solid solid) {
-    return new PlacedPart(id, id, kind, Assembly.FRAME, place, solid, 0, "asked for by a test");
+    return new PlacedPart(
+        id, id, kind, Assembly.FRAME, place, solid, 0, Phrase.of("asked for by a test"));
   }
 
   private static PlacedPart plate(String id, Place place, double xMm, double yMm, double mm) {
@@ -174,7 +176,7 @@ class InterferenceTest {
   private static PlacedPart on(String carrier, PartKind kind, String id, Place place) {
     double sideMm = carrier.equals(Assembly.AXLE) ? 30 : 50;
     Solid block = Prism.block(sideMm, sideMm, 20);
-    return new PlacedPart(id, id, kind, carrier, place, block, 0, "asked for by a test");
+    return new PlacedPart(id, id, kind, carrier, place, block, 0, Phrase.of("asked for by a test"));
   }
 
   /** An axle part 30 under a frame part: raised by 36 it is 6 deep in it, lowered it is clear. */

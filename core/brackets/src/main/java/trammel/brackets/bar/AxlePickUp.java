@@ -1,9 +1,11 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Chassis;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /** Room about the axle tube for a joint on a bracket. */
 public final class AxlePickUp {
@@ -30,44 +32,34 @@ public final class AxlePickUp {
    * @throws UnworkableLayoutException if it is too close
    */
   public static Point3 checked(
-      String bar,
-      String option,
-      Point3 point,
-      JointSeat seat,
-      Chassis chassis,
-      QuantityPrinter print) {
+      String bar, String option, Point3 point, JointSeat seat, Chassis chassis) {
     double foundMm =
         Math.hypot(
             point.xMm() - chassis.axleCentre().xMm(), point.zMm() - chassis.axleCentre().zMm());
     double neededMm = clearOfTubeMm(seat, chassis);
     if (!(foundMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the axle joint of "
-              + bar
-              + " is "
-              + print.length(foundMm)
-              + " from the axle's centre; its bracket needs "
-              + print.length(neededMm)
-              + " to clear the tube of "
-              + print.length(chassis.axle().tubeDiameterMm())
-              + ". Set "
-              + option
-              + " to that or more, or choose a joint with a smaller barrel.");
+          Phrase.of(
+              "the axle joint of {} is {} from the axle's centre; its bracket needs {}"
+                  + " to clear the tube of {}. Set {} to that or more, or choose a joint"
+                  + " with a smaller barrel.",
+              bar,
+              length(foundMm),
+              length(neededMm),
+              length(chassis.axle().tubeDiameterMm()),
+              option));
     }
     double lowestMm = point.zMm() - seat.reachMm();
     if (!(lowestMm >= GROUND_MM)) {
       throw new UnworkableLayoutException(
-          "the axle bracket of "
-              + bar
-              + " would hang "
-              + print.length(lowestMm)
-              + " above the ground; it needs "
-              + print.length(GROUND_MM)
-              + " at least. Set "
-              + option
-              + " smaller by "
-              + print.length(GROUND_MM - lowestMm)
-              + ".");
+          Phrase.of(
+              "the axle bracket of {} would hang {} above the ground; it needs {} at"
+                  + " least. Set {} smaller by {}.",
+              bar,
+              length(lowestMm),
+              length(GROUND_MM),
+              option,
+              length(GROUND_MM - lowestMm)));
     }
     return point;
   }

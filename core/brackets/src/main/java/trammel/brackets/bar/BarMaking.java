@@ -1,5 +1,7 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import java.util.Optional;
 import trammel.assembly.Compound;
@@ -26,7 +28,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.steel.RoundTube;
 import trammel.trade.tubes.BushedEnd;
 import trammel.trade.tubes.Cope;
@@ -111,10 +113,10 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
         seat.stackMm(),
         List.of(sides.bolt(bar.point(end), "", plates, jointId(bar, end), !isOutside(end, basis))),
         bar.name() + (end == End.FRAME ? " frame end" : " axle end"),
-        "joint of "
-            + basis.print().length(seat.joint().widthMm())
-            + " between two plates of "
-            + basis.print().length(plateMm()));
+        Phrase.of(
+            "joint of {} between two plates of {}",
+            length(seat.joint().widthMm()),
+            length(plateMm())));
   }
 
   /** Outside the rails the rail is on the inner side, and the bolt's head belongs there. */
@@ -148,7 +150,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
           ShankEnd.of(makeUp.axleEnd()));
     } catch (IllegalArgumentException refused) {
       throw new UnworkableLayoutException(
-          bar.name() + " cannot be made with these joints. " + refused.getMessage());
+          Phrase.of("{} cannot be made with these joints. {}", bar.name(), refused.getMessage()));
     }
   }
 
@@ -157,7 +159,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
   }
 
   /** Tube, joints and welds of the bar. */
-  public WorkPlan plan(QuantityPrinter print) {
+  public WorkPlan plan() {
     TubeCut cut = cut();
     WorkPlan.Builder plan = new WorkPlan.Builder();
     plan.add(
@@ -168,18 +170,18 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
             new CopedTube(tube(), cut.lengthMm(), cope(cut.start()), cope(cut.end())),
             List.of(
                 new Held(bar.name(), end(End.FRAME).shifted(0, 0, cut.start().takeUpMm(tube())))),
-            endWords("frame end", makeUp.frameEnd(), print)
-                + "; "
-                + endWords("axle end", makeUp.axleEnd(), print),
-            print.length(bar.lengthMm())
-                + " from joint to joint, less "
-                + print.length(cut.start().takeUpMm(tube()))
-                + " at the frame end and "
-                + print.length(cut.end().takeUpMm(tube()))
-                + " at the axle end"
-                + adjustment(cut, print)));
-    addEnd(plan, End.FRAME, makeUp.frameEnd(), cut.start(), print);
-    addEnd(plan, End.AXLE, makeUp.axleEnd(), cut.end(), print);
+            Phrase.of(
+                "{}; {}",
+                endWords("frame end", makeUp.frameEnd()),
+                endWords("axle end", makeUp.axleEnd())),
+            Phrase.of(
+                "{} from joint to joint, less {} at the frame end and {} at the axle" + " end{}",
+                length(bar.lengthMm()),
+                length(cut.start().takeUpMm(tube())),
+                length(cut.end().takeUpMm(tube())),
+                adjustment(cut))));
+    addEnd(plan, End.FRAME, makeUp.frameEnd(), cut.start());
+    addEnd(plan, End.AXLE, makeUp.axleEnd(), cut.end());
     return plan.build();
   }
 
@@ -198,19 +200,19 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
     return Place.of(joint, sleeve, along.cross(sleeve));
   }
 
-  private static String endWords(String where, EndFitting end, QuantityPrinter print) {
+  private static Phrase endWords(String where, EndFitting end) {
     return end.threaded()
-        ? where + " square for a weld-in tube end"
-        : where + " coped square to a barrel of " + print.length(2 * end.joint().barrelRadiusMm());
+        ? Phrase.of("{} square for a weld-in tube end", where)
+        : Phrase.of(
+            "{} coped square to a barrel of {}", where, length(2 * end.joint().barrelRadiusMm()));
   }
 
-  private static String adjustment(TubeCut cut, QuantityPrinter print) {
+  private static Phrase adjustment(TubeCut cut) {
     double shorterMm = cut.start().canShortenMm() + cut.end().canShortenMm();
-    return shorterMm > 0 ? "; sets " + print.length(shorterMm) + " either way" : "";
+    return shorterMm > 0 ? Phrase.of("; sets {} either way", length(shorterMm)) : Phrase.NONE;
   }
 
-  private void addEnd(
-      WorkPlan.Builder plan, End end, EndFitting fitting, TubeEnd tubeEnd, QuantityPrinter print) {
+  private void addEnd(WorkPlan.Builder plan, End end, EndFitting fitting, TubeEnd tubeEnd) {
     String where = end == End.FRAME ? "frame end" : "axle end";
     String at = where + " of " + bar.name();
     String joint = jointId(bar, end);
@@ -230,13 +232,13 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
                       bar.name() + " " + where + " tube end",
                       bar.name(),
                       FlatPath.circle(tubeStart, bar.tube().outsideDiameterMm() / 2))),
-              "once round the weld-in tube end, "
-                  + print.length(bar.tube().outsideDiameterMm())
-                  + " across"));
+              Phrase.of(
+                  "once round the weld-in tube end, {} across",
+                  length(bar.tube().outsideDiameterMm()))));
       return;
     }
     BoughtPiece barrel = new BoughtPiece(joint, bar.name(), place, barrel(fitting), List.of());
-    plan.add(PartNeed.placed(fitting.key(), List.of(barrel), at));
+    plan.add(PartNeed.placed(fitting.key(), List.of(barrel), Phrase.text(at)));
     plan.add(
         Seam.onBench(
             seam,
@@ -245,7 +247,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
             List.of(
                 new SeamRun(
                     bar.name(), joint, new CopePath(tubeStart, cope(tubeEnd).orElseThrow()))),
-            "once round the coped tube on its barrel"));
+            Phrase.of("once round the coped tube on its barrel")));
   }
 
   /** Joint, weld-in tube end and jam nut, the joint at the middle of its thread. */
@@ -267,7 +269,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
         PartNeed.placed(
             fitting.key(),
             List.of(new BoughtPiece(joint, bar.name(), place, shank, List.of(tubeEnd))),
-            at));
+            Phrase.text(at)));
     double faceMm = end.range().middleMm();
     double outMm = bar.tube().outsideDiameterMm() / 2;
     double boreMm = tube().insideMm() / 2;
@@ -285,7 +287,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
             List.of(
                 new BoughtPiece(
                     tubeEnd, bar.name(), place.shifted(0, 0, faceMm), weldIn, List.of())),
-            "takes the shank at the " + at));
+            Phrase.of("takes the shank at the {}", at)));
     double nutMm = end.joint().jamNutMm();
     plan.add(
         PartNeed.placed(
@@ -297,7 +299,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
                     place.shifted(0, 0, faceMm - nutMm),
                     Turned.ring(threadMm, NUT_RADIUS * fitting.threadMm(), nutMm),
                     List.of(joint, tubeEnd))),
-            "locks the shank at the " + at));
+            Phrase.of("locks the shank at the {}", at)));
   }
 
   /** The barrel about its sleeve, which lies along x. */

@@ -1,9 +1,11 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Chassis;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /**
  * The upright plane, parallel to the centre plane, in which the bars of one side lie: against the
@@ -24,55 +26,45 @@ public record BarPlane(Mounting mounting, double leftMm) {
    * @param railGapMm gap to the rail face at the station where it is closest (mm)
    * @param halfAcrossMm half the room that bar and brackets take (mm)
    * @param frontMm how far forward the foremost frame bracket is (mm)
-   * @param print for messages
    * @throws UnworkableLayoutException if there is no room; the message says how much is missing
    */
   public static BarPlane of(
-      Chassis chassis,
-      Mounting mounting,
-      double railGapMm,
-      double halfAcrossMm,
-      double frontMm,
-      QuantityPrinter print) {
+      Chassis chassis, Mounting mounting, double railGapMm, double halfAcrossMm, double frontMm) {
     return mounting == Mounting.INBOARD
-        ? inboard(chassis, railGapMm, halfAcrossMm, frontMm, print)
-        : outboard(chassis, railGapMm, halfAcrossMm, frontMm, print);
+        ? inboard(chassis, railGapMm, halfAcrossMm, frontMm)
+        : outboard(chassis, railGapMm, halfAcrossMm, frontMm);
   }
 
-  private static BarPlane inboard(
-      Chassis chassis, double gapMm, double halfMm, double frontMm, QuantityPrinter print) {
+  private static BarPlane inboard(Chassis chassis, double gapMm, double halfMm, double frontMm) {
     double faceMm = Math.min(chassis.rails().innerFaceMm(0), chassis.rails().innerFaceMm(frontMm));
     double outsideMm = Math.min(faceMm - gapMm, outermostMm(chassis));
     double insideMm = chassis.axle().innerLimitMm();
     requireRoom(
         outsideMm - insideMm,
         2 * halfMm,
-        "inboard, from the centre housing ("
-            + print.length(insideMm)
-            + " from the centre plane) to the rails' inner faces less the gap ("
-            + print.length(outsideMm)
-            + ")",
-        "Choose mounting: outboard, a narrower joint or a smaller rail_gap.",
-        print);
+        Phrase.of(
+            "inboard, from the centre housing ({} from the centre plane) to the"
+                + " rails' inner faces less the gap ({})",
+            length(insideMm),
+            length(outsideMm)),
+        "Choose mounting: outboard, a narrower joint or a smaller rail_gap.");
     return new BarPlane(Mounting.INBOARD, outsideMm - halfMm);
   }
 
-  private static BarPlane outboard(
-      Chassis chassis, double gapMm, double halfMm, double frontMm, QuantityPrinter print) {
+  private static BarPlane outboard(Chassis chassis, double gapMm, double halfMm, double frontMm) {
     double faceMm = Math.max(chassis.rails().outerFaceMm(0), chassis.rails().outerFaceMm(frontMm));
     double insideMm = Math.max(faceMm + gapMm, chassis.axle().innerLimitMm());
     double outsideMm = outermostMm(chassis);
     requireRoom(
         outsideMm - insideMm,
         2 * halfMm,
-        "outboard, from the rails' outer faces and the gap ("
-            + print.length(insideMm)
-            + " from the centre plane) to the backing plate or 1 in off the tyre, whichever comes"
-            + " first ("
-            + print.length(outsideMm)
-            + ")",
-        "Choose mounting: inboard, a narrower joint or a smaller rail_gap.",
-        print);
+        Phrase.of(
+            "outboard, from the rails' outer faces and the gap ({} from the centre"
+                + " plane) to the backing plate or 1 in off the tyre, whichever comes"
+                + " first ({})",
+            length(insideMm),
+            length(outsideMm)),
+        "Choose mounting: inboard, a narrower joint or a smaller rail_gap.");
     return new BarPlane(Mounting.OUTBOARD, insideMm + halfMm);
   }
 
@@ -83,20 +75,17 @@ public record BarPlane(Mounting mounting, double leftMm) {
     return Math.min(axle.outerLimitMm(), tyreMm - TYRE_AIR_MM);
   }
 
-  private static void requireRoom(
-      double foundMm, double neededMm, String where, String remedy, QuantityPrinter print) {
+  private static void requireRoom(double foundMm, double neededMm, Phrase where, String remedy) {
     if (!(foundMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "there is "
-              + print.length(Math.max(0, foundMm))
-              + " for the bars of one side "
-              + where
-              + "; bar and brackets need "
-              + print.length(neededMm)
-              + ", so "
-              + print.length(neededMm - foundMm)
-              + " is missing. "
-              + remedy);
+          Phrase.of(
+              "there is {} for the bars of one side {}; bar and brackets need {}, so"
+                  + " {} is missing. {}",
+              length(Math.max(0, foundMm)),
+              where,
+              length(neededMm),
+              length(neededMm - foundMm),
+              remedy));
     }
   }
 }

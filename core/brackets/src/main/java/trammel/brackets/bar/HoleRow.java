@@ -1,9 +1,11 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.layout.Joint;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.PickUpRow;
 import trammel.trade.plates.Point2;
 
@@ -49,8 +51,7 @@ public record HoleRow(int holes, double pitchMm) {
    * @param pitchMm from centre to centre (mm); left out, two hole diameters, up to the next 1/8 in
    * @throws UnworkableLayoutException if the pitch is under two hole diameters
    */
-  public static HoleRow of(
-      int holes, Optional<Double> pitchMm, Joint joint, QuantityPrinter print) {
+  public static HoleRow of(int holes, Optional<Double> pitchMm, Joint joint) {
     if (holes == 1) {
       return SINGLE;
     }
@@ -60,14 +61,12 @@ public record HoleRow(int holes, double pitchMm) {
     }
     if (pitchMm.get() < leastMm - ROUNDING_MM) {
       throw new UnworkableLayoutException(
-          "hole_pitch is "
-              + print.length(pitchMm.get())
-              + "; bolts of "
-              + print.length(joint.boltDiameterMm())
-              + " need "
-              + print.length(leastMm)
-              + ", two hole diameters, so that the metal between the holes holds. Make it that, or"
-              + " leave it out.");
+          Phrase.of(
+              "hole_pitch is {}; bolts of {} need {}, two hole diameters, so that the"
+                  + " metal between the holes holds. Make it that, or leave it out.",
+              length(pitchMm.get()),
+              length(joint.boltDiameterMm()),
+              length(leastMm)));
     }
     return new HoleRow(holes, pitchMm.get());
   }

@@ -1,17 +1,18 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.geometry.Point3;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Room over the centre housing for a bridge that carries joints.
  *
  * @param housingHeightMm top of the housing above the axle's centre (mm)
  * @param seat the joints in their brackets
- * @param print for messages
  */
-public record HousingRoom(double housingHeightMm, JointSeat seat, QuantityPrinter print) {
+public record HousingRoom(double housingHeightMm, JointSeat seat) {
   /** Air between housing and bridge, 1/4 in: common practice, no source. */
   public static final double AIR_MM = 25.4 / 4;
 
@@ -43,13 +44,13 @@ public record HousingRoom(double housingHeightMm, JointSeat seat, QuantityPrinte
     double neededMm = leastRiseMm();
     if (!(riseMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the upper joints are "
-              + print.length(riseMm)
-              + " above the axle's centre; over a housing of "
-              + print.length(housingHeightMm)
-              + " the bridge and its brackets need "
-              + print.length(neededMm)
-              + ". Set upper_rise to that or more, or choose a joint with a smaller barrel.");
+          Phrase.of(
+              "the upper joints are {} above the axle's centre; over a housing of {}"
+                  + " the bridge and its brackets need {}. Set upper_rise to that or more,"
+                  + " or choose a joint with a smaller barrel.",
+              length(riseMm),
+              length(housingHeightMm),
+              length(neededMm)));
     }
     return riseMm;
   }
@@ -61,17 +62,16 @@ public record HousingRoom(double housingHeightMm, JointSeat seat, QuantityPrinte
    * @param planRad how far its bracket is turned in plan
    * @throws UnworkableLayoutException if the brackets would meet in the middle
    */
-  public static void requireApart(
-      Point3 left, double planRad, JointSeat seat, QuantityPrinter print) {
+  public static void requireApart(Point3 left, double planRad, JointSeat seat) {
     double neededMm = 2 * UpperSpread.halfAcrossMm(seat, Math.abs(planRad));
     double foundMm = 2 * left.yMm();
     if (!(foundMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the upper joints are "
-              + print.length(foundMm)
-              + " apart at the axle; their brackets need "
-              + print.length(neededMm)
-              + " side by side. Set upper_spread to that or more.");
+          Phrase.of(
+              "the upper joints are {} apart at the axle; their brackets need {} side"
+                  + " by side. Set upper_spread to that or more.",
+              length(foundMm),
+              length(neededMm)));
     }
   }
 }

@@ -1,9 +1,11 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Chassis;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.RailBracket;
 
 /**
@@ -15,10 +17,8 @@ import trammel.trade.plates.RailBracket;
  * @param bars plane of the other bars
  * @param makeUp joints and plates
  * @param railGapMm gap kept to rails (mm)
- * @param print for messages
  */
-public record LateralBarRoom(
-    Chassis chassis, BarPlane bars, BarMakeUp makeUp, double railGapMm, QuantityPrinter print) {
+public record LateralBarRoom(Chassis chassis, BarPlane bars, BarMakeUp makeUp, double railGapMm) {
   /** Kept between the welds of neighbouring brackets, 1/4 in: common practice, no source. */
   private static final double WELD_ROOM_MM = 25.4 / 4;
 
@@ -70,12 +70,11 @@ public record LateralBarRoom(
     double lengthMm = Math.abs(frame.yMm()) + outMm;
     if (!(lengthMm >= SHORTEST_MM)) {
       throw new UnworkableLayoutException(
-          "the lateral bar would be "
-              + print.length(lengthMm)
-              + " long; it needs "
-              + print.length(SHORTEST_MM)
-              + " at least to hold the axle central. Choose a smaller rail_gap or a joint with a"
-              + " smaller barrel.");
+          Phrase.of(
+              "the lateral bar would be {} long; it needs {} at least to hold the axle"
+                  + " central. Choose a smaller rail_gap or a joint with a smaller barrel.",
+              length(lengthMm),
+              length(SHORTEST_MM)));
     }
     return new Point3(-behindMm, -Math.signum(frame.yMm()) * outMm, height(riseMm));
   }
@@ -88,11 +87,11 @@ public record LateralBarRoom(
     double neededMm = besideTubeMm();
     if (!(behindMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the lateral bar is "
-              + print.length(behindMm)
-              + " behind the axle; its bracket needs "
-              + print.length(neededMm)
-              + " to stand clear of the axle tube. Set lateral_behind to that or more.");
+          Phrase.of(
+              "the lateral bar is {} behind the axle; its bracket needs {} to stand"
+                  + " clear of the axle tube. Set lateral_behind to that or more.",
+              length(behindMm),
+              length(neededMm)));
     }
   }
 
@@ -124,16 +123,15 @@ public record LateralBarRoom(
     double foundMm = outsideMm - insideMm;
     if (!(foundMm >= 2 * halfMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "there is "
-              + print.length(Math.max(0, foundMm))
-              + " along the axle tube for the lateral bar's bracket, from the centre housing ("
-              + print.length(insideMm)
-              + " from the centre plane) outwards; it needs "
-              + print.length(2 * halfMm)
-              + ", so "
-              + print.length(2 * halfMm - foundMm)
-              + " is missing. Choose mounting: outboard, a smaller rail_gap or joints with a"
-              + " narrower sleeve.");
+          Phrase.of(
+              "there is {} along the axle tube for the lateral bar's bracket, from the"
+                  + " centre housing ({} from the centre plane) outwards; it needs {}, so {}"
+                  + " is missing. Choose mounting: outboard, a smaller rail_gap or joints"
+                  + " with a narrower sleeve.",
+              length(Math.max(0, foundMm)),
+              length(insideMm),
+              length(2 * halfMm),
+              length(2 * halfMm - foundMm)));
     }
     return outsideMm - halfMm;
   }

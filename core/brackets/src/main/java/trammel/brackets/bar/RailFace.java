@@ -1,10 +1,12 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.RailBracket;
 
 /**
@@ -55,22 +57,20 @@ public record RailFace(boolean hangs, double baseUpMm, double flatMm) {
    * @param bar name of the bar
    * @throws UnworkableLayoutException if the rail has too little of it there
    */
-  public static RailFace of(
-      String bar, Point3 joint, JointSeat seat, Rails rails, QuantityPrinter print) {
+  public static RailFace of(String bar, Point3 joint, JointSeat seat, Rails rails) {
     Optional<RailFace> found = find(joint, seat, rails);
     if (found.isEmpty()) {
       throw new UnworkableLayoutException(
-          "the frame joint of "
-              + bar
-              + " lies "
-              + print.length(joint.zMm() - rails.undersideMm(joint.xMm()))
-              + " above the underside of a rail that is "
-              + print.length(rails.depthMm())
-              + " deep; above or below the joint that leaves "
-              + print.length(Math.max(0, widest(joint, seat, rails).flatMm))
-              + " of flat face for its bracket, which needs "
-              + print.length(LEAST_MM)
-              + ". Move the joint up or down, or choose a joint with a smaller barrel.");
+          Phrase.of(
+              "the frame joint of {} lies {} above the underside of a rail that is {}"
+                  + " deep; above or below the joint that leaves {} of flat face for its"
+                  + " bracket, which needs {}. Move the joint up or down, or choose a joint"
+                  + " with a smaller barrel.",
+              bar,
+              length(joint.zMm() - rails.undersideMm(joint.xMm())),
+              length(rails.depthMm()),
+              length(Math.max(0, widest(joint, seat, rails).flatMm)),
+              length(LEAST_MM)));
     }
     return found.get();
   }

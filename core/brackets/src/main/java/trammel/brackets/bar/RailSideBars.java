@@ -6,7 +6,6 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Places bars that run straight along the rails, each in its plane beside its rail, from over or
@@ -15,10 +14,8 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param chassis the vehicle
  * @param plane the planes that they run in
  * @param makeUp joints and plates
- * @param print for messages
  */
-public record RailSideBars(
-    Chassis chassis, BarPlane plane, BarMakeUp makeUp, QuantityPrinter print) {
+public record RailSideBars(Chassis chassis, BarPlane plane, BarMakeUp makeUp) {
 
   /**
    * A pair of bars, the left one first.
@@ -55,7 +52,7 @@ public record RailSideBars(
   private Bar bar(
       String name, String bars, String option, double upMm, double lengthMm, double riseRad) {
     Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() + upMm);
-    Point3 axle = AxlePickUp.checked(bars, option, point, makeUp.axleSeat(), chassis, print);
+    Point3 axle = AxlePickUp.checked(bars, option, point, makeUp.axleSeat(), chassis);
     Point3 frame =
         new Point3(
             axle.xMm() + lengthMm * Math.cos(riseRad),

@@ -1,9 +1,11 @@
 package trammel.brackets.bar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Chassis;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.RailBracket;
 
 /**
@@ -13,10 +15,8 @@ import trammel.trade.plates.RailBracket;
  * @param chassis the vehicle
  * @param makeUp joints and plates
  * @param railGapMm gap kept to the rails (mm)
- * @param print for messages
  */
-public record UpperSpread(
-    Chassis chassis, BarMakeUp makeUp, double railGapMm, QuantityPrinter print) {
+public record UpperSpread(Chassis chassis, BarMakeUp makeUp, double railGapMm) {
   private static final double WIDEST_RAD = Math.toRadians(80);
   private static final int HALVINGS = 60;
 
@@ -56,19 +56,20 @@ public record UpperSpread(
     double high = WIDEST_RAD;
     if (overMm(axle, lengthMm, fallRad, low) > 0) {
       throw new UnworkableLayoutException(
-          "the upper bars would have to close towards the front: at the axle their joints are "
-              + print.length(2 * axle.yMm())
-              + " apart and the rails leave "
-              + print.length(2 * (axle.yMm() - overMm(axle, lengthMm, fallRad, 0)))
-              + " there. Set upper_spread smaller.");
+          Phrase.of(
+              "the upper bars would have to close towards the front: at the axle their"
+                  + " joints are {} apart and the rails leave {} there. Set upper_spread"
+                  + " smaller.",
+              length(2 * axle.yMm()),
+              length(2 * (axle.yMm() - overMm(axle, lengthMm, fallRad, 0)))));
     }
     if (overMm(axle, lengthMm, fallRad, high) < 0) {
       throw new UnworkableLayoutException(
-          "the upper bars are "
-              + print.length(lengthMm)
-              + " long and do not reach the rails: at the widest they end "
-              + print.length(-overMm(axle, lengthMm, fallRad, high))
-              + " short. Set upper_length longer.");
+          Phrase.of(
+              "the upper bars are {} long and do not reach the rails: at the widest"
+                  + " they end {} short. Set upper_length longer.",
+              length(lengthMm),
+              length(-overMm(axle, lengthMm, fallRad, high))));
     }
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;

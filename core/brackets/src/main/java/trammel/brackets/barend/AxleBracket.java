@@ -1,5 +1,8 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.brackets.bar.BarMaking;
@@ -17,7 +20,7 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
@@ -33,7 +36,6 @@ public final class AxleBracket {
   private final JointSeat seat;
   private final BracketStock stock;
   private final Chassis chassis;
-  private final QuantityPrinter print;
 
   /**
    * @param making the bar
@@ -46,7 +48,6 @@ public final class AxleBracket {
     seat = making.axleSeat();
     stock = making.stock();
     chassis = basis.chassis();
-    print = basis.print();
   }
 
   /** Its plates, weld, bolt and foot. */
@@ -63,12 +64,11 @@ public final class AxleBracket {
             sides.held(),
             () -> shape(name, aheadMm, aboveMm),
             lightening(aheadMm, aboveMm),
-            "axle joint of "
-                + bar.name()
-                + " "
-                + print.length(Math.hypot(aheadMm, aboveMm))
-                + " from the centre of the axle tube of "
-                + print.length(tubeMm)));
+            Phrase.of(
+                "axle joint of {} {} from the centre of the axle tube of {}",
+                bar.name(),
+                length(Math.hypot(aheadMm, aboveMm)),
+                length(tubeMm))));
     Edge saddle =
         Arc.about(
             new Point2(0, 0),
@@ -81,10 +81,10 @@ public final class AxleBracket {
             stock.thicknessMm(),
             chassis.axle().tubeWallMm(),
             sides.bothFaces(name, List.of(VehicleParts.AXLE_TUBE), List.of(saddle)),
-            "saddle of "
-                + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
-                + " on the tube, two plates, both faces; tacked on the vehicle, welded with the"
-                + " axle out"));
+            Phrase.of(
+                "saddle of {} on the tube, two plates, both faces; tacked on the"
+                    + " vehicle, welded with the axle out",
+                angle(TubeBracket.USUAL_WRAP_RAD, 0))));
     plan.add(foot(aheadMm, aboveMm));
     plan.add(making.bolt(End.AXLE, sides, name, basis));
     return plan.build();

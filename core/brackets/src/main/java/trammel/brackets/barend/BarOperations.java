@@ -11,6 +11,7 @@ import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.RoundHole;
 
 /** The shop's operations that bars and their brackets ask for. */
@@ -36,7 +37,9 @@ public final class BarOperations {
     String names = bars.stream().map(bar -> bar.bar().name()).collect(Collectors.joining(", "));
     String driver = bars.size() + " " + unit + (bars.size() == 1 ? "" : "s");
     return new WorkPlan.Builder()
-        .add(new OperationNeed(key, bars.size(), driver, why + names, fits))
+        .add(
+            new OperationNeed(
+                key, bars.size(), Phrase.text(driver), Phrase.text(why + names), fits))
         .build();
   }
 
@@ -95,13 +98,18 @@ public final class BarOperations {
       holes += plate.quantity() * drilled(plate);
     }
     return new WorkPlan.Builder()
-        .add(new OperationNeed("saw-tube", cuts, cuts + " cuts", "both ends of each bar's tube"))
         .add(
             new OperationNeed(
-                "drill-plate", holes, holes + " holes", "joint bolts, in each bracket side"))
+                "saw-tube", cuts, cuts + " cuts", Phrase.of("both ends of each bar's tube")))
         .add(
             new OperationNeed(
-                "dress-plate", plates, plates + " plates", "every bracket plate listed"))
+                "drill-plate",
+                holes,
+                holes + " holes",
+                Phrase.of("joint bolts, in each bracket side")))
+        .add(
+            new OperationNeed(
+                "dress-plate", plates, plates + " plates", Phrase.of("every bracket plate listed")))
         .build();
   }
 

@@ -1,5 +1,7 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.brackets.bar.BarMaking;
@@ -15,6 +17,7 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.ShockTab;
 import trammel.trade.welding.WeldPosition;
@@ -80,13 +83,11 @@ public record CrossmemberTabs(BarMaking bar, Crossmember crossmember, BracketBas
                         seat().holeMm(),
                         seat().noseMm(),
                         HoleRules.SHOP),
-                "frame joint of "
-                    + bar.bar().name()
-                    + " "
-                    + basis.print().length(reachMm())
-                    + " off the face of the "
-                    + crossmember.name()
-                    + ", clear of its barrel"))
+                Phrase.of(
+                    "frame joint of {} {} off the face of the {}, clear of its barrel",
+                    bar.bar().name(),
+                    length(reachMm()),
+                    crossmember.name())))
         .add(
             Seam.onVehicle(
                 name() + " to crossmember",
@@ -95,7 +96,7 @@ public record CrossmemberTabs(BarMaking bar, Crossmember crossmember, BracketBas
                 sides.bothFaces(
                     name(), List.of(crossmember.name()), List.of(Seam.edge(-halfMm, 0, halfMm, 0))),
                 WeldPosition.VERTICAL,
-                "base of both tabs, both faces"))
+                Phrase.of("base of both tabs, both faces")))
         .add(foot(halfMm))
         .add(bar.bolt(End.FRAME, sides, name(), basis))
         .build();

@@ -1,5 +1,7 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
@@ -16,7 +18,7 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.Lightening;
 import trammel.trade.plates.Point2;
@@ -31,14 +33,12 @@ final class FrameBracketPlates {
   private final BracketStock stock;
   private final SidePair sides;
   private final boolean outside;
-  private final QuantityPrinter print;
 
   /**
    * @param heading the way the bracket faces in plan, a unit vector
    * @param outside true for a bracket outside the rail: its bolt's head belongs on the inner side
    */
-  FrameBracketPlates(
-      RailSeat seat, BracketStock stock, Vector3 heading, boolean outside, QuantityPrinter print) {
+  FrameBracketPlates(RailSeat seat, BracketStock stock, Vector3 heading, boolean outside) {
     this.seat = seat;
     this.stock = stock;
     Vector3 across = new Vector3(-heading.y(), heading.x(), 0);
@@ -54,7 +54,6 @@ final class FrameBracketPlates {
             "outer",
             "inner");
     this.outside = outside;
-    this.print = print;
   }
 
   /**
@@ -77,7 +76,7 @@ final class FrameBracketPlates {
                     seat.seat().hole(0, -seat.dropMm()),
                     HoleRules.SHOP),
             lightening(),
-            seat.place(print) + "; " + seat.baseReason(print)));
+            Phrase.of("{}; {}", seat.place(), seat.baseReason())));
     addWeb(plan);
     plan.add(
         new BoltNeed(
@@ -87,10 +86,10 @@ final class FrameBracketPlates {
                 sides.bolt(
                     seat.joint(), "", name, BarMaking.jointId(seat.bar(), End.FRAME), !outside)),
             seat.bar() + " frame end",
-            "joint of "
-                + print.length(seat.seat().joint().widthMm())
-                + " between two plates of "
-                + print.length(stock.thicknessMm())));
+            Phrase.of(
+                "joint of {} between two plates of {}",
+                length(seat.seat().joint().widthMm()),
+                length(stock.thicknessMm()))));
   }
 
   /** Held along its base; the web stands on the middle line. */
@@ -119,12 +118,12 @@ final class FrameBracketPlates {
             List.of(new Held(Assembly.FRAME, webPlace(heightMm))),
             seat.seat().joint().widthMm(),
             heightMm,
-            "joins the two sides of the bracket, which reach "
-                + print.length(seat.dropMm())
-                + " from base to joint; it ends "
-                + print.length(seat.seat().reachMm())
-                + " short of the joint's centre to clear its barrel"
-                + (seat.seat().row().holes() == 1 ? "" : " in the hole nearest the rail"));
+            Phrase.of(
+                "joins the two sides of the bracket, which reach {} from base to joint;"
+                    + " it ends {} short of the joint's centre to clear its barrel{}",
+                length(seat.dropMm()),
+                length(seat.seat().reachMm()),
+                seat.seat().row().holes() == 1 ? "" : " in the hole nearest the rail"));
     plan.add(web);
     plan.add(
         Seam.onBench(
@@ -132,7 +131,7 @@ final class FrameBracketPlates {
             stock.thicknessMm(),
             stock.thicknessMm(),
             webRuns(name, heightMm),
-            "both edges of the web, both faces"));
+            Phrase.of("both edges of the web, both faces")));
   }
 
   /** Square to both sides on their middle line, from the base down to the joint. */

@@ -38,9 +38,8 @@ public record FrameEnds(List<FrameBracket> brackets) {
     List<RailSeat> seats =
         RailSeats.apart(
             bars.stream()
-                .map(bar -> RailSeat.of(bar.bar(), bar.frameSeat(), basis.rails(), basis.print()))
-                .toList(),
-            basis.print());
+                .map(bar -> RailSeat.of(bar.bar(), bar.frameSeat(), basis.rails()))
+                .toList());
     List<FrameBracket> brackets = new ArrayList<>(bars.size());
     for (int i = 0; i < bars.size(); i++) {
       brackets.add(choice.of(bars.get(i), seats.get(i)));

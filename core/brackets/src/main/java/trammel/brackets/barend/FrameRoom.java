@@ -6,7 +6,6 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarMakeUp;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Room on the rails for the frame brackets of all bars together. */
 public final class FrameRoom {
@@ -18,19 +17,18 @@ public final class FrameRoom {
    * @param bars bars that end on the rails ahead of the axle
    * @throws UnworkableLayoutException if they do not
    */
-  public static void require(List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
+  public static void require(List<Bar> bars, BarMakeUp makeUp, Rails rails) {
     List<RailSeat> seats = new ArrayList<>(bars.size());
     for (Bar bar : bars) {
-      seats.add(RailSeat.of(bar, makeUp.frameSeat(), rails, print));
+      seats.add(RailSeat.of(bar, makeUp.frameSeat(), rails));
     }
-    RailSeats.apart(seats, print);
+    RailSeats.apart(seats);
   }
 
   /** Whether {@link #require} accepts the bars. */
-  public static boolean isThere(
-      List<Bar> bars, BarMakeUp makeUp, Rails rails, QuantityPrinter print) {
+  public static boolean isThere(List<Bar> bars, BarMakeUp makeUp, Rails rails) {
     try {
-      require(bars, makeUp, rails, print);
+      require(bars, makeUp, rails);
       return true;
     } catch (UnworkableLayoutException noRoom) {
       return false;

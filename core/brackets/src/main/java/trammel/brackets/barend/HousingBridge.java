@@ -1,5 +1,8 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
@@ -26,7 +29,7 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
@@ -54,7 +57,6 @@ public final class HousingBridge {
   private final JointSeat seat;
   private final BracketStock stock;
   private final Chassis chassis;
-  private final QuantityPrinter print;
   private final String boltKey;
 
   /**
@@ -68,8 +70,7 @@ public final class HousingBridge {
     seat = first.axleSeat();
     stock = first.stock();
     chassis = basis.chassis();
-    print = basis.print();
-    room = new HousingRoom(housingHeightMm, seat, print);
+    room = new HousingRoom(housingHeightMm, seat);
     boltKey = basis.bolts().of(first.bar().axleJoint().boltDiameterMm()).key();
   }
 
@@ -123,11 +124,12 @@ public final class HousingBridge {
     double legsMm = chassis.axle().innerLimitMm() + seat.joint().widthMm() + 2 * seat.plateMm();
     if (legsMm > chassis.axle().outerLimitMm()) {
       throw new UnworkableLayoutException(
-          "the bridge over the housing needs its legs out to "
-              + print.length(legsMm)
-              + " from the centre plane; brackets on the axle may reach "
-              + print.length(chassis.axle().outerLimitMm())
-              + ". Choose a narrower joint or another linkage.");
+          Phrase.of(
+              "the bridge over the housing needs its legs out to {} from the centre"
+                  + " plane; brackets on the axle may reach {}. Choose a narrower joint or"
+                  + " another linkage.",
+              length(legsMm),
+              length(chassis.axle().outerLimitMm())));
     }
     return 2 * Math.max(overJointsMm, legsMm);
   }
@@ -144,20 +146,19 @@ public final class HousingBridge {
             () ->
                 new RailBracket(
                     name, stock.thicknessMm(), baseMm, 0, seat.hole(0, -dropMm), HoleRules.SHOP),
-            "axle joint of "
-                + bar.name()
-                + " "
-                + print.length(dropMm)
-                + " above the bridge's deck, turned "
-                + print.angle(planRad(bar))
-                + " in plan to face the bar"));
+            Phrase.of(
+                "axle joint of {} {} above the bridge's deck, turned {} in plan to face"
+                    + " the bar",
+                bar.name(),
+                length(dropMm),
+                angle(planRad(bar)))));
     plan.add(
         Seam.onBench(
             bar.name() + " axle bracket to deck",
             stock.thicknessMm(),
             stock.thicknessMm(),
             sides.bothFaces(name, List.of(DECK), List.of(Seam.edge(-baseMm / 2, 0, baseMm / 2, 0))),
-            "two plates, both faces"));
+            Phrase.of("two plates, both faces")));
     plan.add(bracketFoot(bar, dropMm));
     plan.add(
         new BoltNeed(
@@ -165,10 +166,10 @@ public final class HousingBridge {
             seat.stackMm(),
             List.of(sides.bolt(bar.axle(), "", name, BarMaking.jointId(bar, End.AXLE))),
             bar.name() + " axle end",
-            "joint of "
-                + print.length(seat.joint().widthMm())
-                + " between two plates of "
-                + print.length(stock.thicknessMm())));
+            Phrase.of(
+                "joint of {} between two plates of {}",
+                length(seat.joint().widthMm()),
+                length(stock.thicknessMm()))));
   }
 
   /** On the deck, facing the bar; the outlines hang from their base upside down. */
@@ -262,10 +263,11 @@ public final class HousingBridge {
             List.of(new Held(Assembly.AXLE, place)),
             deckLengthMm(),
             deckWidthMm(),
-            "carries both upper brackets "
-                + print.length(room.deckTopMm(riseMm))
-                + " above the axle's centre and reaches over the legs either side of the housing;"
-                + " the housing itself is usually cast and takes no weld"));
+            Phrase.of(
+                "carries both upper brackets {} above the axle's centre and reaches over"
+                    + " the legs either side of the housing; the housing itself is usually"
+                    + " cast and takes no weld",
+                length(room.deckTopMm(riseMm)))));
   }
 
   /** Between the inner legs, under the front and rear edge of the deck. */
@@ -291,17 +293,18 @@ public final class HousingBridge {
             webs.held(),
             lengthMm,
             webMm,
-            "stiffen the deck between the legs; "
-                + print.length(HousingRoom.AIR_MM)
-                + " of air is left over the housing's top at "
-                + print.length(room.housingHeightMm())));
+            Phrase.of(
+                "stiffen the deck between the legs; {} of air is left over the housing's"
+                    + " top at {}",
+                length(HousingRoom.AIR_MM),
+                length(room.housingHeightMm()))));
     plan.add(
         Seam.onBench(
             "housing bridge webs to deck",
             stock.thicknessMm(),
             stock.thicknessMm(),
             webs.bothFaces(WEB, List.of(DECK), List.of(Seam.edge(0, webMm, lengthMm, webMm))),
-            "front and rear web, both faces"));
+            Phrase.of("front and rear web, both faces")));
     List<SeamRun> ends = new ArrayList<>(4);
     for (int web = 0; web < 2; web++) {
       for (boolean left : new boolean[] {true, false}) {
@@ -319,7 +322,7 @@ public final class HousingBridge {
             stock.thicknessMm(),
             stock.thicknessMm(),
             ends,
-            "both ends of both webs"));
+            Phrase.of("both ends of both webs")));
   }
 
   /** The legs of one side: the inner one against the ends of the webs. */
@@ -373,29 +376,29 @@ public final class HousingBridge {
                     reachMm,
                     -widthMm / 2,
                     widthMm / 2),
-            "stand on the axle tube of "
-                + print.length(tubeMm)
-                + " either side of the housing, the inner pair at "
-                + print.length(chassis.axle().innerLimitMm())
-                + " from the centre plane, and reach "
-                + print.length(reachMm)
-                + " up to the deck"));
+            Phrase.of(
+                "stand on the axle tube of {} either side of the housing, the inner pair"
+                    + " at {} from the centre plane, and reach {} up to the deck",
+                length(tubeMm),
+                length(chassis.axle().innerLimitMm()),
+                length(reachMm))));
     plan.add(
         Seam.onBench(
             LEG + " to axle tube",
             stock.thicknessMm(),
             chassis.axle().tubeWallMm(),
             saddles,
-            "saddle of "
-                + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
-                + " on the tube, four legs, both faces; welded with the axle out, a little at a"
-                + " time on alternate sides so that the tubes stay straight"));
+            Phrase.of(
+                "saddle of {} on the tube, four legs, both faces; welded with the axle"
+                    + " out, a little at a time on alternate sides so that the tubes stay"
+                    + " straight",
+                angle(TubeBracket.USUAL_WRAP_RAD, 0))));
     plan.add(
         Seam.onBench(
             LEG + " to deck",
             stock.thicknessMm(),
             stock.thicknessMm(),
             ends,
-            "four legs, both faces"));
+            Phrase.of("four legs, both faces")));
   }
 }

@@ -1,5 +1,7 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
@@ -22,7 +24,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.welding.WeldPosition;
 
 /**
@@ -43,7 +45,6 @@ public final class InboardFrameBracket implements FrameBracket {
   private final BracketStock stock;
   private final Rails rails;
   private final double faceThicknessMm;
-  private final QuantityPrinter print;
   private final String boltKey;
 
   /**
@@ -56,7 +57,6 @@ public final class InboardFrameBracket implements FrameBracket {
     stock = bar.stock();
     rails = basis.rails();
     faceThicknessMm = basis.innerFaceThicknessMm();
-    print = basis.print();
     boltKey = basis.bolts().of(bar.bar().frameJoint().boltDiameterMm()).key();
   }
 
@@ -78,11 +78,11 @@ public final class InboardFrameBracket implements FrameBracket {
     double gapMm = rails.innerFaceMm(forwardMm) - outsideMm;
     if (!(gapMm >= -RailFace.WELDED_OVER_MM)) {
       throw new UnworkableLayoutException(
-          "the frame bracket of "
-              + seat.bar()
-              + " would reach "
-              + print.length(-gapMm)
-              + " into the rail. Move its pick-up point inboard by that and the bolt head's room.");
+          Phrase.of(
+              "the frame bracket of {} would reach {} into the rail. Move its pick-up"
+                  + " point inboard by that and the bolt head's room.",
+              seat.bar(),
+              length(-gapMm)));
     }
     return gapMm;
   }
@@ -94,7 +94,7 @@ public final class InboardFrameBracket implements FrameBracket {
   @Override
   public WorkPlan plan(RailBoxing boxing) {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, FORWARD, false, print);
+    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, FORWARD, false);
     plates.addTo(plan, lapMm(), boltKey);
     addBridge(plan, plates);
     addStandOff(plan, plates, boxing.onto(footprint()));
@@ -118,7 +118,7 @@ public final class InboardFrameBracket implements FrameBracket {
             List.of(new Held(Assembly.FRAME, place)),
             baseMm,
             widthMm,
-            "joins the two sides of the bracket at its base, as wide as the joint"));
+            Phrase.of("joins the two sides of the bracket at its base, as wide as the joint")));
     double upMm = stock.thicknessMm();
     plan.add(
         Seam.onBench(
@@ -127,7 +127,7 @@ public final class InboardFrameBracket implements FrameBracket {
             stock.thicknessMm(),
             sides.innerFaces(
                 plates.name(), name, List.of(Seam.edge(-baseMm / 2, upMm, baseMm / 2, upMm))),
-            "both long edges of the bridge"));
+            Phrase.of("both long edges of the bridge")));
   }
 
   private void addStandOff(WorkPlan.Builder plan, FrameBracketPlates plates, List<String> onto) {
@@ -135,14 +135,13 @@ public final class InboardFrameBracket implements FrameBracket {
     double halfMm = seat.baseLengthMm() / 2;
     double rearGapMm = gapMm(seat.joint().xMm() - halfMm);
     double frontGapMm = gapMm(seat.joint().xMm() + halfMm);
-    String why =
-        "two upright edges of "
-            + print.length(lapMm)
-            + " and the far edge of "
-            + print.length(seat.baseLengthMm())
-            + " hold the bracket of "
-            + seat.bar()
-            + " to the rail's inner face";
+    Phrase why =
+        Phrase.of(
+            "two upright edges of {} and the far edge of {} hold the bracket of {}"
+                + " to the rail's inner face",
+            length(lapMm),
+            length(seat.baseLengthMm()),
+            seat.bar());
     String outer = plates.sides().ids(plates.name()).get(0);
     List<String> onRail = List.of(outer);
     if (Math.max(rearGapMm, frontGapMm) > RailFace.WELDED_OVER_MM) {
@@ -195,19 +194,21 @@ public final class InboardFrameBracket implements FrameBracket {
   /** Two uprights and a cap between the outer side and the rail; the uprights stop at the cap. */
   private List<String> addStrips(
       WorkPlan.Builder plan, SidePair sides, double rearGapMm, double frontGapMm) {
-    String reason =
-        "closes the gap of "
-            + print.length(standOffMm())
-            + " between bracket and rail's inner face at "
-            + print.length(seat.joint().xMm())
-            + " ahead of the axle"
-            + (print.length(rearGapMm).equals(print.length(frontGapMm))
-                ? ""
-                : "; the rail tapers, so it is "
-                    + print.length(rearGapMm)
-                    + " at the rear of the bracket and "
-                    + print.length(frontGapMm)
-                    + " at its front");
+    Phrase reason =
+        Phrase.of(
+            "closes the gap of {} between bracket and rail's inner face at {} ahead"
+                + " of the axle{}",
+            length(standOffMm()),
+            length(seat.joint().xMm()),
+            Phrase.whereAlike(
+                length(rearGapMm),
+                length(frontGapMm),
+                Phrase.NONE,
+                Phrase.of(
+                    "; the rail tapers, so it is {} at the rear of the bracket and {} at its"
+                        + " front",
+                    length(rearGapMm),
+                    length(frontGapMm))));
     double halfMm = seat.baseLengthMm() / 2;
     double uprightMm = lapMm() - stock.thicknessMm();
     Point3 base = sides.middle().plus(sides.towards().scaled(seat.seat().stackMm() / 2));

@@ -1,5 +1,8 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
@@ -27,7 +30,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
@@ -65,7 +68,6 @@ public final class LateralBarBrackets {
   private final BracketStock stock;
   private final Chassis chassis;
   private final double faceThicknessMm;
-  private final QuantityPrinter print;
 
   /**
    * @param making the bar
@@ -80,7 +82,6 @@ public final class LateralBarBrackets {
     stock = making.stock();
     chassis = basis.chassis();
     faceThicknessMm = basis.innerFaceThicknessMm();
-    print = basis.print();
   }
 
   /** The stretch of rail behind the frame bracket. */
@@ -110,11 +111,11 @@ public final class LateralBarBrackets {
             faceThicknessMm,
             frameRuns(name, sides, boxing.onto(footprint())),
             WeldPosition.OVERHEAD,
-            "foot of "
-                + print.length(footMm)
-                + " under the rail and leg of "
-                + print.length(legMm)
-                + " up its inner face, two plates, both faces"));
+            Phrase.of(
+                "foot of {} under the rail and leg of {} up its inner face, two plates,"
+                    + " both faces",
+                length(footMm),
+                length(legMm))));
     plan.add(making.bolt(End.FRAME, sides, name, basis));
     plan.add(frameFoot(footMm, legMm));
     return plan.build();
@@ -172,14 +173,12 @@ public final class LateralBarBrackets {
                 CORNER_RELIEF_MM,
                 frameSeat.hole(inboardMm, upMm),
                 HoleRules.SHOP),
-        "frame joint of "
-            + bar.name()
-            + " "
-            + print.length(inboardMm)
-            + " inboard of the rail's inner face and "
-            + print.length(Math.abs(upMm))
-            + (upMm < 0 ? " below" : " above")
-            + " its underside");
+        Phrase.of(
+            "frame joint of {} {} inboard of the rail's inner face and {}{} its" + " underside",
+            bar.name(),
+            length(inboardMm),
+            length(Math.abs(upMm)),
+            upMm < 0 ? " below" : " above"));
   }
 
   /** Whether both plates can be cut alike: the rail's corner hardly moves between them. */
@@ -284,15 +283,13 @@ public final class LateralBarBrackets {
     double neededMm = chassis.axle().tubeRadiusMm() + stock.thicknessMm();
     if (!(reachMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the bracket of "
-              + bar.name()
-              + " on the axle comes within "
-              + print.length(reachMm)
-              + " of the tube's centre; it needs "
-              + print.length(neededMm)
-              + ". Move the bar away from the axle by "
-              + print.length(neededMm - reachMm)
-              + ".");
+          Phrase.of(
+              "the bracket of {} on the axle comes within {} of the tube's centre; it"
+                  + " needs {}. Move the bar away from the axle by {}.",
+              bar.name(),
+              length(reachMm),
+              length(neededMm),
+              length(neededMm - reachMm)));
     }
   }
 
@@ -334,11 +331,11 @@ public final class LateralBarBrackets {
                     lapMm,
                     axleSeat.hole(0, -axleSeat.reachMm()),
                     HoleRules.SHOP),
-            "hold the axle joint of "
-                + bar.name()
-                + " fore and aft, "
-                + print.length(axleSeat.reachMm())
-                + " above the arms to clear its barrel"));
+            Phrase.of(
+                "hold the axle joint of {} fore and aft, {} above the arms to clear its"
+                    + " barrel",
+                bar.name(),
+                length(axleSeat.reachMm()))));
   }
 
   private void addArms(
@@ -359,10 +356,10 @@ public final class LateralBarBrackets {
                     reachMm,
                     topMm - depthMm,
                     topMm),
-            "carry the face plates "
-                + print.length(reachMm)
-                + " from the centre of the axle tube of "
-                + print.length(tubeMm)));
+            Phrase.of(
+                "carry the face plates {} from the centre of the axle tube of {}",
+                length(reachMm),
+                length(tubeMm))));
     Edge saddle =
         Arc.about(
             new Point2(0, 0),
@@ -375,9 +372,9 @@ public final class LateralBarBrackets {
             stock.thicknessMm(),
             chassis.axle().tubeWallMm(),
             arms.bothFaces(name, List.of(VehicleParts.AXLE_TUBE), List.of(saddle)),
-            "saddle of "
-                + print.angle(TubeBracket.USUAL_WRAP_RAD, 0)
-                + " on the tube, two arms, both faces; welded with the axle out"));
+            Phrase.of(
+                "saddle of {} on the tube, two arms, both faces; welded with the axle out",
+                angle(TubeBracket.USUAL_WRAP_RAD, 0))));
     plan.add(
         Seam.onBench(
             name + " to face plate",
@@ -387,7 +384,7 @@ public final class LateralBarBrackets {
                 name,
                 List.of(faces.ids(facePlates()).get(1)),
                 List.of(Seam.edge(reachMm, topMm - depthMm, reachMm, topMm))),
-            "ends of two arms, both faces"));
+            Phrase.of("ends of two arms, both faces")));
   }
 
   /** At both ends of the base, the outlines about the centre of the axle tube. */
@@ -420,7 +417,7 @@ public final class LateralBarBrackets {
             List.of(new Held(Assembly.AXLE, place)),
             baseMm,
             faces.apartMm(),
-            "joins the two face plates under the joint, as wide as the joint"));
+            Phrase.of("joins the two face plates under the joint, as wide as the joint")));
     List<SeamRun> runs = new ArrayList<>(4);
     for (double downMm : new double[] {0, stock.thicknessMm()}) {
       runs.addAll(
@@ -433,6 +430,6 @@ public final class LateralBarBrackets {
             stock.thicknessMm(),
             stock.thicknessMm(),
             runs,
-            "both long edges, top and underside"));
+            Phrase.of("both long edges, top and underside")));
   }
 }

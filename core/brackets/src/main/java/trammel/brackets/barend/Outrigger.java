@@ -1,5 +1,7 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
@@ -25,7 +27,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Lightening;
 import trammel.trade.plates.OutriggerGusset;
 import trammel.trade.plates.Point2;
@@ -50,7 +52,6 @@ public final class Outrigger implements FrameBracket {
   private final Vector3 heading;
   private final double planRad;
   private final double faceThicknessMm;
-  private final QuantityPrinter print;
   private final String boltKey;
 
   private Outrigger(
@@ -62,7 +63,6 @@ public final class Outrigger implements FrameBracket {
     this.heading = heading;
     planRad = Math.abs(heading.planViewRad());
     faceThicknessMm = outer ? rails.wallMm() : basis.innerFaceThicknessMm();
-    print = basis.print();
     boltKey = basis.bolts().of(bar.bar().frameJoint().boltDiameterMm()).key();
   }
 
@@ -95,19 +95,15 @@ public final class Outrigger implements FrameBracket {
     double centreMm = outer ? acrossMm - rails.outerFaceMm(xMm) : rails.innerFaceMm(xMm) - acrossMm;
     if (!(centreMm >= halfMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the bracket of "
-              + seat.bar()
-              + " on its outrigger is "
-              + print.length(centreMm)
-              + " from the rail's "
-              + face()
-              + " at its middle; it needs "
-              + print.length(halfMm)
-              + ". Move its pick-up point "
-              + (outer ? "outboard" : "inboard")
-              + " by "
-              + print.length(halfMm - centreMm)
-              + ".");
+          Phrase.of(
+              "the bracket of {} on its outrigger is {} from the rail's {} at its"
+                  + " middle; it needs {}. Move its pick-up point {} by {}.",
+              seat.bar(),
+              length(centreMm),
+              face(),
+              length(halfMm),
+              outer ? "outboard" : "inboard",
+              length(halfMm - centreMm)));
     }
     return centreMm + halfMm;
   }
@@ -155,7 +151,7 @@ public final class Outrigger implements FrameBracket {
   public WorkPlan plan(RailBoxing boxing) {
     String backing = outer ? VehicleParts.rail(seat.left()) : boxing.behind(footprint());
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, heading, outer, print);
+    FrameBracketPlates plates = new FrameBracketPlates(seat, stock, heading, outer);
     plates.addTo(plan, 0, boltKey);
     double halfMm = seat.baseLengthMm() / 2;
     plan.add(
@@ -167,7 +163,7 @@ public final class Outrigger implements FrameBracket {
                 .sides()
                 .bothFaces(
                     plates.name(), List.of(shelf()), List.of(Seam.edge(-halfMm, 0, halfMm, 0))),
-            "both sides of the bracket, both faces"));
+            Phrase.of("both sides of the bracket, both faces")));
     plan.add(sidesFoot());
     addShelf(plan, backing);
     addGussets(plan, backing);
@@ -261,12 +257,11 @@ public final class Outrigger implements FrameBracket {
             lengthMm(),
             reachMm(xMm - halfMm),
             reachMm(xMm + halfMm),
-            "carries the "
-                + seat.place(print)
-                + "; reaches "
-                + print.length(reachMm())
-                + " from the rail's "
-                + face()));
+            Phrase.of(
+                "carries the {}; reaches {} from the rail's {}",
+                seat.place(),
+                length(reachMm()),
+                face())));
     List<SeamRun> runs = new ArrayList<>(2);
     for (double upMm : new double[] {0, stock.thicknessMm()}) {
       Vector3 up = seat.towardsRail().scaled(upMm);
@@ -283,7 +278,7 @@ public final class Outrigger implements FrameBracket {
             faceThicknessMm,
             runs,
             WeldPosition.HORIZONTAL,
-            "the shelf's edge on the rail's " + face() + ", top and underside"));
+            Phrase.of("the shelf's edge on the rail's {}, top and underside", face())));
   }
 
   private void addGussets(WorkPlan.Builder plan, String backing) {
@@ -313,12 +308,11 @@ public final class Outrigger implements FrameBracket {
                 List.of(new Point2(reachMm, stock.thicknessMm() / 2)),
                 new Point2(0, stock.thicknessMm() / 2),
                 0),
-            "stays the shelf: "
-                + print.length(reachMm)
-                + " along it and "
-                + print.length(upMm)
-                + " on the rail's "
-                + face()));
+            Phrase.of(
+                "stays the shelf: {} along it and {} on the rail's {}",
+                length(reachMm),
+                length(upMm),
+                face())));
     plan.add(
         Seam.onVehicle(
             name + " to rail",
@@ -326,14 +320,14 @@ public final class Outrigger implements FrameBracket {
             faceThicknessMm,
             gussetRuns(name, backing, Seam.edge(0, radiusMm, 0, upMm)),
             WeldPosition.VERTICAL,
-            "two gussets, both faces, less the cut-out corner"));
+            Phrase.of("two gussets, both faces, less the cut-out corner")));
     plan.add(
         Seam.onBench(
             name + " to shelf",
             stock.thicknessMm(),
             stock.thicknessMm(),
             gussetRuns(name, shelf(), Seam.edge(radiusMm, 0, reachMm, 0)),
-            "two gussets, both faces, less the cut-out corner"));
+            Phrase.of("two gussets, both faces, less the cut-out corner")));
   }
 
   /** A gusset square to the rail with its middle at a station: one leg on the shelf's far side. */

@@ -1,5 +1,7 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.bar.HoleRow;
 import trammel.brackets.bar.JointSeat;
 import trammel.brackets.bar.RailFace;
@@ -7,7 +9,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.RailBracket;
 
 /**
@@ -31,9 +33,9 @@ public record RailSeat(
     double baseUpMm,
     double faceMm,
     double baseLengthMm) {
-  public static RailSeat of(Bar bar, JointSeat seat, Rails rails, QuantityPrinter print) {
+  public static RailSeat of(Bar bar, JointSeat seat, Rails rails) {
     Point3 joint = bar.frame();
-    RailFace face = RailFace.of(bar.name(), joint, seat, rails, print);
+    RailFace face = RailFace.of(bar.name(), joint, seat, rails);
     double dropMm = Math.abs(joint.zMm() - face.baseUpMm());
     double lengthMm = RailBracket.baseByRuleMm(dropMm + seat.row().farMm(), seat.noseMm());
     return new RailSeat(
@@ -83,41 +85,38 @@ public record RailSeat(
   }
 
   /** How the base's length comes about, for reasons. */
-  public String baseReason(QuantityPrinter print) {
+  public Phrase baseReason() {
     double byRuleMm = RailBracket.baseByRuleMm(farDropMm(), seat.noseMm());
-    String base = "base " + print.length(baseLengthMm);
+    Phrase base = Phrase.of("base {}", length(baseLengthMm));
     return baseLengthMm < byRuleMm - 1e-6
-        ? base
-            + ", shortened from "
-            + print.length(byRuleMm)
-            + " to keep off the next bracket on the rail"
-        : base + " from a load spread of 30 deg to either side of the joint";
+        ? Phrase.of(
+            "{}, shortened from {} to keep off the next bracket on the rail",
+            base,
+            length(byRuleMm))
+        : Phrase.of("{} from a load spread of 30 deg to either side of the joint", base);
   }
 
-  private String holes(QuantityPrinter print) {
+  private Phrase holes() {
     HoleRow row = seat.row();
     return row.holes() == 1
-        ? ""
-        : "; hole "
-            + row.layoutHole()
-            + " of "
-            + row.holes()
-            + " counted from the rail is the layout's, "
-            + print.length(row.pitchMm())
-            + " from hole to hole; another hole is another layout, so move the pick-up point in the"
-            + " job file and check that first";
+        ? Phrase.NONE
+        : Phrase.of(
+            "; hole {} of {} counted from the rail is the layout's, {} from hole to"
+                + " hole; another hole is another layout, so move the pick-up point in the"
+                + " job file and check that first",
+            row.layoutHole(),
+            row.holes(),
+            length(row.pitchMm()));
   }
 
   /** How the joint lies to the rail, for reasons. */
-  public String place(QuantityPrinter print) {
-    return "frame joint of "
-        + bar
-        + " "
-        + print.length(joint.xMm())
-        + " ahead of the axle, "
-        + print.length(dropMm())
-        + (hangs ? " below" : " above")
-        + " the bracket's base on the rail"
-        + holes(print);
+  public Phrase place() {
+    return Phrase.of(
+        "frame joint of {} {} ahead of the axle, {}{} the bracket's base on the" + " rail{}",
+        bar,
+        length(joint.xMm()),
+        length(dropMm()),
+        hangs ? " below" : " above",
+        holes());
   }
 }

@@ -1,9 +1,11 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.UnworkableLayoutException;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /** Keeps the brackets of one rail off each other. */
 public final class RailSeats {
@@ -17,19 +19,19 @@ public final class RailSeats {
    *
    * @throws UnworkableLayoutException if they are too close for that
    */
-  public static List<RailSeat> apart(List<RailSeat> seats, QuantityPrinter print) {
+  public static List<RailSeat> apart(List<RailSeat> seats) {
     List<RailSeat> fitted = new ArrayList<>(seats);
     for (int i = 0; i < fitted.size(); i++) {
       for (int j = 0; j < i; j++) {
         if (fitted.get(i).left() == fitted.get(j).left()) {
-          part(fitted, i, j, print);
+          part(fitted, i, j);
         }
       }
     }
     return List.copyOf(fitted);
   }
 
-  private static void part(List<RailSeat> seats, int i, int j, QuantityPrinter print) {
+  private static void part(List<RailSeat> seats, int i, int j) {
     boolean firstLonger = seats.get(i).baseLengthMm() > seats.get(j).baseLengthMm();
     int longer = firstLonger ? i : j;
     RailSeat giving = seats.get(longer);
@@ -42,17 +44,14 @@ public final class RailSeats {
     if (roomMm < giving.leastBaseMm()) {
       double neededMm = (keeping.baseLengthMm() + giving.leastBaseMm()) / 2 + APART_MM;
       throw new UnworkableLayoutException(
-          "the frame joints of "
-              + giving.bar()
-              + " and "
-              + keeping.bar()
-              + " are "
-              + print.length(betweenMm)
-              + " apart along the rail; their brackets need "
-              + print.length(neededMm)
-              + ". Make one of the two bars longer or shorter by "
-              + print.length(neededMm - betweenMm)
-              + ".");
+          Phrase.of(
+              "the frame joints of {} and {} are {} apart along the rail; their"
+                  + " brackets need {}. Make one of the two bars longer or shorter by {}.",
+              giving.bar(),
+              keeping.bar(),
+              length(betweenMm),
+              length(neededMm),
+              length(neededMm - betweenMm)));
     }
     seats.set(longer, giving.withBase(roomMm));
   }

@@ -62,6 +62,6 @@ public record RailSideHeights(RailSideBars beside) {
       List<Bar> others, String name, double upMm, double lengthMm, double riseRad) {
     List<Bar> bars = new ArrayList<>(others);
     bars.addAll(beside.pair(name, "", upMm, lengthMm, riseRad));
-    return FrameRoom.isThere(bars, beside.makeUp(), beside.chassis().rails(), beside.print());
+    return FrameRoom.isThere(bars, beside.makeUp(), beside.chassis().rails());
   }
 }

@@ -41,7 +41,7 @@ public record RailSidePairs(RailSideBars beside, Pair lower, Pair upper) {
         upper.fromCentreMm.orElseGet(
             () -> heights.riseMm(List.copyOf(bars), upper.lengthMm, upper.slopeRad));
     bars.addAll(beside.pair("upper", "upper_rise", riseMm, upper.lengthMm, -upper.slopeRad));
-    FrameRoom.require(bars, beside.makeUp(), beside.chassis().rails(), beside.print());
+    FrameRoom.require(bars, beside.makeUp(), beside.chassis().rails());
     return List.copyOf(bars);
   }
 }

@@ -44,7 +44,7 @@ public record RailSideWork(
   private void addBars(WorkPlan.Builder plan) {
     List<BarMaking> all = new ArrayList<>(along);
     all.addAll(across);
-    all.forEach(bar -> plan.add(bar.plan(basis.print())));
+    all.forEach(bar -> plan.add(bar.plan()));
     plan.add(BarOperations.each("make-bar", all, "bar", "each bar of the linkage: "));
   }
 
@@ -74,7 +74,7 @@ public record RailSideWork(
             "fit-lateral-bar", across, List.of(End.FRAME, End.AXLE), "bar", "both brackets of "));
     plan.add(boxing.plan());
     if (mounting == Mounting.OUTBOARD) {
-      plan.add(new RunningBoards(layout, basis.print()).plan(along, ends.outside()));
+      plan.add(new RunningBoards(layout).plan(along, ends.outside()));
     }
   }
 }

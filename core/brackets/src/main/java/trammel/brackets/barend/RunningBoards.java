@@ -1,5 +1,7 @@
 package trammel.brackets.barend;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.bar.BarMaking;
@@ -14,7 +16,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.motion.AxlePose;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /** Running-board supports that bars outside the rails, or their outriggers, come too close to. */
 public final class RunningBoards {
@@ -22,11 +24,9 @@ public final class RunningBoards {
   public static final double AIR_MM = 25.4;
 
   private final Layout layout;
-  private final QuantityPrinter print;
 
-  public RunningBoards(Layout layout, QuantityPrinter print) {
+  public RunningBoards(Layout layout) {
     this.layout = layout;
-    this.print = print;
   }
 
   /**
@@ -69,12 +69,13 @@ public final class RunningBoards {
               "move-running-board-support",
               1,
               "1 support",
-              obstacle.name()
-                  + (leastMm < 0
+              Phrase.of(
+                  "{}{} over the travel; bars outside the rails want {}",
+                  obstacle.name(),
+                  leastMm < 0
                       ? " is in the way of " + nearest
-                      : " is " + print.length(leastMm) + " from " + nearest)
-                  + " over the travel; bars outside the rails want "
-                  + print.length(AIR_MM)));
+                      : Phrase.of(" is {} from {}", length(leastMm), nearest),
+                  length(AIR_MM))));
     }
   }
 

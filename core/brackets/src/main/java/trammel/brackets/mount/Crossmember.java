@@ -1,5 +1,8 @@
 package trammel.brackets.mount;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +28,10 @@ import trammel.engine.clearance.Box;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.strength.OpenChannel;
 import trammel.engine.strength.RailTie;
 import trammel.engine.strength.RectangularTubeSection;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
@@ -49,15 +52,9 @@ import trammel.trade.welding.WeldSeam;
  * @param stock what it is made of
  * @param forwardMm its middle ahead of the axle, negative behind (mm)
  * @param upMm its middle above ground at ride (mm)
- * @param print for the reasons
  */
 public record Crossmember(
-    String name,
-    Rails rails,
-    MountStock stock,
-    double forwardMm,
-    double upMm,
-    QuantityPrinter print) {
+    String name, Rails rails, MountStock stock, double forwardMm, double upMm) {
   private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 UP = new Vector3(0, 0, 1);
 
@@ -168,14 +165,13 @@ public record Crossmember(
    *
    * @param why what asks for the crossmember
    */
-  public void addTo(WorkPlan.Builder plan, String why) {
-    String between =
-        print.length(cutLengthMm())
-            + " between the rails' inner faces "
-            + station()
-            + ", middle "
-            + print.length(upMm)
-            + " above ground at ride";
+  public void addTo(WorkPlan.Builder plan, Phrase why) {
+    Phrase between =
+        Phrase.of(
+            "{} between the rails' inner faces {}, middle {} above ground at ride",
+            length(cutLengthMm()),
+            station(),
+            length(upMm));
     plan.add(
         new TubeNeed(
             name,
@@ -184,37 +180,40 @@ public record Crossmember(
             tube(),
             List.of(new Held(Assembly.FRAME, tubePlace())),
             endsText(),
-            why + "; " + between));
+            Phrase.of("{}; {}", why, between)));
     legs().ifPresent(legs -> legs.addTo(plan, legsWhy()));
     addBoxing(plan);
     addWelds(plan, why);
-    plan.add(new OperationNeed("fit-shock-crossmember", 1, "1 " + name, why + "; " + between));
+    plan.add(
+        new OperationNeed(
+            "fit-shock-crossmember", 1, "1 " + name, Phrase.of("{}; {}", why, between)));
     int cuts = 1 + legs().map(CrossmemberLegs::pieces).orElse(0);
     plan.add(
         new OperationNeed("saw-tube", cuts, Words.count(cuts, "piece") + " of the " + name, why));
   }
 
-  private String station() {
-    return print.length(Math.abs(forwardMm))
-        + (forwardMm < 0 ? " behind the axle" : " ahead of the axle");
+  private Phrase station() {
+    return Phrase.of(
+        "{}{}",
+        length(Math.abs(forwardMm)),
+        forwardMm < 0 ? " behind the axle" : " ahead of the axle");
   }
 
-  private String endsText() {
+  private Phrase endsText() {
     double angleRad = endAngleRad();
     return Math.toDegrees(angleRad) < 0.5
-        ? "both ends square"
-        : "both ends " + print.angle(angleRad) + " off square, to the rails' taper";
+        ? Phrase.of("both ends square")
+        : Phrase.of("both ends {} off square, to the rails' taper", angle(angleRad));
   }
 
-  private String legsWhy() {
+  private Phrase legsWhy() {
     double offMm = upMm - (above() ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm));
-    return "the "
-        + name
-        + " stands "
-        + print.length(Math.abs(offMm))
-        + (above() ? " above the rails' top" : " below the rails' underside")
-        + "; each leg laps the rail's inner face by "
-        + print.length(lapMm());
+    return Phrase.of(
+        "the {} stands {}{}; each leg laps the rail's inner face by {}",
+        name,
+        length(Math.abs(offMm)),
+        above() ? " above the rails' top" : " below the rails' underside",
+        length(lapMm()));
   }
 
   private void addBoxing(WorkPlan.Builder plan) {
@@ -222,16 +221,14 @@ public record Crossmember(
       return;
     }
     double halfMm = boxingRunMm() / 2;
-    String why =
-        "the channel opens inward "
-            + station()
-            + "; the end of the "
-            + name
-            + " ("
-            + print.length(widthMm())
-            + " wide) needs a plate "
-            + print.length(boxingRunMm())
-            + " long behind it";
+    Phrase why =
+        Phrase.of(
+            "the channel opens inward {}; the end of the {} ({} wide) needs a plate"
+                + " {} long behind it",
+            station(),
+            name,
+            length(widthMm()),
+            length(boxingRunMm()));
     for (boolean left : new boolean[] {true, false}) {
       plan.add(
           new RailClosing(
@@ -430,7 +427,7 @@ public record Crossmember(
     return new Straight(new Point2(startXMm, startYMm), new Point2(endXMm, endYMm));
   }
 
-  private void addWelds(WorkPlan.Builder plan, String why) {
+  private void addWelds(WorkPlan.Builder plan, Phrase why) {
     double railMm = rails.boxed() ? rails.wallMm() : stock.boxing().form().thicknessMm();
     FilletWeld fillet =
         FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(railMm, stock.section().wallMm())));
@@ -449,7 +446,9 @@ public record Crossmember(
                 .toList(),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
-            legs.isEmpty() ? "round each end of the tube" : "both edges and the foot of each leg"));
+            legs.isEmpty()
+                ? Phrase.of("round each end of the tube")
+                : Phrase.of("both edges and the foot of each leg")));
     if (legs.isPresent()) {
       plan.add(
           WeldSeam.along(
@@ -458,7 +457,7 @@ public record Crossmember(
               List.of(legs.get().onTube(true), legs.get().onTube(false)),
               WeldPosition.HORIZONTAL,
               WeldPlace.VEHICLE,
-              legs.get().roundText() + "; " + why));
+              Phrase.of("{}; {}", legs.get().roundText(), why)));
     }
   }
 }

@@ -9,6 +9,7 @@ import trammel.assembly.Place;
 import trammel.assembly.SeamRun;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.clearance.Box;
+import trammel.engine.quantity.Phrase;
 
 /** The two legs on which a crossmember stands where it lies over or under the rails. */
 abstract sealed class CrossmemberLegs permits TubeLegs, PlateLegs {
@@ -34,7 +35,7 @@ abstract sealed class CrossmemberLegs permits TubeLegs, PlateLegs {
   abstract int pieces();
 
   /** Adds them to the list of parts. */
-  abstract void addTo(WorkPlan.Builder plan, String why);
+  abstract void addTo(WorkPlan.Builder plan, Phrase why);
 
   /**
    * Stress for 1 N upright on the tube (MPa).

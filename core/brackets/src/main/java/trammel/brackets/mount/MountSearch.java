@@ -1,5 +1,7 @@
 package trammel.brackets.mount;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +12,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.clearance.Box;
 import trammel.engine.clearance.Capsule;
 import trammel.engine.clearance.Cylinder;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Looks for the place of a spring or shock: as close to the axle tube as its clearance allows, and
@@ -58,7 +60,6 @@ public final class MountSearch<T> {
   private final String what;
   private final Side side;
   private final MountRoom room;
-  private final QuantityPrinter print;
 
   /** By the distances ahead of the axle and from the centre plane. */
   private final Map<Double, Map<Double, Drawn<T>>> known = new HashMap<>();
@@ -67,13 +68,11 @@ public final class MountSearch<T> {
    * @param what what is placed, as messages call it
    * @param side side of the axle on which it is
    * @param room the vehicle round it
-   * @param print for messages
    */
-  public MountSearch(String what, Side side, MountRoom room, QuantityPrinter print) {
+  public MountSearch(String what, Side side, MountRoom room) {
     this.what = what;
     this.side = side;
     this.room = room;
-    this.print = print;
   }
 
   /**
@@ -149,12 +148,13 @@ public final class MountSearch<T> {
   private UnworkableLayoutException refusal(Map<String, Seen> seen) {
     if (seen.isEmpty()) {
       return new UnworkableLayoutException(
-          "there is no free place along the axle tube for the bracket of the "
-              + what
-              + " "
-              + side.phrase()
-              + " between the centre housing, the brackets of the bars and the outer limit for"
-              + " brackets. Bars on the other side of the rails or narrower joints leave more.");
+          Phrase.of(
+              "there is no free place along the axle tube for the bracket of the {} {}"
+                  + " between the centre housing, the brackets of the bars and the outer"
+                  + " limit for brackets. Bars on the other side of the rails or narrower"
+                  + " joints leave more.",
+              what,
+              side.phrase()));
     }
     Seen nearest = null;
     double leastLackMm = Double.POSITIVE_INFINITY;
@@ -174,20 +174,16 @@ public final class MountSearch<T> {
     TightSpot spot = nearest.spot();
     double foundMm = spot.leastMm().getAsDouble();
     return new UnworkableLayoutException(
-        "there is no room for the "
-            + what
-            + " "
-            + side.phrase()
-            + ": "
-            + print.length(nearest.offsetMm())
-            + " from the axle's centre and "
-            + print.length(nearest.leftMm())
-            + " from the centre plane it "
-            + (foundMm < 0
-                ? "overlaps the " + spot.what() + " by " + print.length(-foundMm)
-                : "comes within " + print.length(foundMm) + " of the " + spot.what())
-            + " over the travel; it needs "
-            + print.length(spot.neededMm())
-            + ".");
+        Phrase.of(
+            "there is no room for the {} {}: {} from the axle's centre and {} from"
+                + " the centre plane it {} over the travel; it needs {}.",
+            what,
+            side.phrase(),
+            length(nearest.offsetMm()),
+            length(nearest.leftMm()),
+            foundMm < 0
+                ? Phrase.of("overlaps the {} by {}", spot.what(), length(-foundMm))
+                : Phrase.of("comes within {} of the {}", length(foundMm), spot.what()),
+            length(spot.neededMm())));
   }
 }

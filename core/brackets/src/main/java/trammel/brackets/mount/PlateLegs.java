@@ -8,6 +8,7 @@ import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Plate;
@@ -52,15 +53,17 @@ final class PlateLegs extends CrossmemberLegs {
   }
 
   @Override
-  void addTo(WorkPlan.Builder plan, String why) {
+  void addTo(WorkPlan.Builder plan, Phrase why) {
     MountStock stock = member.stock();
     plan.add(
         new PlateNeed(
             new Plate(name(), outline(), stock.plateMm(), stock.bracket().title()),
             stock.bracket().key(),
             places(),
-            why + ", so flat that the bars beside it pass"));
-    plan.add(new OperationNeed("dress-plate", 2, "2 plates", "legs of the " + member.name()));
+            Phrase.of("{}, so flat that the bars beside it pass", why)));
+    plan.add(
+        new OperationNeed(
+            "dress-plate", 2, "2 plates", Phrase.of("legs of the {}", member.name())));
   }
 
   /** From the middle of the tube's end, past it all round. */

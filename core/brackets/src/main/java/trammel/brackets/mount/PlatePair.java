@@ -5,6 +5,7 @@ import java.util.List;
 import trammel.assembly.Held;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Plate;
 
 /** Plates of the left and the right side: one line if both sides are alike, else one each. */
@@ -24,14 +25,14 @@ public final class PlatePair {
       String plateKey,
       List<Held> onLeft,
       List<Held> onRight,
-      String why) {
+      Phrase why) {
     for (PlateNeed need : of(left, right, plateKey, onLeft, onRight, why)) {
       plan.add(need);
     }
   }
 
   public static List<PlateNeed> of(
-      Plate left, Plate right, String plateKey, List<Held> onLeft, List<Held> onRight, String why) {
+      Plate left, Plate right, String plateKey, List<Held> onLeft, List<Held> onRight, Phrase why) {
     if (!alike(left, right)) {
       return List.of(
           new PlateNeed(named(left, LEFT), plateKey, onLeft, why),

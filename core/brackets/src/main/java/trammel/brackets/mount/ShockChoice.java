@@ -1,5 +1,7 @@
 package trammel.brackets.mount;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,7 +9,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Chooses the shock for the travel: the shortest that keeps its reserve at both ends, set so that
@@ -20,19 +22,17 @@ final class ShockChoice {
   private final List<Shock> shocks;
   private final Vector3 upward;
   private final AxleTravel travel;
-  private final QuantityPrinter print;
 
   /**
    * @param shocks to choose from, at least one
    * @param leanRad lean inward, from the lower mount up
    */
-  ShockChoice(List<Shock> shocks, double leanRad, AxleTravel travel, QuantityPrinter print) {
+  ShockChoice(List<Shock> shocks, double leanRad, AxleTravel travel) {
     List<Shock> sorted = new ArrayList<>(shocks);
     sorted.sort(Comparator.comparingDouble(Shock::closedMm));
     this.shocks = sorted;
     this.upward = new Vector3(0, -Math.sin(leanRad), Math.cos(leanRad));
     this.travel = travel;
-    this.print = print;
   }
 
   /**
@@ -87,19 +87,17 @@ final class ShockChoice {
     double longestMm = range.mostMm();
     double neededMm = longestMm - shortestMm + 2 * MountPractice.SHOCK_RESERVE_MM;
     return new UnworkableLayoutException(
-        (shocks.size() == 1 ? "shock " : "the shock with the longest stroke, ")
-            + longest.key()
-            + (shocks.size() == 1 ? "" : ",")
-            + " has a stroke of "
-            + print.length(longest.openMm() - longest.closedMm())
-            + "; bump and droop with "
-            + print.length(MountPractice.SHOCK_RESERVE_MM)
-            + " left at each end need "
-            + print.length(neededMm)
-            + " (mounted here, closed "
-            + print.length(shortestMm - MountPractice.SHOCK_RESERVE_MM)
-            + " or less and open "
-            + print.length(longestMm + MountPractice.SHOCK_RESERVE_MM)
-            + " or more). Choose a longer shock, ask for less bump or droop, or lean it more.");
+        Phrase.of(
+            "{}{}{} has a stroke of {}; bump and droop with {} left at each end need"
+                + " {} (mounted here, closed {} or less and open {} or more). Choose a"
+                + " longer shock, ask for less bump or droop, or lean it more.",
+            shocks.size() == 1 ? "shock " : "the shock with the longest stroke, ",
+            longest.key(),
+            shocks.size() == 1 ? "" : ",",
+            length(longest.openMm() - longest.closedMm()),
+            length(MountPractice.SHOCK_RESERVE_MM),
+            length(neededMm),
+            length(shortestMm - MountPractice.SHOCK_RESERVE_MM),
+            length(longestMm + MountPractice.SHOCK_RESERVE_MM)));
   }
 }

@@ -1,5 +1,8 @@
 package trammel.brackets.mount;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +27,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.ShockUnit;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.MockUpStrut;
@@ -52,7 +55,6 @@ import trammel.trade.welding.WeldSeam;
  * @param shock the shock bought
  * @param radiusMm largest outside radius of shock and spring (mm)
  * @param stock what the mounts are made of
- * @param print for the reasons
  */
 public record ShockMounting(
     String what,
@@ -61,8 +63,7 @@ public record ShockMounting(
     ShockUnit right,
     Shock shock,
     double radiusMm,
-    MountStock stock,
-    QuantityPrinter print) {
+    MountStock stock) {
   private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 UPRIGHT = new Vector3(0, 0, 1);
   private static final int SHOCKS = 2;
@@ -73,13 +74,12 @@ public record ShockMounting(
     Point3 middle = left.frame().midpoint(right.frame());
     double offMm = reachMm() + stock.section().widthMm() / 2;
     double forwardMm = middle.xMm() + (middle.xMm() < 0 ? -offMm : offMm);
-    return new Crossmember(
-        what + " crossmember", chassis.rails(), stock, forwardMm, middle.zMm(), print);
+    return new Crossmember(what + " crossmember", chassis.rails(), stock, forwardMm, middle.zMm());
   }
 
   /** The same with the crossmember on other legs. */
   public ShockMounting on(Legs legs) {
-    return new ShockMounting(what, chassis, left, right, shock, radiusMm, stock.on(legs), print);
+    return new ShockMounting(what, chassis, left, right, shock, radiusMm, stock.on(legs));
   }
 
   /** From the upper mount to the crossmember's face (mm). */
@@ -154,11 +154,10 @@ public record ShockMounting(
     crossmember()
         .addTo(
             plan,
-            "carries the upper mounts of both "
-                + what
-                + "s, "
-                + print.length(reachMm())
-                + " clear of their middle");
+            Phrase.of(
+                "carries the upper mounts of both {}s, {} clear of their middle",
+                what,
+                length(reachMm())));
     addLower(plan);
     addUpper(plan);
     addMockUp(plan);
@@ -169,13 +168,16 @@ public record ShockMounting(
             "fit-shock-mount",
             MOUNTS,
             "4 mounts",
-            "lower and upper mount of both " + what + "s, square to a lean of " + lean()));
+            Phrase.of("lower and upper mount of both {}s, square to a lean of {}", what, lean())));
     plan.add(
         new OperationNeed(
-            "drill-plate", 2 * MOUNTS, "8 holes", "bolt holes of the " + what + " mounts"));
+            "drill-plate", 2 * MOUNTS, "8 holes", Phrase.of("bolt holes of the {} mounts", what)));
     plan.add(
         new OperationNeed(
-            "dress-plate", 2 * MOUNTS, "8 plates", "brackets and tabs of the " + what + "s"));
+            "dress-plate",
+            2 * MOUNTS,
+            "8 plates",
+            Phrase.of("brackets and tabs of the {}s", what)));
   }
 
   /** What the shocks load: the crossmember, its tabs and the brackets on the axle. */
@@ -215,21 +217,18 @@ public record ShockMounting(
     }
   }
 
-  private String lean() {
-    return print.angle(left.axle().to(left.frame()).angleToLineRad(UPRIGHT));
+  private Phrase lean() {
+    return Phrase.of("{}", angle(left.axle().to(left.frame()).angleToLineRad(UPRIGHT)));
   }
 
-  private String shockReason() {
-    return left.name()
-        + " and "
-        + right.name()
-        + ": "
-        + print.length(left.lengthMm())
-        + " eye to eye at ride, "
-        + print.length(shock.closedMm())
-        + " closed and "
-        + print.length(shock.openMm())
-        + " open";
+  private Phrase shockReason() {
+    return Phrase.of(
+        "{} and {}: {} eye to eye at ride, {} closed and {} open",
+        left.name(),
+        right.name(),
+        length(left.lengthMm()),
+        length(shock.closedMm()),
+        length(shock.openMm()));
   }
 
   private void addLower(WorkPlan.Builder plan) {
@@ -241,11 +240,11 @@ public record ShockMounting(
           stock.bracket().key(),
           List.of(new Held(Assembly.AXLE, lowerPlace(left, outer))),
           List.of(new Held(Assembly.AXLE, lowerPlace(right, outer))),
-          "lower mount "
-              + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
-              + ", "
-              + print.length(left.axle().yMm())
-              + " from the centre plane; two plates a side, which lean with it");
+          Phrase.of(
+              "lower mount {}, {} from the centre plane; two plates a side, which lean"
+                  + " with it",
+              Words.fromAxle(left.axle(), chassis.axleCentre()),
+              length(left.axle().yMm())));
     }
     double thinnerMm = Math.min(stock.plateMm(), chassis.axle().tubeWallMm());
     plan.add(
@@ -255,7 +254,7 @@ public record ShockMounting(
             saddleRuns(),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
-            "saddle of four plates, both faces"));
+            Phrase.of("saddle of four plates, both faces")));
   }
 
   private void addUpper(WorkPlan.Builder plan) {
@@ -268,15 +267,13 @@ public record ShockMounting(
         stock.bracket().key(),
         upperSides(left).held(),
         upperSides(right).held(),
-        "upper mount "
-            + print.length(upperTab(left).holeHeightMm())
-            + " off the crossmember's face, so that the "
-            + what
-            + " of "
-            + print.length(2 * radiusMm)
-            + " diameter clears it; "
-            + print.length(left.frame().yMm())
-            + " from the centre plane; two tabs a side");
+        Phrase.of(
+            "upper mount {} off the crossmember's face, so that the {} of {}"
+                + " diameter clears it; {} from the centre plane; two tabs a side",
+            length(upperTab(left).holeHeightMm()),
+            what,
+            length(2 * radiusMm),
+            length(left.frame().yMm())));
     double thinnerMm = Math.min(stock.plateMm(), stock.section().wallMm());
     plan.add(
         WeldSeam.along(
@@ -285,7 +282,7 @@ public record ShockMounting(
             baseRuns(),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "base of four tabs, both faces"));
+            Phrase.of("base of four tabs, both faces")));
   }
 
   /** A flat strut in place of each shock for the fit-up, used as it comes off the table. */
@@ -297,11 +294,11 @@ public record ShockMounting(
             stock.bracket().key(),
             List.of(new Held(Assembly.FRAME, mockUpPlace(left))),
             List.of(new Held(Assembly.FRAME, mockUpPlace(right))),
-            "holds the axle at ride height in place of the "
-                + what
-                + " while brackets are set, "
-                + print.length(left.lengthMm())
-                + " from hole to hole; it carries no vehicle, the stands do");
+            Phrase.of(
+                "holds the axle at ride height in place of the {} while brackets are"
+                    + " set, {} from hole to hole; it carries no vehicle, the stands do",
+                what,
+                length(left.lengthMm())));
     for (PlateNeed strut : struts) {
       plan.add(strut.asTool());
     }
@@ -326,10 +323,10 @@ public record ShockMounting(
             gripMm(),
             boltings(),
             what + " lower and upper mounts",
-            "one a mount through an eye of "
-                + print.length(shock.eyeWidthMm())
-                + " and two plates of "
-                + print.length(stock.plateMm())));
+            Phrase.of(
+                "one a mount through an eye of {} and two plates of {}",
+                length(shock.eyeWidthMm()),
+                length(stock.plateMm()))));
   }
 
   /** Across the shock and the vehicle: the bolts and the plates' faces, square to its lean. */

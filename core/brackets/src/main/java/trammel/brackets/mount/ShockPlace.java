@@ -1,5 +1,7 @@
 package trammel.brackets.mount;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -7,7 +9,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Places a leaning shock, with or without a spring on it, between a bracket on the axle tube and a
@@ -23,7 +25,6 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param side side of the axle tube
  * @param distanceMm lower mount from the axle's centre if the job sets it (mm)
  * @param stock what its mounts are made of
- * @param print for messages
  */
 public record ShockPlace(
     String what,
@@ -35,14 +36,13 @@ public record ShockPlace(
     ShockStance stance,
     Side side,
     OptionalDouble distanceMm,
-    MountStock stock,
-    QuantityPrinter print) {
+    MountStock stock) {
   public ShockPlace {
     Objects.requireNonNull(guide, "guide");
     shocks = List.copyOf(shocks);
     if (shocks.isEmpty()) {
       throw new UnworkableLayoutException(
-          "the catalog has no " + what + " to choose from. Add one to the catalog.");
+          Phrase.of("the catalog has no {} to choose from. Add one to the catalog.", what));
     }
   }
 
@@ -87,15 +87,13 @@ public record ShockPlace(
     double bracketMm = chassis.axleCentre().zMm() + heightMm() - radiusMm;
     if (bracketMm < MountPractice.GROUND_MM) {
       throw new UnworkableLayoutException(
-          "the lower mount of the "
-              + what
-              + " would hang "
-              + print.length(bracketMm)
-              + " above the ground; it needs "
-              + print.length(MountPractice.GROUND_MM)
-              + ". Raise lower_height by "
-              + print.length(MountPractice.GROUND_MM - bracketMm)
-              + ".");
+          Phrase.of(
+              "the lower mount of the {} would hang {} above the ground; it needs {}."
+                  + " Raise lower_height by {}.",
+              what,
+              length(bracketMm),
+              length(MountPractice.GROUND_MM),
+              length(MountPractice.GROUND_MM - bracketMm)));
     }
   }
 }

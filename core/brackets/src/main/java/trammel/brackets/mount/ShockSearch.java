@@ -32,7 +32,7 @@ public final class ShockSearch {
             halfMm,
             chassis.axle().outerLimitMm(),
             ALONG_STEP_MM);
-    search = new MountSearch<>(place.what(), place.side(), room, place.print());
+    search = new MountSearch<>(place.what(), place.side(), room);
     leaning = new Leaning(place, halfMm);
   }
 
@@ -57,10 +57,7 @@ public final class ShockSearch {
   private record Leaning(ShockPlace place, ShockChoice choice, double halfMm)
       implements MountSearch.Drawing<ShockFit> {
     Leaning(ShockPlace place, double halfMm) {
-      this(
-          place,
-          new ShockChoice(place.shocks(), place.leanRad(), place.travel(), place.print()),
-          halfMm);
+      this(place, new ShockChoice(place.shocks(), place.leanRad(), place.travel()), halfMm);
     }
 
     @Override
@@ -106,8 +103,7 @@ public final class ShockSearch {
               drawn.right(),
               drawn.shock(),
               place.radiusMm(),
-              place.stock().on(legs),
-              place.print())
+              place.stock().on(legs))
           .crossmember()
           .room();
     }

@@ -8,6 +8,7 @@ import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
+import trammel.engine.quantity.Phrase;
 
 /** Pieces of the crossmember's own tube, under its ends or over them. */
 final class TubeLegs extends CrossmemberLegs {
@@ -41,7 +42,7 @@ final class TubeLegs extends CrossmemberLegs {
   }
 
   @Override
-  void addTo(WorkPlan.Builder plan, String why) {
+  void addTo(WorkPlan.Builder plan, Phrase why) {
     plan.add(
         new TubeNeed(
             name(),
@@ -49,7 +50,7 @@ final class TubeLegs extends CrossmemberLegs {
             lengthMm(),
             Prism.plate(member.section(), lengthMm()),
             places(),
-            "both ends square",
+            Phrase.of("both ends square"),
             why));
   }
 

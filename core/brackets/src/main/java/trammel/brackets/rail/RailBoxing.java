@@ -1,5 +1,7 @@
 package trammel.brackets.rail;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -9,7 +11,7 @@ import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /**
  * The stretches of channel rails that are closed where brackets of bars take hold of them; {@link
@@ -24,7 +26,6 @@ public final class RailBoxing {
 
   private final Rails rails;
   private final BracketStock stock;
-  private final QuantityPrinter print;
   private final List<Closing> along;
   private final List<Closing> local;
 
@@ -35,7 +36,6 @@ public final class RailBoxing {
   private RailBoxing(List<Footprint> along, List<Footprint> local, BracketBasis basis) {
     rails = basis.rails();
     stock = basis.boxing();
-    print = basis.print();
     this.along = rails.boxed() ? List.of() : along(along);
     this.local = rails.boxed() ? List.of() : local(local);
   }
@@ -84,7 +84,7 @@ public final class RailBoxing {
    * @param stretch the stretch of rail that it closes
    * @param why what asks for it
    */
-  private record Closing(String name, Footprint stretch, String why) {}
+  private record Closing(String name, Footprint stretch, Phrase why) {}
 
   private List<Closing> along(List<Footprint> brackets) {
     List<Closing> closings = new ArrayList<>();
@@ -94,15 +94,13 @@ public final class RailBoxing {
           new Closing(
               plate.side() + " rail boxing plate",
               plate,
-              "closes the channel from "
-                  + print.length(plate.rearMm())
-                  + " to "
-                  + print.length(plate.frontMm())
-                  + " ahead of the axle: behind "
-                  + plate.bracket()
-                  + ", with "
-                  + print.length(LEAD_MM)
-                  + " beyond the outermost at each end"));
+              Phrase.of(
+                  "closes the channel from {} to {} ahead of the axle: behind {}, with {}"
+                      + " beyond the outermost at each end",
+                  length(plate.rearMm()),
+                  length(plate.frontMm()),
+                  plate.bracket(),
+                  length(LEAD_MM))));
     }
     return closings;
   }
@@ -118,11 +116,10 @@ public final class RailBoxing {
           new Closing(
               plate.side() + " rail local boxing at " + plate.bracket(),
               plate,
-              "closes the channel behind "
-                  + plate.bracket()
-                  + " only, with "
-                  + print.length(LEAD_MM)
-                  + " beyond it at each end"));
+              Phrase.of(
+                  "closes the channel behind {} only, with {} beyond it at each end",
+                  plate.bracket(),
+                  length(LEAD_MM))));
     }
     return closings;
   }

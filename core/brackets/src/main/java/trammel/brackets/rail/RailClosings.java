@@ -1,5 +1,7 @@
 package trammel.brackets.rail;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -19,7 +21,7 @@ import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.Seam;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.BoxingPlate;
 import trammel.trade.welding.FilletLegs;
@@ -46,17 +48,14 @@ public final class RailClosings {
 
   private final Rails rails;
   private final Optional<Arc> notch;
-  private final QuantityPrinter print;
   private final List<Closed> plates = new ArrayList<>();
 
-  private RailClosings(
-      List<RailClosing> closings, Rails rails, Optional<Arc> notch, QuantityPrinter print) {
+  private RailClosings(List<RailClosing> closings, Rails rails, Optional<Arc> notch) {
     this.rails = rails;
     this.notch = notch;
-    this.print = print;
     Set<String> names = new HashSet<>();
     for (List<RailClosing> group : grouped(closings)) {
-      plates.add(Closed.of(group, names, print));
+      plates.add(Closed.of(group, names));
     }
   }
 
@@ -66,14 +65,12 @@ public final class RailClosings {
    *
    * @param notch the arc that is cut out of both rails over the axle and out of the plates with
    *     them: x along the rail from the middle of the notch, y up from the rail's lower edge
-   * @param print for the reasons
    */
-  public static WorkPlan closed(
-      WorkPlan plan, Rails rails, Optional<Arc> notch, QuantityPrinter print) {
+  public static WorkPlan closed(WorkPlan plan, Rails rails, Optional<Arc> notch) {
     if (plan.closings().isEmpty()) {
       return plan;
     }
-    RailClosings closings = new RailClosings(plan.closings(), rails, notch, print);
+    RailClosings closings = new RailClosings(plan.closings(), rails, notch);
     return closings.added(plan);
   }
 
@@ -92,9 +89,9 @@ public final class RailClosings {
       String mark,
       Footprint stretch,
       BracketStock stock,
-      String why) {
+      Phrase why) {
 
-    static Closed of(List<RailClosing> group, Set<String> names, QuantityPrinter print) {
+    static Closed of(List<RailClosing> group, Set<String> names) {
       RailClosing first = group.get(0);
       Footprint stretch = footprint(first);
       for (RailClosing other : group) {
@@ -116,14 +113,13 @@ public final class RailClosings {
               .orElseThrow();
       String behind =
           group.stream().map(RailClosing::behind).distinct().collect(Collectors.joining(", "));
-      String why =
-          "one plate from "
-              + print.length(stretch.rearMm())
-              + " to "
-              + print.length(stretch.frontMm())
-              + " ahead of the axle, where plates of their own would overlap or nearly meet:"
-              + " behind "
-              + behind;
+      Phrase why =
+          Phrase.of(
+              "one plate from {} to {} ahead of the axle, where plates of their own"
+                  + " would overlap or nearly meet: behind {}",
+              length(stretch.rearMm()),
+              length(stretch.frontMm()),
+              behind);
       return new Closed(group, name, "", stretch, thickest, why);
     }
 
@@ -267,15 +263,14 @@ public final class RailClosings {
             runs,
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
-            edge.words() + ofPlates + (bars ? inSkips() : ""));
+            Phrase.of("{}{}{}", edge.words(), ofPlates, bars ? inSkips() : ""));
     double eachMm = runs.get(0).path().lengthMm();
     return bars ? seam.inSteps(new SkipSequence(eachMm, STEP_MM)) : seam;
   }
 
-  private String inSkips() {
-    return ", laid in skips of "
-        + print.length(STEP_MM)
-        + " or less so that the rail stays straight";
+  private Phrase inSkips() {
+    return Phrase.of(
+        ", laid in skips of {} or less so that the rail stays straight", length(STEP_MM));
   }
 
   private ClosedChannel channel(Closed plate) {
@@ -303,10 +298,16 @@ public final class RailClosings {
               "box-rail",
               feet,
               rounded(feet) + " ft of boxing plate",
-              "channel rails are boxed behind the frame brackets: "
-                  + along.stream()
-                      .map(plate -> plate.stretch().side() + " rail " + print.length(runMm(plate)))
-                      .collect(Collectors.joining(", "))));
+              Phrase.of(
+                  "channel rails are boxed behind the frame brackets: {}",
+                  Phrase.joined(
+                      ", ",
+                      along.stream()
+                          .map(
+                              plate ->
+                                  Phrase.of(
+                                      "{} rail {}", plate.stretch().side(), length(runMm(plate))))
+                          .toList()))));
     }
     List<Closed> local =
         plates.stream().filter(plate -> !plate.is(RailClosing.Kind.ALONG)).toList();
@@ -316,19 +317,20 @@ public final class RailClosings {
               "fit-local-boxing",
               local.size(),
               counted(local.size(), "plate"),
-              "channel rail is closed behind "
-                  + local.stream()
+              Phrase.of(
+                  "channel rail is closed behind {}",
+                  local.stream()
                       .flatMap(plate -> plate.asked().stream())
                       .map(RailClosing::behind)
                       .distinct()
-                      .collect(Collectors.joining("; "))));
+                      .collect(Collectors.joining("; ")))));
     }
     plan.add(
         new OperationNeed(
             "dress-plate",
             plates.size(),
             counted(plates.size(), "boxing plate"),
-            "every plate that closes a rail"));
+            Phrase.of("every plate that closes a rail")));
   }
 
   private static String counted(int count, String what) {

@@ -2,6 +2,7 @@ package trammel.brackets.work;
 
 import java.util.List;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Bolts with nut and two washers that the job needs.
@@ -13,7 +14,7 @@ import trammel.engine.quantity.Given;
  * @param why what asks for them
  */
 public record BoltNeed(
-    String boltKey, double gripMm, List<Bolting> places, String where, String why) {
+    String boltKey, double gripMm, List<Bolting> places, String where, Phrase why) {
   public BoltNeed {
     Given.text("size of a bolt", boltKey, "Give its key in the catalog.");
     Given.positive(

@@ -5,7 +5,6 @@ import trammel.brackets.material.BoltSizes;
 import trammel.brackets.material.PlateMaterial;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * What every bracket of a job is planned on.
@@ -13,21 +12,17 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param chassis the vehicle that the brackets are welded to
  * @param boxing plate that closes its rails where they are channels
  * @param bolts the bolt sizes that can be bought
- * @param print for the reasons, in the job's units
  */
-public record BracketBasis(
-    Chassis chassis, BracketStock boxing, BoltSizes bolts, QuantityPrinter print) {
+public record BracketBasis(Chassis chassis, BracketStock boxing, BoltSizes bolts) {
   public BracketBasis {
     Objects.requireNonNull(chassis, "chassis");
     Objects.requireNonNull(boxing, "boxing");
     Objects.requireNonNull(bolts, "bolts");
-    Objects.requireNonNull(print, "print");
   }
 
   /** The same with channel rails closed by whole sheets of a plate. */
-  public BracketBasis(
-      Chassis chassis, PlateMaterial boxing, BoltSizes bolts, QuantityPrinter print) {
-    this(chassis, new BracketStock(boxing), bolts, print);
+  public BracketBasis(Chassis chassis, PlateMaterial boxing, BoltSizes bolts) {
+    this(chassis, new BracketStock(boxing), bolts);
   }
 
   /** The vehicle's rails. */

@@ -1,11 +1,14 @@
 package trammel.brackets.work;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import trammel.assembly.Held;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.PlateMaterial;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Lightening;
 import trammel.trade.plates.Loop;
 import trammel.trade.plates.Outline;
@@ -31,7 +34,7 @@ public record BracketStock(PlateMaterial material, double thicknessMm, boolean l
    *
    * @throws UnworkableLayoutException if the shape cannot be drawn where the layout puts it
    */
-  public PlateNeed cut(String name, List<Held> places, Supplier<PlateShape> shape, String why) {
+  public PlateNeed cut(String name, List<Held> places, Supplier<PlateShape> shape, Phrase why) {
     return new PlateNeed(drawn(name, shape), material.key(), places, why);
   }
 
@@ -45,21 +48,25 @@ public record BracketStock(PlateMaterial material, double thicknessMm, boolean l
       List<Held> places,
       Supplier<PlateShape> shape,
       Lightening lightening,
-      String why) {
+      Phrase why) {
     PlateNeed solid = cut(name, places, shape, why);
     if (!lightened) {
       return solid;
     }
     Optional<Outline> lighter = lightening.of(solid.plate().outline(), thicknessMm());
     if (lighter.isEmpty()) {
-      return cut(name, places, shape, why + "; no hole to lighten it leaves it as strong");
+      return cut(
+          name, places, shape, Phrase.of("{}; no hole to lighten it leaves it as strong", why));
     }
     Plate plate = new Plate(name, lighter.get(), thicknessMm(), material.title());
     return new PlateNeed(
         plate,
         material.key(),
         places,
-        why + "; lightened where no cut through it is weaker than its weakest without the holes");
+        Phrase.of(
+            "{}; lightened where no cut through it is weaker than its weakest"
+                + " without the holes",
+            why));
   }
 
   private Plate drawn(String name, Supplier<PlateShape> shape) {
@@ -67,13 +74,13 @@ public record BracketStock(PlateMaterial material, double thicknessMm, boolean l
       return shape.get().plate(material.title());
     } catch (IllegalArgumentException refused) {
       throw new UnworkableLayoutException(
-          name + " cannot be made for this layout. " + refused.getMessage());
+          Phrase.of("{} cannot be made for this layout. {}", name, refused.getMessage()));
     }
   }
 
   /** A plain rectangle. */
   public PlateNeed strip(
-      String name, List<Held> places, double lengthMm, double widthMm, String why) {
+      String name, List<Held> places, double lengthMm, double widthMm, Phrase why) {
     return strip(name, places, lengthMm, widthMm, widthMm, why);
   }
 
@@ -87,15 +94,15 @@ public record BracketStock(PlateMaterial material, double thicknessMm, boolean l
       double lengthMm,
       double startWidthMm,
       double endWidthMm,
-      String why) {
+      Phrase why) {
     if (!(lengthMm > 0 && startWidthMm > 0 && endWidthMm > 0)) {
       throw new UnworkableLayoutException(
-          name
-              + " would be "
-              + lengthMm
-              + " x "
-              + Math.min(startWidthMm, endWidthMm)
-              + " mm; there is no room for it. Move the pick-up point away from the rail or tube.");
+          Phrase.of(
+              "{} would be {} x {}; there is no room for it. Move the pick-up point away"
+                  + " from the rail or tube.",
+              name,
+              length(lengthMm),
+              length(Math.min(startWidthMm, endWidthMm))));
     }
     Outline outline =
         Outline.solid(

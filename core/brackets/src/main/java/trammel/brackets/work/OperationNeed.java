@@ -2,6 +2,7 @@ package trammel.brackets.work;
 
 import java.util.List;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Work that the job needs done.
@@ -13,7 +14,7 @@ import trammel.engine.quantity.Given;
  * @param fits the ends of bars whose brackets it fits; empty for other work
  */
 public record OperationNeed(
-    String operationKey, double quantity, String driver, String why, List<FittedEnd> fits) {
+    String operationKey, double quantity, Phrase driver, Phrase why, List<FittedEnd> fits) {
   public OperationNeed {
     fits = List.copyOf(fits);
     Given.text("key of an operation", operationKey, "Give its catalog key.");
@@ -28,7 +29,12 @@ public record OperationNeed(
   }
 
   /** Work that fits no bracket of a bar. */
-  public OperationNeed(String operationKey, double quantity, String driver, String why) {
+  public OperationNeed(String operationKey, double quantity, Phrase driver, Phrase why) {
     this(operationKey, quantity, driver, why, List.of());
+  }
+
+  /** Work that fits no bracket of a bar, of which pieces are counted. */
+  public OperationNeed(String operationKey, double quantity, String driver, Phrase why) {
+    this(operationKey, quantity, Phrase.text(driver), why);
   }
 }

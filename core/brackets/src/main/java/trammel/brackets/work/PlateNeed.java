@@ -6,6 +6,7 @@ import trammel.assembly.Held;
 import trammel.assembly.Prism;
 import trammel.assembly.Solid;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Plate;
 
 /**
@@ -23,7 +24,7 @@ public record PlateNeed(
     Plate plate,
     String plateKey,
     List<Held> places,
-    String why,
+    Phrase why,
     boolean stays,
     Optional<Solid> formed) {
   public PlateNeed {
@@ -36,7 +37,7 @@ public record PlateNeed(
   }
 
   /** Flat plates that stay on the vehicle. */
-  public PlateNeed(Plate plate, String plateKey, List<Held> places, String why) {
+  public PlateNeed(Plate plate, String plateKey, List<Held> places, Phrase why) {
     this(plate, plateKey, places, why, true, Optional.empty());
   }
 

@@ -3,6 +3,7 @@ package trammel.brackets.work;
 import java.util.Objects;
 import trammel.assembly.Held;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * A stretch of a channel rail that something asks to be closed by a plate. Stretches that meet are
@@ -28,7 +29,7 @@ public record RailClosing(
     double frontMm,
     BracketStock stock,
     String behind,
-    String why) {
+    Phrase why) {
   /** How a plate is laid. */
   public enum Kind {
     /** One long plate behind several brackets of bars, welded in skips. */

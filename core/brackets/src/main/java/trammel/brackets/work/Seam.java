@@ -2,6 +2,7 @@ package trammel.brackets.work;
 
 import java.util.List;
 import trammel.assembly.SeamRun;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
 import trammel.trade.welding.FilletLegs;
@@ -21,7 +22,7 @@ public final class Seam {
 
   /** Seams laid on the bench, turned to lie flat. */
   public static WeldSeam onBench(
-      String name, double oneMm, double otherMm, List<SeamRun> runs, String why) {
+      String name, double oneMm, double otherMm, List<SeamRun> runs, Phrase why) {
     return seam(name, oneMm, otherMm, runs, WeldPosition.FLAT, WeldPlace.BENCH, why);
   }
 
@@ -32,7 +33,7 @@ public final class Seam {
       double otherMm,
       List<SeamRun> runs,
       WeldPosition position,
-      String why) {
+      Phrase why) {
     return seam(name, oneMm, otherMm, runs, position, WeldPlace.VEHICLE, why);
   }
 
@@ -43,7 +44,7 @@ public final class Seam {
       List<SeamRun> runs,
       WeldPosition position,
       WeldPlace place,
-      String why) {
+      Phrase why) {
     FilletWeld fillet = FilletWeld.ofLeg(legMm(oneMm, otherMm));
     return WeldSeam.along(name, fillet, runs, position, place, why);
   }

@@ -7,6 +7,7 @@ import trammel.assembly.CopedTube;
 import trammel.assembly.Held;
 import trammel.assembly.Solid;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.tubes.Cope;
 
 /**
@@ -26,8 +27,8 @@ public record TubeNeed(
     double cutLengthMm,
     Solid solid,
     List<Held> places,
-    String ends,
-    String why) {
+    Phrase ends,
+    Phrase why) {
   public TubeNeed {
     Given.text("name of a tube", name, "Say which part it is.");
     Given.text("section of tube '" + name + "'", barKey, "Give its catalog key.");

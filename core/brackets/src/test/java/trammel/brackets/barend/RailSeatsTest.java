@@ -25,8 +25,7 @@ class RailSeatsTest {
   void theLongerBaseGivesWay() {
     List<RailSeat> apart =
         RailSeats.apart(
-            List.of(seat("lower-left", 600, 350, 160), seat("upper-left", 480, 350, 100)),
-            SampleBasis.PRINT);
+            List.of(seat("lower-left", 600, 350, 160), seat("upper-left", 480, 350, 100)));
 
     // Half a base each side of 120 mm less 6.35 mm: 2 x 113.65 - 100.
     assertEquals(127.3, apart.get(0).baseLengthMm(), 1e-9);
@@ -39,7 +38,7 @@ class RailSeatsTest {
     List<RailSeat> seats =
         List.of(seat("lower-left", 636.35, 350, 160), seat("upper-left", 500, 350, 100));
 
-    assertEquals(seats, RailSeats.apart(seats, SampleBasis.PRINT));
+    assertEquals(seats, RailSeats.apart(seats));
   }
 
   @Test
@@ -47,7 +46,7 @@ class RailSeatsTest {
     List<RailSeat> seats =
         List.of(seat("lower-left", 600, 350, 160), seat("upper-right", 600, -350, 100));
 
-    assertEquals(seats, RailSeats.apart(seats, SampleBasis.PRINT));
+    assertEquals(seats, RailSeats.apart(seats));
   }
 
   @Test
@@ -58,9 +57,9 @@ class RailSeatsTest {
                 () ->
                     RailSeats.apart(
                         List.of(
-                            seat("lower-left", 530, 350, 160), seat("upper-left", 480, 350, 100)),
-                        SampleBasis.PRINT))
-            .getMessage();
+                            seat("lower-left", 530, 350, 160), seat("upper-left", 480, 350, 100))))
+            .reason()
+            .in(SampleBasis.PRINT);
 
     assertTrue(message.contains("lower-left and upper-left are 50"), message);
     assertTrue(message.contains("longer or shorter by"), message);

@@ -23,8 +23,7 @@ class RailBoxingTest {
   private static final Footprint RIGHT = new Footprint(false, 400, 500, "lower-right bracket");
 
   private static WorkPlan closed(RailBoxing boxing) {
-    return RailClosings.closed(
-        boxing.plan(), SampleBasis.rails(false), Optional.empty(), SampleBasis.PRINT);
+    return RailClosings.closed(boxing.plan(), SampleBasis.rails(false), Optional.empty());
   }
 
   private static double lengthMm(PlateNeed plate) {

@@ -16,6 +16,7 @@ import trammel.brackets.mount.Crossmember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
@@ -31,14 +32,13 @@ class RailClosingsTest {
 
   private static WorkPlan crossmember() {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    new Crossmember(
-            "tube", SampleBasis.rails(false), SampleBars.mountStock(), 800, 500, SampleBasis.PRINT)
-        .addTo(plan, "carries something");
+    new Crossmember("tube", SampleBasis.rails(false), SampleBars.mountStock(), 800, 500)
+        .addTo(plan, Phrase.of("carries something"));
     return plan.build();
   }
 
   private static WorkPlan closed(WorkPlan plan) {
-    return RailClosings.closed(plan, SampleBasis.rails(false), Optional.empty(), SampleBasis.PRINT);
+    return RailClosings.closed(plan, SampleBasis.rails(false), Optional.empty());
   }
 
   private static double quantity(WorkPlan plan, String key) {
@@ -75,7 +75,7 @@ class RailClosingsTest {
     assertEquals(2 * (276.6 + 151.6), flangeWeldsMm(plan), 1e-6);
     assertEquals(2, quantity(plan, "fit-local-boxing"));
     assertEquals(2, quantity(plan, "dress-plate"));
-    String why = plates.get(0).why();
+    String why = plates.get(0).why().in(SampleBasis.PRINT);
     assertTrue(why.contains("lower-left bracket") && why.contains("tube"), why);
   }
 
@@ -134,7 +134,7 @@ class RailClosingsTest {
     Footprint bracket = new Footprint(true, -100, 0, "lateral-bar bracket");
     WorkPlan bars = RailBoxing.local(List.of(bracket), SampleBasis.of(false)).plan();
 
-    WorkPlan plan = RailClosings.closed(bars, SampleBasis.rails(false), NOTCH, SampleBasis.PRINT);
+    WorkPlan plan = RailClosings.closed(bars, SampleBasis.rails(false), NOTCH);
 
     // Under the arc from -79.805 to 50.8 mm, over the plate's lower edge.
     double upMm = 4 + 1.5875;

@@ -2,6 +2,7 @@ package trammel.engine.checks;
 
 import java.util.List;
 import java.util.Optional;
+import trammel.engine.quantity.Phrase;
 
 /** What became of one check. */
 public sealed interface CheckResult {
@@ -32,7 +33,7 @@ public sealed interface CheckResult {
       String title,
       Measure measure,
       double value,
-      String where,
+      Phrase where,
       List<Detail> details,
       Limit limit,
       Verdict verdict,
@@ -56,5 +57,5 @@ public sealed interface CheckResult {
    * @param title what is checked
    * @param reason what is missing and what to do
    */
-  record NotJudged(String id, String title, String reason) implements CheckResult {}
+  record NotJudged(String id, String title, Phrase reason) implements CheckResult {}
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Phrase;
 
 /** Judges a layout by checks and tries changes for what is not good. */
 public final class Judge {
@@ -155,7 +156,7 @@ public final class Judge {
   public record Finding(
       Check check,
       double value,
-      String where,
+      Phrase where,
       List<Detail> details,
       Limit limit,
       Verdict verdict) {}

@@ -188,6 +188,22 @@ public final class Given {
   }
 
   /**
+   * Accepts a phrase that says something.
+   *
+   * @param what what it is
+   * @param words the phrase
+   * @param advice what to do when it is refused, a whole sentence
+   * @return the phrase
+   * @throws IllegalArgumentException if it is missing or blank
+   */
+  public static Phrase text(String what, Phrase words, String advice) {
+    if (words != null && !words.isBlank()) {
+      return words;
+    }
+    throw refusal(what, words == null ? "nothing" : "an empty text", "some words", advice);
+  }
+
+  /**
    * Accepts anything that is there.
    *
    * @param <T> its type

@@ -134,7 +134,7 @@ class BarJointChecksTest {
     Reading.Value bind = SampleLayout.reading(SampleLayout.good().withBars(bars), "bar-bind");
 
     assertEquals(0, bind.value(), 1e-6);
-    assertEquals("the bars move freely", bind.where());
+    assertEquals("the bars move freely", bind.where().toString());
     assertTrue(SampleLayout.value(SampleLayout.good(), "bar-bind") > 0.1);
   }
 

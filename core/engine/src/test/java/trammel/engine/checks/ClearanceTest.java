@@ -67,7 +67,7 @@ class ClearanceTest {
         SampleLayout.reading(withObstacles(block(ObstacleKind.OTHER, 20)), "clearance-moving");
 
     assertEquals(0.5, gap.value() / INCH, 2e-3);
-    assertEquals("axle tube to the block, both wheels at full bump", gap.where());
+    assertEquals("axle tube to the block, both wheels at full bump", gap.where().toString());
   }
 
   /** By hand: 19 - 19.5 = -0.5 in. What can be moved is no reason to stop. */
@@ -81,7 +81,9 @@ class ClearanceTest {
         Judged judged = (Judged) result;
         assertEquals(-0.5, judged.value() / INCH, 2e-3);
         assertEquals(Verdict.LOOK_AGAIN, judged.verdict());
-        assertTrue(judged.where().startsWith("axle tube runs into the block"), judged.where());
+        assertTrue(
+            judged.where().toString().startsWith("axle tube runs into the block"),
+            judged.where().toString());
         return;
       }
     }
@@ -169,7 +171,7 @@ class ClearanceTest {
 
     Reading.Value gap = SampleLayout.reading(layout, "clearance-moving");
 
-    assertTrue(gap.value() > 0, gap.value() + " " + gap.where());
+    assertTrue(gap.value() > 0, gap.value() + " " + gap.where().toString());
   }
 
   /** A bar that runs across the other rail's corner is a finding even close to its axle joint. */
@@ -181,8 +183,10 @@ class ClearanceTest {
 
     Reading.Value gap = SampleLayout.reading(high, "clearance-moving");
 
-    assertTrue(gap.value() < 0, gap.value() + " " + gap.where());
-    assertTrue(gap.where().startsWith("lateral-bar runs into right rail"), gap.where());
+    assertTrue(gap.value() < 0, gap.value() + " " + gap.where().toString());
+    assertTrue(
+        gap.where().toString().startsWith("lateral-bar runs into right rail"),
+        gap.where().toString());
   }
 
   /** By hand: the notch raises the rail's underside over the axle by its depth, 2 in. */
@@ -263,8 +267,10 @@ class ClearanceTest {
             SampleLayout.withHousing(OptionalDouble.of(6 * INCH)), "clearance-housing");
     Reading.Value taken = (Reading.Value) assumed;
     assertEquals(((Reading.Value) measured).value(), taken.value(), 1e-9);
-    assertTrue(taken.where().contains("give measured.axle.housing_radius"), taken.where());
-    assertFalse(((Reading.Value) measured).where().contains("housing_radius"));
+    assertTrue(
+        taken.where().toString().contains("give measured.axle.housing_radius"),
+        taken.where().toString());
+    assertFalse(((Reading.Value) measured).where().toString().contains("housing_radius"));
   }
 
   private static double leastMm(

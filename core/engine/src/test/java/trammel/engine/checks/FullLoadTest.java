@@ -81,7 +81,10 @@ class FullLoadTest {
     Reading reading = SampleLayout.readingOrReason(SampleLayout.good(), "bump-travel-loaded");
 
     assertTrue(
-        assertInstanceOf(Reading.Unknown.class, reading).reason().contains("measured.loads"));
+        assertInstanceOf(Reading.Unknown.class, reading)
+            .reason()
+            .toString()
+            .contains("measured.loads"));
   }
 
   /**
@@ -99,7 +102,8 @@ class FullLoadTest {
     double empty = SampleLayout.value(layout, "pinion-parallel");
     assertTrue(loaded > empty + Math.toRadians(0.1), loaded + " against " + empty);
     assertEquals(
-        "pinion's nose is low", SampleLayout.reading(layout, "pinion-parallel-loaded").where());
+        "pinion's nose is low",
+        SampleLayout.reading(layout, "pinion-parallel-loaded").where().toString());
     assertInstanceOf(
         Reading.NotApplicable.class,
         SampleLayout.readingOrReason(SampleLayout.good(), "pinion-parallel-loaded"));

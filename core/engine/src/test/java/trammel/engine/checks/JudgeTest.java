@@ -86,7 +86,7 @@ class JudgeTest {
 
     assertEquals(0.25 * Math.cos(Math.atan(0.4 / 24)), match.value() / INCH, 1e-4);
     assertEquals(Verdict.STOP, match.verdict());
-    assertEquals("lower-left is the longest", match.where());
+    assertEquals("lower-left is the longest", match.where().toString());
   }
 
   /**
@@ -123,7 +123,9 @@ class JudgeTest {
 
     Judged travel = judged(low, "bump-travel");
 
-    assertTrue(travel.where().contains("shock") || travel.where().contains("rail"), travel.where());
+    assertTrue(
+        travel.where().toString().contains("shock") || travel.where().toString().contains("rail"),
+        travel.where().toString());
     assertTrue(travel.value() < 4.6 * INCH, "travel " + travel.value());
   }
 

@@ -72,7 +72,7 @@ class MotionAtItsEndsTest {
     assertTrue(free > INCH && free < 8.75 * INCH, "" + free);
     // 2 in over the tyre at ride, 3 1/2 in of bump; the tyre leans in roll, so a little more.
     assertEquals(-1.5 * INCH, reading.value(), 0.7 * INCH);
-    assertTrue(reading.where().contains("wheel house"), reading.where());
+    assertTrue(reading.where().toString().contains("wheel house"), reading.where().toString());
   }
 
   /** Stiffer bushings turn less; driven the nose comes up, braked it goes down. */
@@ -93,7 +93,7 @@ class MotionAtItsEndsTest {
     assertTrue(launch > 0, "nose up under drive: " + launch);
     assertTrue(braking < 0, "nose down under braking: " + braking);
     Reading.Value reading = SampleLayout.reading(GOOD, "pinion-wind-up");
-    assertTrue(reading.value() >= Math.abs(launch) - 1e-12, reading.where());
+    assertTrue(reading.value() >= Math.abs(launch) - 1e-12, reading.where().toString());
   }
 
   /**
@@ -108,7 +108,7 @@ class MotionAtItsEndsTest {
   void launchTurnsThePinionByWhatTheBushingsGive() {
     Reading.Value reading = SampleLayout.reading(GOOD, "pinion-wind-up");
 
-    assertEquals("launch, nose up", reading.where());
+    assertEquals("launch, nose up", reading.where().toString());
     assertEquals(0.0194, reading.value(), 0.02 * 0.0194);
   }
 

@@ -51,7 +51,11 @@ class ShaftChecksTest {
         SampleLayout.readingOrReason(
             levelShaft(2, 2, OptionalDouble.empty()), "shaft-critical-speed");
 
-    assertTrue(((Reading.Unknown) reading).reason().contains("measured.driveshaft.tube_diameter"));
+    assertTrue(
+        ((Reading.Unknown) reading)
+            .reason()
+            .toString()
+            .contains("measured.driveshaft.tube_diameter"));
   }
 
   /** Joints of 5 and 4 deg at 3000 rpm leave 270.6 rad/s2. CALC: speed and residual squared. */

@@ -94,7 +94,7 @@ class SpringLoadTest {
                 .findFirst()
                 .orElseThrow();
     assertEquals(Verdict.STOP, judged.verdict());
-    assertTrue(judged.where().contains("spring-left"), judged.where());
+    assertTrue(judged.where().toString().contains("spring-left"), judged.where().toString());
     assertTrue(judged.advice().contains("larger air spring"), judged.advice());
   }
 

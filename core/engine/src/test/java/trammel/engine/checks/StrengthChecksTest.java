@@ -68,7 +68,7 @@ class StrengthChecksTest {
     // The axle's own inertia pushes forward at the wheel's centre, 14.5 in up.
     double lowerN = (brakeN * 19 - axleN * (19 - 14.5)) / (19 - 11.5) / 2;
     assertEquals(lowerN / 20_000, share.value(), 0.02 * share.value());
-    assertEquals("lower-", share.where().substring(0, 6));
+    assertEquals("lower-", share.where().toString().substring(0, 6));
   }
 
   /** A bushing has a rating of its own; a rod end a quarter of its static one. */

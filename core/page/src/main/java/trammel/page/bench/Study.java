@@ -14,7 +14,6 @@ import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.planning.vehicle.FinishedVehicle;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
 /** One job worked out as far as was asked: each step is made when it is first needed, and kept. */
@@ -95,9 +94,7 @@ public final class Study {
   /** The finished vehicle. */
   public synchronized Assembly assembly() {
     if (assembly == null) {
-      assembly =
-          FinishedVehicle.of(
-              draft().layout(), bench.catalog(), estimate().plan(), new QuantityPrinter(units()));
+      assembly = FinishedVehicle.of(draft().layout(), bench.catalog(), estimate().plan());
     }
     return assembly;
   }

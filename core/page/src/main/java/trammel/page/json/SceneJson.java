@@ -24,6 +24,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Travel;
+import trammel.engine.quantity.ReaderUnits;
 
 /**
  * An assembly for drawing: every part with its place and the name of its form, and the triangles of
@@ -34,19 +35,23 @@ public final class SceneJson {
   private static final int KEY_SIGNS = 20;
 
   private final Set<String> known;
+  private final ReaderUnits units;
   private final Map<String, Object> shapes = new LinkedHashMap<>();
 
-  private SceneJson(Set<String> known) {
+  private SceneJson(Set<String> known, ReaderUnits units) {
     this.known = known;
+    this.units = units;
   }
 
   /**
    * The scene.
    *
    * @param known names of the forms that need not be sent
+   * @param units the units of the reader
    */
-  public static Map<String, Object> of(Assembly assembly, Layout layout, Set<String> known) {
-    return new SceneJson(known).scene(assembly, layout);
+  public static Map<String, Object> of(
+      Assembly assembly, Layout layout, Set<String> known, ReaderUnits units) {
+    return new SceneJson(known, units).scene(assembly, layout);
   }
 
   private Map<String, Object> scene(Assembly assembly, Layout layout) {
@@ -71,7 +76,7 @@ public final class SceneJson {
     row.put("place", columns(part.place()));
     row.put("shape", shape(part.solid().mesh()));
     row.put("mass_kg", part.massKg());
-    row.put("why", part.why());
+    row.put("why", part.why().in(units));
     return row;
   }
 

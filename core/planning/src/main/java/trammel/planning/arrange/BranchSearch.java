@@ -187,7 +187,7 @@ final class BranchSearch {
     Collections.shuffle(all, random);
     Set<Dial> ordered = new LinkedHashSet<>();
     if (best.draft().isEmpty()) {
-      all.stream().filter(dial -> best.refusal().contains(dial.key())).forEach(ordered::add);
+      all.stream().filter(dial -> best.refusal().mentions(dial.key())).forEach(ordered::add);
       all.stream().filter(Dial::isChoice).forEach(ordered::add);
     }
     best.open()

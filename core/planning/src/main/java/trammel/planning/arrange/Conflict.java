@@ -1,6 +1,7 @@
 package trammel.planning.arrange;
 
 import java.util.List;
+import trammel.engine.quantity.Phrase;
 
 /**
  * Why no layout passes every check: what remains on the best one, and what would have to be
@@ -10,7 +11,7 @@ import java.util.List;
  * @param ways smallest sets of wishes and measurements that, changed as said, let a layout pass;
  *     each set was tried together, and no part of it is enough
  */
-public record Conflict(List<String> remaining, List<Way> ways) {
+public record Conflict(List<Phrase> remaining, List<Way> ways) {
   public Conflict {
     remaining = List.copyOf(remaining);
     ways = List.copyOf(ways);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
@@ -43,7 +44,7 @@ public final class FirstFit {
    * @param document the job that was refused
    * @param refusal why
    */
-  public String advice(JobDocument document, String refusal) {
+  public String advice(JobDocument document, Phrase refusal) {
     List<String> fits = new ArrayList<>();
     for (Edits edits : changes(document, refusal)) {
       if (fits.size() == MOST_NAMED || tried == MOST_TRIED) {
@@ -81,7 +82,7 @@ public final class FirstFit {
   }
 
   /** Options that the refusal names first, then words before lengths, then the ride. */
-  private List<Edits> changes(JobDocument document, String refusal) {
+  private List<Edits> changes(JobDocument document, Phrase refusal) {
     Job job = JobReader.read(document);
     ShopStep step = new ShopStep(job.header().units());
     Optional<AxleLinkage> linkage =
@@ -104,7 +105,7 @@ public final class FirstFit {
     List<Edits> lengths = new ArrayList<>();
     for (Dial dial : dials) {
       List<Edits> edits = changes(document, dial, step);
-      boolean isNamed = refusal.contains(dial.key());
+      boolean isNamed = refusal.mentions(dial.key());
       (isNamed ? named : dial.isChoice() ? words : lengths).addAll(edits);
     }
     named.addAll(words);

@@ -151,7 +151,7 @@ final class Mending {
     List<String> moved = new ArrayList<>(draft.job().chosen().movedAway());
     for (Obstacle obstacle : draft.job().measured().obstacles()) {
       if (isMovable(obstacle)
-          && finding.where().contains(obstacle.name())
+          && finding.where().mentions(obstacle.name())
           && !moved.contains(obstacle.name())) {
         moved.add(obstacle.name());
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.draft.Draft;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.Obstacle;
@@ -71,7 +72,7 @@ final class Relaxing {
           searches.stream().map(search -> search.best().refusal()).limit(1).toList(), List.of());
     }
     Trial best = nearest.get(0).best();
-    List<String> remaining = best.open().stream().map(Mending::reason).toList();
+    List<Phrase> remaining = best.open().stream().map(Mending::reason).map(Phrase::text).toList();
     List<List<Relaxed>> all = relaxations(best.draft().orElseThrow(), nearest.get(0).document());
     List<Conflict.Way> ways = new ArrayList<>();
     List<Relaxed> helped = new ArrayList<>();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.Limit;
 import trammel.engine.checks.Verdict;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 
@@ -25,7 +26,7 @@ import trammel.planning.estimate.Estimate;
 record Trial(
     Edits edits,
     Optional<Draft> draft,
-    String refusal,
+    Phrase refusal,
     List<Judge.Finding> open,
     double penalty,
     double margin,
@@ -41,7 +42,7 @@ record Trial(
     open = List.copyOf(open);
   }
 
-  static Trial refused(Edits edits, String why) {
+  static Trial refused(Edits edits, Phrase why) {
     return new Trial(
         edits,
         Optional.empty(),

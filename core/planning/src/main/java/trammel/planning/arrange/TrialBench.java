@@ -12,6 +12,7 @@ import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Verdict;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.estimate.Estimate;
@@ -95,11 +96,13 @@ final class TrialBench {
       Job job = JobReader.read(edits.in(document));
       UnitSystem shown = job.header().units();
       return judged(edits, drafting.draft(job, shown), bound);
-    } catch (UnworkableLayoutException | BadInputException refused) {
-      return Trial.refused(edits, refused.getMessage());
+    } catch (UnworkableLayoutException refused) {
+      return Trial.refused(edits, refused.reason());
+    } catch (BadInputException refused) {
+      return Trial.refused(edits, Phrase.text(refused.getMessage()));
     } catch (IllegalArgumentException impossible) {
       // The engine refuses bars that hold no axle and the like; no such layout can be built.
-      return Trial.refused(edits, String.valueOf(impossible.getMessage()));
+      return Trial.refused(edits, Phrase.text(String.valueOf(impossible.getMessage())));
     }
   }
 
@@ -115,7 +118,7 @@ final class TrialBench {
       if (penalty > bound) {
         open.sort(Trial.WORST_FIRST);
         return new Trial(
-            edits, Optional.of(draft), "", open, penalty, margin, true, Optional.empty());
+            edits, Optional.of(draft), Phrase.NONE, open, penalty, margin, true, Optional.empty());
       }
       Optional<Judge.Finding> found = draft.judge().find(check, analysis);
       if (found.isPresent()) {
@@ -127,7 +130,8 @@ final class TrialBench {
       }
     }
     open.sort(Trial.WORST_FIRST);
-    return new Trial(edits, Optional.of(draft), "", open, penalty, margin, false, Optional.empty());
+    return new Trial(
+        edits, Optional.of(draft), Phrase.NONE, open, penalty, margin, false, Optional.empty());
   }
 
   private static int cost(Check check) {

@@ -1,5 +1,7 @@
 package trammel.planning.compare;
 
+import trammel.engine.quantity.Phrase;
+
 /**
  * One line that two variants do not share, or share in another amount.
  *
@@ -9,7 +11,7 @@ package trammel.planning.compare;
  * @param other its amount in the other
  * @param why what asks for it
  */
-public record Difference(Kind kind, String name, double first, double other, String why) {
+public record Difference(Kind kind, String name, double first, double other, Phrase why) {
   /** What differs, and in what it is counted. */
   public enum Kind {
     /** Mean hours of an operation. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.compare.Difference.Kind;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.estimate.PartLine;
@@ -38,7 +39,7 @@ public final class Differences {
       Line a = first.getOrDefault(name, Line.NONE);
       Line b = other.getOrDefault(name, Line.NONE);
       if (Math.abs(a.amount() - b.amount()) > SAME) {
-        String why = other.containsKey(name) ? b.why() : a.why();
+        Phrase why = other.containsKey(name) ? b.why() : a.why();
         found.add(new Difference(kind, name, a.amount(), b.amount(), why));
       }
     }
@@ -80,11 +81,11 @@ public final class Differences {
     return lines;
   }
 
-  private static void put(Map<String, Line> lines, String name, double amount, String why) {
+  private static void put(Map<String, Line> lines, String name, double amount, Phrase why) {
     lines.merge(name, new Line(amount, why), (a, b) -> new Line(a.amount() + b.amount(), a.why()));
   }
 
-  private record Line(double amount, String why) {
-    static final Line NONE = new Line(0, "");
+  private record Line(double amount, Phrase why) {
+    static final Line NONE = new Line(0, Phrase.NONE);
   }
 }

@@ -79,7 +79,7 @@ public final class BracketWelds implements CatalogCheck {
           : new Reading.Value(
               worst.get().share, worst.get().foot.name() + ", " + worst.get().loadCase);
     } catch (UnworkableLayoutException impossible) {
-      return new Reading.Unknown(impossible.getMessage());
+      return new Reading.Unknown(impossible.reason());
     }
   }
 

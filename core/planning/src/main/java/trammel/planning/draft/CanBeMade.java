@@ -36,14 +36,8 @@ final class CanBeMade implements CatalogCheck {
       planning.of(analysis.layout());
       return new Reading.Value(0, "");
     } catch (UnworkableLayoutException cannot) {
-      return new Reading.Value(1, oneLine(cannot.getMessage()));
+      return new Reading.Value(1, cannot.reason().asClause());
     }
-  }
-
-  /** It stands in brackets behind the number. */
-  private static String oneLine(String message) {
-    String line = String.join(" ", message.strip().lines().toList());
-    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
   }
 
   /** A bar set higher or lower has other brackets; so have thinner and thicker plates. */

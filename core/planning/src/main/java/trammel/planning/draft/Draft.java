@@ -9,6 +9,7 @@ import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.job.Job;
+import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * A job whose layout is drawn.
@@ -35,6 +36,11 @@ public record Draft(
     JobWork planning) {
   public Draft {
     additions = List.copyOf(additions);
+  }
+
+  /** Puts quantities into the units in which the job is shown. */
+  public QuantityPrinter printer() {
+    return new QuantityPrinter(linkageSite.units());
   }
 
   /**

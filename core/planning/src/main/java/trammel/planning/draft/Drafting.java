@@ -18,6 +18,7 @@ import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Joint;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlanCheck;
 import trammel.planning.extension.Addition;
@@ -30,7 +31,6 @@ import trammel.planning.extension.SpringSet;
 import trammel.planning.job.Job;
 import trammel.reading.fields.FieldReader;
 import trammel.reading.fields.FieldValues;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.reading.tree.BadInputException;
 import trammel.reading.tree.ObjectNode;
@@ -66,7 +66,7 @@ public final class Drafting {
     AxleLinkage linkage =
         extensions.linkage(job.chosen().linkage(), job.source().locationOf("chosen.linkage"));
     LinkageWays ways = new LinkageWays(job.chosen().linkageOptions(), linkage, catalog);
-    Map<String, String> refusals = new LinkedHashMap<>();
+    Map<String, Phrase> refusals = new LinkedHashMap<>();
     Optional<Way> first = Optional.empty();
     for (ObjectNode options : ways.mountings()) {
       try {
@@ -76,16 +76,17 @@ public final class Drafting {
         }
         first = first.isPresent() ? first : Optional.of(way);
       } catch (UnworkableLayoutException noRoom) {
-        refusals.put(LinkageWays.mounting(options), noRoom.getMessage());
+        refusals.put(LinkageWays.mounting(options), noRoom.reason());
       }
     }
     if (first.isPresent()) {
       return strongEnough(first.get(), ways);
     }
     throw new UnworkableLayoutException(
-        job.source().file()
-            + ": this layout does not fit the vehicle. "
-            + LinkageWays.refusal(refusals));
+        Phrase.of(
+            "{}: this layout does not fit the vehicle. {}",
+            job.source().file(),
+            LinkageWays.refusal(refusals)));
   }
 
   /**
@@ -148,8 +149,7 @@ public final class Drafting {
     Map<String, Limit> limits = limits(job, checks, own);
     Proposed proposed = proposed(job, linkage, spring, linkageSite, springSite);
     Layout notched =
-        new NotchRule(limits, catalog, job.chosen().notch(), new QuantityPrinter(shown))
-            .notched(proposed.layout());
+        new NotchRule(limits, catalog, job.chosen().notch()).notched(proposed.layout());
     Judge judge = new Judge(checks, limits, settings(job));
     Draft draft =
         new Draft(
@@ -258,8 +258,7 @@ public final class Drafting {
       JobWork planning,
       List<ChosenAddition> additions,
       List<LimitedCheck> own) {
-    QuantityPrinter print = new QuantityPrinter(linkageSite.units());
-    List<Check> checks = new ArrayList<>(new MeasurementChecks(job.measured(), print).all());
+    List<Check> checks = new ArrayList<>(new MeasurementChecks(job.measured()).all());
     checks.addAll(StandardChecks.all());
     checks.add(RatedLoad.ofTyre(job.measured().tyre()));
     checks.add(RatedLoad.ofAxle(job.measured().axle()));
@@ -267,8 +266,7 @@ public final class Drafting {
     checks.add(
         new HoseReach(
             job.measured().hoses(),
-            job.measured().hoses().stream().map(hose -> measured.atRide(hose.onFrame())).toList(),
-            print));
+            job.measured().hoses().stream().map(hose -> measured.atRide(hose.onFrame())).toList()));
     checks.add(new HitchLoad(job.measured().hitch()));
     checks.add(new FrontShaftAngle(measured.frontShaft()));
     checks.add(new FrontShaftSpeed(job.measured().driveshaft(), measured.frontShaft()));
@@ -281,7 +279,7 @@ public final class Drafting {
     checks.add(new WorkUnderBlows(PlanCheck.WELDS_HARD, welds));
     checks.add(new DroopEnd(additions));
     MountStrength mounts = new MountStrength(planning);
-    RailTwist twist = new RailTwist(planning, job.measured().rails(), print);
+    RailTwist twist = new RailTwist(planning, job.measured().rails());
     checks.add(mounts);
     checks.add(new WorkUnderBlows(PlanCheck.MOUNTS_HARD, mounts));
     checks.add(twist);
@@ -289,7 +287,7 @@ public final class Drafting {
     checks.add(new WorkAtFullLoad(PlanCheck.MOUNTS_LOADED, mounts));
     checks.add(new WorkAtFullLoad(PlanCheck.RAIL_TWIST_LOADED, twist));
     checks.add(new CanBeMade(planning));
-    checks.add(new PartsApart(planning, catalog, print));
+    checks.add(new PartsApart(planning, catalog));
     for (LimitedCheck limited : own) {
       checks.add(limited.check());
     }

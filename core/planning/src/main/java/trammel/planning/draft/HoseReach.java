@@ -1,5 +1,7 @@
 package trammel.planning.draft;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.engine.checks.Detail;
@@ -9,9 +11,9 @@ import trammel.engine.checks.Reading;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.PlanCheck;
 import trammel.planning.job.Hose;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * How far the two fittings of a hose come apart over the travel of both wheels, as a share of the
@@ -20,10 +22,8 @@ import trammel.reading.quantity.QuantityPrinter;
  *
  * @param hoses the hoses as measured
  * @param onFrame where each is held on the frame, at ride
- * @param print the job's units
  */
-record HoseReach(List<Hose> hoses, List<Point3> onFrame, QuantityPrinter print)
-    implements CatalogCheck {
+record HoseReach(List<Hose> hoses, List<Point3> onFrame) implements CatalogCheck {
   private static final double SLACK = 1.08;
 
   @Override
@@ -37,7 +37,7 @@ record HoseReach(List<Hose> hoses, List<Point3> onFrame, QuantityPrinter print)
       return new Reading.Unknown("no hose is measured; give measured.hoses");
     }
     List<Detail> details = new ArrayList<>();
-    List<String> orders = new ArrayList<>();
+    List<Phrase> orders = new ArrayList<>();
     double most = 0;
     String where = "";
     for (int i = 0; i < hoses.size(); i++) {
@@ -54,7 +54,7 @@ record HoseReach(List<Hose> hoses, List<Point3> onFrame, QuantityPrinter print)
       double orderMm = SLACK * apartMm;
       details.add(new Detail(hose.name() + " apart, " + pose + ":", Measure.LENGTH, apartMm));
       details.add(new Detail("to order between its fittings", Measure.LENGTH, orderMm));
-      orders.add(hose.name() + " of " + print.length(orderMm) + " between its fittings");
+      orders.add(Phrase.of("{} of {} between its fittings", hose.name(), length(orderMm)));
       if (hose.lengthMm().isPresent() && apartMm / hose.lengthMm().get() > most) {
         most = apartMm / hose.lengthMm().get();
         where = hose.name() + ", " + pose;
@@ -62,7 +62,8 @@ record HoseReach(List<Hose> hoses, List<Point3> onFrame, QuantityPrinter print)
     }
     return most > 0
         ? new Reading.Value(most, where, details)
-        : new Reading.Unknown("no length of a hose is given; order " + String.join(", ", orders));
+        : new Reading.Unknown(
+            Phrase.of("no length of a hose is given; order {}", Phrase.joined(", ", orders)));
   }
 
   private static Point3 onAxle(Hose hose, LayoutAnalysis analysis) {

@@ -11,7 +11,6 @@ import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.job.Job;
 import trammel.planning.vehicle.VehicleWork;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Plans all that a layout of one job asks for: the work of its linkage, of its springs, of what is
@@ -96,10 +95,7 @@ public final class JobWork {
     // What each asked for by itself; a plate that closes the rail for two of them is one plate.
     WorkPlan closed =
         RailClosings.closed(
-            mounts,
-            layout.chassis().rails(),
-            VehicleWork.notch(layout, springSite),
-            new QuantityPrinter(springSite.units()));
+            mounts, layout.chassis().rails(), VehicleWork.notch(layout, springSite));
     return VehicleWork.plan(layout, springSite, closed, job).plus(closed);
   }
 }

@@ -1,9 +1,11 @@
 package trammel.planning.draft;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.material.EndFitting;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Site;
@@ -81,13 +83,15 @@ final class LinkageWays {
   }
 
   /** What a refusal says of the ways that were tried. */
-  static String refusal(Map<String, String> byMounting) {
-    StringBuilder text = new StringBuilder();
+  static Phrase refusal(Map<String, Phrase> byMounting) {
+    List<Phrase> refusals = new ArrayList<>(byMounting.size());
     byMounting.forEach(
-        (mounting, message) ->
-            text.append(text.length() == 0 ? "" : " With mounting: " + mounting + ", ")
-                .append(message));
-    return text.toString();
+        (mounting, reason) ->
+            refusals.add(
+                refusals.isEmpty()
+                    ? reason
+                    : Phrase.of("With mounting: {}, {}", mounting, reason)));
+    return Phrase.joined(" ", refusals);
   }
 
   /** The mounting that options set; empty where they set none. */

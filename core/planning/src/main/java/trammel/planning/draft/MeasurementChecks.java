@@ -1,16 +1,21 @@
 package trammel.planning.draft;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.decimalLength;
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.mass;
+
 import java.util.List;
 import java.util.Optional;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Reading;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.PlanCheck;
 import trammel.planning.job.Axle;
 import trammel.planning.job.Measured;
 import trammel.planning.job.RailSteel;
 import trammel.planning.job.Rails;
 import trammel.planning.job.Weights;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Whether the measurements of a job agree with each other, and what its rails are like. Each says
@@ -20,15 +25,12 @@ final class MeasurementChecks {
   private static final int PLACES = 2;
 
   private final Measured measured;
-  private final QuantityPrinter print;
 
   /**
    * @param measured what was measured, as the frame sits on the stands
-   * @param print prints in the reader's units
    */
-  MeasurementChecks(Measured measured, QuantityPrinter print) {
+  MeasurementChecks(Measured measured) {
     this.measured = measured;
-    this.print = print;
   }
 
   /** All of them, in the order of a walk round the vehicle. */
@@ -49,7 +51,7 @@ final class MeasurementChecks {
         railHoles());
   }
 
-  private Check check(PlanCheck check, double value, String words, String advice) {
+  private Check check(PlanCheck check, double value, Phrase words, String advice) {
     return new MeasurementCheck(check, new Reading.Value(value, words), advice);
   }
 
@@ -64,11 +66,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.RAKE,
         Math.abs(byHeightsRad - readRad),
-        "the rail heights say "
-            + print.angle(byHeightsRad, PLACES)
-            + ", the rake says "
-            + print.angle(readRad, PLACES)
-            + ": which?",
+        Phrase.of(
+            "the rail heights say {}, the rake says {}: which?",
+            angle(byHeightsRad, PLACES),
+            angle(readRad, PLACES)),
         "Measure underside_at_axle, underside_at_front_mounts and front_mounts_forward again, and"
             + " the rake over the same run of the rail.");
   }
@@ -81,11 +82,11 @@ final class MeasurementChecks {
     return check(
         PlanCheck.WEIGHTS,
         Math.max(front, rear),
-        (isFront ? "front left " : "rear left ")
-            + print.mass((isFront ? weights.frontLeft() : weights.rearLeft()).meanKg())
-            + ", right "
-            + print.mass((isFront ? weights.frontRight() : weights.rearRight()).meanKg())
-            + ": is that so?",
+        Phrase.of(
+            "{}{}, right {}: is that so?",
+            isFront ? "front left " : "rear left ",
+            mass((isFront ? weights.frontLeft() : weights.rearLeft()).meanKg()),
+            mass((isFront ? weights.frontRight() : weights.rearRight()).meanKg())),
         "Weigh again with all four scales level, tyres at pressure, the suspension settled and"
             + " nobody leaning on the vehicle.");
   }
@@ -99,10 +100,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.UNSPRUNG,
         weights.unsprungRearKg() / weights.rearKg(),
-        "unsprung_rear is "
-            + print.mass(weights.unsprungRearKg())
-            + ", the rear scales read "
-            + print.mass(weights.rearKg()),
+        Phrase.of(
+            "unsprung_rear is {}, the rear scales read {}",
+            mass(weights.unsprungRearKg()),
+            mass(weights.rearKg())),
         "Weigh the bare axle with its wheels and brakes, or the rear wheels again.");
   }
 
@@ -112,11 +113,11 @@ final class MeasurementChecks {
     return check(
         PlanCheck.TYRE,
         loadedMm / freeMm,
-        "the wheel's centre stands "
-            + print.length(loadedMm)
-            + " above the ground, half the tyre's diameter is "
-            + print.length(freeMm)
-            + ": which?",
+        Phrase.of(
+            "the wheel's centre stands {} above the ground, half the tyre's diameter"
+                + " is {}: which?",
+            length(loadedMm),
+            length(freeMm)),
         "Measure loaded_radius again at ride weight and pressure, and read the sidewall again.");
   }
 
@@ -128,11 +129,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.TYRE_AND_RAIL,
         innerMm - railMm,
-        "the tyres stand "
-            + print.length(2 * innerMm)
-            + " apart, the rails are "
-            + print.length(2 * railMm)
-            + " wide over both",
+        Phrase.of(
+            "the tyres stand {} apart, the rails are {} wide over both",
+            length(2 * innerMm),
+            length(2 * railMm)),
         "Measure flange_to_flange, wheel_offset, the tyre's width and outside_at_axle again.");
   }
 
@@ -141,11 +141,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.TUBE,
         axle.tubeDiameterMm() / axle.flangeToFlange().meanMm(),
-        "tube "
-            + print.length(axle.tubeDiameterMm())
-            + ", "
-            + print.length(axle.flangeToFlange().meanMm())
-            + " over the wheel flanges",
+        Phrase.of(
+            "tube {}, {} over the wheel flanges",
+            length(axle.tubeDiameterMm()),
+            length(axle.flangeToFlange().meanMm())),
         "Measure tube_diameter with a calliper (not round it) and flange_to_flange again.");
   }
 
@@ -155,10 +154,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.OUTER_LIMIT,
         flangeMm - axle.outerLimit().meanMm(),
-        "the outer limit is "
-            + print.length(axle.outerLimit().meanMm())
-            + " from the middle, the wheel's face "
-            + print.length(flangeMm),
+        Phrase.of(
+            "the outer limit is {} from the middle, the wheel's face {}",
+            length(axle.outerLimit().meanMm()),
+            length(flangeMm)),
         "Measure outer_limit from the middle of the axle, not from its end, and flange_to_flange"
             + " again.");
   }
@@ -168,7 +167,7 @@ final class MeasurementChecks {
     return check(
         PlanCheck.PINION,
         aheadMm,
-        "the pinion's joint is given " + print.length(aheadMm) + " ahead of the axle's line",
+        Phrase.of("the pinion's joint is given {} ahead of the axle's line", length(aheadMm)),
         "Measure axle.pinion from the axle's line forward to the centre of the joint.");
   }
 
@@ -179,12 +178,11 @@ final class MeasurementChecks {
     return check(
         PlanCheck.SHAFT,
         (jointMm - pinionMm) / wheelbaseMm,
-        "from "
-            + print.length(pinionMm)
-            + " to "
-            + print.length(jointMm)
-            + " ahead of the axle, with a wheelbase of "
-            + print.length(wheelbaseMm),
+        Phrase.of(
+            "from {} to {} ahead of the axle, with a wheelbase of {}",
+            length(pinionMm),
+            length(jointMm),
+            length(wheelbaseMm)),
         "Measure transmission.joint forward from the axle mark, axle.pinion, and the wheelbase"
             + " again.");
   }
@@ -195,10 +193,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.GRAVITY,
         heightMm / radiusMm,
-        "centre of gravity "
-            + print.length(heightMm)
-            + " above the ground, wheel's centre "
-            + print.length(radiusMm),
+        Phrase.of(
+            "centre of gravity {} above the ground, wheel's centre {}",
+            length(heightMm),
+            length(radiusMm)),
         "It commonly lies at the height of the engine's camshaft; measure it by lifting one end.");
   }
 
@@ -218,7 +216,7 @@ final class MeasurementChecks {
     return check(
         PlanCheck.RAIL_STEEL,
         treated ? 1 : 0,
-        treated ? "it loses its strength where it is cut hot or welded" : "",
+        treated ? Phrase.of("it loses its strength where it is cut hot or welded") : Phrase.NONE,
         "Do not cut or weld these rails. The vehicle builder's guide (body builder's or frame repair"
             + " manual) says what may be bolted to the web and where; ask the builder for it.");
   }
@@ -237,10 +235,10 @@ final class MeasurementChecks {
     return check(
         PlanCheck.RAIL_RUST,
         Math.max(0, 1 - depthMm.get() / wallMm),
-        "pits of "
-            + print.decimalLength(depthMm.get(), 3)
-            + " in a wall of "
-            + print.decimalLength(wallMm, 3),
+        Phrase.of(
+            "pits of {} in a wall of {}",
+            decimalLength(depthMm.get(), 3),
+            decimalLength(wallMm, 3)),
         "Replace the run of rail, or have it repaired to the vehicle builder's guide, before anything"
             + " is welded to it.");
   }
@@ -259,7 +257,7 @@ final class MeasurementChecks {
     return check(
         PlanCheck.RAIL_HOLES,
         holeMm.get() / flangeMm,
-        print.length(holeMm.get()) + " in a flange of " + print.length(flangeMm),
+        Phrase.of("{} in a flange of {}", length(holeMm.get()), length(flangeMm)),
         "Keep cuts, welds and brackets away from it, or plate the flange past it as the vehicle"
             + " builder's guide allows.");
   }

@@ -1,5 +1,7 @@
 package trammel.planning.draft;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -20,10 +22,10 @@ import trammel.engine.clearance.Gap;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.strength.PlatedNotch;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.job.NotchKind;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Cuts a notch into the rails where the axle tube would come closer to them at full bump than the
@@ -52,7 +54,6 @@ final class NotchRule {
   /** A lack of less than this is rounding, not a reason to cut a frame (mm). */
   private static final double ROUNDING_MM = 1e-6;
 
-  private final QuantityPrinter print;
   private final Limit axleToRail;
   private final AnalysisSettings settings;
   private final Limit bumpStopRoom;
@@ -67,14 +68,8 @@ final class NotchRule {
    *     the bump stops are met at speed ask for a notch
    * @param catalog the plates to choose from, and what the checks assume
    * @param asked how the side plates are to stand to the rail, if the job says so
-   * @param print for messages
    */
-  NotchRule(
-      Map<String, Limit> limits,
-      Catalog catalog,
-      Optional<NotchKind> asked,
-      QuantityPrinter print) {
-    this.print = print;
+  NotchRule(Map<String, Limit> limits, Catalog catalog, Optional<NotchKind> asked) {
     this.asked = asked;
     axleToRail = limits.get("axle-to-rail");
     bumpStopRoom = limits.get("bump-stop-room");
@@ -103,12 +98,12 @@ final class NotchRule {
     double railMm = layout.chassis().rails().depthMm();
     if (depthMm >= railMm) {
       throw new UnworkableLayoutException(
-          "The axle tube needs a notch "
-              + print.length(depthMm)
-              + " deep at full bump; a rail of "
-              + print.length(railMm)
-              + " depth takes less than that. Raise the frame at ride or ask for less bump"
-              + " travel.");
+          Phrase.of(
+              "The axle tube needs a notch {} deep at full bump; a rail of {} depth"
+                  + " takes less than that. Raise the frame at ride or ask for less bump"
+                  + " travel.",
+              length(depthMm),
+              length(railMm)));
     }
     Chassis chassis = layout.chassis();
     return layout.withChassis(chassis.withRails(plated(chassis, depthMm)));
@@ -138,11 +133,11 @@ final class NotchRule {
     Rails raised = raised(chassis, flush);
     if (asked.isPresent() && raised.notchRiseMm() == 0) {
       throw new UnworkableLayoutException(
-          "Side plates of a notch of "
-              + print.length(depthMm)
-              + " cannot rise above the rail: the cut is too shallow for the strip that joins them,"
-              + " or something stands over the rail. Make the notch 'flush' or leave its kind to"
-              + " the vehicle.");
+          Phrase.of(
+              "Side plates of a notch of {} cannot rise above the rail: the cut is too"
+                  + " shallow for the strip that joins them, or something stands over the"
+                  + " rail. Make the notch 'flush' or leave its kind to the vehicle.",
+              length(depthMm)));
     }
     return raised;
   }

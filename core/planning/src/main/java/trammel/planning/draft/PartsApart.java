@@ -1,5 +1,7 @@
 package trammel.planning.draft;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,11 +25,11 @@ import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.layout.Travel;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.PlanCheck;
 import trammel.planning.vehicle.BodyPlaces;
 import trammel.planning.vehicle.FinishedVehicle;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * How many pairs of parts of the finished vehicle stand in each other, at ride or with each wheel
@@ -41,12 +43,10 @@ final class PartsApart implements CatalogCheck {
 
   private final JobWork planning;
   private final Catalog catalog;
-  private final QuantityPrinter print;
 
-  PartsApart(JobWork planning, Catalog catalog, QuantityPrinter print) {
+  PartsApart(JobWork planning, Catalog catalog) {
     this.planning = planning;
     this.catalog = catalog;
-    this.print = print;
   }
 
   @Override
@@ -62,7 +62,7 @@ final class PartsApart implements CatalogCheck {
       List<String> where = ends.stream().map(pose -> ", " + analysis.describe(pose)).toList();
       return new Reading.Value(
           overlaps.size(),
-          overlaps.isEmpty() ? "" : words(overlaps.get(0), where) + ", " + depth(overlaps.get(0)),
+          overlaps.isEmpty() ? Phrase.NONE : first(overlaps.get(0), where),
           overlaps.stream().skip(1).map(overlap -> detail(overlap, where)).toList());
     } catch (UnworkableLayoutException cannot) {
       return new Reading.NotApplicable("what cannot be made stands nowhere");
@@ -88,7 +88,7 @@ final class PartsApart implements CatalogCheck {
   }
 
   private List<Overlap> overlaps(Layout layout, List<AxlePose> ends) {
-    Assembly assembly = FinishedVehicle.of(layout, catalog, planning.of(layout), print);
+    Assembly assembly = FinishedVehicle.of(layout, catalog, planning.of(layout));
     return Interference.of(
         assembly, ends.stream().map(pose -> BodyPlaces.of(layout, pose)).toList());
   }
@@ -100,8 +100,8 @@ final class PartsApart implements CatalogCheck {
         + (overlap.pose() == Overlap.AT_RIDE ? "" : where.get(overlap.pose()));
   }
 
-  private String depth(Overlap overlap) {
-    return print.length(overlap.depthMm()) + " deep";
+  private static Phrase first(Overlap overlap, List<String> where) {
+    return Phrase.of("{}, {} deep", words(overlap, where), length(overlap.depthMm()));
   }
 
   private static Detail detail(Overlap overlap, List<String> where) {

@@ -1,5 +1,7 @@
 package trammel.planning.draft;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +25,8 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Amount;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.strength.ClosedBox;
 import trammel.engine.strength.OpenChannel;
 import trammel.engine.strength.RailTie;
@@ -35,7 +39,6 @@ import trammel.engine.strength.TwistedRails.Torque;
 import trammel.engine.strength.TwistedSection;
 import trammel.planning.catalog.PlanCheck;
 import trammel.planning.job.RailSteel;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Least safety factor on yield of the rails where mounts, outriggers and brackets on their sides
@@ -54,12 +57,10 @@ final class RailTwist implements CatalogCheck {
 
   private final JobWork planning;
   private final trammel.planning.job.Rails measured;
-  private final QuantityPrinter print;
 
-  RailTwist(JobWork planning, trammel.planning.job.Rails measured, QuantityPrinter print) {
+  RailTwist(JobWork planning, trammel.planning.job.Rails measured) {
     this.planning = planning;
     this.measured = measured;
-    this.print = print;
   }
 
   @Override
@@ -88,17 +89,16 @@ final class RailTwist implements CatalogCheck {
     return measured.crossmemberAheadMm().isPresent() && measured.crossmemberBehindMm().isPresent();
   }
 
-  private String unmeasured(Reading.Value value, CrossmemberBay usual) {
+  private Phrase unmeasured(Reading.Value value, CrossmemberBay usual) {
     CrossmemberBay bay = bay(usual);
-    return "how far the frame's own crossmembers next to the axle stand from it; measure"
-        + " measured.rails.crossmember_ahead and crossmember_behind. With one "
-        + print.length(bay.aheadMm())
-        + " ahead and one "
-        + print.length(bay.behindMm())
-        + " behind it would be "
-        + String.format(Locale.ROOT, "%.2f", value.value())
-        + ": "
-        + value.where();
+    return Phrase.of(
+        "how far the frame's own crossmembers next to the axle stand from it; measure"
+            + " measured.rails.crossmember_ahead and crossmember_behind. With one {} ahead and one"
+            + " {} behind it would be {}: {}",
+        length(bay.aheadMm()),
+        length(bay.behindMm()),
+        String.format(Locale.ROOT, "%.2f", value.value()),
+        value.where());
   }
 
   private Reading reading(LayoutAnalysis analysis) {
@@ -311,25 +311,26 @@ final class RailTwist implements CatalogCheck {
       details.add(new Detail("stress", Measure.STRESS, borne.spanMPa()[worst.span()]));
       details.add(new Detail("its steel is taken to yield at", Measure.STRESS, yieldMPa()));
       addHow(details, borne);
-      String where =
-          (span.left() ? "left" : "right")
-              + (rails.boxed() ? " rail from " : " rail, open from ")
-              + stretch(span.rearMm(), span.frontMm())
-              + " the axle, "
-              + worst.atOnce().name();
+      Phrase where =
+          Phrase.of(
+              "{}{}{} the axle, {}",
+              span.left() ? "left" : "right",
+              rails.boxed() ? " rail from " : " rail, open from ",
+              stretch(span.rearMm(), span.frontMm()),
+              worst.atOnce().name());
       return new Reading.Value(worst.factor(), where, details);
     }
 
     /** Such as {@code 3 in behind to 6 in ahead of}, the side once where it is the same. */
-    private String stretch(double rearMm, double frontMm) {
-      String rear = print.length(Math.abs(rearMm));
-      String front = print.length(Math.abs(frontMm));
+    private Phrase stretch(double rearMm, double frontMm) {
+      Amount rear = length(Math.abs(rearMm));
+      Amount front = length(Math.abs(frontMm));
       if (rearMm >= 0) {
-        return rear + " to " + front + " ahead of";
+        return Phrase.of("{} to {} ahead of", rear, front);
       }
       return frontMm <= 0
-          ? front + " to " + rear + " behind"
-          : rear + " behind to " + front + " ahead of";
+          ? Phrase.of("{} to {} behind", front, rear)
+          : Phrase.of("{} behind to {} ahead of", rear, front);
     }
 
     private Reading toldOfHold(Worst worst) {

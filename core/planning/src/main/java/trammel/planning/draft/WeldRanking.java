@@ -35,7 +35,7 @@ record WeldRanking(BracketWelds welds) implements CatalogCheck {
     try {
       damage = damage(analysis);
     } catch (UnworkableLayoutException impossible) {
-      return new Reading.Unknown(impossible.getMessage());
+      return new Reading.Unknown(impossible.reason());
     }
     double all = damage.values().stream().mapToDouble(Double::doubleValue).sum();
     if (!(all > 0)) {

@@ -2,6 +2,7 @@ package trammel.planning.estimate;
 
 import java.math.BigDecimal;
 import trammel.brackets.material.BoltSize;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.hardware.BoltChoice;
 
 /**
@@ -24,4 +25,4 @@ public record BoltLine(
     double torqueNmm,
     BigDecimal setPrice,
     String where,
-    String why) {}
+    Phrase why) {}

@@ -74,6 +74,6 @@ final class BoltSchedule {
         a.torqueNmm(),
         a.setPrice(),
         Words.both(a.where(), b.where()),
-        Words.both(a.why(), b.why()));
+        a.why().and(b.why()));
   }
 }

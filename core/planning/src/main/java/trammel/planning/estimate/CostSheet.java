@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import trammel.brackets.work.TubeNeed;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
@@ -54,7 +55,7 @@ final class CostSheet {
             BigDecimal.valueOf(sticks.count()),
             Counts.of(sticks.count(), "stick"),
             sticks.priceEach(),
-            "sawn: " + names(section));
+            Phrase.of("sawn: {}", names(section)));
       }
     }
   }
@@ -86,7 +87,7 @@ final class CostSheet {
             BigDecimal.valueOf(sheet.count()),
             Counts.of(sheet.count(), "sheet"),
             Purchases.priceEach(plate.material(), sheet),
-            "plates: " + plate.names());
+            Phrase.of("plates: {}", plate.names()));
       }
     }
   }
@@ -105,7 +106,7 @@ final class CostSheet {
             count.quantity(),
             plain(count.quantity()) + " x " + count.unit(),
             count.price(),
-            units + " needed: " + part.why());
+            Phrase.of("{} needed: {}", units, part.why()));
       } else {
         addPart(
             item,
@@ -118,7 +119,7 @@ final class CostSheet {
   }
 
   private void addPart(
-      Item item, BigDecimal quantity, String quantityText, BigDecimal price, String why) {
+      Item item, BigDecimal quantity, String quantityText, BigDecimal price, Phrase why) {
     add(item.key(), item.title(), costClass(item.bought()), quantity, quantityText, price, why);
   }
 
@@ -137,7 +138,7 @@ final class CostSheet {
           BigDecimal.valueOf(bolt.quantity()),
           Counts.of(bolt.quantity(), "set"),
           bolt.setPrice(),
-          bolt.where());
+          Phrase.text(bolt.where()));
     }
   }
 
@@ -161,7 +162,7 @@ final class CostSheet {
             BigDecimal.ONE,
             "1 order",
             charge.amount().amount(),
-            "the supplier's terms, for what this job orders by itself");
+            Phrase.of("the supplier's terms, for what this job orders by itself"));
       }
     }
   }
@@ -178,7 +179,7 @@ final class CostSheet {
       BigDecimal quantity,
       String quantityText,
       BigDecimal unitCost,
-      String why) {
+      Phrase why) {
     lines.add(new CostLine(key, title, costClass, quantity, quantityText, unitCost, currency, why));
   }
 }

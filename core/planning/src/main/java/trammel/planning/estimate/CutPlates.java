@@ -9,6 +9,7 @@ import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.catalog.PlateCutting;
@@ -112,13 +113,14 @@ final class CutPlates {
             SET_UP,
             byMaterial.size(),
             Counts.of(byMaterial.size(), "thickness", "thicknesses"),
-            "sheet on the table, torch set, plates and skeleton off, one thickness after another"));
+            Phrase.of(
+                "sheet on the table, torch set, plates and skeleton off, one thickness after another")));
     plan.add(
         new OperationNeed(
             CUT,
             hours,
             Math.round(hours * 60) + " min of torch",
-            cutting.process() + "; " + words));
+            Phrase.of("{}; {}", cutting.process(), words.toString())));
   }
 
   private void addHand(Map<String, Cut> byMaterial, WorkPlan.Builder plan) {
@@ -128,7 +130,7 @@ final class CutPlates {
             BY_HAND,
             lengthMm / FOOT_MM,
             feet(lengthMm) + " of cut",
-            cutting.process() + ", by hand to the marked outline"));
+            Phrase.of("{}, by hand to the marked outline", cutting.process())));
   }
 
   private void addSentOut(Map<String, Cut> byMaterial, WorkPlan.Builder plan) {
@@ -141,10 +143,12 @@ final class CutPlates {
               PartNeed.withoutPlace(
                   length.key(),
                   cut.lengthMm / unitMm(length),
-                  material.title() + ": " + cut.words()));
+                  Phrase.of("{}: {}", material.title(), cut.words())));
           plan.add(
               PartNeed.withoutPlace(
-                  price.pierceItem(), cut.pierces, material.title() + ": " + cut.words()));
+                  price.pierceItem(),
+                  cut.pierces,
+                  Phrase.of("{}: {}", material.title(), cut.words())));
         });
   }
 
@@ -167,11 +171,11 @@ final class CutPlates {
   private static WorkPlan withoutDrilling(WorkPlan plan, int cutHoles) {
     double drilled = 0;
     List<OperationNeed> left = new ArrayList<>();
-    String why = "";
+    Phrase why = Phrase.NONE;
     for (OperationNeed need : plan.operations()) {
       if (need.operationKey().equals(DRILL)) {
         drilled += need.quantity();
-        why = why.isEmpty() ? need.why() : Words.both(why, need.why());
+        why = why.isBlank() ? need.why() : why.and(need.why());
       } else {
         left.add(need);
       }
@@ -186,7 +190,8 @@ final class CutPlates {
               DRILL,
               still,
               Counts.of(still, "hole"),
-              why + "; " + Counts.of(cutHoles, "hole") + " more are cut with their plates"));
+              Phrase.of(
+                  "{}; {} more are cut with their plates", why, Counts.of(cutHoles, "hole"))));
     }
     return plan.withOperations(left);
   }

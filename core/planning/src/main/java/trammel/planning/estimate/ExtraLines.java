@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.job.Extra;
 import trammel.planning.job.ExtraKind;
 import trammel.planning.job.Terms;
@@ -51,7 +52,9 @@ final class ExtraLines {
         extra.quantity().toPlainString() + " each",
         extra.kind() == ExtraKind.CREDIT ? price.negate() : price,
         currency,
-        customers ? extra.why() + "; fitted without warranty of the part" : extra.why());
+        customers
+            ? Phrase.of("{}; fitted without warranty of the part", extra.why())
+            : Phrase.text(extra.why()));
   }
 
   static List<OperationLine> hours(Terms terms) {
@@ -70,9 +73,9 @@ final class ExtraLines {
             new OperationLine(
                 operation,
                 extra.quantity().doubleValue(),
-                extra.quantity().toPlainString() + " x",
+                Phrase.text(extra.quantity().toPlainString() + " x"),
                 List.of(),
-                extra.why()));
+                Phrase.text(extra.why())));
       }
     }
     return lines;

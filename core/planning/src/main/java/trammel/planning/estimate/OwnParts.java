@@ -3,6 +3,7 @@ package trammel.planning.estimate;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Item;
 import trammel.planning.job.Extra;
@@ -21,7 +22,8 @@ public final class OwnParts {
     List<PartLine> parts = new ArrayList<>();
     for (Extra extra : terms.extras()) {
       if (extra.kind() == ExtraKind.PART || extra.kind() == ExtraKind.OUTSIDE_WORK) {
-        parts.add(new PartLine(item(extra), extra.quantity().doubleValue(), extra.why()));
+        parts.add(
+            new PartLine(item(extra), extra.quantity().doubleValue(), Phrase.text(extra.why())));
       }
     }
     return parts;

@@ -1,5 +1,6 @@
 package trammel.planning.estimate;
 
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Item;
 
 /**
@@ -9,4 +10,4 @@ import trammel.planning.catalog.Item;
  * @param quantity how many of its unit
  * @param why what asks for it
  */
-public record PartLine(Item item, double quantity, String why) {}
+public record PartLine(Item item, double quantity, Phrase why) {}

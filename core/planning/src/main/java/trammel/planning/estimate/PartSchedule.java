@@ -26,6 +26,6 @@ final class PartSchedule {
   }
 
   private static PartLine together(PartLine a, PartLine b) {
-    return new PartLine(a.item(), a.quantity() + b.quantity(), Words.both(a.why(), b.why()));
+    return new PartLine(a.item(), a.quantity() + b.quantity(), a.why().and(b.why()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import trammel.engine.quantity.ReaderUnits;
 import trammel.planning.estimate.Explanation.Step;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.HoursEstimate;
@@ -31,6 +32,7 @@ public final class PriceTrail {
   private final CostBuildUp price;
   private final PriceTerms terms;
   private final HoursEstimate hours;
+  private final ReaderUnits units;
 
   /** How the quantity of a line came about, by its key. */
   private final Function<String, List<Step>> beforeThat;
@@ -39,23 +41,32 @@ public final class PriceTrail {
 
   /** The trail of an estimated job. */
   public PriceTrail(Estimate estimate) {
-    this(estimate.price(), estimate.hours(), new SupplyTrail(estimate)::of);
+    this(
+        estimate.price(),
+        estimate.hours(),
+        estimate.draft().printer(),
+        new SupplyTrail(estimate)::of);
   }
 
   /**
    * @param price the price
    * @param hours the hours that its labour comes from
+   * @param units the units of the reader
    */
-  public PriceTrail(CostBuildUp price, HoursEstimate hours) {
-    this(price, hours, key -> List.of());
+  public PriceTrail(CostBuildUp price, HoursEstimate hours, ReaderUnits units) {
+    this(price, hours, units, key -> List.of());
   }
 
   private PriceTrail(
-      CostBuildUp price, HoursEstimate hours, Function<String, List<Step>> beforeThat) {
+      CostBuildUp price,
+      HoursEstimate hours,
+      ReaderUnits units,
+      Function<String, List<Step>> beforeThat) {
     this.price = price;
     this.beforeThat = beforeThat;
     this.terms = price.terms();
     this.hours = hours;
+    this.units = units;
     totals();
     for (ClassTotal total : price.classTotals()) {
       add(classTotal(total));
@@ -288,7 +299,7 @@ public final class PriceTrail {
               line.cost()));
     }
     steps.add(new Step(line.taxable() ? "taxable" : "not taxable", ""));
-    steps.add(new Step("why: " + line.line().why(), ""));
+    steps.add(new Step("why: " + line.line().why().in(units), ""));
     return new Explanation(line.line().key(), line.line().title(), line.price(), steps);
   }
 
@@ -300,14 +311,14 @@ public final class PriceTrail {
         : "markup, " + QuantityPrinter.percent(markup.fraction()) + " of cost";
   }
 
-  private static List<Step> labour(OperationLine line) {
+  private List<Step> labour(OperationLine line) {
     List<Step> steps = new ArrayList<>();
     ThreePoint one = line.operation().hoursPerUnit();
     steps.add(
         new Step(
             "hours a " + line.operation().driverUnit() + ", low / likely / high",
             hours(one.low()) + " / " + hours(one.likely()) + " / " + hours(one.high())));
-    steps.add(new Step("times " + line.driverText(), hours(line.quantity())));
+    steps.add(new Step("times " + line.driverText().in(units), hours(line.quantity())));
     for (LabourFactor factor : line.factors()) {
       steps.add(
           new Step(

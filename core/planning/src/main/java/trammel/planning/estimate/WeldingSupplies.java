@@ -2,6 +2,7 @@ package trammel.planning.estimate;
 
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.trade.welding.WeldEstimate;
@@ -25,13 +26,13 @@ final class WeldingSupplies {
           PartNeed.withoutPlace(
               wire.key(),
               welds.fillerKg() / unitKg(wire),
-              "deposit of all welds over the deposition efficiency"));
+              Phrase.of("deposit of all welds over the deposition efficiency")));
     }
     if (welds.gasLitres() > 0) {
       Item gas = catalog.item(welds.practice().gasItem());
       plan.add(
           PartNeed.withoutPlace(
-              gas.key(), welds.gasLitres() / unitLitres(gas), "flow over the arc time"));
+              gas.key(), welds.gasLitres() / unitLitres(gas), Phrase.of("flow over the arc time")));
     }
     return plan.build();
   }

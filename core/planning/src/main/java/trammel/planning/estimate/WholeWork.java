@@ -8,6 +8,7 @@ import java.util.Set;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.ShopExtra;
 import trammel.planning.job.Extra;
@@ -74,7 +75,11 @@ final class WholeWork {
     addShopExtras(made, added);
     for (Extra extra : terms.extras()) {
       if (extra.kind() == ExtraKind.OPERATION) {
-        addOperation(added, extra.operation().get(), extra.quantity().doubleValue(), extra.why());
+        addOperation(
+            added,
+            extra.operation().get(),
+            extra.quantity().doubleValue(),
+            Phrase.text(extra.why()));
       }
     }
     return without(added.build());
@@ -86,13 +91,13 @@ final class WholeWork {
       if (leftOut.contains(rule.key()) || times == 0) {
         continue;
       }
-      String why =
-          rule.title()
-              + (rule.per().equals(ShopExtra.EVERY_JOB)
-                  ? ": the shop's rule, on every job"
-                  : ": the shop's rule, for each of '"
-                      + catalog.operation(rule.per()).title()
-                      + "'");
+      Phrase why =
+          rule.per().equals(ShopExtra.EVERY_JOB)
+              ? Phrase.of("{}: the shop's rule, on every job", rule.title())
+              : Phrase.of(
+                  "{}: the shop's rule, for each of '{}'",
+                  rule.title(),
+                  catalog.operation(rule.per()).title());
       rule.item().ifPresent(item -> added.add(PartNeed.withoutPlace(item, times, why)));
       rule.operation().ifPresent(operation -> addOperation(added, operation, times, why));
     }
@@ -108,7 +113,7 @@ final class WholeWork {
         .sum();
   }
 
-  private void addOperation(WorkPlan.Builder plan, String key, double quantity, String why) {
+  private void addOperation(WorkPlan.Builder plan, String key, double quantity, Phrase why) {
     String count = BigDecimal.valueOf(quantity).stripTrailingZeros().toPlainString();
     plan.add(
         new OperationNeed(key, quantity, count + " x " + catalog.operation(key).driverUnit(), why));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trammel.brackets.work.OperationNeed;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.learning.LearnedHours;
 import trammel.trade.labour.HoursEstimate;
@@ -57,7 +58,7 @@ final class WorkHours {
         TORCH_TIME,
         welds.clockHours(),
         welds.lines().size() + " welds",
-        "arc time by deposition rate over the operating factor of the process");
+        Phrase.of("arc time by deposition rate over the operating factor of the process"));
   }
 
   private OperationLine line(OperationNeed need) {
@@ -76,7 +77,7 @@ final class WorkHours {
     return new OperationNeed(
         a.operationKey(),
         a.quantity() + b.quantity(),
-        a.driver() + " + " + b.driver(),
-        Words.both(a.why(), b.why()));
+        Phrase.of("{} + {}", a.driver(), b.driver()),
+        a.why().and(b.why()));
   }
 }

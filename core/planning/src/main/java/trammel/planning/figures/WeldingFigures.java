@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.engine.quantity.Phrase;
 import trammel.reading.fields.Field;
 import trammel.trade.welding.BeadJoint;
 import trammel.trade.welding.DepositCost;
@@ -307,7 +308,7 @@ final class WeldingFigures implements FigureGroup {
             1,
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "asked for");
+            Phrase.of("asked for"));
     SeamEstimate estimate =
         new WeldPractice(process, given.get(OVER), PositionFactors.NONE, 0).estimate(seam);
     answers

@@ -18,7 +18,6 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Site;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.steel.RoundTube;
 
 /**
@@ -268,11 +267,7 @@ public final class BarOptions {
         frameEnd,
         catalog.end(options.get(axleEnd(catalog))),
         catalog.plate(options.get(bracketPlate(catalog))),
-        HoleRow.of(
-            options.get(FRAME_HOLES),
-            options.find(HOLE_PITCH),
-            frameEnd.joint(),
-            new QuantityPrinter(site.units())),
+        HoleRow.of(options.get(FRAME_HOLES), options.find(HOLE_PITCH), frameEnd.joint()),
         options.get(LIGHTENING).equals(HOLES));
   }
 

@@ -15,6 +15,7 @@ import trammel.brackets.work.WorkPlan;
 import trammel.cutting.background.Progress;
 import trammel.cutting.bars.BarStock;
 import trammel.cutting.bars.CutBar;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.estimate.BoltLine;
@@ -132,7 +133,8 @@ public final class Ordering {
   }
 
   private static PartLine marked(PartLine part, OrderedJob job) {
-    return new PartLine(part.item(), part.quantity(), job.number() + ": " + part.why());
+    return new PartLine(
+        part.item(), part.quantity(), Phrase.of("{}: {}", job.number(), part.why()));
   }
 
   private void addSticks(SectionCut section) {
@@ -205,7 +207,7 @@ public final class Ordering {
         count.unit(),
         count.price(),
         item.leadDays(),
-        part.why());
+        part.why().in(printer));
     BigDecimal left = count.units().subtract(need);
     if (left.signum() > 0) {
       rack.putBin(item.key(), item.title(), left);

@@ -1,5 +1,10 @@
 package trammel.planning.vehicle;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
@@ -9,9 +14,9 @@ import trammel.engine.checks.Limit;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Driveline;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.ShaftTube;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Decides whether the driveshaft must go to a driveline shop. */
 final class DrivelineWork {
@@ -32,13 +37,11 @@ final class DrivelineWork {
   private final LayoutAnalysis analysis;
   private final Driveline driveline;
   private final Catalog catalog;
-  private final QuantityPrinter print;
 
-  DrivelineWork(LayoutAnalysis analysis, Catalog catalog, QuantityPrinter print) {
+  DrivelineWork(LayoutAnalysis analysis, Catalog catalog) {
     this.analysis = analysis;
     driveline = analysis.layout().chassis().driveline();
     this.catalog = catalog;
-    this.print = print;
   }
 
   void addTo(WorkPlan.Builder plan, ChosenWork chosen) {
@@ -48,39 +51,39 @@ final class DrivelineWork {
               "shim-transmission",
               1,
               "1 mount",
-              "its output is to stand at "
-                  + print.angle(driveline.transmissionAngleRad(), 2)
-                  + ", "
-                  + print.angle(Math.abs(chosen.shimRad()), 2)
-                  + (chosen.shimRad() > 0 ? " higher" : " lower")
-                  + " at its front than it was found"));
+              Phrase.of(
+                  "its output is to stand at {}, {}{} at its front than it was found",
+                  angle(driveline.transmissionAngleRad(), 2),
+                  angle(Math.abs(chosen.shimRad()), 2),
+                  chosen.shimRad() > 0 ? " higher" : " lower")));
     }
-    StringBuilder why = new StringBuilder();
+    List<Phrase> why = new ArrayList<>();
     if (chosen.shaftLongerMm() != 0) {
-      why.append("the shaft is made ")
-          .append(print.length(Math.abs(chosen.shaftLongerMm())))
-          .append(chosen.shaftLongerMm() > 0 ? " longer" : " shorter")
-          .append(" for its slip yoke");
+      why.add(
+          Phrase.of(
+              "the shaft is made {}{} for its slip yoke",
+              length(Math.abs(chosen.shaftLongerMm())),
+              chosen.shaftLongerMm() > 0 ? " longer" : " shorter"));
     } else if (chosen.asFound().isPresent()) {
-      appendLength(why, chosen.asFound().get());
+      addLength(why, chosen.asFound().get());
     }
-    appendSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
-    appendSlip(
+    addSlip(why, driveline.slipRoomMm(), least("slip-room", USUAL_ROOM_MM), true);
+    addSlip(
         why, driveline.slipEngagementMm(), least("slip-engagement", USUAL_ENGAGEMENT_MM), false);
     if (chosen.newShaft().isPresent()) {
-      why.insert(0, anew(chosen.newShaft().get()) + (why.length() == 0 ? "" : "; "));
-      plan.add(PartNeed.withoutPlace(chosen.newShaft().get().key(), 1, why.toString()));
-    } else if (why.length() > 0) {
-      plan.add(PartNeed.withoutPlace("driveshaft-rework", 1, why.toString()));
+      why.add(0, anew(chosen.newShaft().get()));
+      plan.add(PartNeed.withoutPlace(chosen.newShaft().get().key(), 1, Phrase.joined("; ", why)));
+    } else if (!why.isEmpty()) {
+      plan.add(PartNeed.withoutPlace("driveshaft-rework", 1, Phrase.joined("; ", why)));
     }
   }
 
-  private String anew(ShaftTube tube) {
-    return "the shaft is made anew of a tube of "
-        + print.length(tube.outsideMm())
-        + ", "
-        + print.length(lengthMm(driveline.pinionJoint()))
-        + " between its joints at ride, for the speed at which it would whirl";
+  private Phrase anew(ShaftTube tube) {
+    return Phrase.of(
+        "the shaft is made anew of a tube of {}, {} between its joints at ride, for the speed at"
+            + " which it would whirl",
+        length(tube.outsideMm()),
+        length(lengthMm(driveline.pinionJoint())));
   }
 
   private double least(String check, double usualMm) {
@@ -92,23 +95,22 @@ final class DrivelineWork {
     return pinion.distanceMm(driveline.transmissionJoint());
   }
 
-  private void appendLength(StringBuilder why, Driveline found) {
+  private void addLength(List<Phrase> why, Driveline found) {
     double wasMm = found.pinionJoint().distanceMm(found.transmissionJoint());
     double changeMm = lengthMm(driveline.pinionJoint()) - wasMm;
     if (Math.abs(changeMm) > TAKEN_UP_MM) {
-      why.append("the pinion is turned from ")
-          .append(print.angle(found.pinionAngleRad()))
-          .append(" to ")
-          .append(print.angle(driveline.pinionAngleRad()))
-          .append(", its joint moves ")
-          .append(print.length(found.pinionJoint().distanceMm(driveline.pinionJoint())))
-          .append(" and the shaft is ")
-          .append(print.length(Math.abs(changeMm)))
-          .append(changeMm > 0 ? " too short at ride" : " too long at ride");
+      why.add(
+          Phrase.of(
+              "the pinion is turned from {} to {}, its joint moves {} and the shaft is {}{}",
+              angle(found.pinionAngleRad()),
+              angle(driveline.pinionAngleRad()),
+              length(found.pinionJoint().distanceMm(driveline.pinionJoint())),
+              length(Math.abs(changeMm)),
+              changeMm > 0 ? " too short at ride" : " too long at ride"));
     }
   }
 
-  private void appendSlip(StringBuilder why, OptionalDouble atRide, double leastMm, boolean room) {
+  private void addSlip(List<Phrase> why, OptionalDouble atRide, double leastMm, boolean room) {
     if (atRide.isEmpty()) {
       return;
     }
@@ -124,16 +126,15 @@ final class DrivelineWork {
       }
     }
     if (leftMm < leastMm) {
-      why.append(why.length() == 0 ? "" : "; ")
-          .append(room ? "room left in front of the slip yoke is " : "spline engaged is ")
-          .append(print.length(leftMm))
-          .append(", ")
-          .append(where)
-          .append("; it takes ")
-          .append(print.length(leastMm))
-          .append(", so the shaft must be ")
-          .append(print.length(leastMm - leftMm))
-          .append(room ? " shorter" : " longer");
+      why.add(
+          Phrase.of(
+              "{}{}, {}; it takes {}, so the shaft must be {}{}",
+              room ? "room left in front of the slip yoke is " : "spline engaged is ",
+              length(leftMm),
+              where,
+              length(leastMm),
+              length(leastMm - leftMm),
+              room ? " shorter" : " longer"));
     }
   }
 }

@@ -1,5 +1,9 @@
 package trammel.planning.vehicle;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.longLength;
+
 import java.util.List;
 import trammel.assembly.Assembly;
 import trammel.assembly.Place;
@@ -15,8 +19,7 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
-import trammel.reading.quantity.QuantityPrinter;
-import trammel.reading.quantity.UnitSystem;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldSeam;
 
@@ -28,12 +31,10 @@ final class EveryJob {
   private static final double FOOT_MM = 304.8;
 
   private final Layout layout;
-  private final QuantityPrinter print;
   private final WorkPlan.Builder plan = new WorkPlan.Builder();
 
-  EveryJob(Layout layout, QuantityPrinter print) {
+  EveryJob(Layout layout) {
     this.layout = layout;
-    this.print = print;
   }
 
   WorkPlan work(List<WeldSeam> welds) {
@@ -44,45 +45,58 @@ final class EveryJob {
     addBumpStops();
     plan.add(
         PartNeed.withoutPlace(
-            "alignment-check", 1, "the rear axle is set anew; wheelbase and thrust are read out"));
+            "alignment-check",
+            1,
+            Phrase.of("the rear axle is set anew; wheelbase and thrust are read out")));
     plan.add(
-        PartNeed.withoutPlace("paint-supplies", 1, "primer, paint and undercoat over every weld"));
+        PartNeed.withoutPlace(
+            "paint-supplies", 1, Phrase.of("primer, paint and undercoat over every weld")));
     return plan.build();
   }
 
   private void addStages() {
-    stage("design", "the layout is drawn up and its parts are found before the vehicle comes");
-    stage("intake", "photos, weights and ride height before any bolt is turned");
-    stage("safe-set-up", "stands, battery and electronics off, fuel made safe, fire watch");
-    stage("strip-out", "the old springs and their brackets come off before the new can be marked");
     stage(
-        "clean-weld-zones", "rails and axle tube are ground to bright steel where they are welded");
-    stage("datum-and-mark", "every bracket is marked from the axle mark and the centre line");
+        "design",
+        Phrase.of("the layout is drawn up and its parts are found before the vehicle comes"));
+    stage("intake", Phrase.of("photos, weights and ride height before any bolt is turned"));
+    stage(
+        "safe-set-up",
+        Phrase.of("stands, battery and electronics off, fuel made safe, fire watch"));
+    stage(
+        "strip-out",
+        Phrase.of("the old springs and their brackets come off before the new can be marked"));
+    stage(
+        "clean-weld-zones",
+        Phrase.of("rails and axle tube are ground to bright steel where they are welded"));
+    stage(
+        "datum-and-mark",
+        Phrase.of("every bracket is marked from the axle mark and the centre line"));
     stage(
         "set-axle",
-        "axle square at "
-            + print.length(layout.chassis().wheelbaseMm())
-            + " wheelbase, pinion at "
-            + print.angle(layout.chassis().driveline().pinionAngleRad())
-            + " from level");
+        Phrase.of(
+            "axle square at {} wheelbase, pinion at {} from level",
+            length(layout.chassis().wheelbaseMm()),
+            angle(layout.chassis().driveline().pinionAngleRad())));
     stage(
         "cycle-travel",
-        "both wheels through "
-            + print.length(layout.chassis().travel().bumpMm())
-            + " of bump and "
-            + print.length(layout.chassis().travel().droopMm())
-            + " of droop before anything is welded out");
+        Phrase.of(
+            "both wheels through {} of bump and {} of droop before anything is" + " welded out",
+            length(layout.chassis().travel().bumpMm()),
+            length(layout.chassis().travel().droopMm())));
     stage(
         "fit-up-readings",
-        "every bracket is measured against the floor sheet once it is tacked, before any weld");
-    stage("paint", "bare steel at every weld");
-    stage("driveshaft", "shaft out, its length at ride and the slip measured, shaft back in");
-    stage("parking-brake", "the cables follow the axle over its travel");
-    stage("reassemble", "all joints tightened at ride height, not hanging");
-    stage("road-test", "road test, look over, tighten again");
+        Phrase.of(
+            "every bracket is measured against the floor sheet once it is tacked, before any weld"));
+    stage("paint", Phrase.of("bare steel at every weld"));
+    stage(
+        "driveshaft",
+        Phrase.of("shaft out, its length at ride and the slip measured, shaft back in"));
+    stage("parking-brake", Phrase.of("the cables follow the axle over its travel"));
+    stage("reassemble", Phrase.of("all joints tightened at ride height, not hanging"));
+    stage("road-test", Phrase.of("road test, look over, tighten again"));
   }
 
-  private void stage(String key, String why) {
+  private void stage(String key, Phrase why) {
     plan.add(new OperationNeed(key, 1, "1 job", why));
   }
 
@@ -92,12 +106,15 @@ final class EveryJob {
     if (onAxle > 0) {
       stage(
           "bench-welding",
-          "tacked in place, then out: "
-              + onAxle
-              + " lines of the weld list are welded to the axle tube on the bench");
+          Phrase.of(
+              "tacked in place, then out: {} lines of the weld list are welded to the"
+                  + " axle tube on the bench",
+              onAxle));
       plan.add(
           PartNeed.withoutPlace(
-              "gear-oil", 1, "the axle is drained before its tube is welded, and filled again"));
+              "gear-oil",
+              1,
+              Phrase.of("the axle is drained before its tube is welded, and filled again")));
     }
   }
 
@@ -121,41 +138,34 @@ final class EveryJob {
           new OperationNeed(
               "dress-and-inspect-welds",
               totalMm / FOOT_MM,
-              run(totalMm) + " of weld",
-              welds.size() + " lines of the weld list"));
+              Phrase.of("{} of weld", longLength(totalMm)),
+              Phrase.of("{} lines of the weld list", welds.size())));
     }
-  }
-
-  private String run(double lengthMm) {
-    return print.system() == UnitSystem.US
-        ? QuantityPrinter.feetAndInches(lengthMm)
-        : print.length(lengthMm);
   }
 
   private void addBrakes() {
     double bumpMm = layout.chassis().travel().bumpMm();
     double droopMm = layout.chassis().travel().droopMm();
-    String why =
-        "the axle moves "
-            + print.length(bumpMm)
-            + " up and "
-            + print.length(droopMm)
-            + " down on new bars; the hose must reach over "
-            + print.length(bumpMm + droopMm)
-            + " without pulling or rubbing";
+    Phrase why =
+        Phrase.of(
+            "the axle moves {} up and {} down on new bars; the hose must reach over"
+                + " {} without pulling or rubbing",
+            length(bumpMm),
+            length(droopMm),
+            length(bumpMm + droopMm));
     plan.add(PartNeed.withoutPlace("brake-hose", 1, why));
     plan.add(
         PartNeed.withoutPlace(
             "brake-line-kit",
             1,
-            "the hard lines run on the axle tube where the new brackets stand"));
+            Phrase.of("the hard lines run on the axle tube where the new brackets stand")));
     plan.add(new OperationNeed("brake-lines", 1, "1 job", why));
     plan.add(
         PartNeed.withoutPlace(
-            "brake-fluid", 1, "the rear lines are opened and the brakes are bled"));
+            "brake-fluid", 1, Phrase.of("the rear lines are opened and the brakes are bled")));
     plan.add(
         PartNeed.withoutPlace(
-            "parking-cable-kit", 1, "the cables follow the axle over its travel"));
+            "parking-cable-kit", 1, Phrase.of("the cables follow the axle over its travel")));
   }
 
   private void addBumpStops() {
@@ -170,15 +180,13 @@ final class EveryJob {
         PartNeed.placed(
             "bump-stop",
             List.of(bumpStop(true, openMm), bumpStop(false, openMm)),
-            "one a side: "
-                + print.length(openMm)
-                + " between axle tube and rail at ride"
-                + (rails.notchDepthMm() > 0 ? ", notch counted" : "")
-                + "; it is fully squeezed after "
-                + print.length(chassis.travel().bumpMm())
-                + " of bump with "
-                + print.length(openMm - chassis.travel().bumpMm())
-                + " left"));
+            Phrase.of(
+                "one a side: {} between axle tube and rail at ride{}; it is fully"
+                    + " squeezed after {} of bump with {} left",
+                length(openMm),
+                rails.notchDepthMm() > 0 ? ", notch counted" : "",
+                length(chassis.travel().bumpMm()),
+                length(openMm - chassis.travel().bumpMm()))));
   }
 
   /**

@@ -27,8 +27,8 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.mechanism.FurtherBody;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.steel.Steel;
 import trammel.trade.welding.WeldRun;
 import trammel.trade.welding.WeldSeam;
@@ -64,12 +64,11 @@ public final class FinishedVehicle {
    * @param layout the finished layout
    * @param catalog what the plan's keys stand for
    * @param plan all of its work
-   * @param print for the reasons of the vehicle's own parts
    * @throws IllegalArgumentException if the plan names a part that it does not place
    */
-  public static Assembly of(Layout layout, Catalog catalog, WorkPlan plan, QuantityPrinter print) {
+  public static Assembly of(Layout layout, Catalog catalog, WorkPlan plan) {
     FinishedVehicle finished = new FinishedVehicle(layout, catalog);
-    VehicleBodies vehicle = new VehicleBodies(layout, catalog, print);
+    VehicleBodies vehicle = new VehicleBodies(layout, catalog);
     finished.parts.addAll(vehicle.parts());
     finished.mates.addAll(vehicle.mates());
     plan.plates().forEach(finished::add);
@@ -105,7 +104,7 @@ public final class FinishedVehicle {
   }
 
   private static PlacedPart placed(
-      String id, String name, PartKind kind, Held held, Solid solid, double massKg, String why) {
+      String id, String name, PartKind kind, Held held, Solid solid, double massKg, Phrase why) {
     return new PlacedPart(id, name, kind, held.carrier(), held.place(), solid, massKg, why);
   }
 

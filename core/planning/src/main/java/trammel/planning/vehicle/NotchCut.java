@@ -3,7 +3,6 @@ package trammel.planning.vehicle;
 import java.util.Optional;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Site;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.NotchPlate;
 
 /**
@@ -37,7 +36,7 @@ public record NotchCut(
     if (clearMm <= 0) {
       return Optional.empty();
     }
-    NotchWork work = new NotchWork(layout, site.catalog(), new QuantityPrinter(site.units()));
+    NotchWork work = new NotchWork(layout, site.catalog());
     NotchPlate shape = work.shape();
     return Optional.of(
         new NotchCut(

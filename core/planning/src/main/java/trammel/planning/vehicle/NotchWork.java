@@ -1,5 +1,8 @@
 package trammel.planning.vehicle;
 
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.percent;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +13,7 @@ import trammel.assembly.Held;
 import trammel.assembly.Place;
 import trammel.assembly.Prism;
 import trammel.assembly.SeamRun;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
@@ -22,10 +26,10 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.strength.PlatedNotch;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.options.MountOptions;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.NotchPlate;
@@ -62,12 +66,10 @@ final class NotchWork {
 
   private final Chassis chassis;
   private final Catalog catalog;
-  private final QuantityPrinter print;
 
-  NotchWork(Layout layout, Catalog catalog, QuantityPrinter print) {
+  NotchWork(Layout layout, Catalog catalog) {
     chassis = layout.chassis();
     this.catalog = catalog;
-    this.print = print;
   }
 
   void addTo(WorkPlan.Builder plan) {
@@ -120,18 +122,15 @@ final class NotchWork {
     double cutMm = rails.notchDepthMm() + thicknessMm;
     double leftMm = rails.depthMm() - cutMm;
     if (leftMm < LEAST_RING_MM) {
-      throw new IllegalArgumentException(
-          "the notch for "
-              + print.length(chassis.travel().bumpMm())
-              + " of bump is cut "
-              + print.length(cutMm)
-              + " into a rail of "
-              + print.length(rails.depthMm())
-              + " and leaves "
-              + print.length(leftMm)
-              + "; it must leave "
-              + print.length(LEAST_RING_MM)
-              + " or more. Raise the frame at ride or ask for less bump.");
+      throw new UnworkableLayoutException(
+          Phrase.of(
+              "the notch for {} of bump is cut {} into a rail of {} and leaves {}; it"
+                  + " must leave {} or more. Raise the frame at ride or ask for less bump.",
+              length(chassis.travel().bumpMm()),
+              length(cutMm),
+              length(rails.depthMm()),
+              length(leftMm),
+              length(LEAST_RING_MM)));
     }
     PlatedNotch notch = NotchedRail.notch(plated(thicknessMm));
     return new NotchPlate(
@@ -155,21 +154,21 @@ final class NotchWork {
   }
 
   private void add(WorkPlan.Builder plan, PlateMaterial plate, NotchPlate shape) {
-    String why = reason(shape);
+    Phrase why = reason(shape);
     plan.add(
         new PlateNeed(
             shape.plate(plate.title()),
             plate.key(),
             sidePlaces(shape),
-            why + "; both sides of each rail"));
+            Phrase.of("{}; both sides of each rail", why)));
     plan.add(
         new PlateNeed(
                 shape.strip(plate.title()),
                 plate.key(),
                 List.of(stripPlace(shape, true), stripPlace(shape, false)),
-                "lines the cut, rolled to "
-                    + print.length(shape.cutRadiusMm())
-                    + " outside radius, as wide as the rail")
+                Phrase.of(
+                    "lines the cut, rolled to {} outside radius, as wide as the rail",
+                    length(shape.cutRadiusMm())))
             .formedTo(Prism.plate(shape.rolledStrip(), shape.stripWidthMm())));
     double wallMm = chassis.rails().wallMm();
     FilletWeld fillet =
@@ -179,21 +178,22 @@ final class NotchWork {
         "notch strip to side plates",
         fillet,
         toSides(STRIP, shape.cut()),
-        "both edges of the strip along the arc of each rail");
+        Phrase.of("both edges of the strip along the arc of each rail"));
     weld(
         plan,
         "notch strip to flange",
         fillet,
         endsToRail(shape, STRIP, shape.openingMm() / 2, 0),
-        "both ends of the strip across the lower flange of each rail");
+        Phrase.of("both ends of the strip across the lower flange of each rail"));
     weld(
         plan,
         "notch side plate to rail",
         fillet,
         sideToRail(shape),
         isRaised()
-            ? "outer edge and flats of each side plate, and the rail's top where it rises above it"
-            : "outer edge and flats of each side plate");
+            ? Phrase.of(
+                "outer edge and flats of each side plate, and the rail's top where it rises above it")
+            : Phrase.of("outer edge and flats of each side plate"));
     plan.add(new OperationNeed("notch-rail", RAILS, "2 rails", why));
     int plates = isRaised() ? 4 : 3;
     plan.add(
@@ -201,7 +201,7 @@ final class NotchWork {
             "dress-plate",
             plates * RAILS,
             plates * RAILS + " plates",
-            "side plates and strips of notches"));
+            Phrase.of("side plates and strips of notches")));
     if (isRaised()) {
       addTopStrips(plan, plate, shape, fillet);
     }
@@ -214,33 +214,32 @@ final class NotchWork {
   private void addTopStrips(
       WorkPlan.Builder plan, PlateMaterial plate, NotchPlate shape, FilletWeld fillet) {
     double depthMm = chassis.rails().depthMm();
-    String why =
-        "joins the side plates "
-            + print.length(chassis.rails().notchRiseMm())
-            + " above the rail's top";
+    Phrase why =
+        Phrase.of(
+            "joins the side plates {} above the rail's top", length(chassis.rails().notchRiseMm()));
     plan.add(
         new PlateNeed(
                 shape.topStrip(plate.title(), depthMm),
                 plate.key(),
                 List.of(stripPlace(shape, true), stripPlace(shape, false)),
-                why
-                    + ", rolled to "
-                    + print.length(shape.topStrip(depthMm).radiusMm())
-                    + " outside radius, as wide as the rail")
+                Phrase.of(
+                    "{}, rolled to {} outside radius, as wide as the rail",
+                    why,
+                    length(shape.topStrip(depthMm).radiusMm())))
             .formedTo(Prism.plate(shape.rolledTopStrip(depthMm), shape.stripWidthMm())));
     weld(
         plan,
         "notch top strip to side plates",
         fillet,
         toSides(TOP_STRIP, shape.topStrip(depthMm)),
-        "both edges of the strip along the side plates' upper edge",
+        Phrase.of("both edges of the strip along the side plates' upper edge"),
         WeldPosition.FLAT);
     weld(
         plan,
         "notch top strip to rail",
         fillet,
         endsToRail(shape, TOP_STRIP, shape.halfUnderTopStripMm(depthMm), depthMm),
-        "both ends of the strip across the top of each rail",
+        Phrase.of("both ends of the strip across the top of each rail"),
         WeldPosition.FLAT);
     plan.add(new OperationNeed("raise-notch", RAILS, "2 rails", why));
   }
@@ -354,7 +353,7 @@ final class NotchWork {
   }
 
   private static void weld(
-      WorkPlan.Builder plan, String name, FilletWeld fillet, List<SeamRun> runs, String why) {
+      WorkPlan.Builder plan, String name, FilletWeld fillet, List<SeamRun> runs, Phrase why) {
     weld(plan, name, fillet, runs, why, WeldPosition.OVERHEAD);
   }
 
@@ -363,7 +362,7 @@ final class NotchWork {
       String name,
       FilletWeld fillet,
       List<SeamRun> runs,
-      String why,
+      Phrase why,
       WeldPosition position) {
     plan.add(WeldSeam.along(name, fillet, runs, position, WeldPlace.VEHICLE, why));
   }
@@ -375,33 +374,28 @@ final class NotchWork {
         : Optional.empty();
   }
 
-  private String reason(NotchPlate shape) {
+  private Phrase reason(NotchPlate shape) {
     Rails rails = chassis.rails();
     double openMm =
         rails.undersideMm(0) - chassis.axleCentre().zMm() - chassis.axle().tubeRadiusMm();
-    return print.length(openMm)
-        + " over the axle tube at ride, "
-        + print.length(chassis.travel().bumpMm())
-        + " of bump and "
-        + print.length(airMm())
-        + " of air ask for a notch "
-        + print.length(rails.notchDepthMm())
-        + " deep in the clear; the rail is cut "
-        + print.length(shape.depthMm())
-        + " deep and "
-        + print.length(shape.openingMm())
-        + " long on a radius of "
-        + print.length(shape.cutRadiusMm())
-        + " and keeps "
-        + print.length(rails.depthMm() - shape.depthMm())
-        + " of its "
-        + print.length(rails.depthMm())
-        + (isRaised()
-            ? "; the side plates rise " + print.length(rails.notchRiseMm()) + " above its top"
-            : "")
-        + ", with the plates "
-        + print.percent(modulusRatio(shape))
-        + " of its section modulus where it is least";
+    return Phrase.of(
+        "{} over the axle tube at ride, {} of bump and {} of air ask for a notch"
+            + " {} deep in the clear; the rail is cut {} deep and {} long on a radius"
+            + " of {} and keeps {} of its {}{}, with the plates {} of its section"
+            + " modulus where it is least",
+        length(openMm),
+        length(chassis.travel().bumpMm()),
+        length(airMm()),
+        length(rails.notchDepthMm()),
+        length(shape.depthMm()),
+        length(shape.openingMm()),
+        length(shape.cutRadiusMm()),
+        length(rails.depthMm() - shape.depthMm()),
+        length(rails.depthMm()),
+        isRaised()
+            ? Phrase.of("; the side plates rise {} above its top", length(rails.notchRiseMm()))
+            : "",
+        percent(modulusRatio(shape)));
   }
 
   /**

@@ -1,9 +1,10 @@
 package trammel.planning.vehicle;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import trammel.assembly.SeamRun;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
@@ -28,7 +29,7 @@ import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldRun;
 import trammel.trade.welding.WeldSeam;
@@ -58,18 +59,16 @@ final class ObstacleWork {
   private final LayoutAnalysis analysis;
   private final Layout layout;
   private final List<WeldSeam> welds;
-  private final QuantityPrinter print;
   private final List<Body> moving = new ArrayList<>();
   private final List<Body> rising = new ArrayList<>();
 
   /**
    * @param welds the welds of the whole job
    */
-  ObstacleWork(LayoutAnalysis analysis, QuantityPrinter print, List<WeldSeam> welds) {
+  ObstacleWork(LayoutAnalysis analysis, List<WeldSeam> welds) {
     this.welds = List.copyOf(welds);
     this.analysis = analysis;
     layout = analysis.layout();
-    this.print = print;
     addTube();
     addSprings();
     addBars();
@@ -127,15 +126,15 @@ final class ObstacleWork {
   }
 
   void addTo(WorkPlan.Builder plan, List<trammel.planning.job.Obstacle> movedAway) {
-    String exhaust =
+    Phrase exhaust =
         join(
             moved(movedAway, trammel.planning.job.ObstacleKind.EXHAUST),
             closest(ObstacleKind.EXHAUST, moving, MOVING_AIR_MM));
-    if (!exhaust.isEmpty()) {
+    if (!exhaust.isBlank()) {
       plan.add(PartNeed.withoutPlace("exhaust-rework", 1, exhaust));
       plan.add(new OperationNeed("move-exhaust", 1, "1 job", exhaust));
     }
-    String tank =
+    Phrase tank =
         join(
             join(
                 moved(movedAway, trammel.planning.job.ObstacleKind.TANK),
@@ -145,38 +144,40 @@ final class ObstacleWork {
                     closest(ObstacleKind.TANK, moving, MOVING_AIR_MM),
                     closest(ObstacleKind.FUEL_LINE, moving, MOVING_AIR_MM)),
                 fuelNearWeld()));
-    if (!tank.isEmpty()) {
+    if (!tank.isBlank()) {
       plan.add(
           new OperationNeed(
               "move-fuel-tank",
               1,
               "1 job",
-              tank + "; drain it and take it out of the vehicle before any weld"));
+              Phrase.of("{}; drain it and take it out of the vehicle before any weld", tank)));
     }
-    String floor =
+    Phrase floor =
         join(
             moved(movedAway, trammel.planning.job.ObstacleKind.BED_FLOOR),
             closest(ObstacleKind.BED_FLOOR, rising, FLOOR_AIR_MM));
-    if (!floor.isEmpty()) {
+    if (!floor.isBlank()) {
       plan.add(new OperationNeed("relieve-bed-floor", 1, "1 job", floor));
     }
-    String bed = bedOverNotch();
-    if (!bed.isEmpty()) {
+    Phrase bed = bedOverNotch();
+    if (!bed.isBlank()) {
       plan.add(new OperationNeed("bed-off", 1, "1 job", bed));
     }
   }
 
-  private static String moved(
+  private static Phrase moved(
       List<trammel.planning.job.Obstacle> movedAway, trammel.planning.job.ObstacleKind kind) {
-    return movedAway.stream()
-        .filter(one -> one.kind() == kind)
-        .map(one -> one.name() + " is out of the way before the axle goes in")
-        .collect(Collectors.joining("; "));
+    return Phrase.joined(
+        "; ",
+        movedAway.stream()
+            .filter(one -> one.kind() == kind)
+            .map(one -> Phrase.of("{} is out of the way before the axle goes in", one.name()))
+            .toList());
   }
 
   /** Which obstacles of a kind come too close to what, in words; empty if none. */
-  private String closest(ObstacleKind kind, List<Body> bodies, double airMm) {
-    String reasons = "";
+  private Phrase closest(ObstacleKind kind, List<Body> bodies, double airMm) {
+    Phrase reasons = Phrase.NONE;
     for (Obstacle obstacle : layout.chassis().obstacles()) {
       if (obstacle.kind() == kind) {
         Optional<LeastGap> least = least(obstacle, bodies);
@@ -203,16 +204,17 @@ final class ObstacleWork {
     return Optional.ofNullable(least);
   }
 
-  private String reason(Obstacle obstacle, LeastGap least, double airMm) {
+  private Phrase reason(Obstacle obstacle, LeastGap least, double airMm) {
     double gapMm = least.gap().gapMm();
     String body = least.pair().first().name();
-    return obstacle.name()
-        + (gapMm < 0
-            ? " is in the way of " + body + " by " + print.length(-gapMm)
-            : " is within " + print.length(gapMm) + " of " + body)
-        + where(least)
-        + "; it needs "
-        + print.length(airMm);
+    return Phrase.of(
+        "{}{}{}; it needs {}",
+        obstacle.name(),
+        gapMm < 0
+            ? Phrase.of(" is in the way of {} by {}", body, length(-gapMm))
+            : Phrase.of(" is within {} of {}", length(gapMm), body),
+        where(least),
+        length(airMm));
   }
 
   private String where(LeastGap least) {
@@ -226,8 +228,8 @@ final class ObstacleWork {
     return pose.isPresent() ? ", " + analysis.describe(pose.get()) : "";
   }
 
-  private String fuelNearWeld() {
-    String reasons = "";
+  private Phrase fuelNearWeld() {
+    Phrase reasons = Phrase.NONE;
     for (Obstacle obstacle : layout.chassis().obstacles()) {
       if (obstacle.kind().holdsFuel()) {
         reasons =
@@ -235,24 +237,25 @@ final class ObstacleWork {
                 reasons,
                 nearWeld(
                     obstacle,
-                    "no weld is made within "
-                        + print.length(WELD_AIR_MM)
-                        + " of a tank or fuel line"));
+                    Phrase.of(
+                        "no weld is made within {} of a tank or fuel line", length(WELD_AIR_MM))));
       }
     }
     return reasons;
   }
 
   /** A rail that is cut and plated under a bed is out of reach, and its heat is under the floor. */
-  private String bedOverNotch() {
-    String reasons = "";
+  private Phrase bedOverNotch() {
+    Phrase reasons = Phrase.NONE;
     if (layout.chassis().rails().notchDepthMm() > 0) {
       for (Obstacle obstacle : layout.chassis().obstacles()) {
         if (obstacle.kind() == ObstacleKind.BED_FLOOR) {
           reasons =
               join(
                   reasons,
-                  nearWeld(obstacle, "the rails are notched and plated where it stands over them"));
+                  nearWeld(
+                      obstacle,
+                      Phrase.of("the rails are notched and plated where it stands over them")));
         }
       }
     }
@@ -260,7 +263,7 @@ final class ObstacleWork {
   }
 
   /** That a weld comes nearer than it may to something; empty if none does. */
-  private String nearWeld(Obstacle obstacle, String rule) {
+  private Phrase nearWeld(Obstacle obstacle, Phrase rule) {
     double leastMm = Double.POSITIVE_INFINITY;
     String nearest = "";
     for (WeldSeam weld : welds) {
@@ -276,15 +279,14 @@ final class ObstacleWork {
       }
     }
     if (!(leastMm < WELD_AIR_MM)) {
-      return "";
+      return Phrase.NONE;
     }
-    return obstacle.name()
-        + " is "
-        + print.length(Math.max(0, leastMm))
-        + " from the weld '"
-        + nearest
-        + "'; "
-        + rule;
+    return Phrase.of(
+        "{} is {} from the weld '{}'; {}",
+        obstacle.name(),
+        length(Math.max(0, leastMm)),
+        nearest,
+        rule);
   }
 
   private static double gapMm(Obstacle obstacle, SeamRun seam) {
@@ -297,10 +299,10 @@ final class ObstacleWork {
     return leastMm;
   }
 
-  private static String join(String a, String b) {
-    if (a.isEmpty() || b.isEmpty()) {
-      return a + b;
+  private static Phrase join(Phrase a, Phrase b) {
+    if (a.isBlank()) {
+      return b;
     }
-    return a + "; " + b;
+    return b.isBlank() ? a : Phrase.of("{}; {}", a, b);
   }
 }

@@ -26,8 +26,8 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Driveline;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.Loop;
@@ -56,15 +56,13 @@ final class VehicleBodies {
   private final Layout layout;
   private final Chassis chassis;
   private final Catalog catalog;
-  private final QuantityPrinter print;
   private final List<PlacedPart> parts = new ArrayList<>();
   private final List<Mate> mates = new ArrayList<>();
 
-  VehicleBodies(Layout layout, Catalog catalog, QuantityPrinter print) {
+  VehicleBodies(Layout layout, Catalog catalog) {
     this.layout = layout;
     this.chassis = layout.chassis();
     this.catalog = catalog;
-    this.print = print;
     addRails();
     addAxle();
     addWheels();
@@ -80,7 +78,7 @@ final class VehicleBodies {
     return mates;
   }
 
-  private void add(String id, String carrier, Place place, Solid solid, String why) {
+  private void add(String id, String carrier, Place place, Solid solid, Phrase why) {
     parts.add(new PlacedPart(id, id, PartKind.VEHICLE, carrier, place, solid, 0, why));
   }
 
@@ -92,14 +90,16 @@ final class VehicleBodies {
     double foremostMm =
         layout.bars().stream().mapToDouble(bar -> bar.frame().xMm()).max().orElse(0);
     RailForm form =
-        new RailForm(chassis.rails(), new NotchWork(layout, catalog, print).notch(), foremostMm);
+        new RailForm(chassis.rails(), new NotchWork(layout, catalog).notch(), foremostMm);
     for (boolean left : new boolean[] {true, false}) {
       add(
           VehicleParts.rail(left),
           Assembly.FRAME,
           form.place(left),
           form.solid(left),
-          chassis.rails().boxed() ? "boxed frame rail" : "channel frame rail");
+          chassis.rails().boxed()
+              ? Phrase.of("boxed frame rail")
+              : Phrase.of("channel frame rail"));
     }
     hold(VehicleParts.rail(true), VehicleParts.rail(false));
   }
@@ -118,7 +118,7 @@ final class VehicleBodies {
         Assembly.AXLE,
         axleLine(-halfMm),
         Turned.ring(axle.tubeRadiusMm() - axle.tubeWallMm(), axle.tubeRadiusMm(), 2 * halfMm),
-        "the axle tube from wheel flange to wheel flange");
+        Phrase.of("the axle tube from wheel flange to wheel flange"));
     if (axle.housingRadiusMm().isPresent()
         && axle.housingRadiusMm().getAsDouble() > axle.tubeRadiusMm() + Loop.JOIN_MM) {
       add(
@@ -127,7 +127,7 @@ final class VehicleBodies {
           axleLine(-axle.innerLimitMm()),
           Turned.ring(
               axle.tubeRadiusMm(), axle.housingRadiusMm().getAsDouble(), 2 * axle.innerLimitMm()),
-          "the centre housing as it is measured, about the axle's line");
+          Phrase.of("the centre housing as it is measured, about the axle's line"));
       hold(VehicleParts.HOUSING, VehicleParts.AXLE_TUBE);
     }
   }
@@ -158,7 +158,7 @@ final class VehicleBodies {
               widthMm,
               rimMm,
               widthMm),
-          "the rear tyre at its size");
+          Phrase.of("the rear tyre at its size"));
       add(
           VehicleParts.wheel(left),
           Assembly.AXLE,
@@ -171,7 +171,7 @@ final class VehicleBodies {
                   new Compound.Member(
                       axleLine(side * trackMm - widthMm / 2),
                       Turned.ring(rimMm - WHEEL_MM, rimMm, widthMm)))),
-          "the rear wheel on its flange");
+          Phrase.of("the rear wheel on its flange"));
       hold(VehicleParts.wheel(left), VehicleParts.AXLE_TUBE);
       hold(VehicleParts.tyre(left), VehicleParts.wheel(left));
     }
@@ -186,7 +186,7 @@ final class VehicleBodies {
         VehicleParts.SHAFT,
         Place.along(pinion, pinion.to(driveline.transmissionJoint())),
         Turned.bar(radiusMm, pinion.distanceMm(driveline.transmissionJoint())),
-        "the driveshaft from joint to joint");
+        Phrase.of("the driveshaft from joint to joint"));
     hold(VehicleParts.SHAFT, VehicleParts.AXLE_TUBE);
     hold(VehicleParts.SHAFT, VehicleParts.rail(true));
   }
@@ -200,7 +200,7 @@ final class VehicleBodies {
         name = name + ", another";
       }
       Compound.Member form = form(obstacle.shape());
-      add(name, Assembly.FRAME, form.place(), form.solid(), "stands there at ride");
+      add(name, Assembly.FRAME, form.place(), form.solid(), Phrase.of("stands there at ride"));
       hold(name, VehicleParts.rail(true));
     }
   }

@@ -16,7 +16,6 @@ import trammel.planning.job.Measured;
 import trammel.planning.job.Obstacle;
 import trammel.reading.quantity.Datum;
 import trammel.reading.quantity.MeasuredAngle;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.NotchPlate;
 
@@ -57,9 +56,7 @@ public final class VehicleWork {
    * @throws IllegalArgumentException where the notch leaves too little of the rail
    */
   public static Optional<Arc> notch(Layout layout, Site site) {
-    return new NotchWork(layout, site.catalog(), new QuantityPrinter(site.units()))
-        .notch()
-        .map(NotchPlate::cut);
+    return new NotchWork(layout, site.catalog()).notch().map(NotchPlate::cut);
   }
 
   /** The work of a vehicle by itself, its driveline taken as found. */
@@ -111,16 +108,14 @@ public final class VehicleWork {
   }
 
   private static WorkPlan plan(Layout layout, Site site, WorkPlan mounts, ChosenWork chosen) {
-    QuantityPrinter print = new QuantityPrinter(site.units());
     LayoutAnalysis analysis = new LayoutAnalysis(layout, site.catalog().analysis());
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    new NotchWork(layout, site.catalog(), print).addTo(plan);
-    new DrivelineWork(analysis, site.catalog(), print).addTo(plan, chosen);
-    new ObstacleWork(analysis, print, mounts.plus(plan.build()).welds())
-        .addTo(plan, chosen.movedAway());
+    new NotchWork(layout, site.catalog()).addTo(plan);
+    new DrivelineWork(analysis, site.catalog()).addTo(plan, chosen);
+    new ObstacleWork(analysis, mounts.plus(plan.build()).welds()).addTo(plan, chosen.movedAway());
     WorkPlan own = plan.build();
     return new WorkPlan.Builder()
-        .add(new EveryJob(layout, print).work(mounts.plus(own).welds()))
+        .add(new EveryJob(layout).work(mounts.plus(own).welds()))
         .add(own)
         .build();
   }

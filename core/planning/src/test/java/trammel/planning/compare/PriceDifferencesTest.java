@@ -17,6 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.compare.PriceDifference.Cause;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.Operation;
@@ -53,7 +54,14 @@ class PriceDifferencesTest {
 
   private static CostLine steel(String price) {
     return new CostLine(
-        "plate", "plate", CostClass.STEEL, BigDecimal.ONE, "1 sheet", number(price), USD, "tabs");
+        "plate",
+        "plate",
+        CostClass.STEEL,
+        BigDecimal.ONE,
+        "1 sheet",
+        number(price),
+        USD,
+        Phrase.of("tabs"));
   }
 
   private static HoursEstimate tenHours() {
@@ -64,7 +72,9 @@ class PriceDifferencesTest {
     Operation weld =
         new Operation(
             "weld", "weld", "job", new ThreePoint(hours, hours, hours), List.of(), "invented");
-    return new HoursEstimate(List.of(new OperationLine(weld, 1, "1 job", List.of(), "all")), 0.3);
+    return new HoursEstimate(
+        List.of(new OperationLine(weld, 1, Phrase.text("1 job"), List.of(), Phrase.of("all"))),
+        0.3);
   }
 
   private static PriceTerms terms() {
@@ -216,7 +226,14 @@ class PriceDifferencesTest {
       BigDecimal price = BigDecimal.valueOf(random.nextInt(200_000), 3);
       bought.add(
           new CostLine(
-              "line-" + i, "line", costClass, BigDecimal.ONE, "1", price, currency, "drawn"));
+              "line-" + i,
+              "line",
+              costClass,
+              BigDecimal.ONE,
+              "1",
+              price,
+              currency,
+              Phrase.of("drawn")));
     }
     double likely = 1 + 40 * random.nextDouble();
     Operation operation =
@@ -227,7 +244,8 @@ class PriceDifferencesTest {
             new ThreePoint(likely / 2, likely, 3 * likely),
             List.of(),
             "drawn");
-    OperationLine line = new OperationLine(operation, 1, "1 job", List.of(), "drawn");
+    OperationLine line =
+        new OperationLine(operation, 1, Phrase.text("1 job"), List.of(), Phrase.of("drawn"));
     return new PricedWork(
         bought, new HoursEstimate(List.of(line), 0.3), drawnTerms(random, currency));
   }

@@ -137,7 +137,7 @@ class BracketChecksTest {
     Reading.Value usual = (Reading.Value) welds.read(analysis);
     double expected = handbookShare(analysis, lengthMm, armMm, legMm);
     assertEquals(expected, usual.value(), 1e-4 * expected);
-    assertTrue(usual.where().startsWith("bracket to face, "), usual.where());
+    assertTrue(usual.where().toString().startsWith("bracket to face, "), usual.where().toString());
 
     WorkUnderBlows hard = new WorkUnderBlows(PlanCheck.WELDS_HARD, welds);
     Reading.Value blow = (Reading.Value) hard.read(analysis);

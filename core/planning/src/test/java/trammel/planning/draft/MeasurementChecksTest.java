@@ -40,8 +40,7 @@ class MeasurementChecksTest {
   }
 
   private static List<Check> checks(JobDocument job) {
-    return new MeasurementChecks(JobReader.read(job).measured(), new QuantityPrinter(UnitSystem.US))
-        .all();
+    return new MeasurementChecks(JobReader.read(job).measured()).all();
   }
 
   private static Reading.Value value(JobDocument job, PlanCheck wanted) {
@@ -90,8 +89,10 @@ class MeasurementChecksTest {
     Reading.Value rake = value(steeper, PlanCheck.RAKE);
     assertEquals(1.0443 - 0.6, Math.toDegrees(rake.value()), 1e-3);
     assertTrue(
-        rake.where().contains("the rail heights say 1.04 deg, the rake says 0.60 deg: which?"),
-        rake.where());
+        rake.where()
+            .in(new QuantityPrinter(UnitSystem.US))
+            .contains("the rail heights say 1.04 deg, the rake says 0.60 deg: which?"),
+        rake.where().in(new QuantityPrinter(UnitSystem.US)));
   }
 
   /** Heights taken end for end: atan(-0.25/26) is -0.55 deg, 10 in more makes it -21.5 deg. */
@@ -100,7 +101,12 @@ class MeasurementChecksTest {
     JobDocument wrong = PICKUP.withValue("measured.rails.underside_at_axle", "14 in");
 
     assertEquals(Verdict.STOP, verdict(wrong, PlanCheck.RAKE));
-    assertTrue(value(wrong, PlanCheck.RAKE).where().contains("-20.5"), "plain words");
+    assertTrue(
+        value(wrong, PlanCheck.RAKE)
+            .where()
+            .in(new QuantityPrinter(UnitSystem.US))
+            .contains("-20.5"),
+        "plain words");
   }
 
   @ParameterizedTest(name = "{0} = {1}: {2} {3}")
@@ -143,6 +149,6 @@ class MeasurementChecksTest {
   void whatIsNotKnownOfTheRailsIsSaidWithWhatToMeasure(String field, PlanCheck check) {
     Reading reading = check(PICKUP.withValue(field, ""), check).read(null);
 
-    assertTrue(((Reading.Unknown) reading).reason().contains(field), reading.toString());
+    assertTrue(((Reading.Unknown) reading).reason().mentions(field), reading.toString());
   }
 }

@@ -55,7 +55,7 @@ class RatedLoadTest {
     double carriedKg = (880 + 700.3 / 2) * POUND_KG;
 
     assertEquals(carriedKg / (1_090 / 1.10), value.value(), 0.001);
-    assertTrue(value.where().startsWith("left"), value.where());
+    assertTrue(value.where().toString().startsWith("left"), value.where().toString());
   }
 
   /** 1,750 + 700.3 lb on an axle for 3,200 lb: 76.6 %; for 2,400 lb it is a STOP. */
@@ -79,6 +79,8 @@ class RatedLoadTest {
     Reading.Unknown unknown =
         (Reading.Unknown) read(JobDocument.of("pickup.yaml", text), PlanCheck.TYRE_LOAD);
 
-    assertTrue(unknown.reason().contains("measured.tyre.load_index"), unknown.reason());
+    assertTrue(
+        unknown.reason().toString().contains("measured.tyre.load_index"),
+        unknown.reason().toString());
   }
 }

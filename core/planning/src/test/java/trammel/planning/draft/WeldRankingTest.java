@@ -129,7 +129,7 @@ class WeldRankingTest {
     WeldRanking ranking = ranking(foot("strong", "lower-left", 60), foot("weak", "upper-left", 30));
     Reading.Value value = (Reading.Value) ranking.read(analysis);
 
-    assertEquals("weak", value.where());
+    assertEquals("weak", value.where().toString());
     assertEquals(weak / (weak + strong), value.value(), 1e-3);
     Detail second = value.details().get(0);
     assertTrue(second.words().startsWith("strong"), second.words());
@@ -144,7 +144,7 @@ class WeldRankingTest {
     WeldRanking ranking = ranking(foot("long", "lower-left", 15), foot("short", "lower-left", 10));
     Reading.Value value = (Reading.Value) ranking.read(analysis);
 
-    assertEquals("short", value.where());
+    assertEquals("short", value.where().toString());
     double byTheCube = 3.375 / 4.375;
     assertEquals(byTheCube, value.value(), 0.01);
   }

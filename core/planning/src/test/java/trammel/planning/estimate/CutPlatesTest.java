@@ -19,6 +19,7 @@ import trammel.brackets.material.MissingEntryException;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.trade.plates.Loop;
@@ -56,8 +57,8 @@ class CutPlatesTest {
                 plate,
                 thicknessIn == 0.25 ? "plate-0.250" : "plate-0.188",
                 Collections.nCopies(2, new Held(Assembly.FRAME, Place.RIDE)),
-                "test"))
-        .add(new OperationNeed("drill-plate", 6, "6 holes", "bolt holes"))
+                Phrase.of("test")))
+        .add(new OperationNeed("drill-plate", 6, "6 holes", Phrase.of("bolt holes")))
         .build();
   }
 
@@ -89,7 +90,7 @@ class CutPlatesTest {
     assertEquals(2 * (43.892 / 60 + 0.021) / 60, quantity(cut, "cut-plate"), 1e-5);
     assertEquals(1, quantity(cut, "set-up-table"));
     assertEquals(2, quantity(cut, "drill-plate"));
-    assertTrue(operation(cut, "drill-plate").orElseThrow().why().contains("4 holes more are cut"));
+    assertTrue(operation(cut, "drill-plate").orElseThrow().why().mentions("4 holes more are cut"));
   }
 
   /** Two outlines of 40 in are 80 / 12 ft; all six holes are drilled as before. */

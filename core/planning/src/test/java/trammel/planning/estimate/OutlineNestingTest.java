@@ -23,6 +23,7 @@ import trammel.cutting.sheets.SheetCuttingProblem;
 import trammel.cutting.sheets.SheetOffcut;
 import trammel.cutting.sheets.SheetPart;
 import trammel.cutting.sheets.SheetStock;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.drawings.NestDrawing;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
@@ -155,7 +156,7 @@ class OutlineNestingTest {
         shape.plate("steel"),
         "plate",
         Collections.nCopies(quantity, new Held(Assembly.FRAME, Place.RIDE)),
-        "test");
+        Phrase.of("test"));
   }
 
   private static List<PlateNeed> named(List<PlateNeed> needs) {

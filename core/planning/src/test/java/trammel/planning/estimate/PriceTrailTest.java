@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import trammel.engine.quantity.Phrase;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.LabourFactor;
 import trammel.trade.labour.Operation;
@@ -43,9 +46,9 @@ class PriceTrailTest {
                 new OperationLine(
                     strip,
                     1,
-                    "1 job",
+                    Phrase.text("1 job"),
                     List.of(new LabourFactor("rust", "rust", 1.15, "terms.hours.rust")),
-                    "old springs")),
+                    Phrase.of("old springs"))),
             0.3);
     PriceTerms terms =
         new PriceTerms(
@@ -69,7 +72,8 @@ class PriceTrailTest {
         List.of(
             steel("plate-a", "A36 plate 3/16 in, 24 in x 24 in", "67.50"),
             steel("plate-b", "A36 plate 3/16 in, 12 in x 12 in", "23.00"));
-    return new PriceTrail(new Pricing(terms).price(bought, hours), hours);
+    return new PriceTrail(
+        new Pricing(terms).price(bought, hours), hours, new QuantityPrinter(UnitSystem.US));
   }
 
   private static CostLine steel(String key, String title, String price) {
@@ -81,7 +85,7 @@ class PriceTrailTest {
         "1 sheet",
         new BigDecimal(price),
         USD,
-        "brackets");
+        Phrase.of("brackets"));
   }
 
   private static String figure(Explanation explanation, String step) {

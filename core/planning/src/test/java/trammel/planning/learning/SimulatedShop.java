@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.SplittableRandom;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.labour.BetaRange;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.NormalCurve;
@@ -81,7 +82,11 @@ final class SimulatedShop {
         int quantity = 1 + random.nextInt(4);
         lines.add(
             new OperationLine(
-                learned.of(operation(i)), quantity, quantity + " pieces", List.of(), "invented"));
+                learned.of(operation(i)),
+                quantity,
+                Phrase.text(quantity + " pieces"),
+                List.of(),
+                Phrase.of("invented")));
       }
     }
     if (chosen.isEmpty()) {
@@ -96,7 +101,11 @@ final class SimulatedShop {
     for (int k = 0; k < chosen.size(); k++) {
       OperationLine standard =
           new OperationLine(
-              operation(chosen.get(k)), lines.get(k).quantity(), "pieces", List.of(), "invented");
+              operation(chosen.get(k)),
+              lines.get(k).quantity(),
+              Phrase.text("pieces"),
+              List.of(),
+              Phrase.of("invented"));
       double used = factors[chosen.get(k)] * drawn(standard, shared);
       whole += used;
       operations.add(

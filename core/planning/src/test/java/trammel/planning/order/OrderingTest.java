@@ -26,6 +26,7 @@ import trammel.brackets.work.Bolting;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.rack.Rack;
@@ -76,7 +77,9 @@ class OrderingTest {
   }
 
   private static WorkPlan part(String key, double quantity) {
-    return new WorkPlan.Builder().add(PartNeed.withoutPlace(key, quantity, "test")).build();
+    return new WorkPlan.Builder()
+        .add(PartNeed.withoutPlace(key, quantity, Phrase.of("test")))
+        .build();
   }
 
   private static TubeNeed tube(String name, String key, double lengthMm, int count) {
@@ -86,8 +89,8 @@ class OrderingTest {
         lengthMm,
         CopedTube.square(new RoundTube(38.1, 3.048), lengthMm),
         Collections.nCopies(count, new Held(Assembly.FRAME, Place.RIDE)),
-        "square",
-        "joint to joint");
+        Phrase.of("square"),
+        Phrase.of("joint to joint"));
   }
 
   private static final List<Bolting> THREE_BOLTS =
@@ -149,8 +152,9 @@ class OrderingTest {
     WorkPlan plan =
         new WorkPlan.Builder()
             .add(tube("bar", TUBE, 30 * INCH_MM, 4))
-            .add(PartNeed.withoutPlace("wire-035", 4.25, "test"))
-            .add(new BoltNeed("bolt-0.500-20", 2 * INCH_MM, THREE_BOLTS, "joint", "test"))
+            .add(PartNeed.withoutPlace("wire-035", 4.25, Phrase.of("test")))
+            .add(
+                new BoltNeed("bolt-0.500-20", 2 * INCH_MM, THREE_BOLTS, "joint", Phrase.of("test")))
             .build();
     MaterialOrder bought = order(catalog, none(), plan);
     OrderLine bolts = line(bought, "bolt-0.500-20");

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trammel.assembly.SeamRun;
 import trammel.assembly.SpotPath;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
@@ -27,6 +28,7 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.Obstacle;
 import trammel.engine.layout.ObstacleKind;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.extension.Site;
@@ -120,7 +122,7 @@ class VehicleWorkTest {
             2,
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "two seams of a foot");
+            Phrase.of("two seams of a foot"));
     WorkPlan mounts = new WorkPlan.Builder().add(seam).build();
     WorkPlan plan = VehicleWork.plan(layout(pickup), site(pickup), mounts, Optional.empty());
     assertEquals(2.0, operation(plan, "dress-and-inspect-welds").orElseThrow().quantity(), 1e-9);
@@ -138,9 +140,7 @@ class VehicleWorkTest {
   @Test
   void cutsTheNotchAboutTheTube() {
     Chassis notched = pickup.withRails(pickup.rails().withNotchDepth(INCH_MM));
-    NotchPlate shape =
-        new NotchWork(layout(notched), catalog, new QuantityPrinter(UnitSystem.US))
-            .shape(0.25 * INCH_MM);
+    NotchPlate shape = new NotchWork(layout(notched), catalog).shape(0.25 * INCH_MM);
     assertEquals(1.25, shape.depthMm() / INCH_MM, 1e-9);
     assertEquals(2.25, shape.cutRadiusMm() / INCH_MM, 1e-9);
     assertEquals(2 * Math.sqrt(1.25 * (4.5 - 1.25)), shape.openingMm() / INCH_MM, 1e-9);
@@ -188,7 +188,7 @@ class VehicleWorkTest {
   @Test
   void thickerNotchPlatesGiveMoreModulusBack() {
     Chassis notched = pickup.withRails(pickup.rails().withNotchDepth(1.5 * INCH_MM));
-    NotchWork work = new NotchWork(layout(notched), catalog, new QuantityPrinter(UnitSystem.US));
+    NotchWork work = new NotchWork(layout(notched), catalog);
     double thin = work.modulusRatio(work.shape(3.0 / 16 * INCH_MM));
     double thick = work.modulusRatio(work.shape(3.0 / 8 * INCH_MM));
     assertTrue(thick > thin, thin + " then " + thick);
@@ -197,9 +197,10 @@ class VehicleWorkTest {
   @Test
   void refusesANotchThatLeavesNoRail() {
     Chassis notched = pickup.withRails(pickup.rails().withNotchDepth(5.6 * INCH_MM));
-    IllegalArgumentException refusal =
-        assertThrows(IllegalArgumentException.class, () -> plan(notched));
-    assertTrue(refusal.getMessage().contains("6 in"), refusal.getMessage());
+    UnworkableLayoutException refusal =
+        assertThrows(UnworkableLayoutException.class, () -> plan(notched));
+    String words = refusal.reason().in(new QuantityPrinter(UnitSystem.US));
+    assertTrue(words.contains("a rail of 6 in"), words);
   }
 
   /**
@@ -216,7 +217,11 @@ class VehicleWorkTest {
     assertEquals(moved, operation(plan, "move-exhaust").isPresent());
     assertEquals(moved, part(plan, "exhaust-rework").isPresent());
     if (moved) {
-      String why = operation(plan, "move-exhaust").orElseThrow().why();
+      String why =
+          operation(plan, "move-exhaust")
+              .orElseThrow()
+              .why()
+              .in(new QuantityPrinter(UnitSystem.US));
       assertTrue(why.contains("pipe") && why.contains("axle tube"), why);
     }
   }
@@ -248,7 +253,12 @@ class VehicleWorkTest {
             new SpotPath(new Point3(-6 * INCH_MM, 12 * INCH_MM, 18 * INCH_MM)));
     WeldSeam seam =
         WeldSeam.spots(
-            "bracket to rail", new PlugWeld(12, 5), List.of(run), WeldPosition.FLAT, place, "test");
+            "bracket to rail",
+            new PlugWeld(12, 5),
+            List.of(run),
+            WeldPosition.FLAT,
+            place,
+            Phrase.of("test"));
     return VehicleWork.plan(
         layout(chassis), site(chassis), new WorkPlan.Builder().add(seam).build(), Optional.empty());
   }
@@ -283,9 +293,12 @@ class VehicleWorkTest {
     assertTrue(Math.abs(isMm - wasMm) > INCH_MM / 8);
     WorkPlan nothing = new WorkPlan.Builder().build();
     WorkPlan turned = VehicleWork.plan(layout(pickup), site(pickup), nothing, Optional.of(found));
-    assertTrue(part(turned, "driveshaft-rework").orElseThrow().why().contains("pinion"));
+    assertTrue(part(turned, "driveshaft-rework").orElseThrow().why().mentions("pinion"));
     WorkPlan asItWas = VehicleWork.plan(layout(pickup), site(pickup), nothing, Optional.of(now));
     assertFalse(
-        part(asItWas, "driveshaft-rework").map(PartNeed::why).orElse("").contains("pinion"));
+        part(asItWas, "driveshaft-rework")
+            .map(PartNeed::why)
+            .orElse(Phrase.NONE)
+            .mentions("pinion"));
   }
 }

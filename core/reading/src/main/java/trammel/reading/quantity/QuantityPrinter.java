@@ -1,6 +1,7 @@
 package trammel.reading.quantity;
 
 import java.math.BigDecimal;
+import trammel.engine.quantity.ReaderUnits;
 
 /**
  * Prints inside values in one unit system, number and unit: {@code 29 1/2 in}, {@code 749.3 mm}.
@@ -9,20 +10,28 @@ import java.math.BigDecimal;
  *
  * @param system the units to print in
  */
-public record QuantityPrinter(UnitSystem system) {
+public record QuantityPrinter(UnitSystem system) implements ReaderUnits {
   private static final int FRACTION = 32;
   private static final int FEET_IN_FRACTIONS = 12 * FRACTION;
 
   /** A length: inches to the nearest 1/32, or millimetres with one decimal. */
+  @Override
   public String length(double lengthMm) {
     return isUs() ? inches(lengthMm) : DecimalText.fixed(lengthMm, 1) + " mm";
   }
 
   /** A length as a decimal: inches with so many places, or millimetres with one fewer. */
+  @Override
   public String decimalLength(double lengthMm, int inchPlaces) {
     return isUs()
         ? DecimalText.fixed(lengthMm / 25.4, inchPlaces) + " in"
         : DecimalText.fixed(lengthMm, Math.max(0, inchPlaces - 1)) + " mm";
+  }
+
+  /** A length of line or cable: feet and inches, or millimetres. */
+  @Override
+  public String longLength(double lengthMm) {
+    return isUs() ? feetAndInches(lengthMm) : length(lengthMm);
   }
 
   /** A length in feet and inches to the nearest 1/32, whatever the unit system. */
@@ -57,21 +66,25 @@ public record QuantityPrinter(UnitSystem system) {
   }
 
   /** An angle in degrees with so many decimals. */
+  @Override
   public String angle(double angleRad, int places) {
     return DecimalText.fixed(Math.toDegrees(angleRad), places) + " deg";
   }
 
   /** A weight or mass: one decimal below 100, none above. */
+  @Override
   public String mass(double massKg) {
     return inUnit(massKg, QuantityKind.MASS, 1);
   }
 
   /** A force: one decimal below 100, none above. */
+  @Override
   public String force(double forceN) {
     return inUnit(forceN, QuantityKind.FORCE, 1);
   }
 
   /** A spring or wheel rate: one decimal below 100, none above. */
+  @Override
   public String rate(double rateNPerMm) {
     return inUnit(rateNPerMm, QuantityKind.RATE, 1);
   }
@@ -85,11 +98,13 @@ public record QuantityPrinter(UnitSystem system) {
   }
 
   /** A torque: one decimal below 100, none above. */
+  @Override
   public String torque(double torqueNmm) {
     return inUnit(torqueNmm, QuantityKind.TORQUE, 1);
   }
 
   /** A pressure in psi or kPa: one decimal below 100, none above. */
+  @Override
   public String pressure(double pressureMPa) {
     return inUnit(pressureMPa, QuantityKind.PRESSURE, 1);
   }
@@ -117,6 +132,7 @@ public record QuantityPrinter(UnitSystem system) {
   }
 
   /** A ratio that was worked out, as a percentage of at most two decimals: {@code 65.12 %}. */
+  @Override
   public String percent(double ratio) {
     return DecimalText.trimmed(ratio * 100, 2) + " %";
   }

@@ -2,6 +2,7 @@ package trammel.trade.labour;
 
 import java.util.List;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * One line of the hours list: an operation so many times, under the factors of this job.
@@ -15,9 +16,9 @@ import trammel.engine.quantity.Given;
 public record OperationLine(
     Operation operation,
     double quantity,
-    String driverText,
+    Phrase driverText,
     List<LabourFactor> factors,
-    String why) {
+    Phrase why) {
 
   public OperationLine {
     Given.present("operation of an hours line", operation, "Choose one from the catalog.");

@@ -3,6 +3,7 @@ package trammel.trade.money;
 import java.math.BigDecimal;
 import java.util.Currency;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * One cost of the job: so much of something at a price each.
@@ -24,7 +25,7 @@ public record CostLine(
     String quantityText,
     BigDecimal unitCost,
     Currency currency,
-    String why) {
+    Phrase why) {
 
   private static final long MOST = 1_000_000_000L;
 

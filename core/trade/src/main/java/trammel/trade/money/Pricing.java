@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.OperationLine;
 
@@ -119,7 +120,7 @@ public record Pricing(PriceTerms terms) {
                   labour.text() + " of labour",
                   terms.suppliesOfLabour(),
                   currency(),
-                  "cleaner, discs, tips and gloves go by the hours worked")));
+                  Phrase.of("cleaner, discs, tips and gloves go by the hours worked"))));
     }
   }
 
@@ -135,7 +136,7 @@ public record Pricing(PriceTerms terms) {
                   workHours.toPlainString() + " h",
                   rate().overheadOnTop(),
                   currency(),
-                  "rent, power and tools on each hour worked")));
+                  Phrase.of("rent, power and tools on each hour worked"))));
     }
   }
 
@@ -150,7 +151,7 @@ public record Pricing(PriceTerms terms) {
                   labour.amount(),
                   labour.text() + " of labour",
                   part.fraction(),
-                  "a fixed part of labour for work that takes longer"),
+                  Phrase.of("a fixed part of labour for work that takes longer")),
               coin(workHours.multiply(part.fraction()).multiply(hourCosts))));
     } else if (terms.contingency() instanceof Contingency.HoursToChance target) {
       BigDecimal extra = billed(extraHours);
@@ -160,13 +161,13 @@ public record Pricing(PriceTerms terms) {
                   extra,
                   extra.toPlainString() + " h",
                   rate().billedPerHour(),
-                  "hours from the mean up to P" + Math.round(target.chance() * 100)),
+                  Phrase.of("hours from the mean up to P{}", Math.round(target.chance() * 100))),
               coin(extra.multiply(hourCosts))));
     }
   }
 
   private CostLine contingency(
-      BigDecimal quantity, String quantityText, BigDecimal unitCost, String why) {
+      BigDecimal quantity, String quantityText, BigDecimal unitCost, Phrase why) {
     return new CostLine(
         "contingency",
         "Contingency",
@@ -198,7 +199,7 @@ public record Pricing(PriceTerms terms) {
                   before.text() + " before it",
                   share.fraction(),
                   currency(),
-                  share.why())));
+                  Phrase.text(share.why()))));
     }
   }
 

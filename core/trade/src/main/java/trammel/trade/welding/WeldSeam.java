@@ -3,6 +3,7 @@ package trammel.trade.welding;
 import java.util.Collections;
 import java.util.List;
 import trammel.engine.quantity.Given;
+import trammel.engine.quantity.Phrase;
 
 /**
  * One line of the weld list: welds of one joint in one place, made from the paths that they run
@@ -23,7 +24,7 @@ public record WeldSeam(
     WeldPosition position,
     WeldPlace place,
     int starts,
-    String why) {
+    Phrase why) {
   public WeldSeam {
     Given.text("name of a weld", name, "Say what is welded to what.");
     Given.present(
@@ -47,7 +48,7 @@ public record WeldSeam(
       List<? extends WeldRun> runs,
       WeldPosition position,
       WeldPlace place,
-      String why) {
+      Phrase why) {
     return new WeldSeam(name, joint, List.copyOf(runs), position, place, 1, why);
   }
 
@@ -59,7 +60,7 @@ public record WeldSeam(
       int count,
       WeldPosition position,
       WeldPlace place,
-      String why) {
+      Phrase why) {
     Given.positive(
         "length of the weld '" + name + "' in mm", lengthMm, 100_000, "", "Give that of one weld.");
     Given.count("number of welds '" + name + "'", count, 1, 10_000, "Leave the line out for none.");
@@ -74,7 +75,7 @@ public record WeldSeam(
       List<? extends WeldRun> runs,
       WeldPosition position,
       WeldPlace place,
-      String why) {
+      Phrase why) {
     return new WeldSeam(name, joint, List.copyOf(runs), position, place, 1, why);
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trammel.engine.quantity.Phrase;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 
@@ -44,7 +45,8 @@ class HoursEstimateTest {
     for (ThreePoint one : hours) {
       Operation operation =
           new Operation("op-" + lines.size(), "Operation", "job", one, List.of(), "invented");
-      lines.add(new OperationLine(operation, 1, "1 job", List.of(), "invented"));
+      lines.add(
+          new OperationLine(operation, 1, Phrase.text("1 job"), List.of(), Phrase.of("invented")));
     }
     return new HoursEstimate(lines, correlation);
   }
@@ -162,7 +164,12 @@ class HoursEstimateTest {
     LabourFactor inboard = new LabourFactor("access", "inboard", 1.2, "bars inside the rails");
     LabourFactor rusty = new LabourFactor("rust", "heavy rust", 1.5, "seen on the rails");
     OperationLine line =
-        new OperationLine(bracket(), 4, "4 brackets", List.of(inboard, rusty), "4 link brackets");
+        new OperationLine(
+            bracket(),
+            4,
+            Phrase.text("4 brackets"),
+            List.of(inboard, rusty),
+            Phrase.of("4 link brackets"));
     assertEquals(1.8, line.factor(), 1e-12);
     assertEquals(0.5 * 4 * 1.8, line.hours().low(), 1e-12);
     assertEquals(0.8 * 4 * 1.8, line.hours().likely(), 1e-12);
@@ -175,14 +182,18 @@ class HoursEstimateTest {
     String message =
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new OperationLine(bracket(), 1, "1", List.of(finish), "invented"))
+                () ->
+                    new OperationLine(
+                        bracket(), 1, Phrase.text("1"), List.of(finish), Phrase.of("invented")))
             .getMessage();
     assertTrue(message.contains("fit-bracket") && message.contains("[access, rust]"), message);
     LabourFactor light = new LabourFactor("rust", "light rust", 1.1, "invented");
     LabourFactor heavy = new LabourFactor("rust", "heavy rust", 1.5, "invented");
     assertThrows(
         IllegalArgumentException.class,
-        () -> new OperationLine(bracket(), 1, "1", List.of(light, heavy), "invented"));
+        () ->
+            new OperationLine(
+                bracket(), 1, Phrase.text("1"), List.of(light, heavy), Phrase.of("invented")));
     assertThrows(
         IllegalArgumentException.class, () -> new LabourFactor("rust", "none", 0, "invented"));
     assertThrows(IllegalArgumentException.class, () -> new HoursEstimate(List.of(), 1.1));

@@ -15,6 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.engine.quantity.Phrase;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 import trammel.trade.labour.HoursEstimate;
@@ -36,7 +37,14 @@ class CostBuildUpTest {
 
   private static CostLine line(String key, CostClass costClass, String quantity, String unitCost) {
     return new CostLine(
-        key, key, costClass, number(quantity), quantity, number(unitCost), USD, "invented");
+        key,
+        key,
+        costClass,
+        number(quantity),
+        quantity,
+        number(unitCost),
+        USD,
+        Phrase.of("invented"));
   }
 
   private static HoursEstimate hours(ThreePoint... hours) {
@@ -44,7 +52,8 @@ class CostBuildUpTest {
     for (ThreePoint one : hours) {
       Operation operation =
           new Operation("op-" + lines.size(), "Operation", "job", one, List.of(), "invented");
-      lines.add(new OperationLine(operation, 1, "1 job", List.of(), "invented"));
+      lines.add(
+          new OperationLine(operation, 1, Phrase.text("1 job"), List.of(), Phrase.of("invented")));
     }
     return new HoursEstimate(lines, 0.3);
   }
@@ -168,7 +177,7 @@ class CostBuildUpTest {
     // Beta-PERT 4, 6, 14: mean 7.000, P80 8.503 h.
     assertEquals(usd("700.00"), quote.total(CostClass.LABOUR).price());
     assertEquals(usd("150.00"), quote.total(CostClass.CONTINGENCY).price());
-    assertTrue(quote.lines(CostClass.CONTINGENCY).get(0).line().why().contains("P80"));
+    assertTrue(quote.lines(CostClass.CONTINGENCY).get(0).line().why().mentions("P80"));
   }
 
   @Test
@@ -188,7 +197,7 @@ class CostBuildUpTest {
             "1",
             BigDecimal.TEN,
             Currency.getInstance("EUR"),
-            "invented");
+            Phrase.of("invented"));
     String message =
         assertThrows(
                 IllegalArgumentException.class,

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.labour.HoursEstimate;
 import trammel.trade.labour.Operation;
 import trammel.trade.labour.OperationLine;
@@ -32,13 +33,21 @@ class OwnTermsTest {
 
   private static CostLine part(String price) {
     return new CostLine(
-        "part", "part", CostClass.PARTS, BigDecimal.ONE, "1 each", number(price), USD, "test");
+        "part",
+        "part",
+        CostClass.PARTS,
+        BigDecimal.ONE,
+        "1 each",
+        number(price),
+        USD,
+        Phrase.of("test"));
   }
 
   private static HoursEstimate tenHours() {
     Operation work =
         new Operation("work", "Work", "job", ThreePoint.exactly(10), List.of(), "test");
-    return new HoursEstimate(List.of(new OperationLine(work, 1, "1 job", List.of(), "test")), 0);
+    return new HoursEstimate(
+        List.of(new OperationLine(work, 1, Phrase.text("1 job"), List.of(), Phrase.of("test"))), 0);
   }
 
   private static PriceTerms terms() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.engine.quantity.Phrase;
 
 /** Source of the printed figures: ESAB, Filler Metal Data Handbook, section 8, unless named. */
 class WeldMetalTest {
@@ -58,7 +59,7 @@ class WeldMetalTest {
             1,
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "published case");
+            Phrase.of("published case"));
     double volumeIn3 = seam.depositMm3(0.10) / (INCH * INCH * INCH);
     assertEquals(2.893, volumeIn3, 0.001);
     assertEquals(0.0378, volumeIn3 / 76.5, 0.0001);
@@ -134,6 +135,6 @@ class WeldMetalTest {
                 1,
                 WeldPosition.FLAT,
                 WeldPlace.BENCH,
-                "invented"));
+                Phrase.of("invented")));
   }
 }

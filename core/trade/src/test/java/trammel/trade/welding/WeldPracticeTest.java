@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import trammel.engine.quantity.Phrase;
 import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 
@@ -70,7 +71,13 @@ class WeldPracticeTest {
 
   private static WeldSeam fillet(double lengthMm, WeldPosition position, WeldPlace place) {
     return WeldSeam.alone(
-        "seam", FilletWeld.ofLeg(0.1875 * INCH), lengthMm, 1, position, place, "invented");
+        "seam",
+        FilletWeld.ofLeg(0.1875 * INCH),
+        lengthMm,
+        1,
+        position,
+        place,
+        Phrase.of("invented"));
   }
 
   /**
@@ -208,7 +215,7 @@ class WeldPracticeTest {
             Collections.nCopies(count, WeldRun.ofLength(0)),
             WeldPosition.FLAT,
             WeldPlace.VEHICLE,
-            "invented");
+            Phrase.of("invented"));
     WeldEstimate list = practice.estimate(List.of(bench, plugs));
     SeamEstimate first = practice.estimate(bench);
     SeamEstimate second = practice.estimate(plugs);

@@ -1,5 +1,9 @@
 package trammel.plugins.airspring;
 
+import static trammel.engine.quantity.Amount.force;
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.pressure;
+
 import java.util.List;
 import trammel.brackets.mount.AxleTravel;
 import trammel.brackets.mount.MountStock;
@@ -11,13 +15,13 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.AirSpring;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
 import trammel.planning.options.BoughtShocks;
 import trammel.planning.options.MountOptions;
 import trammel.reading.fields.FieldValues;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the air springs and shocks of a layout ask for. */
 final class AirPlan {
@@ -28,7 +32,6 @@ final class AirPlan {
   private final FieldValues options;
   private final AxleTravel travel;
   private final MountStock stock;
-  private final QuantityPrinter print;
 
   AirPlan(Commission commission) {
     layout = commission.layout();
@@ -36,7 +39,6 @@ final class AirPlan {
     options = commission.site().options();
     travel = new AxleTravel(layout.chassis(), layout.guide());
     stock = new AirStock(commission.site(), travel).under(layout.springs().get(0));
-    print = new QuantityPrinter(commission.site().units());
   }
 
   WorkPlan work() {
@@ -45,7 +47,7 @@ final class AirPlan {
     SpringUnit right = layout.springs().get(1);
     AirSpring spring = BoughtAirSpring.of(left, catalog);
     AirSpringMounting mounting =
-        new AirSpringMounting(layout.chassis(), left, right, spring, stock, print);
+        new AirSpringMounting(layout.chassis(), left, right, spring, stock);
     addSprings(plan, left, spring, mounting.springs());
     mounting.addTo(plan);
     addAir(plan);
@@ -58,8 +60,7 @@ final class AirPlan {
             layout.shocks().get(1),
             new BoughtShocks(catalog).of(shock, false),
             shock.bodyRadiusMm(),
-            stock,
-            print);
+            stock);
     shocks.on(MountOptions.legs(options, layout, shocks.crossmember())).addTo(plan);
     return plan.build();
   }
@@ -72,25 +73,26 @@ final class AirPlan {
         PartNeed.placed(
             spring.key(),
             pieces,
-            print.pressure(spring.size().gaugeForLoadMPa(heightMm, loadsN.get(0)))
-                + " carries "
-                + print.force(loadsN.get(0))
-                + " on the left, "
-                + print.pressure(spring.size().gaugeForLoadMPa(heightMm, loadsN.get(1)))
-                + " carries "
-                + print.force(loadsN.get(1))
-                + " on the right, at a height of "
-                + print.length(heightMm)
-                + "; its highest is "
-                + print.pressure(spring.highestGaugeMPa())));
+            Phrase.of(
+                "{} carries {} on the left, {} carries {} on the right, at a height of"
+                    + " {}; its highest is {}",
+                pressure(spring.size().gaugeForLoadMPa(heightMm, loadsN.get(0))),
+                force(loadsN.get(0)),
+                pressure(spring.size().gaugeForLoadMPa(heightMm, loadsN.get(1))),
+                force(loadsN.get(1)),
+                length(heightMm),
+                pressure(spring.highestGaugeMPa()))));
   }
 
   private void addAir(WorkPlan.Builder plan) {
-    String why = "two air springs hold the ride height by pressure, each with a line of its own";
+    Phrase why =
+        Phrase.of("two air springs hold the ride height by pressure, each with a line of its own");
     plan.add(PartNeed.withoutPlace("air-supply-kit", 1, why));
     plan.add(PartNeed.withoutPlace("air-line-kit", 1, why));
-    plan.add(PartNeed.withoutPlace("air-fitting-kit", SPRINGS, "one for each air spring"));
     plan.add(
-        new OperationNeed("plumb-air", 1, "1 air supply, 2 lines", why + "; leak test included"));
+        PartNeed.withoutPlace("air-fitting-kit", SPRINGS, Phrase.of("one for each air spring")));
+    plan.add(
+        new OperationNeed(
+            "plumb-air", 1, "1 air supply, 2 lines", Phrase.of("{}; leak test included", why)));
   }
 }

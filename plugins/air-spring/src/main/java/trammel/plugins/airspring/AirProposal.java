@@ -20,10 +20,10 @@ import trammel.brackets.mount.Side;
 import trammel.engine.clearance.Body;
 import trammel.engine.clearance.Carrier;
 import trammel.engine.layout.AxleGuide;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.options.MountOptions;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the air springs and their shocks. */
 final class AirProposal {
@@ -31,7 +31,6 @@ final class AirProposal {
   private final AxleGuide guide;
   private final MountStock stock;
   private final AxleTravel travel;
-  private final QuantityPrinter print;
   private final List<Stance> stances;
   private final Map<AirSpringAcross, Map<Side, AirFound>> clearSprings =
       new EnumMap<>(AirSpringAcross.class);
@@ -43,7 +42,6 @@ final class AirProposal {
     this.guide = guide;
     this.stock = stock;
     this.travel = travel;
-    print = new QuantityPrinter(site.units());
     stances =
         MountOptions.stancesToTry(site.options(), AirOptions.SHOCK_LEAN).stream()
             .map(Stance::new)
@@ -89,19 +87,17 @@ final class AirProposal {
   private record Wish(boolean springsClear, boolean shocksClear, Legs legs, Stance stance) {}
 
   private SpringSet springs(Wish wish) {
-    StringBuilder refusals = new StringBuilder();
+    List<Phrase> refusals = new ArrayList<>();
     for (AirSpringAcross across : acrossToTry()) {
       for (Side side : sidesToTry()) {
         try {
           return springs(across, side, wish);
         } catch (UnworkableLayoutException noRoom) {
-          refusals.append(refusals.length() == 0 ? "" : " ");
-          refusals.append(side.phrase()).append(", ").append(across.phrase());
-          refusals.append(": ").append(noRoom.getMessage());
+          refusals.add(Phrase.of("{}, {}: {}", side.phrase(), across.phrase(), noRoom.reason()));
         }
       }
     }
-    throw new UnworkableLayoutException(refusals.toString());
+    throw new UnworkableLayoutException(Phrase.joined(" ", refusals));
   }
 
   private List<AirSpringAcross> acrossToTry() {
@@ -124,7 +120,7 @@ final class AirProposal {
     if (wish.shocksClear()) {
       beside.addAll(spring.mounts(site.chassis(), stock));
       if (across == AirSpringAcross.INBOARD) {
-        AirSpringPlace.bridge(site.chassis(), spring.frame(), stock, print).room().stream()
+        AirSpringPlace.bridge(site.chassis(), spring.frame(), stock).room().stream()
             .map(box -> new Body("bridge of the springs", box, Carrier.FRAME))
             .forEach(beside::add);
       }
@@ -140,11 +136,11 @@ final class AirProposal {
   private static UnworkableLayoutException neither(
       UnworkableLayoutException first, UnworkableLayoutException second) {
     return new UnworkableLayoutException(
-        first.getMessage() + " On the other side of the axle " + second.getMessage());
+        Phrase.of("{} On the other side of the axle {}", first.reason(), second.reason()));
   }
 
   /** An air spring where it was looked for, or why there is none. */
-  private record AirFound(Optional<AirSpringFit> fit, Optional<String> refusal) {}
+  private record AirFound(Optional<AirSpringFit> fit, Optional<Phrase> refusal) {}
 
   /** However the shocks stand, the springs are looked for once. */
   private AirSpringFit spring(AirSpringAcross across, Side side, boolean clear) {
@@ -159,7 +155,7 @@ final class AirProposal {
     try {
       return new AirFound(Optional.of(looked(across, side, clear)), Optional.empty());
     } catch (UnworkableLayoutException noRoom) {
-      return new AirFound(Optional.empty(), Optional.of(noRoom.getMessage()));
+      return new AirFound(Optional.empty(), Optional.of(noRoom.reason()));
     }
   }
 
@@ -174,8 +170,7 @@ final class AirProposal {
             across,
             height.isPresent() ? OptionalDouble.of(height.get()) : OptionalDouble.empty(),
             stock,
-            clear,
-            print);
+            clear);
     Optional<String> key = site.options().find(AirOptions.airSpring(site.catalog()));
     return key.isPresent()
         ? place.find(site.catalog().airSpring(key.get()))
@@ -225,7 +220,6 @@ final class AirProposal {
         stance,
         side,
         OptionalDouble.empty(),
-        stock,
-        print);
+        stock);
   }
 }

@@ -1,5 +1,7 @@
 package trammel.plugins.airspring;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +36,9 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.SpringUnit;
+import trammel.engine.quantity.Amount;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.AirSpring;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.CrossmemberTab;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
@@ -61,15 +64,9 @@ import trammel.trade.welding.WeldSeam;
  * @param right the right spring
  * @param spring the air spring bought
  * @param stock what the seats are made of
- * @param print for the reasons
  */
 record AirSpringMounting(
-    Chassis chassis,
-    SpringUnit left,
-    SpringUnit right,
-    AirSpring spring,
-    MountStock stock,
-    QuantityPrinter print) {
+    Chassis chassis, SpringUnit left, SpringUnit right, AirSpring spring, MountStock stock) {
   private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 UP = new Vector3(0, 0, 1);
   private static final double INCH_MM = 25.4;
@@ -108,7 +105,7 @@ record AirSpringMounting(
 
   /** The bridge over the upper seats. */
   public Crossmember bridge() {
-    return AirSpringPlace.bridge(chassis, left.frame().midpoint(right.frame()), stock, print);
+    return AirSpringPlace.bridge(chassis, left.frame().midpoint(right.frame()), stock);
   }
 
   /** An arm under a lower seat. */
@@ -173,21 +170,28 @@ record AirSpringMounting(
             stock.plateMm() + END_PLATE_MM,
             boltings(),
             "air spring seats",
-            "two a seat through a plate of "
-                + print.length(stock.plateMm())
-                + " and the spring's end plate; mark the holes off the spring that is delivered"));
+            Phrase.of(
+                "two a seat through a plate of {} and the spring's end plate; mark the"
+                    + " holes off the spring that is delivered",
+                length(stock.plateMm()))));
     plan.add(
         new OperationNeed(
-            "fit-spring-seat", 2 * SPRINGS, "4 seats", "lower and upper seat of both air springs"));
+            "fit-spring-seat",
+            2 * SPRINGS,
+            "4 seats",
+            Phrase.of("lower and upper seat of both air springs")));
     plan.add(
         new OperationNeed(
-            "drill-plate", 4 * SPRINGS, "8 holes", "bolt holes of four seats, two each"));
+            "drill-plate",
+            4 * SPRINGS,
+            "8 holes",
+            Phrase.of("bolt holes of four seats, two each")));
     plan.add(
         new OperationNeed(
             "fit-air-spring",
             SPRINGS,
             "2 air springs",
-            left.name() + " and " + right.name() + ", level at a height of " + height()));
+            Phrase.of("{} and {}, level at a height of {}", left.name(), right.name(), height())));
   }
 
   /** What the springs load: the arms on the axle, and the bridge or the outriggers' gussets. */
@@ -230,8 +234,8 @@ record AirSpringMounting(
     }
   }
 
-  private String height() {
-    return print.length(left.lengthMm());
+  private Amount height() {
+    return length(left.lengthMm());
   }
 
   private FilletWeld fillet(double otherMm) {
@@ -240,18 +244,17 @@ record AirSpringMounting(
 
   private void addLower(WorkPlan.Builder plan) {
     String material = stock.bracket().title();
-    String where =
-        "lower seat "
-            + Words.fromAxle(left.axle(), chassis.axleCentre(), print)
-            + ", "
-            + print.length(left.axle().yMm())
-            + " from the centre plane";
+    Phrase where =
+        Phrase.of(
+            "lower seat {}, {} from the centre plane",
+            Words.fromAxle(left.axle(), chassis.axleCentre()),
+            length(left.axle().yMm()));
     plan.add(
         new PlateNeed(
             seat(LOWER_SEAT, 0).plate(material),
             stock.bracket().key(),
             List.of(lowerSeat(left), lowerSeat(right)),
-            where + "; as wide as the spring, " + print.length(diameterMm())));
+            Phrase.of("{}; as wide as the spring, {}", where, length(diameterMm()))));
     PlatePair.add(
         plan,
         arm(left).plate(material),
@@ -259,10 +262,10 @@ record AirSpringMounting(
         stock.bracket().key(),
         armSides(left).held(),
         armSides(right).held(),
-        where
-            + "; two arms a side, "
-            + print.length(2 * AirSpringSeats.armOffMm(diameterMm()))
-            + " apart, carry it clear of the tube");
+        Phrase.of(
+            "{}; two arms a side, {} apart, carry it clear of the tube",
+            where,
+            length(2 * AirSpringSeats.armOffMm(diameterMm()))));
     plan.add(
         WeldSeam.along(
             "air spring arm to axle tube",
@@ -270,7 +273,7 @@ record AirSpringMounting(
             armRuns(VehicleParts.AXLE_TUBE, true),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
-            "saddle of four arms, both faces"));
+            Phrase.of("saddle of four arms, both faces")));
     plan.add(
         WeldSeam.along(
             "air spring lower seat to arm",
@@ -278,10 +281,13 @@ record AirSpringMounting(
             armRuns("", false),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "level edge of four arms, both faces"));
+            Phrase.of("level edge of four arms, both faces")));
     plan.add(
         new OperationNeed(
-            "dress-plate", 3 * SPRINGS, "6 plates", "lower seats and arms of the air springs"));
+            "dress-plate",
+            3 * SPRINGS,
+            "6 plates",
+            Phrase.of("lower seats and arms of the air springs")));
   }
 
   private void addBridge(WorkPlan.Builder plan) {
@@ -293,20 +299,20 @@ record AirSpringMounting(
             - chassis.travel().bumpMm();
     bridge.addTo(
         plan,
-        "carries the upper seats of both air springs; its underside stays "
-            + print.length(overAxleMm)
-            + " above the axle's centre at full bump, check the housing against that");
+        Phrase.of(
+            "carries the upper seats of both air springs; its underside stays {}"
+                + " above the axle's centre at full bump, check the housing against that",
+            length(overAxleMm)));
     plan.add(
         new PlateNeed(
             seat(UPPER_SEAT, PORT_MM).plate(stock.bracket().title()),
             stock.bracket().key(),
             List.of(upperSeat(left), upperSeat(right)),
-            "upper seat "
-                + print.length(left.frame().zMm())
-                + " above ground at ride, "
-                + height()
-                + " over the lower one; the middle hole and one through the bridge let the air"
-                + " fitting out"));
+            Phrase.of(
+                "upper seat {} above ground at ride, {} over the lower one; the middle"
+                    + " hole and one through the bridge let the air fitting out",
+                length(left.frame().zMm()),
+                height())));
     plan.add(
         WeldSeam.along(
             "air spring upper seat to bridge",
@@ -314,12 +320,16 @@ record AirSpringMounting(
             bridgeRuns(bridge),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "both edges of the tube across each seat"));
-    plan.add(
-        new OperationNeed("dress-plate", SPRINGS, "2 plates", "upper seats of the air springs"));
+            Phrase.of("both edges of the tube across each seat")));
     plan.add(
         new OperationNeed(
-            "drill-plate", SPRINGS, "2 holes", "through the bridge for each air fitting"));
+            "dress-plate", SPRINGS, "2 plates", Phrase.of("upper seats of the air springs")));
+    plan.add(
+        new OperationNeed(
+            "drill-plate",
+            SPRINGS,
+            "2 holes",
+            Phrase.of("through the bridge for each air fitting")));
   }
 
   private double reachMm(SpringUnit unit) {
@@ -362,12 +372,11 @@ record AirSpringMounting(
 
   private void addOutriggers(WorkPlan.Builder plan) {
     String material = stock.bracket().title();
-    String why =
-        "upper seat outboard, "
-            + print.length(reachMm(left))
-            + " from the rail's outer face and "
-            + print.length(left.frame().zMm())
-            + " above ground at ride";
+    Phrase why =
+        Phrase.of(
+            "upper seat outboard, {} from the rail's outer face and {} above ground" + " at ride",
+            length(reachMm(left)),
+            length(left.frame().zMm()));
     PlatePair.add(
         plan,
         outriggerSeat(left).plate(material),
@@ -383,7 +392,7 @@ record AirSpringMounting(
         stock.bracket().key(),
         gussetSides(left).held(),
         gussetSides(right).held(),
-        why + "; two gussets hold each seat level");
+        Phrase.of("{}; two gussets hold each seat level", why));
     plan.add(
         WeldSeam.along(
             "air spring outrigger to rail",
@@ -391,7 +400,7 @@ record AirSpringMounting(
             outriggerRuns(),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
-            "base of each seat, both faces, and the rail leg of two gussets a side"));
+            Phrase.of("base of each seat, both faces, and the rail leg of two gussets a side")));
     plan.add(
         WeldSeam.along(
             "air spring outrigger gusset to seat",
@@ -399,11 +408,14 @@ record AirSpringMounting(
             gussetRuns(),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "one face of two gussets a side"));
+            Phrase.of("one face of two gussets a side")));
     plan.add(new OperationNeed("fit-outrigger", SPRINGS, "2 outriggers", why));
     plan.add(
         new OperationNeed(
-            "dress-plate", 3 * SPRINGS, "6 plates", "seats and gussets of the outriggers"));
+            "dress-plate",
+            3 * SPRINGS,
+            "6 plates",
+            Phrase.of("seats and gussets of the outriggers")));
     addOutriggerBoxing(plan);
   }
 
@@ -413,12 +425,12 @@ record AirSpringMounting(
       return;
     }
     double runMm = diameterMm() + 2 * BOXING_LEAD_MM;
-    String why =
-        "the channel is open behind the outrigger, whose base is "
-            + print.length(diameterMm())
-            + " long; a plate "
-            + print.length(runMm)
-            + " long closes it";
+    Phrase why =
+        Phrase.of(
+            "the channel is open behind the outrigger, whose base is {} long; a"
+                + " plate {} long closes it",
+            length(diameterMm()),
+            length(runMm));
     for (SpringUnit unit : units()) {
       double xMm = unit.frame().xMm();
       plan.add(

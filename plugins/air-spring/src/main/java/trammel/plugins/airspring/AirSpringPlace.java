@@ -1,5 +1,9 @@
 package trammel.plugins.airspring;
 
+import static trammel.engine.quantity.Amount.force;
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.pressure;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,9 +28,9 @@ import trammel.engine.clearance.Cylinder;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Chassis;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.springs.AirSpringSize;
 import trammel.planning.catalog.AirSpring;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Places an upright air spring between a seat on arms from the axle tube and a seat under a bridge
@@ -40,7 +44,6 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param rideHeightMm height of the spring at ride if the job sets it (mm)
  * @param stock what the mounts are made of
  * @param clearOfBrackets true where its mounts must be clear of the brackets beside them
- * @param print for messages
  */
 record AirSpringPlace(
     Chassis chassis,
@@ -50,8 +53,7 @@ record AirSpringPlace(
     AirSpringAcross across,
     OptionalDouble rideHeightMm,
     MountStock stock,
-    boolean clearOfBrackets,
-    QuantityPrinter print) {
+    boolean clearOfBrackets) {
   /** Share of the highest pressure that leaves a third for load: common practice, no source. */
   private static final double EASY_SHARE = 0.65;
 
@@ -81,7 +83,7 @@ record AirSpringPlace(
         });
     if (sorted.isEmpty()) {
       throw new UnworkableLayoutException(
-          "the catalog has no air spring to choose from. Add one to the catalog.");
+          Phrase.of("the catalog has no air spring to choose from. Add one to the catalog."));
     }
     Optional<AirSpringFit> carries = Optional.empty();
     Optional<UnworkableLayoutException> refusal = Optional.empty();
@@ -130,16 +132,16 @@ record AirSpringPlace(
     }
     Upright upright = new Upright(spring, seats);
     MountSearch<Upright.Seated> search =
-        new MountSearch<>("air spring " + spring.key(), side, room, print);
+        new MountSearch<>("air spring " + spring.key(), side, room);
     Beside beside = new Beside(List.of(), clearOfBrackets, Legs.TUBE);
     return carrying(
         spring, search.find(closestMm, OptionalDouble.empty(), places, upright, beside));
   }
 
   /** The bridge over upper seats between the rails. */
-  static Crossmember bridge(Chassis chassis, Point3 seat, MountStock stock, QuantityPrinter print) {
+  static Crossmember bridge(Chassis chassis, Point3 seat, MountStock stock) {
     double upMm = seat.zMm() + stock.plateMm() + stock.section().heightMm() / 2;
-    return new Crossmember("air spring bridge", chassis.rails(), stock, seat.xMm(), upMm, print);
+    return new Crossmember("air spring bridge", chassis.rails(), stock, seat.xMm(), upMm);
   }
 
   private boolean isOnItsSide(double leftMm) {
@@ -157,17 +159,14 @@ record AirSpringPlace(
     AirSpring spring = fit.spring();
     if (fit.highestGaugeMPa() > spring.highestGaugeMPa()) {
       throw new UnworkableLayoutException(
-          "air spring "
-              + spring.key()
-              + " needs "
-              + print.pressure(fit.highestGaugeMPa())
-              + " to carry "
-              + print.force(Math.max(fit.leftLoadN(), fit.rightLoadN()))
-              + ", the heavier side, at "
-              + print.length(fit.heightMm())
-              + "; its highest is "
-              + print.pressure(spring.highestGaugeMPa())
-              + ". Choose a larger air spring.");
+          Phrase.of(
+              "air spring {} needs {} to carry {}, the heavier side, at {}; its"
+                  + " highest is {}. Choose a larger air spring.",
+              spring.key(),
+              pressure(fit.highestGaugeMPa()),
+              force(Math.max(fit.leftLoadN(), fit.rightLoadN())),
+              length(fit.heightMm()),
+              pressure(spring.highestGaugeMPa())));
     }
     return fit;
   }
@@ -217,23 +216,19 @@ record AirSpringPlace(
           || heightMm < size.leastHeightMm() + marginMm
           || heightMm > size.mostHeightMm() - marginMm) {
         throw new UnworkableLayoutException(
-            "air spring "
-                + spring.key()
-                + " would work from "
-                + print.length(shortestMm)
-                + " to "
-                + print.length(longestMm)
-                + (heightMm > 0
-                    ? " with a ride height of " + print.length(heightMm)
-                    : ", its seats at ride past each other by " + print.length(-heightMm))
-                + "; its table goes from "
-                + print.length(size.leastHeightMm())
-                + " to "
-                + print.length(size.mostHeightMm())
-                + " with "
-                + print.length(marginMm)
-                + " to spare at ride. Choose another ride_height, a longer air spring, or ask for"
-                + " less bump or droop.");
+            Phrase.of(
+                "air spring {} would work from {} to {}{}; its table goes from {} to {}"
+                    + " with {} to spare at ride. Choose another ride_height, a longer air"
+                    + " spring, or ask for less bump or droop.",
+                spring.key(),
+                length(shortestMm),
+                length(longestMm),
+                heightMm > 0
+                    ? Phrase.of(" with a ride height of {}", length(heightMm))
+                    : Phrase.of(", its seats at ride past each other by {}", length(-heightMm)),
+                length(size.leastHeightMm()),
+                length(size.mostHeightMm()),
+                length(marginMm)));
       }
     }
 
@@ -273,7 +268,7 @@ record AirSpringPlace(
       if (across != AirSpringAcross.INBOARD) {
         return List.of();
       }
-      return bridge(chassis, drawn.frame(), stock, print).room();
+      return bridge(chassis, drawn.frame(), stock).room();
     }
 
     @Override

@@ -40,6 +40,7 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.extension.kit.SpringContract;
 import trammel.planning.options.MountOptions;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Bounds;
 import trammel.trade.plates.Plate;
@@ -132,7 +133,7 @@ class AirSpringMountTest {
   private static String why(WorkPlan plan, String key) {
     for (PartNeed part : plan.parts()) {
       if (part.itemKey().equals(key)) {
-        return part.why();
+        return part.why().in(new QuantityPrinter(UnitSystem.US));
       }
     }
     throw new AssertionError("no part " + key);
@@ -163,7 +164,9 @@ class AirSpringMountTest {
     FieldValues options = FieldValues.none().with(AirOptions.RIDE_HEIGHT, 4.0 * INCH_MM);
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(pickup, options));
-    assertTrue(refusal.getMessage().contains("2 1/2 in"), refusal.getMessage());
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("2 1/2 in"),
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)));
   }
 
   @ParameterizedTest
@@ -279,7 +282,9 @@ class AirSpringMountTest {
         FieldValues.none().with(AirOptions.ACROSS, AirSpringAcross.OUTBOARD.word());
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(wide, outboard));
-    assertTrue(refusal.getMessage().contains("room") || refusal.getMessage().contains("place"));
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("room")
+            || refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("place"));
   }
 
   /** Inner faces 32.5 - x/13 in apart (rails 37 in and 35 in over both, 26 in between stations). */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.PlateMaterial;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.options.MountOptions;
@@ -112,7 +113,7 @@ final class BarOptions {
 
   private static UnworkableLayoutException missing(String what) {
     return new UnworkableLayoutException(
-        "The catalog has no " + what + ". Take one into the catalog, or leave the bar out.");
+        Phrase.of("The catalog has no {}. Take one into the catalog, or leave the bar out.", what));
   }
 
   /** The plate of tabs and brackets. */

@@ -1,5 +1,8 @@
 package trammel.plugins.antirollbar;
 
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.rate;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +15,7 @@ import trammel.assembly.Prism;
 import trammel.assembly.SeamRun;
 import trammel.assembly.Solid;
 import trammel.assembly.Turned;
+import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.BoltSizes;
 import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.mount.MemberStress;
@@ -30,11 +34,11 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.AntiRollBar;
 import trammel.engine.layout.Chassis;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
 import trammel.planning.extension.Commission;
 import trammel.reading.fields.FieldValues;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Belt;
 import trammel.trade.plates.Disc;
 import trammel.trade.plates.Outline;
@@ -65,7 +69,6 @@ final class BarPlan {
   private final Catalog catalog;
   private final FieldValues options;
   private final PlateMaterial plate;
-  private final QuantityPrinter print;
 
   BarPlan(BarPlace place, Commission commission) {
     this.place = place;
@@ -73,7 +76,6 @@ final class BarPlan {
     catalog = commission.site().catalog();
     options = commission.site().options();
     plate = BarOptions.plate(options, catalog);
-    print = new QuantityPrinter(commission.site().units());
   }
 
   WorkPlan work() {
@@ -89,11 +91,16 @@ final class BarPlan {
             "fit-anti-roll-bar",
             1,
             "1 bar",
-            "line both bearings up on the bar before their plates are tacked; links are set with the"
-                + " vehicle level at ride, so that the bar is not twisted there"));
-    plan.add(new OperationNeed("drill-plate", 2, "2 holes", "bolt holes of the links' rail tabs"));
+            Phrase.of(
+                "line both bearings up on the bar before their plates are tacked; links"
+                    + " are set with the vehicle level at ride, so that the bar is not twisted"
+                    + " there")));
     plan.add(
-        new OperationNeed("dress-plate", 4, "4 plates", "tabs and brackets of the anti-roll bar"));
+        new OperationNeed(
+            "drill-plate", 2, "2 holes", Phrase.of("bolt holes of the links' rail tabs")));
+    plan.add(
+        new OperationNeed(
+            "dress-plate", 4, "4 plates", Phrase.of("tabs and brackets of the anti-roll bar")));
     return plan.build();
   }
 
@@ -133,14 +140,13 @@ final class BarPlan {
                     Place.along(right, LEFT),
                     Turned.bar(place.barMm() / 2, lengthMm),
                     List.of(bearing(true), bearing(false)))),
-            print.length(lengthMm)
-                + " over both arms, "
-                + print.length(place.behindMm())
-                + " behind and "
-                + print.length(place.belowMm())
-                + " below the axle's centre at ride; "
-                + print.rate(spring.size().rateNPerMm())
-                + " for a difference between its arms' ends, bushings and links left out"));
+            Phrase.of(
+                "{} over both arms, {} behind and {} below the axle's centre at ride; {}"
+                    + " for a difference between its arms' ends, bushings and links left out",
+                length(lengthMm),
+                length(place.behindMm()),
+                length(place.belowMm()),
+                rate(spring.size().rateNPerMm()))));
     List<BoughtPiece> arms = new ArrayList<>();
     List<BoughtPiece> bearings = new ArrayList<>();
     for (boolean left : SIDES) {
@@ -158,15 +164,17 @@ final class BarPlan {
     }
     plan.add(
         PartNeed.placed(
-            armKey(), arms, "one an end, to the rear and level at ride; its hole takes the link"));
+            armKey(),
+            arms,
+            Phrase.of("one an end, to the rear and level at ride; its hole takes the link")));
     plan.add(
         PartNeed.placed(
             BarOptions.bearing(bar, catalog).key(),
             bearings,
-            "one a side, "
-                + print.length(place.bearingMm())
-                + " from the centre plane, welded into its plate with the bush out; the collars"
-                + " keep the bar from sliding"));
+            Phrase.of(
+                "one a side, {} from the centre plane, welded into its plate with the"
+                    + " bush out; the collars keep the bar from sliding",
+                length(place.bearingMm()))));
   }
 
   private String armKey() {
@@ -175,10 +183,10 @@ final class BarPlan {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    "the catalog has no arm of "
-                        + print.length(place.armMm())
-                        + ". Name one in additions.anti-roll-bar"))
+                new UnworkableLayoutException(
+                    Phrase.of(
+                        "the catalog has no arm of {}. Name one in additions.anti-roll-bar",
+                        length(place.armMm()))))
         .key();
   }
 
@@ -218,9 +226,9 @@ final class BarPlan {
         PartNeed.placed(
             BarOptions.LINK,
             links,
-            "one an arm, "
-                + print.length(lengthMm)
-                + " from eye to eye at ride, upright, up to the tab on the rail"));
+            Phrase.of(
+                "one an arm, {} from eye to eye at ride, upright, up to the tab on the" + " rail",
+                length(lengthMm))));
   }
 
   /** The lower eye across the vehicle, the upper one along it. */
@@ -245,15 +253,13 @@ final class BarPlan {
             List.of(
                 new Held(side(true), Assembly.FRAME, middle(tabPlane(true))),
                 new Held(side(false), Assembly.FRAME, middle(tabPlane(false)))),
-            "upper eye of each link of the anti-roll bar, "
-                + print.length(place.reachMm())
-                + " off the rail's "
-                + (place.outside() ? "outer" : "inner")
-                + " face, "
-                + print.length(-place.tabFoot().xMm())
-                + " behind the axle and "
-                + print.length(place.linkTopUpMm())
-                + " above ground at ride"));
+            Phrase.of(
+                "upper eye of each link of the anti-roll bar, {} off the rail's {} face,"
+                    + " {} behind the axle and {} above ground at ride",
+                length(place.reachMm()),
+                place.outside() ? "outer" : "inner",
+                length(-place.tabFoot().xMm()),
+                length(place.linkTopUpMm()))));
     plan.add(
         new PlateNeed(
             bracketPlate(),
@@ -261,12 +267,12 @@ final class BarPlan {
             List.of(
                 new Held(side(true), Assembly.AXLE, bracketPlane(true)),
                 new Held(side(false), Assembly.AXLE, bracketPlane(false))),
-            "bearing of the anti-roll bar "
-                + print.length(Math.hypot(place.behindMm(), place.belowMm()))
-                + " from the centre of the axle tube, "
-                + print.length(place.bearingMm())
-                + " from the centre plane; the hole takes the bearing's shell of "
-                + print.length(2 * place.shellRadiusMm())));
+            Phrase.of(
+                "bearing of the anti-roll bar {} from the centre of the axle tube, {}"
+                    + " from the centre plane; the hole takes the bearing's shell of {}",
+                length(Math.hypot(place.behindMm(), place.belowMm())),
+                length(place.bearingMm()),
+                length(2 * place.shellRadiusMm()))));
   }
 
   private Plate bracketPlate() {
@@ -321,20 +327,20 @@ final class BarPlan {
             BarPlace.EYE_MM + place.plateMm(),
             upper,
             "upper ends of the anti-roll bar's links",
-            "one a link through its eye of "
-                + print.length(BarPlace.EYE_MM)
-                + " and the tab of "
-                + print.length(place.plateMm())));
+            Phrase.of(
+                "one a link through its eye of {} and the tab of {}",
+                length(BarPlace.EYE_MM),
+                length(place.plateMm()))));
     plan.add(
         new BoltNeed(
             size,
             BarPlace.EYE_MM + BarPlace.ARM_THICK_MM,
             lower,
             "lower ends of the anti-roll bar's links",
-            "one a link through the arm of "
-                + print.length(BarPlace.ARM_THICK_MM)
-                + " and its eye of "
-                + print.length(BarPlace.EYE_MM)));
+            Phrase.of(
+                "one a link through the arm of {} and its eye of {}",
+                length(BarPlace.ARM_THICK_MM),
+                length(BarPlace.EYE_MM))));
   }
 
   private void addWelds(WorkPlan.Builder plan) {
@@ -378,7 +384,7 @@ final class BarPlan {
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
             onRail,
-            "foot of two tabs, both faces"));
+            Phrase.of("foot of two tabs, both faces")));
     plan.add(
         seam(
             place.axleBracket().name() + " to tube",
@@ -386,7 +392,7 @@ final class BarPlan {
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             onTube,
-            "saddle of two plates, both faces"));
+            Phrase.of("saddle of two plates, both faces")));
     plan.add(
         seam(
             "anti-roll bar bearing to its bracket",
@@ -394,7 +400,7 @@ final class BarPlan {
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             shells,
-            "shell of each bearing, once round on both faces, its bush taken out"));
+            Phrase.of("shell of each bearing, once round on both faces, its bush taken out")));
   }
 
   private WeldSeam seam(
@@ -403,7 +409,7 @@ final class BarPlan {
       WeldPosition position,
       WeldPlace where,
       List<SeamRun> runs,
-      String why) {
+      Phrase why) {
     FilletWeld leg = FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(place.plateMm(), otherMm)));
     return WeldSeam.along(name, leg, runs, position, where, why);
   }

@@ -6,6 +6,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.mount.MountPractice;
 import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.layout.Chassis;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Item;
 import trammel.planning.extension.Site;
 
@@ -57,10 +58,11 @@ final class BarSearch {
       }
     }
     throw new UnworkableLayoutException(
-        "There is no room for an anti-roll bar behind the axle: "
-            + inTheWay
-            + " is in the way. Name shorter arms, mount the lateral bar, springs or shocks"
-            + " elsewhere, or leave the bar out.");
+        Phrase.of(
+            "There is no room for an anti-roll bar behind the axle: {} is in the"
+                + " way. Name shorter arms, mount the lateral bar, springs or shocks"
+                + " elsewhere, or leave the bar out.",
+            inTheWay));
   }
 
   /** A channel is open to the inside. */

@@ -33,6 +33,7 @@ import trammel.planning.extension.kit.AdditionContract;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
 /**
@@ -120,7 +121,7 @@ class AxleAntiRollBarTest {
     double yieldMPa = 150_000 * POUND_N / (INCH_MM * INCH_MM);
     double byHand = yieldMPa / Math.sqrt(3) / shearMPa;
     assertEquals(byHand, value.value(), 0.03 * byHand);
-    assertTrue(value.where().contains("left wheel at full"), value.where());
+    assertTrue(value.where().mentions("left wheel at full"), value.where().toString());
     Limit limit = limited.limit();
     assertEquals(Verdict.GOOD, limit.verdict(1.5));
     assertEquals(Verdict.LOOK_AGAIN, limit.verdict(1.2));
@@ -167,7 +168,8 @@ class AxleAntiRollBarTest {
         assertThrows(
                 UnworkableLayoutException.class,
                 () -> addition.onto(layout(crowded), site(FieldValues.none()).at(crowded)))
-            .getMessage();
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
 
     assertTrue(refusal.contains("spare fuel tank"), refusal);
     assertTrue(refusal.contains("leave the bar out"), refusal);

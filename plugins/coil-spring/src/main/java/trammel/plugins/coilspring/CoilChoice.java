@@ -1,5 +1,9 @@
 package trammel.plugins.coilspring;
 
+import static trammel.engine.quantity.Amount.force;
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.rate;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,9 +17,9 @@ import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.ShockFit;
 import trammel.engine.layout.Masses;
 import trammel.engine.quantity.Gravity;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.springs.RideFrequency;
 import trammel.planning.catalog.CoilOverSpring;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Chooses the coil spring for a shock: the stocked rate nearest to what the ride frequency asks
@@ -24,10 +28,8 @@ import trammel.reading.quantity.QuantityPrinter;
  * @param coils springs to choose from
  * @param masses what the scales say
  * @param travel how the axle moves
- * @param print for messages
  */
-record CoilChoice(
-    List<CoilOverSpring> coils, Masses masses, AxleTravel travel, QuantityPrinter print) {
+record CoilChoice(List<CoilOverSpring> coils, Masses masses, AxleTravel travel) {
   /** Eyes, upper seat and collar take 3 in of a coil-over's length: common practice, no source. */
   private static final double HARDWARE_MM = 3 * 25.4;
 
@@ -43,7 +45,7 @@ record CoilChoice(
     coils = List.copyOf(coils);
     if (coils.isEmpty()) {
       throw new UnworkableLayoutException(
-          "the catalog has no coil spring to choose from. Add one to the catalog.");
+          Phrase.of("the catalog has no coil spring to choose from. Add one to the catalog."));
     }
   }
 
@@ -59,8 +61,9 @@ record CoilChoice(
     double ratio = travel.motionRatio(shock.frame(), shock.axle());
     if (!(ratio > 0)) {
       throw new UnworkableLayoutException(
-          "the spring does not get shorter in bump where it stands; it must. Lean it less, or move"
-              + " its mounts.");
+          Phrase.of(
+              "the spring does not get shorter in bump where it stands; it must. Lean"
+                  + " it less, or move its mounts."));
     }
     double cornerKg = masses.sprungPerRearCornerKg();
     double wantedNPerMm =
@@ -85,15 +88,11 @@ record CoilChoice(
   private void requireStocked(double wantedNPerMm, double nearestNPerMm) {
     if (Math.abs(nearestNPerMm - wantedNPerMm) > WIDEST_SHARE * wantedNPerMm) {
       throw new UnworkableLayoutException(
-          "the rate asked for is "
-              + print.rate(wantedNPerMm)
-              + "; the nearest in the catalog is "
-              + print.rate(nearestNPerMm)
-              + ", more than 10 % off. Choose a rate from "
-              + print.rate(leastRate())
-              + " to "
-              + print.rate(mostRate())
-              + ", or add the spring to the catalog.");
+          Phrase.of(
+              "the rate asked for is {}; the nearest in the catalog is {}, more than"
+                  + " 10 % off. Choose a rate from {} to {}, or add the spring to the"
+                  + " catalog.",
+              rate(wantedNPerMm), rate(nearestNPerMm), rate(leastRate()), rate(mostRate())));
     }
   }
 
@@ -140,45 +139,41 @@ record CoilChoice(
     List<CoilOverSpring> ofRate = ofRate(rateNPerMm);
     CoilOverSpring longest = ofRate.get(ofRate.size() - 1);
     return new UnworkableLayoutException(
-        "a spring of "
-            + print.rate(rateNPerMm)
-            + " is squeezed "
-            + print.length(squeezedMm)
-            + " by "
-            + print.force(forceN)
-            + " at ride and "
-            + print.length(squeezedMm + bumpMm)
-            + " at full bump; with "
-            + print.length(MountPractice.ABOVE_SOLID_MM)
-            + " left above solid its free length less its solid length must be "
-            + print.length(squeezedMm + bumpMm + MountPractice.ABOVE_SOLID_MM)
-            + " or more and its length at ride "
-            + print.length(shockMm - HARDWARE_MM)
-            + " or less. The longest in the catalog, "
-            + longest.key()
-            + ", has "
-            + print.length(longest.freeLengthMm() - longest.solidLengthMm())
-            + " and "
-            + print.length(longest.freeLengthMm() - squeezedMm)
-            + ". "
-            + remedy(rateNPerMm, tried));
+        Phrase.of(
+            "a spring of {} is squeezed {} by {} at ride and {} at full bump; with"
+                + " {} left above solid its free length less its solid length must be {}"
+                + " or more and its length at ride {} or less. The longest in the catalog,"
+                + " {}, has {} and {}. {}",
+            rate(rateNPerMm),
+            length(squeezedMm),
+            force(forceN),
+            length(squeezedMm + bumpMm),
+            length(MountPractice.ABOVE_SOLID_MM),
+            length(squeezedMm + bumpMm + MountPractice.ABOVE_SOLID_MM),
+            length(shockMm - HARDWARE_MM),
+            longest.key(),
+            length(longest.freeLengthMm() - longest.solidLengthMm()),
+            length(longest.freeLengthMm() - squeezedMm),
+            remedy(rateNPerMm, tried)));
   }
 
   /** Never a stiffer spring where the catalog has none. */
-  private String remedy(double rateNPerMm, List<Double> tried) {
-    String others =
+  private Phrase remedy(double rateNPerMm, List<Double> tried) {
+    Phrase others =
         tried.size() == 1
-            ? ""
-            : "None of the "
-                + tried.size()
-                + " rates nearest to it fits either, up to "
-                + print.rate(tried.stream().mapToDouble(rate -> rate).max().orElseThrow())
-                + ". ";
+            ? Phrase.NONE
+            : Phrase.of(
+                "None of the {} rates nearest to it fits either, up to {}. ",
+                tried.size(),
+                rate(tried.stream().mapToDouble(rate -> rate).max().orElseThrow()));
     return rateNPerMm < mostRate() - SAME_RATE
-        ? others + "Choose a higher ride_frequency or rate, a longer shock, or ask for less bump."
-        : others
-            + "It is the stiffest in the catalog: add a stiffer one to it, choose a longer shock, or"
-            + " ask for less bump.";
+        ? Phrase.of(
+            "{}Choose a higher ride_frequency or rate, a longer shock, or ask for less bump.",
+            others)
+        : Phrase.of(
+            "{}It is the stiffest in the catalog: add a stiffer one to it, choose a longer"
+                + " shock, or ask for less bump.",
+            others);
   }
 
   private List<CoilOverSpring> ofRate(double rateNPerMm) {

@@ -1,5 +1,9 @@
 package trammel.plugins.coilspring;
 
+import static trammel.engine.quantity.Amount.force;
+import static trammel.engine.quantity.Amount.length;
+import static trammel.engine.quantity.Amount.rate;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -18,13 +22,13 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.quantity.Gravity;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.Commission;
 import trammel.planning.options.BoughtShocks;
 import trammel.planning.options.MountOptions;
 import trammel.reading.fields.FieldValues;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** The work that the coil-overs of a layout ask for. */
 final class CoilPlan {
@@ -34,14 +38,12 @@ final class CoilPlan {
   private final Catalog catalog;
   private final FieldValues options;
   private final MountStock stock;
-  private final QuantityPrinter print;
 
   CoilPlan(Commission commission) {
     layout = commission.layout();
     catalog = commission.site().catalog();
     options = commission.site().options();
     stock = MountOptions.stock(commission.site());
-    print = new QuantityPrinter(commission.site().units());
   }
 
   WorkPlan work() {
@@ -51,14 +53,7 @@ final class CoilPlan {
     SpringUnit spring = layout.springs().get(0);
     ShockMounting mounting =
         new ShockMounting(
-            "coil-over",
-            layout.chassis(),
-            left,
-            right,
-            bought(left),
-            spring.radiusMm(),
-            stock,
-            print);
+            "coil-over", layout.chassis(), left, right, bought(left), spring.radiusMm(), stock);
     mounting.on(MountOptions.legs(options, layout, mounting.crossmember())).addTo(plan);
     addSprings(plan, spring, BoughtCoil.of(spring, catalog));
     return plan.build();
@@ -75,19 +70,18 @@ final class CoilPlan {
         PartNeed.placed(
             coil.key(),
             onBoth("spring", shock -> CoilForm.coil(shock, bought(shock), coil, lengthMm)),
-            print.rate(coil.rateNPerMm())
-                + " under "
-                + print.force(loadN)
-                + " at ride (corner weight over a motion ratio of "
-                + Math.round(ratio * 1000) / 1000.0
-                + "): set the collar for a spring "
-                + print.length(lengthMm)
-                + " long"));
+            Phrase.of(
+                "{} under {} at ride (corner weight over a motion ratio of {}): set the"
+                    + " collar for a spring {} long",
+                rate(coil.rateNPerMm()),
+                force(loadN),
+                Double.toString(Math.round(ratio * 1000) / 1000.0),
+                length(lengthMm))));
     plan.add(
         PartNeed.placed(
             "coil-over-hardware",
             onBoth("spring seats", shock -> CoilForm.seats(shock, bought(shock), coil, lengthMm)),
-            "seats and collar for each coil-over shock"));
+            Phrase.of("seats and collar for each coil-over shock")));
     double droopMm =
         travel.path(spring.axle()).from(spring.frame()).mostMm()
             - spring.frame().distanceMm(spring.axle());
@@ -96,20 +90,20 @@ final class CoilPlan {
           PartNeed.placed(
               "spring-retainer",
               onBoth("spring retainer", shock -> CoilForm.retainer(shock, bought(shock), coil)),
-              "at full droop the shock is "
-                  + print.length(droopMm - squeezedMm)
-                  + " longer than the free spring, so the spring would come off its seat"));
+              Phrase.of(
+                  "at full droop the shock is {} longer than the free spring, so the"
+                      + " spring would come off its seat",
+                  length(droopMm - squeezedMm))));
     }
     plan.add(
         new OperationNeed(
             "set-coil-over",
             SPRINGS,
             "2 coil-overs",
-            "spring "
-                + print.length(lengthMm)
-                + " long between its seats at ride, shock "
-                + print.length(spring.frame().distanceMm(spring.axle()))
-                + " eye to eye"));
+            Phrase.of(
+                "spring {} long between its seats at ride, shock {} eye to eye",
+                length(lengthMm),
+                length(spring.frame().distanceMm(spring.axle())))));
   }
 
   private Shock bought(ShockUnit shock) {

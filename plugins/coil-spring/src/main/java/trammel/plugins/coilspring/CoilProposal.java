@@ -16,11 +16,11 @@ import trammel.brackets.mount.ShockSearch;
 import trammel.brackets.mount.ShockStance;
 import trammel.brackets.mount.Side;
 import trammel.engine.layout.AxleGuide;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.CoilOverSpring;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringSet;
 import trammel.planning.options.MountOptions;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the coil-overs and chooses shock and spring. */
 final class CoilProposal {
@@ -28,12 +28,10 @@ final class CoilProposal {
 
   private final Site site;
   private final AxleGuide guide;
-  private final QuantityPrinter print;
 
   CoilProposal(Site site, AxleGuide guide) {
     this.site = site;
     this.guide = guide;
-    print = new QuantityPrinter(site.units());
   }
 
   /** Placed for the narrowest coil; where a wider one is needed, placed again for that. */
@@ -67,7 +65,7 @@ final class CoilProposal {
   }
 
   private CoilFit coil(AxleTravel travel, ShockFit shock, List<CoilOverSpring> coils) {
-    return new CoilChoice(coils, site.chassis().masses(), travel, print)
+    return new CoilChoice(coils, site.chassis().masses(), travel)
         .on(
             shock,
             site.options().get(CoilOptions.RIDE_FREQUENCY),
@@ -114,9 +112,10 @@ final class CoilProposal {
     throw refusals.size() == 1
         ? refusals.get(0)
         : new UnworkableLayoutException(
-            refusals.get(0).getMessage()
-                + " On the other side of the axle "
-                + refusals.get(1).getMessage());
+            Phrase.of(
+                "{} On the other side of the axle {}",
+                refusals.get(0).reason(),
+                refusals.get(1).reason()));
   }
 
   private List<ShockStance> stances() {
@@ -142,8 +141,7 @@ final class CoilProposal {
         stance,
         side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
-        MountOptions.stock(site),
-        print);
+        MountOptions.stock(site));
   }
 
   private double narrowestCoilMm() {
@@ -153,6 +151,7 @@ final class CoilProposal {
         .orElseThrow(
             () ->
                 new UnworkableLayoutException(
-                    "the catalog has no coil spring to choose from. Add one to the catalog."));
+                    Phrase.of(
+                        "the catalog has no coil spring to choose from. Add one to the catalog.")));
   }
 }

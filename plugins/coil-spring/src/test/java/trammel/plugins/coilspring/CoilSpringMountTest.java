@@ -36,6 +36,7 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.extension.kit.SpringContract;
 import trammel.planning.options.MountOptions;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Hole;
 
@@ -113,8 +114,12 @@ class CoilSpringMountTest {
     FieldValues missing = FieldValues.none().with(CoilOptions.RATE, 800 * LB_PER_INCH);
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(pickup, missing));
-    assertTrue(refusal.getMessage().contains("800 lb/in"), refusal.getMessage());
-    assertTrue(refusal.getMessage().contains("600 lb/in"), refusal.getMessage());
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("800 lb/in"),
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)));
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("600 lb/in"),
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)));
   }
 
   @ParameterizedTest
@@ -295,7 +300,9 @@ class CoilSpringMountTest {
     Chassis far = pickup.withTravel(new Travel(7 * INCH_MM, 7 * INCH_MM));
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(far, FieldValues.none()));
-    assertTrue(refusal.getMessage().contains("stroke of 11 in"), refusal.getMessage());
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("stroke of 11 in"),
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)));
   }
 
   /** The shock of 4 in stroke cannot leave 3/8 in at both ends of 6 in of travel. */
@@ -304,8 +311,12 @@ class CoilSpringMountTest {
     FieldValues options = FieldValues.none().with(MountOptions.shock(catalog, true), "coil-over-4");
     UnworkableLayoutException refusal =
         assertThrows(UnworkableLayoutException.class, () -> propose(pickup, options));
-    assertTrue(refusal.getMessage().contains("coil-over-4"), refusal.getMessage());
-    assertTrue(refusal.getMessage().contains("closed"), refusal.getMessage());
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("coil-over-4"),
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)));
+    assertTrue(
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)).contains("closed"),
+        refusal.reason().in(new QuantityPrinter(UnitSystem.US)));
   }
 
   @Test

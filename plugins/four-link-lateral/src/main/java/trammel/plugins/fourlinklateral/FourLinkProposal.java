@@ -14,19 +14,16 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
 import trammel.planning.options.BarOptions;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the five bars. */
 final class FourLinkProposal {
   private final Chassis chassis;
   private final FourLinkOptions options;
-  private final QuantityPrinter print;
   private final BarMakeUp makeUp;
 
   FourLinkProposal(Site site) {
     chassis = site.chassis();
     options = new FourLinkOptions(site);
-    print = new QuantityPrinter(site.units());
     makeUp = options.bars();
   }
 
@@ -41,9 +38,8 @@ final class FourLinkProposal {
             options.mounting(),
             gapMm,
             makeUp.halfAcrossMm(),
-            Math.max(options.lowerLengthMm(), options.upperLengthMm()),
-            print);
-    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
+            Math.max(options.lowerLengthMm(), options.upperLengthMm()));
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp);
     List<Bar> bars =
         new ArrayList<>(
             new RailSidePairs(
@@ -61,7 +57,7 @@ final class FourLinkProposal {
     BarMakeUp lateral = options.lateral();
     LateralBarRoom room =
         new LateralBarRoom(
-            chassis, plane, lateral, options.railGapMm().orElse(BarOptions.RAIL_GAP_MM), print);
+            chassis, plane, lateral, options.railGapMm().orElse(BarOptions.RAIL_GAP_MM));
     double behindMm = options.lateralBehindMm().orElseGet(room::clearBehindMm);
     double riseMm = options.lateralRiseMm();
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);

@@ -10,7 +10,6 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The work of the five bars: four along the rails, each from a bracket on its rail to one on the
@@ -26,10 +25,7 @@ final class FourLinkWork {
     options = new FourLinkOptions(commission.site());
     basis =
         new BracketBasis(
-            layout.chassis(),
-            options.boxing(),
-            commission.site().catalog().boltSizes(),
-            new QuantityPrinter(commission.site().units()));
+            layout.chassis(), options.boxing(), commission.site().catalog().boltSizes());
   }
 
   WorkPlan plan() {

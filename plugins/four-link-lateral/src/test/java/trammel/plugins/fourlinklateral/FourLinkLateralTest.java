@@ -24,6 +24,8 @@ import trammel.engine.layout.End;
 import trammel.engine.motion.AxlePose;
 import trammel.planning.extension.kit.LinkageContract;
 import trammel.planning.extension.kit.SampleVehicle;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 
 /** Proposed layouts against the rules of the shop and against arithmetic done by hand. */
 class FourLinkLateralTest {
@@ -193,7 +195,10 @@ class FourLinkLateralTest {
     // is inside the housing's limit of 6 1/2 in, so nothing is left; the bars need 2 1/2 in.
     Chassis narrow = SampleVehicle.withRailsMoved(SampleVehicle.pickup(), -18 * INCH_MM, 0);
     Trial trial = Trial.mounted("inboard").on(narrow);
-    String message = assertThrows(UnworkableLayoutException.class, trial::bars).getMessage();
+    String message =
+        assertThrows(UnworkableLayoutException.class, trial::bars)
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("need 2 1/2 in"), message);
     assertTrue(message.contains("3 3/16 in is missing"), message);
     assertTrue(message.contains("mounting: outboard"), message);
@@ -205,7 +210,10 @@ class FourLinkLateralTest {
     // 12 in wider: outer face 24 1/2 in, plus 1/2 in gap: 1 1/2 in of room for 2 1/2 in.
     Chassis wide = SampleVehicle.withRailsMoved(SampleVehicle.pickup(), 12 * INCH_MM, 0);
     Trial trial = Trial.mounted("outboard").on(wide);
-    String message = assertThrows(UnworkableLayoutException.class, trial::bars).getMessage();
+    String message =
+        assertThrows(UnworkableLayoutException.class, trial::bars)
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("there is 1 1/2 in"), message);
     assertTrue(message.contains("1 in is missing"), message);
   }
@@ -214,7 +222,10 @@ class FourLinkLateralTest {
   void refusesALowerJointThatTouchesTheAxleTube() {
     // Tube radius 1 1/2 in, barrel radius 1 in, air 1/4 in: 2 3/4 in at least.
     Trial trial = Trial.mounted("inboard").with("lower_drop", 2);
-    String message = assertThrows(UnworkableLayoutException.class, trial::bars).getMessage();
+    String message =
+        assertThrows(UnworkableLayoutException.class, trial::bars)
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("needs 2 3/4 in"), message);
     assertTrue(message.contains("lower_drop"), message);
   }
@@ -222,7 +233,10 @@ class FourLinkLateralTest {
   @Test
   void refusesFrameBracketsThatWouldSitOnEachOther() {
     Trial trial = Trial.mounted("inboard").with("upper_length", 24);
-    String message = assertThrows(UnworkableLayoutException.class, trial::bars).getMessage();
+    String message =
+        assertThrows(UnworkableLayoutException.class, trial::bars)
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("apart along the rail"), message);
   }
 
@@ -240,7 +254,9 @@ class FourLinkLateralTest {
                         : bar)
             .toList();
     String message =
-        assertThrows(UnworkableLayoutException.class, () -> trial.plan(moved)).getMessage();
+        assertThrows(UnworkableLayoutException.class, () -> trial.plan(moved))
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("into the rail"), message);
   }
 }

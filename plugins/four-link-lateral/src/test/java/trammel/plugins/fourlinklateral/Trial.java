@@ -19,7 +19,6 @@ import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.options.BarOptions;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.welding.WeldSeam;
 
@@ -75,8 +74,7 @@ record Trial(Chassis chassis, FieldValues options) {
 
   WorkPlan plan(List<Bar> bars) {
     WorkPlan plan = LINKAGE.plan(new Commission(layout(bars), site()));
-    return RailClosings.closed(
-        plan, chassis.rails(), Optional.empty(), new QuantityPrinter(UnitSystem.US));
+    return RailClosings.closed(plan, chassis.rails(), Optional.empty());
   }
 
   static PlateNeed plate(WorkPlan plan, String name) {

@@ -1,5 +1,7 @@
 package trammel.plugins.limitingstraps;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
@@ -7,9 +9,9 @@ import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Item;
 import trammel.planning.extension.Site;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The strap of a layout and where it hangs: the shortest stocked one that lets each wheel droop as
@@ -47,19 +49,13 @@ record StrapFit(Item strap, StrapPlace place, int perSide, double stretch) {
     return lengthMm() * (1 + stretch / perSide);
   }
 
-  private record Search(
-      LayoutAnalysis analysis,
-      Site site,
-      Chassis chassis,
-      List<Item> straps,
-      QuantityPrinter print) {
+  private record Search(LayoutAnalysis analysis, Site site, Chassis chassis, List<Item> straps) {
     Search(LayoutAnalysis analysis, Site site) {
       this(
           analysis,
           site,
           analysis.layout().chassis(),
-          StrapOptions.wanted(site.options(), site.catalog()),
-          new QuantityPrinter(site.units()));
+          StrapOptions.wanted(site.options(), site.catalog()));
     }
 
     StrapFit found() {
@@ -81,11 +77,12 @@ record StrapFit(Item strap, StrapPlace place, int perSide, double stretch) {
           .orElseThrow(
               () ->
                   new UnworkableLayoutException(
-                      "There is no room for limiting straps over the axle tube: outside the rails "
-                          + outside.inTheWay()
-                          + " is in the way, between them "
-                          + inside.inTheWay()
-                          + ". Mount bars or springs elsewhere, or leave the straps out."));
+                      Phrase.of(
+                          "There is no room for limiting straps over the axle tube: outside the"
+                              + " rails {} is in the way, between them {}. Mount bars or springs"
+                              + " elsewhere, or leave the straps out.",
+                          outside.inTheWay(),
+                          inside.inTheWay())));
     }
 
     /** A strap that hangs free, or else the last that was in its way. */
@@ -113,18 +110,20 @@ record StrapFit(Item strap, StrapPlace place, int perSide, double stretch) {
       double roomMm = StrapPlace.highestRailHoleMm(chassis) - StrapPlace.lowestRailHoleMm(chassis);
       if (roomMm < 0) {
         throw new UnworkableLayoutException(
-            "The tab of a limiting strap finds no room on the rail over the axle: "
-                + print.length(-roomMm)
-                + " of height are missing above the notch. Ask for less bump, so that the notch is"
-                + " less deep, or leave the straps out.");
+            Phrase.of(
+                "The tab of a limiting strap finds no room on the rail over the axle: {}"
+                    + " of height are missing above the notch. Ask for less bump, so that the"
+                    + " notch is less deep, or leave the straps out.",
+                length(-roomMm)));
       }
       double tabMm = StrapPlace.tallestTubeHoleMm(chassis) - StrapPlace.LOWEST_HOLE_MM;
       if (tabMm < 0) {
         throw new UnworkableLayoutException(
-            "The rail stands too low over the axle tube for limiting straps: "
-                + print.length(-tabMm)
-                + " of height are missing between their tabs. Raise the frame at ride, or leave the"
-                + " straps out.");
+            Phrase.of(
+                "The rail stands too low over the axle tube for limiting straps: {} of"
+                    + " height are missing between their tabs. Raise the frame at ride, or"
+                    + " leave the straps out.",
+                length(-tabMm)));
       }
     }
 
@@ -142,15 +141,15 @@ record StrapFit(Item strap, StrapPlace place, int perSide, double stretch) {
         }
       }
       throw new UnworkableLayoutException(
-          "No limiting strap is long enough: "
-              + print.length(chassis.travel().droopMm())
-              + " of droop ask for "
-              + print.length(neededMm)
-              + " between the eyes, and "
-              + (straps.isEmpty()
+          Phrase.of(
+              "No limiting strap is long enough: {} of droop ask for {} between the"
+                  + " eyes, and {}. Ask for less droop, or take a longer one into the"
+                  + " catalog.",
+              length(chassis.travel().droopMm()),
+              length(neededMm),
+              straps.isEmpty()
                   ? "the catalog has none (limiting-strap-… with a length)"
-                  : "the longest that may be taken is " + straps.get(straps.size() - 1).title())
-              + ". Ask for less droop, or take a longer one into the catalog.");
+                  : "the longest that may be taken is " + straps.get(straps.size() - 1).title()));
     }
 
     /** As low as lets the wanted droop happen. */

@@ -1,5 +1,7 @@
 package trammel.plugins.limitingstraps;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
@@ -22,9 +24,9 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.Commission;
-import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.RoundHole;
@@ -46,7 +48,6 @@ final class StrapPlan {
   private final Layout layout;
   private final Catalog catalog;
   private final PlateMaterial plate;
-  private final QuantityPrinter print;
 
   StrapPlan(StrapFit fit, Commission commission) {
     this.fit = fit;
@@ -54,7 +55,6 @@ final class StrapPlan {
     layout = commission.layout();
     catalog = commission.site().catalog();
     plate = StrapOptions.plate(commission.site().options(), catalog);
-    print = new QuantityPrinter(commission.site().units());
   }
 
   WorkPlan work() {
@@ -68,11 +68,14 @@ final class StrapPlan {
             "fit-limiting-strap",
             2,
             "2 sides",
-            "tabs on rail and axle tube; let the axle hang and see that the straps are tight before"
-                + " a shock is"));
+            Phrase.of(
+                "tabs on rail and axle tube; let the axle hang and see that the straps"
+                    + " are tight before a shock is")));
     plan.add(
-        new OperationNeed("drill-plate", 4, "4 holes", "bolt holes of the limiting straps' tabs"));
-    plan.add(new OperationNeed("dress-plate", 4, "4 plates", "tabs of the limiting straps"));
+        new OperationNeed(
+            "drill-plate", 4, "4 holes", Phrase.of("bolt holes of the limiting straps' tabs")));
+    plan.add(
+        new OperationNeed("dress-plate", 4, "4 plates", Phrase.of("tabs of the limiting straps")));
     return plan.build();
   }
 
@@ -104,14 +107,13 @@ final class StrapPlan {
         PartNeed.placed(
             fit.strap().key(),
             pieces,
-            print.length(fit.lengthMm())
-                + " from eye to eye, tight at the end of "
-                + print.length(layout.chassis().travel().droopMm())
-                + " of droop and "
-                + print.length(fit.stretchedMm())
-                + " long under load; "
-                + print.length(place.apartMm())
-                + " between the eyes at ride, where it hangs slack"));
+            Phrase.of(
+                "{} from eye to eye, tight at the end of {} of droop and {} long under"
+                    + " load; {} between the eyes at ride, where it hangs slack",
+                length(fit.lengthMm()),
+                length(layout.chassis().travel().droopMm()),
+                length(fit.stretchedMm()),
+                length(place.apartMm()))));
   }
 
   /** Drawn straight from eye to eye, as it lies at ride. */
@@ -146,25 +148,24 @@ final class StrapPlan {
             place.railTab().plate(plate.title()),
             plate.key(),
             List.of(railHeld(true), railHeld(false)),
-            "upper eye of each limiting strap, "
-                + print.length(place.reachMm())
-                + " off "
-                + (place.onNotchPlate() ? "the notch's " : "the rail's ")
-                + (place.outside() ? "outer " : "inner ")
-                + (place.onNotchPlate() ? "plate" : "face")
-                + " and "
-                + print.length(place.upper().zMm())
-                + " above ground at ride"));
+            Phrase.of(
+                "upper eye of each limiting strap, {} off {}{}{} and {} above ground at" + " ride",
+                length(place.reachMm()),
+                place.onNotchPlate() ? "the notch's " : "the rail's ",
+                place.outside() ? "outer " : "inner ",
+                place.onNotchPlate() ? "plate" : "face",
+                length(place.upper().zMm()))));
     plan.add(
         new PlateNeed(
             place.tubeTab().plate(plate.title()),
             plate.key(),
             List.of(tubeHeld(true), tubeHeld(false)),
-            "lower eye of each limiting strap, "
-                + print.length(place.tubeHoleMm())
-                + " above the axle tube and "
-                + print.length(place.lower().yMm())
-                + " from the centre plane; so far off the rail that it passes the upper tab in bump"));
+            Phrase.of(
+                "lower eye of each limiting strap, {} above the axle tube and {} from"
+                    + " the centre plane; so far off the rail that it passes the upper tab in"
+                    + " bump",
+                length(place.tubeHoleMm()),
+                length(place.lower().yMm()))));
   }
 
   private Held railHeld(boolean left) {
@@ -219,12 +220,11 @@ final class StrapPlan {
             place.plateMm() + fit.perSide() * StrapPlace.THICKNESS_MM,
             boltings,
             "limiting strap eyes",
-            "one an eye through "
-                + (fit.perSide() == 1 ? "the strap's end" : "the ends of both straps")
-                + " of "
-                + print.length(StrapPlace.THICKNESS_MM)
-                + " and a tab of "
-                + print.length(place.plateMm())));
+            Phrase.of(
+                "one an eye through {} of {} and a tab of {}",
+                fit.perSide() == 1 ? "the strap's end" : "the ends of both straps",
+                length(StrapPlace.THICKNESS_MM),
+                length(place.plateMm()))));
   }
 
   private void addWelds(WorkPlan.Builder plan) {
@@ -261,6 +261,6 @@ final class StrapPlan {
             runs,
             position,
             WeldPlace.VEHICLE,
-            "foot of two tabs, both faces"));
+            Phrase.of("foot of two tabs, both faces")));
   }
 }

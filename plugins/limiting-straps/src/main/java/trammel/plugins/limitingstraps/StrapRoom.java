@@ -1,5 +1,7 @@
 package trammel.plugins.limitingstraps;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +21,9 @@ import trammel.engine.layout.Layout;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.layout.SpringUnit;
 import trammel.engine.motion.AxlePose;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.extension.LimitedCheck;
 import trammel.planning.extension.Site;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * Shock travel that is left when the straps are tight and stretched: with the axle hanging in both,
@@ -68,7 +70,7 @@ record StrapRoom(Site site) implements Check {
     try {
       return read(analysis, StrapFit.of(analysis, site));
     } catch (UnworkableLayoutException noRoom) {
-      return new Reading.Unknown(noRoom.getMessage());
+      return new Reading.Unknown(noRoom.reason());
     }
   }
 
@@ -92,10 +94,9 @@ record StrapRoom(Site site) implements Check {
       return new Reading.Unknown(
           "the bars stop the axle before the straps are tight; see the travel that they allow");
     }
-    QuantityPrinter print = new QuantityPrinter(site.units());
     return new Reading.Value(
         leastMm,
-        where + ", " + fit.strap().title() + " stretched to " + print.length(fit.stretchedMm()));
+        Phrase.of("{}, {} stretched to {}", where, fit.strap().title(), length(fit.stretchedMm())));
   }
 
   /**

@@ -33,6 +33,7 @@ import trammel.planning.extension.kit.AdditionContract;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.reading.fields.Field;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.RoundHole;
 
@@ -111,7 +112,7 @@ class LimitingStrapsTest {
     double leftMm = 12;
     Reading.Value one = room(rideMm, rideMm + hangingMm + leftMm, FieldValues.none());
     assertEquals(leftMm, one.value(), SKETCH_MM);
-    assertTrue(one.where().contains("both wheels hanging"), one.where());
+    assertTrue(one.where().mentions("both wheels hanging"), one.where().toString());
 
     FieldValues two = FieldValues.none().with(StrapOptions.PER_SIDE, 2);
     double lessMm = hangingMm - hangingMm(plan(pickup, two), 1.05);
@@ -172,7 +173,9 @@ class LimitingStrapsTest {
     FieldValues shortest = FieldValues.none().with((Field<String>) strap, "limiting-strap-6");
     Chassis farDown = pickup.withTravel(new Travel(76.2, 6 * INCH_MM));
     String refusal =
-        assertThrows(UnworkableLayoutException.class, () -> plan(farDown, shortest)).getMessage();
+        assertThrows(UnworkableLayoutException.class, () -> plan(farDown, shortest))
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(refusal.contains("6 in of droop"), refusal);
     assertTrue(refusal.contains("limiting strap 6 in"), refusal);
     assertTrue(refusal.contains("Ask for less droop"), refusal);
@@ -184,7 +187,8 @@ class LimitingStrapsTest {
     Chassis notched = pickup.withRails(pickup.rails().withNotchDepth(4 * INCH_MM));
     String refusal =
         assertThrows(UnworkableLayoutException.class, () -> plan(notched, FieldValues.none()))
-            .getMessage();
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(refusal.contains("above the notch"), refusal);
   }
 }

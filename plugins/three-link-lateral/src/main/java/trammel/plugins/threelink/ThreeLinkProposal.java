@@ -14,18 +14,15 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
 import trammel.planning.options.BarOptions;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars. */
 final class ThreeLinkProposal {
   private final Chassis chassis;
   private final ThreeLinkOptions options;
-  private final QuantityPrinter print;
 
   ThreeLinkProposal(Site site) {
     chassis = site.chassis();
     options = new ThreeLinkOptions(site);
-    print = new QuantityPrinter(site.units());
   }
 
   List<Bar> bars() {
@@ -42,9 +39,8 @@ final class ThreeLinkProposal {
             makeUp.halfAcrossMm(),
             Math.max(
                 options.get(ThreeLinkOptions.LOWER_LENGTH),
-                options.get(ThreeLinkOptions.UPPER_LENGTH)),
-            print);
-    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
+                options.get(ThreeLinkOptions.UPPER_LENGTH)));
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp);
     RailSideHeights heights = new RailSideHeights(beside);
     double lowerMm = options.get(ThreeLinkOptions.LOWER_LENGTH);
     double lowerRad = options.get(ThreeLinkOptions.LOWER_ANGLE);
@@ -60,7 +56,7 @@ final class ThreeLinkProposal {
     List<Bar> bars = new ArrayList<>(lower);
     bars.add(
         beside.single("upper", "upper_rise", options.upperOnLeft(), riseMm, upperMm, -upperRad));
-    FrameRoom.require(bars, makeUp, chassis.rails(), print);
+    FrameRoom.require(bars, makeUp, chassis.rails());
     bars.add(lateral(plane));
     return List.copyOf(bars);
   }
@@ -72,8 +68,7 @@ final class ThreeLinkProposal {
             chassis,
             plane,
             lateral,
-            options.find(ThreeLinkOptions.RAIL_GAP).orElse(BarOptions.RAIL_GAP_MM),
-            print);
+            options.find(ThreeLinkOptions.RAIL_GAP).orElse(BarOptions.RAIL_GAP_MM));
     double behindMm = options.find(BarOptions.LATERAL_BEHIND).orElseGet(room::clearBehindMm);
     double riseMm = options.get(ThreeLinkOptions.LATERAL_RISE);
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);

@@ -9,7 +9,6 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The work of the four bars: three along the rails, each from a bracket on its rail to one on the
@@ -25,10 +24,7 @@ final class ThreeLinkWork {
     options = new ThreeLinkOptions(commission.site());
     basis =
         new BracketBasis(
-            layout.chassis(),
-            options.boxing(),
-            commission.site().catalog().boltSizes(),
-            new QuantityPrinter(commission.site().units()));
+            layout.chassis(), options.boxing(), commission.site().catalog().boltSizes());
   }
 
   WorkPlan plan() {

@@ -32,6 +32,7 @@ import trammel.planning.extension.kit.LinkageContract;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.options.BarOptions;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
 /** Three links on the sample pickup, against the rules of the shop and arithmetic done by hand. */
@@ -159,7 +160,8 @@ class ThreeLinkLateralTest {
     FieldValues options = FieldValues.none().with(BarOptions.LOWER_DROP, 2 * INCH_MM);
     String message =
         assertThrows(UnworkableLayoutException.class, () -> LINKAGE.propose(site(options)))
-            .getMessage();
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("needs 2 3/4 in"), message);
     assertTrue(message.contains("lower_drop"), message);
   }

@@ -1,5 +1,7 @@
 package trammel.plugins.torquearm;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.bar.BarPlane;
 import trammel.brackets.bar.JointSeat;
@@ -10,7 +12,7 @@ import trammel.engine.clearance.Carrier;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
-import trammel.reading.quantity.QuantityPrinter;
+import trammel.engine.quantity.Phrase;
 
 /** Where the arm runs, and the room that it takes. */
 final class ArmRoom {
@@ -24,21 +26,19 @@ final class ArmRoom {
    *
    * @throws UnworkableLayoutException if the brackets of bars between the rails leave no room
    */
-  static double besideHousingMm(
-      Chassis chassis, JointSeat eye, BarPlane bars, double halfBarMm, QuantityPrinter print) {
+  static double besideHousingMm(Chassis chassis, JointSeat eye, BarPlane bars, double halfBarMm) {
     double middleMm = chassis.axle().innerLimitMm() + WELD_ROOM_MM + eye.stackMm() / 2;
     double outsideMm = middleMm + eye.stackMm() / 2;
     double barsMm = bars.leftMm() - halfBarMm - WELD_ROOM_MM;
     if (bars.mounting() == Mounting.INBOARD && outsideMm > barsMm) {
       throw new UnworkableLayoutException(
-          "the arm reaches "
-              + print.length(outsideMm)
-              + " from the centre plane beside the centre housing; the brackets of the lower bars"
-              + " begin at "
-              + print.length(barsMm)
-              + ", so "
-              + print.length(outsideMm - barsMm)
-              + " is missing. Choose mounting: outboard, or an axle_end with a narrower sleeve.");
+          Phrase.of(
+              "the arm reaches {} from the centre plane beside the centre housing; the"
+                  + " brackets of the lower bars begin at {}, so {} is missing. Choose"
+                  + " mounting: outboard, or an axle_end with a narrower sleeve.",
+              length(outsideMm),
+              length(barsMm),
+              length(outsideMm - barsMm)));
     }
     return middleMm;
   }

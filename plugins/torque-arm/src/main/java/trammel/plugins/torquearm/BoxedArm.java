@@ -1,5 +1,8 @@
 package trammel.plugins.torquearm;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.assembly.Assembly;
@@ -21,6 +24,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Arc;
 import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
@@ -75,10 +79,10 @@ final class BoxedArm {
             SIDE,
             sides.held(),
             this::shape,
-            "carry the arm's eye "
-                + basis.print().length(lengthMm)
-                + " from the centre of the axle tube; the drop link there holds all that turns the"
-                + " housing"));
+            Phrase.of(
+                "carry the arm's eye {} from the centre of the axle tube; the drop link"
+                    + " there holds all that turns the housing",
+                length(lengthMm))));
     Edge saddle =
         Arc.about(new Point2(0, 0), tubeRadiusMm(), headingRad() - WRAP_RAD / 2, WRAP_RAD);
     plan.add(
@@ -87,10 +91,10 @@ final class BoxedArm {
             stock.thicknessMm(),
             basis.chassis().axle().tubeWallMm(),
             sides.bothFaces(SIDE, List.of(VehicleParts.AXLE_TUBE), List.of(saddle)),
-            "saddle of "
-                + basis.print().angle(WRAP_RAD, 0)
-                + " on the tube, two plates, both faces; tacked on the vehicle, welded with the"
-                + " axle out"));
+            Phrase.of(
+                "saddle of {} on the tube, two plates, both faces; tacked on the"
+                    + " vehicle, welded with the axle out",
+                angle(WRAP_RAD, 0))));
     addStrip(plan, sides, 1, "top");
     addStrip(plan, sides, -1, "bottom");
     plan.add(foot());
@@ -143,9 +147,10 @@ final class BoxedArm {
     double endMm = alongMm - Math.max(0, clearMm);
     if (!(endMm > footMm)) {
       throw new UnworkableLayoutException(
-          "the torque arm is too short for its strips: its eye is "
-              + basis.print().length(reachMm)
-              + " from its foot. Set arm_length larger.");
+          Phrase.of(
+              "the torque arm is too short for its strips: its eye is {} from its"
+                  + " foot. Set arm_length larger.",
+              length(reachMm)));
     }
     return List.of(corner, Point2.polar(corner, endMm, edgeRad));
   }
@@ -173,9 +178,9 @@ final class BoxedArm {
                     Place.lying(corner, along, sides.towards(), inward, stock.thicknessMm()))),
             lengthMm,
             sides.apartMm(),
-            "closes the arm's "
-                + which
-                + " between its sides, so that it bends and twists as a box"));
+            Phrase.of(
+                "closes the arm's {} between its sides, so that it bends and twists as a" + " box",
+                which)));
     List<SeamRun> runs =
         new ArrayList<>(
             sides.innerFaces(
@@ -186,8 +191,9 @@ final class BoxedArm {
             stock.thicknessMm(),
             stock.thicknessMm(),
             runs,
-            "both long edges, from outside; in short runs from end to end so that the arm stays"
-                + " straight"));
+            Phrase.of(
+                "both long edges, from outside; in short runs from end to end so that"
+                    + " the arm stays straight")));
   }
 
   /** Saddles of two plates, seen across the vehicle. */

@@ -1,5 +1,7 @@
 package trammel.plugins.torquearm;
 
+import static trammel.engine.quantity.Amount.length;
+
 import trammel.brackets.bar.BarMaking;
 import trammel.brackets.barend.CrossmemberTabs;
 import trammel.brackets.mount.Crossmember;
@@ -8,6 +10,7 @@ import trammel.brackets.work.BracketBasis;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
+import trammel.engine.quantity.Phrase;
 
 /**
  * What the drop link hangs from: a crossmember from rail to rail ahead of it, and a pair of tabs on
@@ -26,8 +29,7 @@ record LinkHanger(BarMaking link, MountStock stock, BracketBasis basis) {
         basis.rails(),
         stock,
         CrossmemberTabs.closeAheadMm(joint, link.frameSeat(), stock.section().widthMm()),
-        joint.zMm(),
-        basis.print());
+        joint.zMm());
   }
 
   /** The tabs on it with their weld, the joint's bolt and the foot. */
@@ -38,7 +40,8 @@ record LinkHanger(BarMaking link, MountStock stock, BracketBasis basis) {
   /** The crossmember with its welds and all of its work. */
   WorkPlan carrier() {
     WorkPlan.Builder plan = new WorkPlan.Builder();
-    crossmember().addTo(plan, "carries the drop link of the torque arm" + beyondTheTape());
+    crossmember()
+        .addTo(plan, Phrase.of("carries the drop link of the torque arm{}", beyondTheTape()));
     Point3 joint = link.bar().frame();
     double offMm = Math.abs(crossmember().forwardMm() - joint.xMm());
     crossmember().addLoad(plan, link.bar().name(), joint.yMm(), offMm);
@@ -46,12 +49,13 @@ record LinkHanger(BarMaking link, MountStock stock, BracketBasis basis) {
   }
 
   /** The rails are known from the axle to where the front mounts were measured. */
-  private String beyondTheTape() {
+  private Phrase beyondTheTape() {
     Rails rails = basis.rails();
     return crossmember().forwardMm() > rails.frontMountsForwardMm()
-        ? "; it lies ahead of where the rails were measured ("
-            + basis.print().length(rails.frontMountsForwardMm())
-            + " ahead of the axle): measure between the rails there before the tube is cut"
-        : "";
+        ? Phrase.of(
+            "; it lies ahead of where the rails were measured ({} ahead of the"
+                + " axle): measure between the rails there before the tube is cut",
+            length(rails.frontMountsForwardMm()))
+        : Phrase.NONE;
   }
 }

@@ -15,18 +15,15 @@ import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
 import trammel.planning.options.BarOptions;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the two lower bars, the arm with its drop link, and the lateral bar. */
 final class TorqueArmProposal {
   private final Chassis chassis;
   private final TorqueArmOptions options;
-  private final QuantityPrinter print;
 
   TorqueArmProposal(Site site) {
     chassis = site.chassis();
     options = new TorqueArmOptions(site);
-    print = new QuantityPrinter(site.units());
   }
 
   AxleGuide guide() {
@@ -38,9 +35,8 @@ final class TorqueArmProposal {
             options.mounting(),
             options.get(TorqueArmOptions.RAIL_GAP),
             makeUp.halfAcrossMm(),
-            lengthMm,
-            print);
-    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
+            lengthMm);
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp);
     double lowerRad = options.get(TorqueArmOptions.LOWER_ANGLE);
     double dropMm =
         options
@@ -48,7 +44,7 @@ final class TorqueArmProposal {
             .orElseGet(() -> new RailSideHeights(beside).dropMm(lengthMm, lowerRad));
     List<Bar> bars =
         new ArrayList<>(beside.pair("lower", "lower_drop", -dropMm, lengthMm, lowerRad));
-    FrameRoom.require(bars, makeUp, chassis.rails(), print);
+    FrameRoom.require(bars, makeUp, chassis.rails());
     Bar link = link(plane, makeUp.halfAcrossMm());
     bars.add(link);
     bars.add(lateral(plane));
@@ -58,7 +54,7 @@ final class TorqueArmProposal {
   /** Upright over the arm's eye. */
   private Bar link(BarPlane plane, double halfBarMm) {
     BarMakeUp made = options.link();
-    double acrossMm = ArmRoom.besideHousingMm(chassis, made.axleSeat(), plane, halfBarMm, print);
+    double acrossMm = ArmRoom.besideHousingMm(chassis, made.axleSeat(), plane, halfBarMm);
     Point3 eye =
         new Point3(
             chassis.axleCentre().xMm() + options.get(TorqueArmOptions.ARM_LENGTH),
@@ -71,7 +67,7 @@ final class TorqueArmProposal {
   private Bar lateral(BarPlane plane) {
     BarMakeUp lateral = options.lateral();
     LateralBarRoom room =
-        new LateralBarRoom(chassis, plane, lateral, options.get(TorqueArmOptions.RAIL_GAP), print);
+        new LateralBarRoom(chassis, plane, lateral, options.get(TorqueArmOptions.RAIL_GAP));
     double behindMm = options.find(BarOptions.LATERAL_BEHIND).orElseGet(room::clearBehindMm);
     double riseMm = options.get(TorqueArmOptions.LATERAL_RISE);
     Point3 frame = room.frame(options.lateralSide(), behindMm, riseMm);

@@ -11,8 +11,8 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.extension.Commission;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** The work of the lower bars, the arm with its drop link and crossmember, and the lateral bar. */
 final class TorqueArmWork {
@@ -25,10 +25,7 @@ final class TorqueArmWork {
     options = new TorqueArmOptions(commission.site());
     basis =
         new BracketBasis(
-            layout.chassis(),
-            options.boxing(),
-            commission.site().catalog().boltSizes(),
-            new QuantityPrinter(commission.site().units()));
+            layout.chassis(), options.boxing(), commission.site().catalog().boltSizes());
   }
 
   WorkPlan plan() {
@@ -40,16 +37,18 @@ final class TorqueArmWork {
     BarMaking link = BarMaking.along(hanging, options.link());
     WorkPlan.Builder plan = new WorkPlan.Builder();
     plan.add(new RailSideWork(layout, lower, across, options.mounting(), basis).plan());
-    plan.add(link.plan(basis.print()));
+    plan.add(link.plan());
     plan.add(BarOperations.each("make-bar", List.of(link), "bar", "the arm's link: "));
     plan.add(new BoxedArm(link, basis).plan());
     plan.add(
         new OperationNeed(
             "fit-torque-arm",
             1,
-            "1 arm",
-            "box the arm, set it square on the axle tube beside the housing, hang its eye on "
-                + hanging.name(),
+            Phrase.of("1 arm"),
+            Phrase.of(
+                "box the arm, set it square on the axle tube beside the housing, hang"
+                    + " its eye on {}",
+                hanging.name()),
             List.of(
                 new FittedEnd(hanging.name(), End.AXLE),
                 new FittedEnd(hanging.name(), End.FRAME))));

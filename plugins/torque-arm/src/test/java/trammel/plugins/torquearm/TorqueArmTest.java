@@ -31,6 +31,7 @@ import trammel.planning.extension.kit.LinkageContract;
 import trammel.planning.extension.kit.SampleVehicle;
 import trammel.planning.options.BarOptions;
 import trammel.reading.fields.FieldValues;
+import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 import trammel.trade.welding.WeldSeam;
 
@@ -224,7 +225,9 @@ class TorqueArmTest {
             CATALOG,
             UnitSystem.US);
     String message =
-        assertThrows(UnworkableLayoutException.class, () -> LINKAGE.propose(site)).getMessage();
+        assertThrows(UnworkableLayoutException.class, () -> LINKAGE.propose(site))
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("is missing"), message);
     assertTrue(message.contains("mounting: outboard"), message);
   }
@@ -238,7 +241,8 @@ class TorqueArmTest {
             .filter(tube -> tube.name().equals("torque arm crossmember"))
             .findFirst()
             .orElseThrow()
-            .why();
+            .why()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(why.contains("measure between the rails there"), why);
   }
 }

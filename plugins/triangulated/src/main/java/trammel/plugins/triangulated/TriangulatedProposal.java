@@ -16,7 +16,6 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Duty;
 import trammel.planning.extension.Site;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars. */
 final class TriangulatedProposal {
@@ -28,13 +27,11 @@ final class TriangulatedProposal {
 
   private final Chassis chassis;
   private final TriangulatedOptions options;
-  private final QuantityPrinter print;
   private final BarMakeUp makeUp;
 
   TriangulatedProposal(Site site) {
     chassis = site.chassis();
     options = new TriangulatedOptions(site);
-    print = new QuantityPrinter(site.units());
     makeUp = options.bars();
   }
 
@@ -48,7 +45,7 @@ final class TriangulatedProposal {
     Point3 upperAxle = upperAxle();
     Point3 upperFrame = upperFrame(upperAxle);
     double planRad = upperAxle.to(upperFrame).planViewRad();
-    HousingRoom.requireApart(upperAxle, planRad, makeUp.axleSeat(), print);
+    HousingRoom.requireApart(upperAxle, planRad, makeUp.axleSeat());
     List<Bar> bars =
         List.of(
             makeUp.bar("lower-left", Duty.DRIVE_AND_BRAKING.only(), lowerFrame, lowerAxle),
@@ -64,12 +61,12 @@ final class TriangulatedProposal {
                 Set.of(Duty.DRIVE_AND_BRAKING, Duty.SIDEWAYS),
                 upperFrame.mirrored(),
                 upperAxle.mirrored()));
-    FrameRoom.require(bars, makeUp, chassis.rails(), print);
+    FrameRoom.require(bars, makeUp, chassis.rails());
     return bars;
   }
 
   private Point3 upperAxle() {
-    HousingRoom housing = new HousingRoom(options.housingHeightMm(), makeUp.axleSeat(), print);
+    HousingRoom housing = new HousingRoom(options.housingHeightMm(), makeUp.axleSeat());
     if (options.upperRiseMm().isPresent()) {
       return upperAxle(housing.require(options.upperRiseMm().get()));
     }
@@ -88,7 +85,7 @@ final class TriangulatedProposal {
   }
 
   private Point3 upperFrame(Point3 axle) {
-    return new UpperSpread(chassis, makeUp, options.railGapMm(), print)
+    return new UpperSpread(chassis, makeUp, options.railGapMm())
         .frame(axle, options.upperLengthMm(), options.upperAngleRad());
   }
 
@@ -99,14 +96,13 @@ final class TriangulatedProposal {
             options.mounting(),
             options.railGapMm(),
             makeUp.halfAcrossMm(),
-            options.lowerLengthMm(),
-            print);
-    RailSideHeights heights = new RailSideHeights(new RailSideBars(chassis, plane, makeUp, print));
+            options.lowerLengthMm());
+    RailSideHeights heights = new RailSideHeights(new RailSideBars(chassis, plane, makeUp));
     double dropMm =
         options
             .lowerDropMm()
             .orElseGet(() -> heights.dropMm(options.lowerLengthMm(), options.lowerAngleRad()));
     Point3 point = new Point3(0, plane.leftMm(), chassis.axleCentre().zMm() - dropMm);
-    return AxlePickUp.checked("lower bars", "lower_drop", point, makeUp.axleSeat(), chassis, print);
+    return AxlePickUp.checked("lower bars", "lower_drop", point, makeUp.axleSeat(), chassis);
   }
 }

@@ -17,7 +17,6 @@ import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
 import trammel.planning.extension.Commission;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The work of the four bars: the lower ones along the rails from a bracket on the rail to one on
@@ -39,10 +38,7 @@ final class TriangulatedWork {
     housingHeightMm = options.housingHeightMm();
     basis =
         new BracketBasis(
-            layout.chassis(),
-            options.boxing(),
-            commission.site().catalog().boltSizes(),
-            new QuantityPrinter(commission.site().units()));
+            layout.chassis(), options.boxing(), commission.site().catalog().boltSizes());
     lowers = layout.lower().stream().map(bar -> BarMaking.along(bar, options.bars())).toList();
     uppers = layout.upper().stream().map(bar -> BarMaking.turned(bar, options.bars())).toList();
   }
@@ -63,7 +59,7 @@ final class TriangulatedWork {
   }
 
   private void addBars(WorkPlan.Builder plan) {
-    bars().forEach(bar -> plan.add(bar.plan(basis.print())));
+    bars().forEach(bar -> plan.add(bar.plan()));
     plan.add(BarOperations.each("make-bar", bars(), "bar", "each bar of the linkage: "));
   }
 
@@ -104,7 +100,7 @@ final class TriangulatedWork {
                 "upper frame ends turned to their bars on the rails' inner faces", basis.rails())));
     plan.add(boxing.plan());
     if (mounting == Mounting.OUTBOARD) {
-      plan.add(new RunningBoards(layout, basis.print()).plan(lowers, ends.outside()));
+      plan.add(new RunningBoards(layout).plan(lowers, ends.outside()));
     }
   }
 }

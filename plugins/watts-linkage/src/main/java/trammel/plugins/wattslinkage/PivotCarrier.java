@@ -1,5 +1,8 @@
 package trammel.plugins.wattslinkage;
 
+import static trammel.engine.quantity.Amount.angle;
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +33,7 @@ import trammel.engine.layout.AxleHousing;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Point2;
 import trammel.trade.steel.RoundTube;
 import trammel.trade.tubes.BushedEnd;
@@ -133,29 +137,29 @@ final class PivotCarrier {
             lengthMm,
             solid,
             places,
-            "front end coped square to the axle tube of "
-                + basis.print().length(axle.tubeDiameterMm())
-                + "; rear end square",
-            basis.print().length(reachMm())
-                + " from the axle's centre to the plate ahead of the rocker, less "
-                + basis.print().length(cope.nearestMm())
-                + " to the tips of the cope; "
-                + basis.print().length(form.armOutMm(axle))
-                + " from the centre plane, beside the housing"));
+            Phrase.of(
+                "front end coped square to the axle tube of {}; rear end square",
+                length(axle.tubeDiameterMm())),
+            Phrase.of(
+                "{} from the axle's centre to the plate ahead of the rocker, less {} to"
+                    + " the tips of the cope; {} from the centre plane, beside the housing",
+                length(reachMm()),
+                length(cope.nearestMm()),
+                length(form.armOutMm(axle)))));
     plan.add(
         Seam.onBench(
             ARM + " to axle tube",
             material.tube().wallMm(),
             axle.tubeWallMm(),
             onAxle,
-            "once round each coped arm; welded with the axle out"));
+            Phrase.of("once round each coped arm; welded with the axle out")));
     plan.add(
         Seam.onBench(
             ARM + " to plate",
             material.tube().wallMm(),
             stock.thicknessMm(),
             onPlate,
-            "once round the square end of each arm"));
+            Phrase.of("once round the square end of each arm")));
   }
 
   private void requireClearOfAxle() {
@@ -164,11 +168,12 @@ final class PivotCarrier {
     double foundMm = chassis.axleCentre().xMm() - rocker.pivot().xMm();
     if (!(foundMm >= neededMm - 1e-6)) {
       throw new UnworkableLayoutException(
-          "the rocker is "
-              + basis.print().length(foundMm)
-              + " behind the axle's centre; its plates and the plate and bolt ahead of it need "
-              + basis.print().length(neededMm)
-              + " to clear the axle. Set rocker_behind to that or more, or leave it out.");
+          Phrase.of(
+              "the rocker is {} behind the axle's centre; its plates and the plate and"
+                  + " bolt ahead of it need {} to clear the axle. Set rocker_behind to that"
+                  + " or more, or leave it out.",
+              length(foundMm),
+              length(neededMm)));
     }
   }
 
@@ -209,17 +214,17 @@ final class PivotCarrier {
             PLATE,
             List.of(lying(form.apartMm() / 2, FORWARD)),
             () -> plate(PLATE, all),
-            "joins the two arms ahead of the rocker and holds the front of its pivot bolt, which"
-                + " lies "
-                + basis.print().length(Math.abs(upMm))
-                + (upMm < 0 ? " above" : " below")
-                + " the axle's centre"));
+            Phrase.of(
+                "joins the two arms ahead of the rocker and holds the front of its pivot"
+                    + " bolt, which lies {}{} the axle's centre",
+                length(Math.abs(upMm)),
+                upMm < 0 ? " above" : " below")));
     plan.add(
         stock.cut(
             STRAP,
             List.of(lying(-form.apartMm() / 2, BACK)),
             () -> plate(STRAP, spacers),
-            "holds the rear of the rocker's pivot bolt, so that it is in double shear"));
+            Phrase.of("holds the rear of the rocker's pivot bolt, so that it is in double shear")));
   }
 
   private PivotPlate plate(String name, List<Point2> tubes) {
@@ -259,23 +264,21 @@ final class PivotCarrier {
             lengthMm,
             CopedTube.square(tube(), lengthMm),
             places,
-            "both ends square",
-            "hold the strap "
-                + basis.print().length(lengthMm)
-                + " behind the plate, "
-                + basis.print().length(form.spacerOutMm())
-                + " to either side of the pivot, where the rocker passes them with "
-                + basis.print().length(RockerForm.AIR_MM)
-                + " at "
-                + basis.print().angle(RockerForm.SWING_RAD, 0)
-                + " of swing"));
+            Phrase.of("both ends square"),
+            Phrase.of(
+                "hold the strap {} behind the plate, {} to either side of the pivot,"
+                    + " where the rocker passes them with {} at {} of swing",
+                length(lengthMm),
+                length(form.spacerOutMm()),
+                length(RockerForm.AIR_MM),
+                angle(RockerForm.SWING_RAD, 0))));
     plan.add(
         Seam.onBench(
             SPACER + " to plate and strap",
             material.tube().wallMm(),
             stock.thicknessMm(),
             runs,
-            "once round both ends of both spacers"));
+            Phrase.of("once round both ends of both spacers")));
   }
 
   private BoltNeed pivotBolt() {
@@ -289,10 +292,10 @@ final class PivotCarrier {
                 new Held(Assembly.AXLE, Place.along(head, BACK)),
                 List.of(PLATE, RockerWork.BUSH, STRAP))),
         "rocker pivot",
-        "sleeve of "
-            + basis.print().length(form.apartMm())
-            + " between plate and strap of "
-            + basis.print().length(stock.thicknessMm()));
+        Phrase.of(
+            "sleeve of {} between plate and strap of {}",
+            length(form.apartMm()),
+            length(stock.thicknessMm())));
   }
 
   private void requireBolt() {
@@ -300,12 +303,12 @@ final class PivotCarrier {
       form.pivotBolt().choose(form.gripMm());
     } catch (IllegalArgumentException tooShort) {
       throw new UnworkableLayoutException(
-          "the rocker's pivot bolt clamps "
-              + basis.print().length(form.gripMm())
-              + ", and no stocked length of "
-              + form.pivotBolt().title()
-              + " is long enough. Choose an axle_end with a narrower sleeve, or a thinner"
-              + " bracket_plate.");
+          Phrase.of(
+              "the rocker's pivot bolt clamps {}, and no stocked length of {} is long"
+                  + " enough. Choose an axle_end with a narrower sleeve, or a thinner"
+                  + " bracket_plate.",
+              length(form.gripMm()),
+              form.pivotBolt().title()));
     }
   }
 

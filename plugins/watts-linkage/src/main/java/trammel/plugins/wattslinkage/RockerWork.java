@@ -1,5 +1,7 @@
 package trammel.plugins.wattslinkage;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Place;
@@ -17,6 +19,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
+import trammel.engine.quantity.Phrase;
 import trammel.trade.plates.Point2;
 
 /**
@@ -56,31 +59,29 @@ final class RockerWork {
         || Math.abs(bar.axleJoint().boltDiameterMm() - form.seat().joint().boltDiameterMm())
             > SAME_MM) {
       throw new UnworkableLayoutException(
-          "the links' joints on the rocker are of two sizes; both sit between the same two plates."
-              + " Give both links the same axle_end.");
+          Phrase.of(
+              "the links' joints on the rocker are of two sizes; both sit between the"
+                  + " same two plates. Give both links the same axle_end."));
     }
     Vector3 arm = rocker.arm(bar);
     if (Math.abs(arm.x()) > SAME_MM) {
       throw new UnworkableLayoutException(
-          "the joint of "
-              + bar.name()
-              + " on the rocker lies "
-              + basis.print().length(Math.abs(arm.x()))
-              + (arm.x() > 0 ? " ahead of" : " behind")
-              + " the rocker's pivot; the rocker is flat. Give it the pivot's distance behind the"
-              + " axle, "
-              + basis.print().length(-rocker.pivot().xMm())
-              + ".");
+          Phrase.of(
+              "the joint of {} on the rocker lies {}{} the rocker's pivot; the rocker"
+                  + " is flat. Give it the pivot's distance behind the axle, {}.",
+              bar.name(),
+              length(Math.abs(arm.x())),
+              arm.x() > 0 ? " ahead of" : " behind",
+              length(-rocker.pivot().xMm())));
     }
     if (!(arm.norm() >= form.leastArmMm() - SAME_MM)) {
       throw new UnworkableLayoutException(
-          "the joint of "
-              + bar.name()
-              + " is "
-              + basis.print().length(arm.norm())
-              + " from the rocker's pivot; its barrel and the pivot's shell need "
-              + basis.print().length(form.leastArmMm())
-              + ". Move the joint away from the pivot.");
+          Phrase.of(
+              "the joint of {} is {} from the rocker's pivot; its barrel and the"
+                  + " pivot's shell need {}. Move the joint away from the pivot.",
+              bar.name(),
+              length(arm.norm()),
+              length(form.leastArmMm())));
     }
   }
 
@@ -113,11 +114,11 @@ final class RockerWork {
                 PLATE,
                 plates.held(),
                 () -> new RockerPlate(PLATE, form.seat().plateMm(), joints, form.seat()),
-                "two plates with the links' joints between them, "
-                    + basis.print().length(rocker.arm(links.get(0).bar()).norm())
-                    + " and "
-                    + basis.print().length(rocker.arm(links.get(1).bar()).norm())
-                    + " from the pivot, bored for the shell of its bush"));
+                Phrase.of(
+                    "two plates with the links' joints between them, {} and {} from the"
+                        + " pivot, bored for the shell of its bush",
+                    length(rocker.arm(links.get(0).bar()).norm()),
+                    length(rocker.arm(links.get(1).bar()).norm()))));
     addBush(plan, plates);
     links.forEach(link -> plan.add(bolt(link, plates)));
     return plan.build();
@@ -136,18 +137,18 @@ final class RockerWork {
                     Place.along(front, FORWARD.scaled(-1)),
                     PivotBush.solid(sleeveMm),
                     List.of())),
-            "the rocker turns on it; its sleeve cut to "
-                + basis.print().length(sleeveMm)
-                + ", "
-                + basis.print().length(form.besideMm())
-                + " beyond each rocker plate for the heads of the links' bolts"));
+            Phrase.of(
+                "the rocker turns on it; its sleeve cut to {}, {} beyond each rocker"
+                    + " plate for the heads of the links' bolts",
+                length(sleeveMm),
+                length(form.besideMm()))));
     plan.add(
         Seam.onBench(
             "rocker plates to pivot bush",
             form.seat().plateMm(),
             form.seat().plateMm(),
             List.of(round(plates, 1, 0), round(plates, 3, 1)),
-            "once round the shell on the outside of each rocker plate"));
+            Phrase.of("once round the shell on the outside of each rocker plate")));
   }
 
   private static SeamRun round(SidePair plates, int face, int plate) {
@@ -164,9 +165,9 @@ final class RockerWork {
         form.seat().stackMm(),
         List.of(plates.bolt(bar.axle(), "", PLATE, BarMaking.jointId(bar, End.AXLE))),
         bar.name() + " axle end",
-        "joint of "
-            + basis.print().length(form.seat().joint().widthMm())
-            + " between two rocker plates of "
-            + basis.print().length(form.seat().plateMm()));
+        Phrase.of(
+            "joint of {} between two rocker plates of {}",
+            length(form.seat().joint().widthMm()),
+            length(form.seat().plateMm())));
   }
 }

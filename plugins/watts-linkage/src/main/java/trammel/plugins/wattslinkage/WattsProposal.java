@@ -1,5 +1,7 @@
 package trammel.plugins.wattslinkage;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.UnworkableLayoutException;
@@ -20,9 +22,9 @@ import trammel.engine.layout.End;
 import trammel.engine.mechanism.FurtherBody;
 import trammel.engine.mechanism.Pivot;
 import trammel.engine.motion.BodyPose;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.extension.Site;
 import trammel.planning.options.BarOptions;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Places the four bars, the rocker and its two links. */
 final class WattsProposal {
@@ -41,7 +43,6 @@ final class WattsProposal {
 
   private final Chassis chassis;
   private final WattsOptions options;
-  private final QuantityPrinter print;
   private final BarMakeUp makeUp;
   private final BarMakeUp links;
   private final RockerForm form;
@@ -49,7 +50,6 @@ final class WattsProposal {
   WattsProposal(Site site) {
     chassis = site.chassis();
     options = new WattsOptions(site);
-    print = new QuantityPrinter(site.units());
     makeUp = options.bars();
     links = options.links();
     form =
@@ -70,8 +70,7 @@ final class WattsProposal {
             options.mounting(),
             gapMm,
             makeUp.halfAcrossMm(),
-            Math.max(options.lowerLengthMm(), options.upperLengthMm()),
-            print);
+            Math.max(options.lowerLengthMm(), options.upperLengthMm()));
     List<Bar> bars = new ArrayList<>(along(plane));
     requireRoomBesideHousing(plane);
     Point3 pivot = pivot();
@@ -85,7 +84,7 @@ final class WattsProposal {
   }
 
   private List<Bar> along(BarPlane plane) {
-    RailSideBars beside = new RailSideBars(chassis, plane, makeUp, print);
+    RailSideBars beside = new RailSideBars(chassis, plane, makeUp);
     return new RailSidePairs(
             beside,
             new Pair(options.lowerLengthMm(), options.lowerAngleRad(), options.lowerDropMm()),
@@ -99,15 +98,14 @@ final class WattsProposal {
     double foundMm = plane.leftMm() - makeUp.halfAcrossMm();
     if (!(foundMm >= neededMm - ROUNDING_MM)) {
       throw new UnworkableLayoutException(
-          "the arms that carry the rocker stand on the axle tube beside the centre housing and"
-              + " reach out to "
-              + print.length(neededMm)
-              + " from the centre plane; the brackets of the bars begin at "
-              + print.length(foundMm)
-              + ", so "
-              + print.length(neededMm - foundMm)
-              + " is missing. Choose mounting: outboard, a smaller rail_gap or a thinner"
-              + " carrier_tube.");
+          Phrase.of(
+              "the arms that carry the rocker stand on the axle tube beside the centre"
+                  + " housing and reach out to {} from the centre plane; the brackets of the"
+                  + " bars begin at {}, so {} is missing. Choose mounting: outboard, a"
+                  + " smaller rail_gap or a thinner carrier_tube.",
+              length(neededMm),
+              length(foundMm),
+              length(neededMm - foundMm)));
     }
   }
 
@@ -117,13 +115,12 @@ final class WattsProposal {
     double lowestMm = upMm - options.rockerArmMm() - form.tipMm();
     if (!(lowestMm >= GROUND_MM)) {
       throw new UnworkableLayoutException(
-          "the rocker would hang "
-              + print.length(lowestMm)
-              + " above the ground; it needs "
-              + print.length(GROUND_MM)
-              + " at least. Set rocker_rise higher or rocker_arm shorter by "
-              + print.length(GROUND_MM - lowestMm)
-              + ".");
+          Phrase.of(
+              "the rocker would hang {} above the ground; it needs {} at least. Set"
+                  + " rocker_rise higher or rocker_arm shorter by {}.",
+              length(lowestMm),
+              length(GROUND_MM),
+              length(GROUND_MM - lowestMm)));
     }
     return new Point3(-behindMm, 0, upMm);
   }
@@ -139,11 +136,12 @@ final class WattsProposal {
     double behindMm = options.rockerBehindMm().get();
     if (!(behindMm >= neededMm - ROUNDING_MM)) {
       throw new UnworkableLayoutException(
-          "the rocker is "
-              + print.length(behindMm)
-              + " behind the axle's centre; its plates and the plate and bolt ahead of it need "
-              + print.length(neededMm)
-              + " to clear the axle. Set rocker_behind to that or more, or leave it out.");
+          Phrase.of(
+              "the rocker is {} behind the axle's centre; its plates and the plate and"
+                  + " bolt ahead of it need {} to clear the axle. Set rocker_behind to that"
+                  + " or more, or leave it out.",
+              length(behindMm),
+              length(neededMm)));
     }
     return behindMm;
   }
@@ -164,12 +162,12 @@ final class WattsProposal {
     double armMm = options.rockerArmMm();
     if (!(armMm >= form.leastArmMm() - ROUNDING_MM)) {
       throw new UnworkableLayoutException(
-          "rocker_arm is "
-              + print.length(armMm)
-              + "; the barrel of a link's joint and the shell of the pivot need "
-              + print.length(form.leastArmMm())
-              + " from centre to centre. Set rocker_arm to that or more, or choose a joint with a"
-              + " smaller barrel.");
+          Phrase.of(
+              "rocker_arm is {}; the barrel of a link's joint and the shell of the"
+                  + " pivot need {} from centre to centre. Set rocker_arm to that or more,"
+                  + " or choose a joint with a smaller barrel.",
+              length(armMm),
+              length(form.leastArmMm())));
     }
     return armMm;
   }
@@ -181,11 +179,11 @@ final class WattsProposal {
             - options.railGapMm().orElse(BarOptions.RAIL_GAP_MM);
     if (!(acrossMm >= SHORTEST_MM)) {
       throw new UnworkableLayoutException(
-          "the links of the rocker would be "
-              + print.length(acrossMm)
-              + " long; they need "
-              + print.length(SHORTEST_MM)
-              + " at least. Choose a smaller rail_gap or a joint with a smaller barrel.");
+          Phrase.of(
+              "the links of the rocker would be {} long; they need {} at least. Choose"
+                  + " a smaller rail_gap or a joint with a smaller barrel.",
+              length(acrossMm),
+              length(SHORTEST_MM)));
     }
     double highMm = pivot.zMm() + upMm;
     Point3 frame = new Point3(pivot.xMm(), side * acrossMm, highMm);

@@ -18,8 +18,8 @@ import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.extension.Commission;
-import trammel.reading.quantity.QuantityPrinter;
 
 /**
  * The work of the four bars along the rails, each from a bracket on its rail to one on the axle
@@ -41,10 +41,7 @@ final class WattsWork {
     mounting = options.mounting();
     basis =
         new BracketBasis(
-            layout.chassis(),
-            options.boxing(),
-            commission.site().catalog().boltSizes(),
-            new QuantityPrinter(commission.site().units()));
+            layout.chassis(), options.boxing(), commission.site().catalog().boltSizes());
     rocker =
         Rocker.of(layout)
             .orElseThrow(
@@ -72,7 +69,7 @@ final class WattsWork {
   private void addBars(WorkPlan.Builder plan) {
     List<BarMaking> all = new ArrayList<>(bars);
     all.addAll(links);
-    all.forEach(bar -> plan.add(bar.plan(basis.print())));
+    all.forEach(bar -> plan.add(bar.plan()));
     plan.add(BarOperations.each("make-bar", all, "bar", "each bar of the linkage: "));
   }
 
@@ -96,7 +93,7 @@ final class WattsWork {
             BarOperations.onRails("frame ends of the rocker's links", basis.rails())));
     plan.add(boxing.plan());
     if (mounting == Mounting.OUTBOARD) {
-      plan.add(new RunningBoards(layout, basis.print()).plan(bars, ends.outside()));
+      plan.add(new RunningBoards(layout).plan(bars, ends.outside()));
     }
   }
 
@@ -113,11 +110,11 @@ final class WattsWork {
         new OperationNeed(
             "fit-rocker",
             1,
-            "1 rocker",
-            "rocker with its carrier behind the axle, pivot and both links set: "
-                + links.get(0).bar().name()
-                + ", "
-                + links.get(1).bar().name(),
+            Phrase.of("1 rocker"),
+            Phrase.of(
+                "rocker with its carrier behind the axle, pivot and both links set: {}," + " {}",
+                links.get(0).bar().name(),
+                links.get(1).bar().name()),
             links.stream().map(link -> new FittedEnd(link.bar().name(), End.AXLE)).toList()));
   }
 }

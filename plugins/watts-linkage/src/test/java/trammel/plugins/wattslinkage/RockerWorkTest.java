@@ -22,6 +22,8 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.reading.quantity.QuantityPrinter;
+import trammel.reading.quantity.UnitSystem;
 import trammel.trade.plates.Hole;
 import trammel.trade.plates.RoundHole;
 
@@ -203,7 +205,9 @@ class RockerWorkTest {
   // What is refused
 
   private static String refusal(Trial trial) {
-    return assertThrows(UnworkableLayoutException.class, trial::plan).getMessage();
+    return assertThrows(UnworkableLayoutException.class, trial::plan)
+        .reason()
+        .in(new QuantityPrinter(UnitSystem.US));
   }
 
   /** Barrel 1 in, shell 1 in, air 1/4 in: 2 1/4 in from pivot to joint. */
@@ -257,7 +261,8 @@ class RockerWorkTest {
             .toList();
     String message =
         assertThrows(UnworkableLayoutException.class, () -> trial.plan(layout.withBars(moved)))
-            .getMessage();
+            .reason()
+            .in(new QuantityPrinter(UnitSystem.US));
     assertTrue(message.contains("1 in behind the rocker's pivot"), message);
   }
 

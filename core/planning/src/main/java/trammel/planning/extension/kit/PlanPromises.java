@@ -8,6 +8,7 @@ import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.WorkPlan;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.BoughtAs;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.Item;
@@ -83,9 +84,9 @@ final class PlanPromises {
         "The plan of " + plugin + " asks for " + kind + " '" + key + "'; the catalog has none.");
   }
 
-  private void reason(String line, String why) {
+  private void reason(String line, Phrase why) {
     Promise.kept(
-        why.trim().length() >= LEAST_REASON,
+        why.toString().strip().length() >= LEAST_REASON,
         "The plan of "
             + plugin
             + " gives '"

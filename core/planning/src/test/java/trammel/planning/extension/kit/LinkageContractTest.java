@@ -21,6 +21,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.AxleGuide;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.planning.extension.AxleLinkage;
@@ -72,7 +73,7 @@ class LinkageContractTest {
         double lengthMm = bar.lengthMm() + highMm / 100 + bar.axle().yMm() / 1000;
         plan.add(tube(bar.name(), tube, lengthMm, 1));
       }
-      plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
+      plan.add(new OperationNeed("make-bar", 5, "5 bars", Phrase.of("each bar of the linkage")));
       return plan.build().plus(StandInMounts.ofBars(commission.layout().bars(), CATALOG));
     }
   }
@@ -84,8 +85,8 @@ class LinkageContractTest {
         lengthMm,
         CopedTube.square(new RoundTube(38.1, 3.048), lengthMm),
         Collections.nCopies(count, new Held(Assembly.FRAME, Place.RIDE)),
-        "square",
-        "joint to joint");
+        Phrase.of("square"),
+        Phrase.of("joint to joint"));
   }
 
   private static void verify(AxleLinkage linkage) {
@@ -151,7 +152,9 @@ class LinkageContractTest {
             return super.plan(commission)
                 .plus(
                     new WorkPlan.Builder()
-                        .add(PartNeed.withoutPlace("no-such-item", 1, "nobody asked for it"))
+                        .add(
+                            PartNeed.withoutPlace(
+                                "no-such-item", 1, Phrase.of("nobody asked for it")))
                         .build());
           }
         },
@@ -172,7 +175,8 @@ class LinkageContractTest {
             for (int i = 0; i < 4; i++) {
               plan.add(tube("bar " + i, tube, 500, 5));
             }
-            plan.add(new OperationNeed("make-bar", 5, "5 bars", "each bar of the linkage"));
+            plan.add(
+                new OperationNeed("make-bar", 5, "5 bars", Phrase.of("each bar of the linkage")));
             return plan.build().plus(mounts);
           }
         },
@@ -194,7 +198,7 @@ class LinkageContractTest {
                 all.tubes(),
                 all.welds(),
                 all.operations().stream()
-                    .filter(one -> !one.why().contains("lower-right"))
+                    .filter(one -> !one.why().mentions("lower-right"))
                     .toList(),
                 all.feet(),
                 all.closings(),

@@ -12,6 +12,7 @@ import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.catalog.CatalogReader;
 import trammel.trade.welding.FilletWeld;
@@ -141,7 +142,7 @@ class MountPromisesTest {
                             all.plates(),
                             all.tubes(),
                             all.welds(),
-                            without(all.operations(), one -> one.why().contains("upper-left")),
+                            without(all.operations(), one -> one.why().mentions("upper-left")),
                             all.feet(),
                             all.closings(),
                             all.members(),
@@ -184,14 +185,15 @@ class MountPromisesTest {
         bars()
             .plus(
                 new WorkPlan.Builder()
-                    .add(PartNeed.withoutPlace("air-line-kit", 1, "laid along the frame"))
+                    .add(
+                        PartNeed.withoutPlace("air-line-kit", 1, Phrase.of("laid along the frame")))
                     .build());
     assertDoesNotThrow(() -> promises.verify(kit));
     WorkPlan shock =
         bars()
             .plus(
                 new WorkPlan.Builder()
-                    .add(PartNeed.withoutPlace("shock-8", 2, "one on each side"))
+                    .add(PartNeed.withoutPlace("shock-8", 2, Phrase.of("one on each side")))
                     .build());
     String message = assertThrows(AssertionError.class, () -> promises.verify(shock)).getMessage();
     assertTrue(message.contains("where 'shock-8' stands"), message);
@@ -211,7 +213,7 @@ class MountPromisesTest {
                             1,
                             WeldPosition.FLAT,
                             WeldPlace.BENCH,
-                            "nobody knows where"))
+                            Phrase.of("nobody knows where")))
                     .build());
     String message =
         assertThrows(AssertionError.class, () -> new PlanPromises("stand-in", CATALOG).verify(weld))

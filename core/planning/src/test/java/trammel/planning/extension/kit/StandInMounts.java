@@ -20,6 +20,7 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Bar;
 import trammel.engine.layout.End;
 import trammel.engine.layout.ShockUnit;
+import trammel.engine.quantity.Phrase;
 import trammel.engine.strength.WeldGroup;
 import trammel.engine.strength.WeldLine;
 import trammel.planning.catalog.Catalog;
@@ -63,7 +64,12 @@ final class StandInMounts {
         fits.add(new FittedEnd(bar.name(), end));
       }
       mounts.plan.add(
-          new OperationNeed("fit-lateral-bar", 1, "1 bar", "both brackets of " + bar.name(), fits));
+          new OperationNeed(
+              "fit-lateral-bar",
+              1,
+              Phrase.text("1 bar"),
+              Phrase.of("both brackets of {}", bar.name()),
+              fits));
     }
     return mounts.plan.build();
   }
@@ -87,7 +93,7 @@ final class StandInMounts {
             new ShockTab(tab, 6, 60, 40, 13, 20, HoleRules.SHOP).plate("steel"),
             plate,
             List.of(new Held(Assembly.FRAME, Place.at(joint))),
-            "holds the " + end + " end"));
+            Phrase.of("holds the {} end", end)));
     plan.add(
         new BoltNeed(
             bolt,
@@ -98,7 +104,7 @@ final class StandInMounts {
                         Assembly.FRAME, Place.along(joint.plus(LEFT.scaled(-GRIP_MM / 2)), LEFT)),
                     List.of(tab, "joint"))),
             end,
-            "through the joint of the " + end + " end"));
+            Phrase.of("through the joint of the {} end", end)));
     plan.add(
         WeldSeam.along(
             tab + " to rail",
@@ -110,6 +116,6 @@ final class StandInMounts {
                     FlatPath.between(joint, joint.plus(FORWARD.scaled(50))))),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            "foot of the " + tab));
+            Phrase.of("foot of the {}", tab)));
   }
 }

@@ -1,5 +1,7 @@
 package example.torquearm;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.ArrayList;
 import java.util.List;
 import trammel.brackets.Drawn;
@@ -29,6 +31,7 @@ import trammel.engine.layout.Bar;
 import trammel.engine.layout.Duty;
 import trammel.engine.layout.End;
 import trammel.engine.layout.Layout;
+import trammel.engine.quantity.Phrase;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
@@ -36,7 +39,6 @@ import trammel.planning.extension.Site;
 import trammel.planning.options.BarOptions;
 import trammel.planning.options.MountOptions;
 import trammel.reading.fields.Field;
-import trammel.reading.quantity.QuantityPrinter;
 
 /** Two lower bars, a lateral bar, and an arm on the axle that hangs from a crossmember. */
 public final class PlainTorqueArm implements AxleLinkage {
@@ -102,37 +104,36 @@ public final class PlainTorqueArm implements AxleLinkage {
 
   @Override
   public AxleGuide propose(Site site) {
-    QuantityPrinter print = new QuantityPrinter(site.units());
     BarMakeUp made = bars(site);
     double lengthMm = site.options().get(LOWER_LENGTH);
     double upMm = -site.options().get(LOWER_DROP);
     BarPlane plane =
-        BarPlane.of(
-            site.chassis(), Mounting.INBOARD, RAIL_GAP_MM, made.halfAcrossMm(), lengthMm, print);
+        BarPlane.of(site.chassis(), Mounting.INBOARD, RAIL_GAP_MM, made.halfAcrossMm(), lengthMm);
     List<Bar> bars = new ArrayList<>();
     bars.addAll(
-        new RailSideBars(site.chassis(), plane, made, print)
+        new RailSideBars(site.chassis(), plane, made)
             .pair("lower", "lower_drop", upMm, lengthMm, 0));
-    LateralBarRoom across = new LateralBarRoom(site.chassis(), plane, made, RAIL_GAP_MM, print);
+    LateralBarRoom across = new LateralBarRoom(site.chassis(), plane, made, RAIL_GAP_MM);
     Point3 onFrame = across.frame(1, LATERAL_BEHIND_MM, LATERAL_RISE_MM);
     Point3 onAxle = across.axle(onFrame, LATERAL_BEHIND_MM, LATERAL_RISE_MM);
     bars.add(made.bar("lateral-bar", Duty.SIDEWAYS.only(), onFrame, onAxle));
-    Point3 eye = eye(site, made, plane, print);
+    Point3 eye = eye(site, made, plane);
     Point3 over = eye.plus(new Vector3(0, 0, site.options().get(LINK_LENGTH)));
     bars.add(link(made).bar(LINK, Duty.GUIDES_A_BODY.only(), over, eye));
     return follow(site, AxleGuide.of(bars));
   }
 
   /** The arm's eye, at the axle's height, its two plates close beside the centre housing. */
-  private static Point3 eye(Site site, BarMakeUp made, BarPlane plane, QuantityPrinter print) {
+  private static Point3 eye(Site site, BarMakeUp made, BarPlane plane) {
     double halfMm = made.axleSeat().stackMm() / 2;
     double acrossMm = site.chassis().axle().innerLimitMm() + WELD_ROOM_MM + halfMm;
     double missingMm = acrossMm + halfMm + WELD_ROOM_MM - (plane.leftMm() - made.halfAcrossMm());
     if (missingMm > 0) {
       throw new UnworkableLayoutException(
-          "between the centre housing and the lower bars "
-              + print.length(missingMm)
-              + " is missing for the arm. Choose an axle_end with a narrower sleeve.");
+          Phrase.of(
+              "between the centre housing and the lower bars {} is missing for the arm."
+                  + " Choose an axle_end with a narrower sleeve.",
+              length(missingMm)));
     }
     Vector3 reach = new Vector3(site.options().get(ARM_LENGTH), acrossMm, 0);
     return site.chassis().axleCentre().plus(reach);
@@ -159,8 +160,7 @@ public final class PlainTorqueArm implements AxleLinkage {
         new BracketBasis(
             layout.chassis(),
             catalog.plate(site.options().get(BarOptions.boxingPlate(catalog))),
-            catalog.boltSizes(),
-            new QuantityPrinter(site.units()));
+            catalog.boltSizes());
     BarMakeUp made = bars(site);
     List<BarMaking> lower = layout.lower().stream().map(bar -> BarMaking.along(bar, made)).toList();
     List<BarMaking> across =
@@ -174,11 +174,10 @@ public final class PlainTorqueArm implements AxleLinkage {
             basis.rails(),
             stock,
             CrossmemberTabs.closeAheadMm(joint, link.frameSeat(), stock.section().widthMm()),
-            joint.zMm(),
-            basis.print());
+            joint.zMm());
     WorkPlan.Builder plan = new WorkPlan.Builder();
     plan.add(new RailSideWork(layout, lower, across, Mounting.INBOARD, basis).plan());
-    plan.add(link.plan(basis.print()));
+    plan.add(link.plan());
     plan.add(BarOperations.each("make-bar", List.of(link), "bar", "hangs the arm: "));
     plan.add(new AxleBracket(link, basis).plan());
     plan.add(new CrossmemberTabs(link, crossmember, basis).plan());
@@ -186,7 +185,7 @@ public final class PlainTorqueArm implements AxleLinkage {
         BarOperations.fitting(
             "fit-plain-arm", List.of(link), List.of(End.values()), "arm", "both ends of "));
     plan.add(BarOperations.counted(plan.build()));
-    crossmember.addTo(plan, "carries the drop link of the arm");
+    crossmember.addTo(plan, Phrase.of("carries the drop link of the arm"));
     return plan.build();
   }
 }

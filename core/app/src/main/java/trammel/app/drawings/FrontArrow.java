@@ -15,11 +15,15 @@ final class FrontArrow {
   private static final double STEP_MM = 1.5;
   private static final String WORD = "FRONT";
 
+  /** One line through its letters is as bad as so many behind its shaft. */
+  private static final int THROUGH_LETTERS = 100;
+
   private FrontArrow() {}
 
   /**
    * Draws it in a view, as low and as far to the left as nothing lies under it. In a view that is
-   * full it crosses the fewest lines, and no words.
+   * full it crosses the fewest lines, and no words; rather lines behind its shaft than one through
+   * its letters.
    *
    * @param lines what else is drawn there, on the paper
    * @param words where words stand
@@ -38,7 +42,11 @@ final class FrontArrow {
         if (words.stream().anyMatch(box::intersects)) {
           continue;
         }
-        long crossed = lines.stream().filter(box::intersectsLine).limit(fewest).count();
+        Rectangle2D letters =
+            new Rectangle2D.Double(x + TAIL_MM, y - HALF_MM, WIDTH_MM - TAIL_MM, 2 * HALF_MM);
+        long crossed =
+            lines.stream().filter(box::intersectsLine).limit(fewest).count()
+                + THROUGH_LETTERS * lines.stream().filter(letters::intersectsLine).count();
         if (crossed < fewest) {
           fewest = crossed;
           bestX = x;

@@ -42,6 +42,9 @@ public record ArrangementSheet(
   /** The name of a datum stands so far over it. */
   private static final double NAME_UP_MM = 0.8;
 
+  /** A dimension through a name is as bad as so many edges of the vehicle. */
+  private static final int THROUGH_A_NAME = 100;
+
   private static final double TABLE_ROW_MM = 3.4;
   private static final double NOTE_ROW_MM = 3;
   private static final int MOST_COLUMNS = 4;
@@ -218,20 +221,29 @@ public record ArrangementSheet(
       paper.text(box.getX(), box.getMaxY(), LETTERS_MM, Anchor.START, name);
     }
 
-    /** As far to the left on its datum as no line runs through the name. */
+    /**
+     * As far to the left on its datum as no line runs through the name; in a full view rather an
+     * edge of the vehicle than a dimension.
+     */
     private Rectangle2D nameBox(ViewWindow window, String name) {
       double widthMm = Paper.widthMm(name, LETTERS_MM);
       double y = window.y(new Point3(0, 0, 0)) - NAME_UP_MM - LETTERS_MM;
-      double left = window.paperX() + 1;
       double right = window.paperX() + window.widthMm() - widthMm;
       List<Line2D> lines = linesOf(window);
-      for (double x = left; x < right; x += 1) {
+      List<Line2D> dimensions = dimensionsIn(window);
+      double bestX = window.paperX() + 1;
+      long fewest = Long.MAX_VALUE;
+      for (double x = bestX; x < right && fewest > 0; x += 1) {
         Rectangle2D box = new Rectangle2D.Double(x - 0.5, y, widthMm + 1, LETTERS_MM);
-        if (lines.stream().noneMatch(box::intersectsLine)) {
-          return new Rectangle2D.Double(x, y, widthMm, LETTERS_MM);
+        long crossed =
+            lines.stream().filter(box::intersectsLine).count()
+                + THROUGH_A_NAME * dimensions.stream().filter(box::intersectsLine).count();
+        if (crossed < fewest) {
+          fewest = crossed;
+          bestX = x;
         }
       }
-      return new Rectangle2D.Double(left, y, widthMm, LETTERS_MM);
+      return new Rectangle2D.Double(bestX, y, widthMm, LETTERS_MM);
     }
 
     /** What is drawn in a view: the vehicle, its datum across, and in the side view dimensions. */
@@ -242,16 +254,25 @@ public record ArrangementSheet(
     private List<Line2D> drawnIn(ViewWindow window) {
       Point3 origin = new Point3(0, 0, 0);
       double bottom = window.paperY() + window.heightMm();
-      double right = window.paperX() + window.widthMm();
       List<Line2D> drawn = new ArrayList<>(new SceneEdges(scene, window).lines());
       drawn.add(new Line2D.Double(window.x(origin), window.paperY(), window.x(origin), bottom));
+      drawn.addAll(dimensionsIn(window));
+      return drawn;
+    }
+
+    private List<Line2D> dimensionsIn(ViewWindow window) {
+      double bottom = window.paperY() + window.heightMm();
+      double right = window.paperX() + window.widthMm();
+      List<Line2D> dimensions = new ArrayList<>();
       if (window.viewpoint() == Viewpoint.SIDE) {
         for (Point3 joint : PickUps.of(layout)) {
-          drawn.add(new Line2D.Double(window.x(joint), window.y(joint), window.x(joint), bottom));
-          drawn.add(new Line2D.Double(window.x(joint), window.y(joint), right, window.y(joint)));
+          double x = window.x(joint);
+          double y = window.y(joint);
+          dimensions.add(new Line2D.Double(x, y, x, bottom));
+          dimensions.add(new Line2D.Double(x, y, right, y));
         }
       }
-      return drawn;
+      return dimensions;
     }
 
     /** Where neither the vehicle nor a dimension nor the name of a datum is. */

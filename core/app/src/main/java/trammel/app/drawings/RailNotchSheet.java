@@ -34,6 +34,10 @@ final class RailNotchSheet {
   private static final double VALUES_MM = 17;
   private static final double GAP_MM = 6;
   private static final double LETTERS_MM = 2.3;
+
+  /** A cut that is lower on the paper has its radius in its heading. */
+  private static final double ROOM_FOR_LETTERS_MM = 5;
+
   private static final double HATCH_MM = 1.6;
   private static final double STEPS_MM = 72;
   private static final double ABOUT_MM = 40;
@@ -209,7 +213,16 @@ final class RailNotchSheet {
   }
 
   private void cutPicture(Paper paper, NotchCut cut, ViewWindow window) {
-    datums(paper, window, "THE CUT, outer face, front " + (ahead > 0 ? "left" : "right"));
+    String radius = "R " + job.length(cut.radiusMm());
+    boolean isRoomy =
+        Math.abs(window.y(at(0, cut.cutDepthMm())) - window.y(at(0, 0))) > ROOM_FOR_LETTERS_MM;
+    datums(
+        paper,
+        window,
+        "THE CUT, "
+            + (isRoomy ? "" : radius + ", ")
+            + "outer face, front "
+            + (ahead > 0 ? "left" : "right"));
     new SceneEdges(scene(Set.of(VehicleParts.rail(left))), window).drawOn(paper);
     double right = window.paperX() + window.widthMm();
     double bottom = window.paperY() + window.heightMm();
@@ -225,12 +238,10 @@ final class RailNotchSheet {
     heights.add(window.y(at(0, rails.depthMm())), window.x(at(0, 0)), job.length(rails.depthMm()));
     along.below(paper, bottom, window.paperX(), right);
     heights.beside(paper, right, window.paperY(), bottom);
-    paper.text(
-        window.x(at(0, 0)) + 1,
-        window.y(at(0, 0)) - 1.5,
-        LETTERS_MM,
-        Anchor.START,
-        "R " + job.length(cut.radiusMm()));
+    if (isRoomy) {
+      paper.text(
+          window.x(at(0, 0)) + 1, window.y(at(0, 0)) - 1.5, LETTERS_MM, Anchor.START, radius);
+    }
   }
 
   private void platedPicture(Paper paper, ViewWindow window) {

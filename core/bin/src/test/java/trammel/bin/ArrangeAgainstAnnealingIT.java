@@ -19,7 +19,6 @@ import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Extensions;
 import trammel.planning.estimate.Estimate;
-import trammel.planning.estimate.Estimating;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.SpringMount;
 import trammel.planning.job.JobDocument;
@@ -43,11 +42,7 @@ class ArrangeAgainstAnnealingIT {
   private static final double FOUND_SHARE = 0.95;
 
   private static Estimate estimate(Draft draft) {
-    return new Estimating(
-            CATALOG,
-            CATALOG.shop().termsFor(draft.job().terms()),
-            CATALOG.shop().hoursCorrelation())
-        .estimate(draft, draft.work());
+    return DraftPrice.of(CATALOG, draft);
   }
 
   @Test

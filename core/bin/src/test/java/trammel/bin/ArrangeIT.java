@@ -38,7 +38,6 @@ import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
 import trammel.planning.estimate.Estimate;
-import trammel.planning.estimate.Estimating;
 import trammel.planning.job.Job;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
@@ -78,12 +77,7 @@ class ArrangeIT {
   }
 
   private static Function<Draft, Estimate> quoting() {
-    return draft ->
-        new Estimating(
-                catalog,
-                catalog.shop().termsFor(draft.job().terms()),
-                catalog.shop().hoursCorrelation())
-            .estimate(draft, draft.work());
+    return draft -> DraftPrice.of(catalog, draft);
   }
 
   private static Arrangement arranged(String job, Wishes wishes) {

@@ -21,7 +21,6 @@ import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
-import trammel.planning.estimate.Estimating;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.plugins.coilspring.CoilSpringMount;
@@ -99,15 +98,7 @@ class ArrangeVehiclesIT {
     String text =
         JobText.of(vehicle, "R-" + seed, extensions.linkages().get(0).id(), "coil-spring");
     Arrangement found =
-        new Arranging(
-                extensions,
-                catalog,
-                draft ->
-                    new Estimating(
-                            catalog,
-                            catalog.shop().termsFor(draft.job().terms()),
-                            catalog.shop().hoursCorrelation())
-                        .estimate(draft, draft.work()))
+        new Arranging(extensions, catalog, draft -> DraftPrice.of(catalog, draft))
             .arrange(
                 JobDocument.of("drawn.yaml", text),
                 Wishes.usual().trying(effort).giving(2),

@@ -18,7 +18,6 @@ import trammel.planning.catalog.CatalogReader;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.estimate.Estimate;
-import trammel.planning.estimate.Estimating;
 import trammel.planning.job.JobDocument;
 import trammel.planning.job.JobReader;
 import trammel.reading.quantity.UnitSystem;
@@ -55,11 +54,7 @@ class NotchKindIT {
   }
 
   private static Estimate estimate(Draft draft) {
-    return new Estimating(
-            CATALOG,
-            CATALOG.shop().termsFor(draft.job().terms()),
-            CATALOG.shop().hoursCorrelation())
-        .estimate(draft, draft.work());
+    return DraftPrice.of(CATALOG, draft);
   }
 
   /** Plates, seams and hours that are more cost more; nothing else of the job changes. */

@@ -71,8 +71,9 @@ public final class FloorDocument {
     FitUpBlocks blocks = new FitUpBlocks(paper, sheet);
     model.put("rake", blocks.rake());
     List<Map<String, Object>> brackets = blocks.blocks(model);
-    model.put("firstBracket", brackets.subList(0, 1));
-    model.put("brackets", brackets.subList(1, brackets.size()));
+    int first = Math.min(1, brackets.size());
+    model.put("firstBracket", brackets.subList(0, first));
+    model.put("brackets", brackets.subList(first, brackets.size()));
     model.put("welds", welds());
     model.put("bolts", bolts());
     return paper.document("floor", model);

@@ -175,7 +175,7 @@ public record BarMaking(Bar bar, BarMakeUp makeUp, Vector3 bolts) {
                 endWords("frame end", makeUp.frameEnd()),
                 endWords("axle end", makeUp.axleEnd())),
             Phrase.of(
-                "{} from joint to joint, less {} at the frame end and {} at the axle" + " end{}",
+                "{} from joint to joint, less {} at the frame end and {} at the axle end{}",
                 length(bar.lengthMm()),
                 length(cut.start().takeUpMm(tube())),
                 length(cut.end().takeUpMm(tube())),

@@ -174,7 +174,7 @@ public final class LateralBarBrackets {
                 frameSeat.hole(inboardMm, upMm),
                 HoleRules.SHOP),
         Phrase.of(
-            "frame joint of {} {} inboard of the rail's inner face and {}{} its" + " underside",
+            "frame joint of {} {} inboard of the rail's inner face and {}{} its underside",
             bar.name(),
             length(inboardMm),
             length(Math.abs(upMm)),

@@ -112,7 +112,7 @@ public record RailSeat(
   /** How the joint lies to the rail, for reasons. */
   public Phrase place() {
     return Phrase.of(
-        "frame joint of {} {} ahead of the axle, {}{} the bracket's base on the" + " rail{}",
+        "frame joint of {} {} ahead of the axle, {}{} the bracket's base on the rail{}",
         bar,
         length(joint.xMm()),
         length(dropMm()),

@@ -3,6 +3,11 @@ package trammel.engine.strength;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
 
 /**
  * Two alike rails twisted by what is welded to their sides, between the frame's own crossmembers
@@ -87,7 +92,8 @@ public final class TwistedRails {
   private final List<int[]> ends = new ArrayList<>();
   private final int[][] tied;
   private final int[] unknown;
-  private final double[][] factored;
+  private final int free;
+  private final Optional<DecompositionSolver> solver;
   private final double innerArmMm;
 
   /**
@@ -122,12 +128,13 @@ public final class TwistedRails {
       tied[i] = new int[] {node(true, atMm), node(false, atMm)};
     }
     unknown = new int[nodes.size()];
-    int free = 0;
+    int turning = 0;
     for (int i = 0; i < unknown.length; i++) {
       Stretch node = nodes.get(i);
-      unknown[i] = node.rearMm() > bayRearMm && node.frontMm() < bayFrontMm ? free++ : -1;
+      unknown[i] = node.rearMm() > bayRearMm && node.frontMm() < bayFrontMm ? turning++ : -1;
     }
-    factored = factored(free);
+    free = turning;
+    solver = solver();
   }
 
   private static List<Stretch> merged(List<Stretch> all, boolean left) {
@@ -197,8 +204,11 @@ public final class TwistedRails {
     return 1 / section.turnPerNmm(lengthMm, open.bothHeld());
   }
 
-  /** Cholesky's factor of the stiffness of all nodes that can turn. */
-  private double[][] factored(int free) {
+  /** Solves for the turns of all nodes that can turn; empty where none can. */
+  private Optional<DecompositionSolver> solver() {
+    if (free == 0) {
+      return Optional.empty();
+    }
     double[][] stiffness = new double[free][free];
     for (int i = 0; i < spans.size(); i++) {
       couple(stiffness, ends.get(i)[0], ends.get(i)[1], rate(i), rate(i));
@@ -208,16 +218,8 @@ public final class TwistedRails {
       double swaying = ties.get(i).swayingNmm();
       couple(stiffness, tied[i][0], tied[i][1], (swaying + leaning) / 2, (swaying - leaning) / 2);
     }
-    for (int i = 0; i < free; i++) {
-      for (int k = 0; k <= i; k++) {
-        double sum = stiffness[i][k];
-        for (int m = 0; m < k; m++) {
-          sum -= stiffness[i][m] * stiffness[k][m];
-        }
-        stiffness[i][k] = i == k ? Math.sqrt(sum) : sum / stiffness[k][k];
-      }
-    }
-    return stiffness;
+    return Optional.of(
+        new CholeskyDecomposition(new Array2DRowRealMatrix(stiffness, false)).getSolver());
   }
 
   private void couple(double[][] stiffness, int one, int other, double own, double between) {
@@ -237,7 +239,7 @@ public final class TwistedRails {
 
   /** What all bear under torques on the rails and pushes on the crossmembers. */
   public Borne under(List<Torque> torques, List<Push> pushes) {
-    double[] load = new double[factored.length];
+    double[] load = new double[free];
     for (Torque torque : torques) {
       add(load, node(torque.left(), torque.atMm()), torque.torqueNmm());
     }
@@ -276,20 +278,7 @@ public final class TwistedRails {
   }
 
   private double[] solved(double[] load) {
-    double[] turn = load.clone();
-    for (int i = 0; i < turn.length; i++) {
-      for (int k = 0; k < i; k++) {
-        turn[i] -= factored[i][k] * turn[k];
-      }
-      turn[i] /= factored[i][i];
-    }
-    for (int i = turn.length - 1; i >= 0; i--) {
-      for (int k = i + 1; k < turn.length; k++) {
-        turn[i] -= factored[k][i] * turn[k];
-      }
-      turn[i] /= factored[i][i];
-    }
-    return turn;
+    return solver.map(one -> one.solve(new ArrayRealVector(load, false)).toArray()).orElse(load);
   }
 
   private double turn(double[] turns, int node) {

@@ -183,7 +183,7 @@ public final class Drafting {
         job.chosen().transmissionAngleRad().isEmpty() && job.chosen().pinionAngleRad().isEmpty();
     AnalysisSettings settings = settings(job);
     Chassis shimmed = isOpen ? TransmissionShim.shimmed(found, catalog.limits(), settings) : found;
-    return NewShaft.fitted(job, shimmed, catalog, catalog.limits(), settings);
+    return NewShaft.fitted(job, shimmed, catalog, settings);
   }
 
   private List<ChosenAddition> additions(Job job, Chassis chassis, UnitSystem shown) {

@@ -3,7 +3,6 @@ package trammel.planning.draft;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trammel.engine.checks.AnalysisSettings;
@@ -48,22 +47,18 @@ public final class NewShaft {
   }
 
   /** The chassis of a job with its new shaft; as it is where it keeps its own. */
-  static Chassis fitted(
-      Job job,
-      Chassis found,
-      Catalog catalog,
-      Map<String, Limit> limits,
-      AnalysisSettings settings) {
+  static Chassis fitted(Job job, Chassis found, Catalog catalog, AnalysisSettings settings) {
     boolean isOfTwo = job.measured().driveshaft().flatMap(shaft -> shaft.centreJoint()).isPresent();
     Optional<ShaftTube> tube =
         job.chosen().shaftTube().isPresent()
             ? Optional.of(chosen(job, catalog, isOfTwo))
-            : isOfTwo ? Optional.empty() : needed(found, catalog, limits.get(CHECK), settings);
+            : isOfTwo ? Optional.empty() : needed(found, catalog, settings);
     return tube.map(one -> found.withDriveline(with(found.driveline(), one))).orElse(found);
   }
 
   private static Optional<ShaftTube> needed(
-      Chassis found, Catalog catalog, Limit limit, AnalysisSettings settings) {
+      Chassis found, Catalog catalog, AnalysisSettings settings) {
+    Limit limit = catalog.limits().get(CHECK);
     OptionalDouble rpm = ShaftAtSpeed.rpm(found, settings);
     boolean isWhirling =
         limit != null

@@ -80,7 +80,7 @@ final class EveryJob {
     stage(
         "cycle-travel",
         Phrase.of(
-            "both wheels through {} of bump and {} of droop before anything is" + " welded out",
+            "both wheels through {} of bump and {} of droop before anything is welded out",
             length(layout.chassis().travel().bumpMm()),
             length(layout.chassis().travel().droopMm())));
     stage(

@@ -67,12 +67,12 @@ public final class VehicleWork {
   /** The driveshaft of the catalog whose tube the layout has and the vehicle has not. */
   private static Optional<ShaftTube> newShaft(Layout layout, Catalog catalog, Job job) {
     Driveline driveline = layout.chassis().driveline();
-    boolean isMeasured =
+    boolean isAsMeasured =
         job.measured()
             .driveshaft()
             .filter(shaft -> isTube(driveline, shaft.tubeDiameterMm(), shaft.tubeWallMm()))
             .isPresent();
-    return isMeasured && job.chosen().shaftTube().isEmpty()
+    return isAsMeasured && job.chosen().shaftTube().isEmpty()
         ? Optional.empty()
         : catalog.shaftTubes().values().stream()
             .filter(tube -> isTube(driveline, tube.outsideMm(), tube.wallMm()))

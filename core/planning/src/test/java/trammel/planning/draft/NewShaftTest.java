@@ -34,7 +34,6 @@ class NewShaftTest {
             job,
             found,
             CATALOG,
-            CATALOG.limits(),
             job.chosen()
                 .topSpeedMPerS()
                 .map(CATALOG.analysis()::atSpeed)

@@ -374,7 +374,7 @@ record AirSpringMounting(
     String material = stock.bracket().title();
     Phrase why =
         Phrase.of(
-            "upper seat outboard, {} from the rail's outer face and {} above ground" + " at ride",
+            "upper seat outboard, {} from the rail's outer face and {} above ground at ride",
             length(reachMm(left)),
             length(left.frame().zMm()));
     PlatePair.add(

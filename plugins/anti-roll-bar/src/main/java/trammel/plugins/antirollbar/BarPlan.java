@@ -227,7 +227,7 @@ final class BarPlan {
             BarOptions.LINK,
             links,
             Phrase.of(
-                "one an arm, {} from eye to eye at ride, upright, up to the tab on the" + " rail",
+                "one an arm, {} from eye to eye at ride, upright, up to the tab on the rail",
                 length(lengthMm))));
   }
 

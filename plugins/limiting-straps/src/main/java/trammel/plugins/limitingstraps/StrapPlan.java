@@ -149,7 +149,7 @@ final class StrapPlan {
             plate.key(),
             List.of(railHeld(true), railHeld(false)),
             Phrase.of(
-                "upper eye of each limiting strap, {} off {}{}{} and {} above ground at" + " ride",
+                "upper eye of each limiting strap, {} off {}{}{} and {} above ground at ride",
                 length(place.reachMm()),
                 place.onNotchPlate() ? "the notch's " : "the rail's ",
                 place.outside() ? "outer " : "inner ",

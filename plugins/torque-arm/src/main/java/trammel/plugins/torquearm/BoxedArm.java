@@ -179,7 +179,7 @@ final class BoxedArm {
             lengthMm,
             sides.apartMm(),
             Phrase.of(
-                "closes the arm's {} between its sides, so that it bends and twists as a" + " box",
+                "closes the arm's {} between its sides, so that it bends and twists as a box",
                 which)));
     List<SeamRun> runs =
         new ArrayList<>(

@@ -43,6 +43,13 @@ class HandWorkedChecksIT {
         Map.of(
             "bay",
             copy.json(1, "check", InstalledCopy.write(shop.resolve("bay.json"), bay)),
+            "stronger",
+            copy.json(
+                1,
+                "check",
+                InstalledCopy.write(
+                    shop.resolve("stronger.json"),
+                    bay.with("measured.rails.steel", "high-strength"))),
             "pickup",
             copy.json(1, "check", copy.demoJob("pickup")),
             "sedan",
@@ -189,6 +196,8 @@ class HandWorkedChecksIT {
     assertEquals(0.0766, Math.toDegrees(detail("bay", check, "rails lean by")), 0.0005);
     assertEquals(1.136, value("bay", check), 0.01);
     assertEquals("look again", found("bay", check).text("verdict"));
+    // 50 ksi of ASTM A572 grade 50 in place of 36 ksi of ASTM A36.
+    assertEquals(1.136 * 50 / 36, value("stronger", check), 0.014);
     assertEquals(1.136 * 3_256 / 4_637, value("bay", "rail-twist-loaded"), 0.01);
     assertEquals("stop", found("bay", "rail-twist-loaded").text("verdict"));
     // Not measured, the frame's crossmembers are asked for.

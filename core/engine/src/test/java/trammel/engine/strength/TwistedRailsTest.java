@@ -148,7 +148,10 @@ class TwistedRailsTest {
     assertTrue(tie(give).swayingNmm() < bare.leaningNmm());
   }
 
-  /** What turns both rails out of true alike is held six times as stiffly as 2 E I/L thirds. */
+  /**
+   * Handbooks of beams: ends that lean towards each other take 2 E I/L for each radian, ends that
+   * lean the same way 6 E I/L, so that the same moments turn them a third as far.
+   */
   @Test
   void oppositeTwistsSwayTheCrossmember() {
     OpenChannel soft = new OpenChannel(5.85 * INCH, 2.175 * INCH, 0.01 * INCH, 0.01 * INCH);

@@ -221,4 +221,38 @@ class PageBookIT {
     assertWritten(found);
     assertEquals(0, get("/api/book/prices?find=unobtainium").list("prices").size());
   }
+
+  /** One reading as planned, then one that is 3/4 in off: each stands in the book once. */
+  @Test
+  @Order(6)
+  void aReadingAfterTackingIsKeptWithWhoReadIt() throws Exception {
+    String path = "/api/jobs/sedan.yaml/fitup";
+    List<Tree> targets = get(path).list("targets");
+    Tree near = targets.get(0);
+    read(path, near, near.text("set_to_text"));
+    Tree far = targets.get(1);
+    read(path, far, far.number("set_to") + 19 + " mm");
+    List<Tree> tackings = course().list("tackings");
+    assertEquals(2, tackings.size());
+    Tree first = tackings.get(0);
+    assertEquals("Bench 2", first.text("who"));
+    assertEquals("measure again", first.text("answer"), "the others are not read yet");
+    assertWritten(first);
+    assertEquals(near.text("target"), first.list("readings").get(0).text("target"));
+    assertEquals(far.text("target"), tackings.get(1).list("readings").get(0).text("target"));
+    assertEquals(1, tackings.get(1).list("readings").size());
+  }
+
+  private static void read(String path, Tree target, String reading) throws IOException {
+    PageRequest.Answered answer =
+        ServedPage.post(
+                page,
+                path,
+                "{\"target\": \"%s\", \"from\": [], \"readings\": [\"%s\"]}"
+                    .formatted(target.text("target"), reading))
+            .with("X-Trammel-Name", "Bench 2")
+            .send();
+    assertEquals(200, answer.status(), answer.body());
+    assertFalse(answer.body().contains("not_kept"), answer.body());
+  }
 }

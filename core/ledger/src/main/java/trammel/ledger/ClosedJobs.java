@@ -54,6 +54,16 @@ public final class ClosedJobs {
     return (int) sql.number("select count(*) from closing where replaced_at is null");
   }
 
+  /** Tells what the shop's hours are learned from in one state from another state of it. */
+  public String state() {
+    return String.join(
+        "\n",
+        sql.rows(
+            "select id || ' ' || written_at || ' ' || coalesce(replaced_at, '') || ' ' || number"
+                + " from closing order by id",
+            row -> row.getString(1)));
+  }
+
   /** The closing of a job that counts. */
   public Optional<ClosedJob> of(String number) {
     return jobs("where c.replaced_at is null and c.number = ?" + ORDER, number).stream()

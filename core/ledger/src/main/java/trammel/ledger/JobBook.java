@@ -278,9 +278,9 @@ public final class JobBook {
   }
 
   /**
-   * Deletes whom a job was for, its vehicle, and every word that was written about it. Days,
-   * amounts and numbers stay, as books and the shop's hours need them. What is deleted is
-   * overwritten in the file.
+   * Deletes whom a job was for, its vehicle, every word that was written about it, and what was
+   * read off the vehicle after tacking. Days, amounts and numbers stay, as books and the shop's
+   * hours need them. What is deleted is overwritten in the file.
    */
   public void forget(String job) {
     sql.run("pragma secure_delete = on");
@@ -294,6 +294,10 @@ public final class JobBook {
               job);
           sql.run("update payment set note = '' where job = ?", job);
           sql.run("delete from stage where job = ?", job);
+          sql.run(
+              "delete from tack_reading where tacking in (select id from tacking where job = ?)",
+              job);
+          sql.run("delete from tacking where job = ?", job);
           // What a change order was for stands behind its number.
           sql.run(
               "update invoice_line set title = substr(title, 1, instr(title, ': ') - 1) where"

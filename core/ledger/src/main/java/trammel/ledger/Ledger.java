@@ -24,6 +24,7 @@ public final class Ledger implements AutoCloseable {
   private final PriceHistory prices;
   private final JobBook book;
   private final Purchases purchases;
+  private final Tackings tackings;
 
   private Ledger(Path file, Sql sql) {
     this.file = file;
@@ -34,6 +35,7 @@ public final class Ledger implements AutoCloseable {
     prices = new PriceHistory(sql, hand);
     book = new JobBook(sql, hand);
     purchases = new Purchases(sql, hand);
+    tackings = new Tackings(sql, hand);
   }
 
   /** Opens a ledger; one that is not there is made. */
@@ -119,6 +121,11 @@ public final class Ledger implements AutoCloseable {
     return purchases;
   }
 
+  /** What was read after tacking. */
+  public Tackings tackings() {
+    return tackings;
+  }
+
   /**
    * Does several things as one: all of them count or none, and no other command comes between.
    *
@@ -137,6 +144,7 @@ public final class Ledger implements AutoCloseable {
     prices.all();
     book.readAll();
     purchases.all();
+    tackings.all();
   }
 
   /**

@@ -68,7 +68,8 @@ final class LedgerCheck {
       books.run();
     } catch (IllegalArgumentException | java.time.DateTimeException refused) {
       found.add(
-          "a price, an offer, a payment, a stage, an invoice or an order holds what none can: "
+          "a price, an offer, a payment, a stage, an invoice, an order or a reading holds what none"
+              + " can: "
               + refused.getMessage());
     }
   }

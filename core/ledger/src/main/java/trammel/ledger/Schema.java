@@ -7,7 +7,7 @@ import java.util.List;
  * The tables of the ledger, in steps: step n lifts a file of version n - 1 to version n. A step
  * that was ever released is never edited; what is new is a new step at the end.
  *
- * <p>Lengths are millimetres and hours are hours, as floating point, which keeps every double;
+ * <p>Lengths are millimetres, angles radians and hours are hours, as floating point, which keeps every double;
  * counts of bought parts and amounts of money are decimals as text, which keeps every digit; days
  * and moments are ISO 8601 text, moments in UTC.
  */
@@ -37,7 +37,8 @@ final class Schema {
                 used_hours real check (used_hours > 0),
                 written_at text not null,
                 replaced_at text
-              ) strict""",
+              ) strict\
+              """,
               // Of the closings of one job one counts; the earlier ones stay to be looked up.
               "create unique index closing_that_counts on closing (number)"
                   + " where replaced_at is null",
@@ -51,7 +52,8 @@ final class Schema {
                 used_hours real check (used_hours > 0),
                 primary key (closing, line),
                 unique (closing, operation)
-              ) strict, without rowid""",
+              ) strict, without rowid\
+              """,
               """
               create table rack_piece (
                 id integer primary key autoincrement,
@@ -60,14 +62,16 @@ final class Schema {
                 item text not null check (length(item) > 0),
                 length_mm real not null check (length_mm > 0),
                 width_mm real not null check (kind = 'stick' and width_mm = 0 or width_mm > 0)
-              ) strict""",
+              ) strict\
+              """,
               """
               create table rack_bin (
                 id integer primary key autoincrement,
                 item text not null check (length(item) > 0),
                 length_mm real not null check (length_mm >= 0),
                 quantity text not null
-              ) strict""",
+              ) strict\
+              """,
               """
               create table rack_movement (
                 id integer primary key autoincrement,
@@ -79,7 +83,8 @@ final class Schema {
                 length_mm real not null,
                 width_mm real not null,
                 change text not null
-              ) strict"""),
+              ) strict\
+              """),
           Step.of(
               """
               create table price_change (
@@ -95,7 +100,8 @@ final class Schema {
                 currency text not null check (length(currency) = 3),
                 priced_on text not null,
                 source text not null check (length(source) > 0)
-              ) strict""",
+              ) strict\
+              """,
               "create index price_change_of on price_change (item)"),
           Step.of(
               """
@@ -104,7 +110,8 @@ final class Schema {
                 number text not null unique check (length(number) > 0),
                 customer text not null,
                 vehicle text not null
-              ) strict""",
+              ) strict\
+              """,
               """
               create table offer (
                 id integer primary key autoincrement,
@@ -123,7 +130,8 @@ final class Schema {
                 accepted_on text,
                 dropped_on text,
                 unique (job, kind, count)
-              ) strict""",
+              ) strict\
+              """,
               """
               create table offer_line (
                 offer integer not null references offer (id),
@@ -134,7 +142,8 @@ final class Schema {
                 quantity text not null,
                 price text not null,
                 primary key (offer, line)
-              ) strict, without rowid""",
+              ) strict, without rowid\
+              """,
               """
               create table offer_payment (
                 offer integer not null references offer (id),
@@ -142,7 +151,8 @@ final class Schema {
                 due_at text not null,
                 amount text not null,
                 primary key (offer, line)
-              ) strict, without rowid""",
+              ) strict, without rowid\
+              """,
               """
               create table payment (
                 id integer primary key autoincrement,
@@ -152,7 +162,8 @@ final class Schema {
                 currency text not null check (length(currency) = 3),
                 note text not null,
                 written_at text not null
-              ) strict""",
+              ) strict\
+              """,
               """
               create table stage (
                 id integer primary key autoincrement,
@@ -162,7 +173,8 @@ final class Schema {
                 day text not null,
                 why text not null,
                 written_at text not null
-              ) strict""",
+              ) strict\
+              """,
               """
               create table invoice (
                 number integer primary key autoincrement,
@@ -172,7 +184,8 @@ final class Schema {
                 total text not null,
                 paid text not null,
                 written_at text not null
-              ) strict""",
+              ) strict\
+              """,
               """
               create table invoice_line (
                 invoice integer not null references invoice (number),
@@ -181,7 +194,8 @@ final class Schema {
                 before_tax text not null,
                 amount text not null,
                 primary key (invoice, line)
-              ) strict, without rowid""",
+              ) strict, without rowid\
+              """,
               """
               create table purchase (
                 id integer primary key autoincrement,
@@ -193,7 +207,8 @@ final class Schema {
                 currency text not null check (length(currency) = 3),
                 written_at text not null,
                 dropped_at text
-              ) strict""",
+              ) strict\
+              """,
               "create unique index purchase_that_counts on purchase (number)"
                   + " where dropped_at is null",
               """
@@ -206,7 +221,8 @@ final class Schema {
                 unit text not null,
                 amount text not null,
                 primary key (purchase, line)
-              ) strict, without rowid""",
+              ) strict, without rowid\
+              """,
               """
               create table receipt (
                 id integer primary key autoincrement,
@@ -217,7 +233,8 @@ final class Schema {
                 note text not null,
                 written_at text not null,
                 foreign key (purchase, line) references purchase_line (purchase, line)
-              ) strict"""),
+              ) strict\
+              """),
           // Who wrote each down; what was written before says nobody.
           Step.of(
               "alter table closing add column written_by text not null default ''",
@@ -228,7 +245,36 @@ final class Schema {
               "alter table stage add column written_by text not null default ''",
               "alter table invoice add column written_by text not null default ''",
               "alter table purchase add column written_by text not null default ''",
-              "alter table receipt add column written_by text not null default ''"));
+              "alter table receipt add column written_by text not null default ''"),
+          Step.of(
+              """
+              create table tacking (
+                id integer primary key autoincrement,
+                job text not null check (length(job) > 0),
+                count integer not null check (count >= 1),
+                tacked_on text not null,
+                form text not null check (length(form) > 0),
+                answer text not null check (length(answer) > 0),
+                said text not null,
+                written_at text not null,
+                written_by text not null,
+                replaced_at text
+              ) strict\
+              """,
+              "create unique index tacking_that_counts on tacking (job, count)"
+                  + " where replaced_at is null",
+              """
+              create table tack_reading (
+                tacking integer not null references tacking (id),
+                line integer not null,
+                target text not null check (length(target) > 0),
+                kind text not null check (kind in ('length', 'angle')),
+                planned real not null,
+                allowed real not null check (allowed > 0),
+                value real,
+                primary key (tacking, line)
+              ) strict, without rowid\
+              """));
 
   /** Every table, those that others refer to first. */
   static final List<String> TABLES =
@@ -249,7 +295,9 @@ final class Schema {
           "invoice_line",
           "purchase",
           "purchase_line",
-          "receipt");
+          "receipt",
+          "tacking",
+          "tack_reading");
 
   private final Path file;
   private final Sql sql;

@@ -212,6 +212,7 @@ class JobBookTest {
               "D-101-1",
               DAY,
               List.of(new Purchases.Receipt(1, BigDecimal.ONE, "brought by Invented Customer")));
+      ledger.tackings().write(tacked("as Invented Customer saw"));
     }
     assertTrue(text().contains("Invented Customer"));
     try (Ledger ledger = Ledger.open(file())) {
@@ -222,9 +223,24 @@ class JobBookTest {
       assertEquals(
           "Change order D-101-C1",
           ledger.book().invoice("D-101").orElseThrow().lines().get(0).title());
+      assertEquals(List.of(), ledger.tackings().all());
+      assertEquals(List.of(), ledger.findings());
     }
+    assertFalse(text().contains("lower-left.frame.up"), "what was read off the vehicle");
     assertFalse(text().contains("Invented Customer"));
     assertFalse(text().contains("pickup (invented)"));
+  }
+
+  private static Tacking tacked(String said) {
+    Tacking one = Samples.tacking("D-101");
+    return new Tacking(
+        one.job(),
+        one.count(),
+        one.tackedOn(),
+        one.form(),
+        one.answer(),
+        List.of(said),
+        one.readings());
   }
 
   private String text() throws IOException {

@@ -6,8 +6,8 @@ import java.util.List;
 import trammel.planning.rack.Rack;
 
 /**
- * A process that writes until it is killed. Each job is closed and takes a nut and leaves an offcut
- * as one change; its number is printed when that change is kept.
+ * A process that writes until it is killed. Each job is closed, takes a nut, leaves an offcut and
+ * has its readings after tacking kept as one change; its number is printed when that change is kept.
  */
 final class KilledWriter {
   static final String NUT = "jam-nut-0.750-16";
@@ -42,6 +42,7 @@ final class KilledWriter {
           }
           rack = rack.with(new Rack.Stick("of " + number, "dom-1.50x0.120", 415.925));
           ledger.rackStock().become(rack, "ordered for " + number);
+          ledger.tackings().write(Samples.tacking(number));
           return null;
         });
   }

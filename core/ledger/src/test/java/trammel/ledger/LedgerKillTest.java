@@ -150,6 +150,12 @@ class LedgerKillTest {
         assertEquals(Samples.jobInParts(job.number()), job, when);
         kept.add(job.number());
       }
+      Set<String> tacked = new HashSet<>();
+      for (Written<Tacking> tacking : ledger.tackings().all()) {
+        assertEquals(Samples.tacking(tacking.what().job()), tacking.what(), when);
+        tacked.add(tacking.what().job());
+      }
+      assertEquals(kept, tacked, when);
       assertTrue(kept.containsAll(told), () -> when + ": told " + told + ", kept " + kept);
       assertTrue(kept.size() - told.size() <= mostExtra, () -> when + ": " + kept);
       extra += kept.size() - told.size();

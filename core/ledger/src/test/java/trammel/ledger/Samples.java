@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trammel.planning.fitup.TackVerdict;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.learning.ClosedOperation;
 import trammel.planning.rack.Rack;
@@ -62,6 +63,21 @@ final class Samples {
         "USD",
         LocalDate.of(2026, 12, 1),
         "list of the steel yard");
+  }
+
+  /** One bracket read twice, 1/16 in high, and the angle of the pinion. */
+  static Tacking tacking(String job) {
+    return new Tacking(
+        job,
+        1,
+        LocalDate.of(2026, 12, 2),
+        "1A2B-3C4D",
+        TackVerdict.RE_SET,
+        List.of("a bracket is out of place", "move the bracket of lower-left 1/16 in down"),
+        List.of(
+            new Tacking.Reading(
+                "lower-left.frame.up", Tacking.Kind.LENGTH, 457.2, 1.5875, List.of(458.8, 458.7)),
+            new Tacking.Reading("pinion", Tacking.Kind.ANGLE, 0.035, 0.0087, List.of(0.0361))));
   }
 
   static final JobBook.Heading HEADING =

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,12 +111,34 @@ class SchemaTest {
     assertFalse(Files.exists(folder.resolve("ledger.sqlite.version-0")));
   }
 
+  /** What is not in the list would not be put back by a restore. */
+  @Test
+  void everyTableOfTheFileIsInTheListOfTables() {
+    Ledger.open(file()).close();
+    try (Sql sql = Sql.open(file())) {
+      assertEquals(
+          Schema.TABLES.stream().sorted().toList(),
+          sql.rows(
+              "select name from sqlite_schema where type = 'table' and name not like 'sqlite_%'"
+                  + " order by name",
+              row -> row.getString(1)));
+    }
+  }
+
+  /** Up to version 3 a ledger did not keep who wrote a payment down. */
+  private static final Map<Integer, List<String>> WHO_PAID =
+      Map.of(1, List.of(), 2, List.of(), 3, List.of(""), 4, List.of("", "Bench 2"));
+
+  private static List<String> whoWrotePayments(Ledger ledger) {
+    return ledger.book().writtenPayments("E-7").stream().map(Written::who).toList();
+  }
+
   /**
    * Files as the releases before made them, with the jobs and the rack of {@link Samples} in them.
    * What the newer tables hold is not there yet.
    */
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3})
+  @ValueSource(ints = {1, 2, 3, 4})
   void aLedgerOfAnOlderReleaseIsLiftedWithoutADifference(int version) throws IOException {
     try (InputStream old =
         SchemaTest.class.getResourceAsStream("ledger-version-" + version + ".sqlite")) {
@@ -136,10 +159,12 @@ class SchemaTest {
       assertEquals(version, lifted.prices().count());
       lifted.book().give(Samples.HEADING, Samples.offer(Offer.Kind.QUOTE, 1));
       assertEquals(1, lifted.book().offers("D-101").size());
-      assertEquals(version == 3 ? 1 : 0, lifted.book().payments("E-7").size());
-      lifted.book().writtenPayments("E-7").forEach(paid -> assertEquals("", paid.who()));
-      assertEquals(version == 3 ? 1 : 0, lifted.purchases().received("E-7-1").size());
+      assertEquals(WHO_PAID.get(version), whoWrotePayments(lifted));
+      assertEquals(version >= 3 ? 1 : 0, lifted.purchases().received("E-7-1").size());
       assertEquals("", lifted.rackStock().movements().get(0).who());
+      assertEquals(List.of(), lifted.tackings().all());
+      lifted.tackings().write(Samples.tacking("E-7"));
+      assertEquals(1, lifted.tackings().of("E-7").size());
     }
     assertTrue(Files.exists(folder.resolve("ledger.sqlite.version-" + version)));
   }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import trammel.app.closing.ActualsFile;
 import trammel.app.commands.CloseCommand;
 import trammel.app.fitup.FitUpForm;
+import trammel.app.fitup.KeptTacking;
 import trammel.app.fitup.ReadingsFile;
 import trammel.app.json.FitUpJson;
 import trammel.app.text.TackedText;
@@ -26,6 +27,7 @@ import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.fitup.FitUpSheet;
 import trammel.planning.fitup.TackJudge;
+import trammel.planning.fitup.TackReading;
 import trammel.planning.fitup.TackReport;
 import trammel.planning.fitup.Target;
 import trammel.planning.order.OrderedJob;
@@ -82,6 +84,15 @@ final class FloorRoutes {
   }
 
   private Map<String, Object> fitUp(Request request) {
+    return fitUp(request, false);
+  }
+
+  /**
+   * The sheet with the readings so far and what they say.
+   *
+   * @param kept true to write what is new of them into the shop's ledger
+   */
+  private Map<String, Object> fitUp(Request request, boolean kept) {
     Study study = study(request);
     TackJudge judge = new TackJudge(study.draft());
     FitUpSheet sheet = judge.sheet();
@@ -103,11 +114,33 @@ final class FloorRoutes {
     json.put("struts", struts(sheet, printer));
     json.put("form", form.file().getFileName().toString());
     json.put("old_form", form.isOld());
-    Optional<TackReport> report =
-        form.isThere() && !form.isOld() ? report(study, judge, form) : Optional.empty();
+    Optional<Tacked> tacked =
+        form.isThere() && !form.isOld() ? tacked(study, judge, form) : Optional.empty();
+    Optional<TackReport> report = tacked.map(Tacked::report);
     report.ifPresent(said -> addTacked(json, study, said));
     json.put("signed", signed(request, form, sheet, report));
+    if (kept) {
+      tacked
+          .flatMap(one -> keep(study, sheet, one))
+          .ifPresent(trouble -> json.put("not_kept", trouble));
+    }
     return json;
+  }
+
+  /** What was read after tacking, and what that says. */
+  private record Tacked(List<TackReading> readings, TackReport report) {}
+
+  private Optional<String> keep(Study study, FitUpSheet sheet, Tacked tacked) {
+    return bench.with(
+        workbench ->
+            KeptTacking.keep(
+                workbench.shopIn(folder.path(), study.units()),
+                KeptTacking.of(
+                    study.job().header().number(),
+                    sheet,
+                    tacked.readings,
+                    tacked.report,
+                    new TackedText(study.amounts())::words)));
   }
 
   private List<Object> signed(
@@ -152,7 +185,7 @@ final class FloorRoutes {
       }
       if (!by.isEmpty()) {
         bracket
-            .notYet(report(study, judge, form))
+            .notYet(tacked(study, judge, form).map(Tacked::report))
             .ifPresent(
                 why -> {
                   throw new Refused(422, bracket.name() + " cannot be signed off yet: " + why);
@@ -176,7 +209,7 @@ final class FloorRoutes {
   }
 
   /** What the readings so far say; empty while there are none. */
-  private static Optional<TackReport> report(Study study, TackJudge judge, FormFile form) {
+  private static Optional<Tacked> tacked(Study study, TackJudge judge, FormFile form) {
     boolean any =
         judge.sheet().targets().stream().anyMatch(one -> !form.filled(List.of(one.id())).isEmpty());
     if (!any) {
@@ -184,7 +217,8 @@ final class FloorRoutes {
     }
     ReadingsFile file =
         new ReadingsFile(form.file(), judge.sheet(), study.units(), study.job().header().number());
-    return Optional.of(judge.judge(file.read()));
+    List<TackReading> readings = file.read();
+    return Optional.of(new Tacked(readings, judge.judge(readings)));
   }
 
   private static void addTacked(Map<String, Object> json, Study study, TackReport report) {
@@ -195,7 +229,10 @@ final class FloorRoutes {
     json.put("tacked", tacked);
   }
 
-  /** A reading is looked at before it is kept: one that cannot be is refused. */
+  /**
+   * A reading is looked at before it is kept, in the form and in the ledger: one that cannot be is
+   * refused.
+   */
   private Answer read(Request request) {
     Study study = study(request);
     FormFile form = form(request, study, FitUpSheet.of(study.draft()));
@@ -205,7 +242,7 @@ final class FloorRoutes {
     synchronized (folder.lock(request.part("file"))) {
       form.fill(key, words(json, "from"), words(json, "readings"));
       try {
-        return Answer.json(fitUp(request));
+        return Answer.json(fitUp(request, true));
       } catch (RuntimeException refused) {
         form.fill(key, words(json, "readings"), before);
         throw refused;

@@ -11,6 +11,7 @@ import trammel.ledger.Ledger;
 import trammel.ledger.Offer;
 import trammel.ledger.PriceHistory;
 import trammel.ledger.Purchases;
+import trammel.ledger.Tacking;
 import trammel.ledger.Written;
 
 /** The shop's whole book, each thing with the moment at which it was written down. */
@@ -71,6 +72,14 @@ public final class BookJson {
       said.add(row);
     }
     json.put("said", said);
+    List<Object> tackings = new ArrayList<>();
+    for (Written<Tacking> tacking : ledger.tackings().of(number)) {
+      Map<String, Object> row = CourseJson.tacking(tacking.what());
+      row.put(WRITTEN, tacking.at());
+      row.put(WHO, tacking.who());
+      tackings.add(row);
+    }
+    json.put("tackings", tackings);
     json.put("orders", orders(ledger, course.purchases()));
     return json;
   }

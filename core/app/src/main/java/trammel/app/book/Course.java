@@ -11,6 +11,8 @@ import trammel.ledger.JobBook;
 import trammel.ledger.Ledger;
 import trammel.ledger.Offer;
 import trammel.ledger.Purchases;
+import trammel.ledger.Tacking;
+import trammel.ledger.Written;
 import trammel.planning.learning.ClosedJob;
 import trammel.trade.money.Money;
 
@@ -21,6 +23,7 @@ import trammel.trade.money.Money;
  * @param offers its quotes and change orders, the first first
  * @param paid payments received
  * @param said what was said of its stages, the first first
+ * @param tackings what was read after tacking, the first first
  * @param purchases orders that it has part in
  * @param closed the job as it was closed
  * @param invoice its invoice
@@ -30,6 +33,7 @@ public record Course(
     List<Offer.Kept> offers,
     List<JobBook.Paid> paid,
     List<JobBook.Stage> said,
+    List<Tacking> tackings,
     List<Purchases.Purchase> purchases,
     Optional<ClosedJob> closed,
     Optional<JobBook.Invoice> invoice) {
@@ -37,6 +41,7 @@ public record Course(
     offers = List.copyOf(offers);
     paid = List.copyOf(paid);
     said = List.copyOf(said);
+    tackings = List.copyOf(tackings);
     purchases = List.copyOf(purchases);
   }
 
@@ -51,6 +56,7 @@ public record Course(
                     book.offers(number),
                     book.payments(number),
                     book.stages(number),
+                    ledger.tackings().of(number).stream().map(Written::what).toList(),
                     ledger.purchases().forJob(number),
                     ledger.closedJobs().of(number),
                     book.invoice(number)));

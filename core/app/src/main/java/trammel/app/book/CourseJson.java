@@ -7,6 +7,7 @@ import java.util.Map;
 import trammel.ledger.JobBook;
 import trammel.ledger.Offer;
 import trammel.ledger.Purchases;
+import trammel.ledger.Tacking;
 
 /** The course of jobs for machines. */
 public final class CourseJson {
@@ -48,6 +49,9 @@ public final class CourseJson {
       stages.add(row);
     }
     json.put("stages", stages);
+    List<Object> tackings = new ArrayList<>();
+    course.tackings().forEach(tacking -> tackings.add(tacking(tacking)));
+    json.put("tackings", tackings);
     List<Object> orders = new ArrayList<>();
     course.purchases().forEach(purchase -> orders.add(purchase(purchase)));
     json.put("orders", orders);
@@ -60,6 +64,32 @@ public final class CourseJson {
               closed.wholeHours().ifPresent(hours -> json.put("used_hours", hours));
             });
     course.invoice().ifPresent(invoice -> json.put("invoice", invoice(invoice)));
+    return json;
+  }
+
+  /** What was read after tacking at one time, and what it told the shop to do. */
+  public static Map<String, Object> tacking(Tacking tacking) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("job", tacking.job());
+    json.put("entry", tacking.count());
+    json.put("on", tacking.tackedOn().toString());
+    json.put("form", tacking.form());
+    json.put("answer", tacking.answer().words());
+    json.put("said", tacking.said());
+    List<Object> readings = new ArrayList<>();
+    for (Tacking.Reading reading : tacking.readings()) {
+      boolean angle = reading.kind() == Tacking.Kind.ANGLE;
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("target", reading.target());
+      row.put("unit", angle ? "deg" : "mm");
+      row.put("set_to", angle ? Math.toDegrees(reading.planned()) : reading.planned());
+      row.put("within", angle ? Math.toDegrees(reading.within()) : reading.within());
+      row.put(
+          "read",
+          angle ? reading.values().stream().map(Math::toDegrees).toList() : reading.values());
+      readings.add(row);
+    }
+    json.put("readings", readings);
     return json;
   }
 

@@ -10,6 +10,8 @@ import trammel.app.text.Table;
 import trammel.ledger.JobBook;
 import trammel.ledger.Offer;
 import trammel.ledger.Purchases;
+import trammel.ledger.Tacking;
+import trammel.ledger.Tackings;
 import trammel.planning.estimate.Counts;
 import trammel.trade.money.Money;
 
@@ -53,6 +55,9 @@ public final class CourseText {
     text.append("\n\nOFFERED\n").append(offers(course));
     if (!course.stages().isEmpty()) {
       text.append("\nSTAGES\n").append(stages(course, today));
+    }
+    if (!course.tackings().isEmpty()) {
+      text.append("\nTACKED\n").append(tackings(course.tackings()));
     }
     if (!course.purchases().isEmpty()) {
       text.append("\nGOODS\n");
@@ -125,6 +130,23 @@ public final class CourseText {
           stage.promised().map(day -> "promised " + day).orElse("no day promised")
               + (stage.moved() > 0 ? ", moved " + Counts.of(stage.moved(), "time") : ""),
           done + (done.isEmpty() || lateWords.isEmpty() ? "" : ", ") + lateWords);
+    }
+    return table.text("  ");
+  }
+
+  /** How often the answer became another, and what it says now. */
+  private static String tackings(List<Tacking> tackings) {
+    Table table = new Table("lrl");
+    for (int i = 0; i < tackings.size(); i++) {
+      Tacking one = tackings.get(i);
+      boolean told = i + 1 == tackings.size() || tackings.get(i + 1).answer() != one.answer();
+      if (told) {
+        long brackets = Tackings.standing(tackings.subList(0, i + 1)).size();
+        table.row(
+            one.tackedOn().toString(),
+            Counts.of((int) brackets, "target") + " read",
+            one.answer().words());
+      }
     }
     return table.text("  ");
   }

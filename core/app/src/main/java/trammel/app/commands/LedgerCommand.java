@@ -23,10 +23,13 @@ import trammel.app.ledger.PricesTable;
 import trammel.app.ledger.ShopLedger;
 import trammel.app.ledger.TableChange;
 import trammel.app.ledger.TableReader;
+import trammel.app.ledger.TackingsTable;
 import trammel.app.rack.RackFile;
 import trammel.app.text.LedgerText;
 import trammel.ledger.DamagedLedgerException;
 import trammel.ledger.Ledger;
+import trammel.ledger.Tacking;
+import trammel.ledger.Written;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.rack.Rack;
 import trammel.reading.quantity.QuantityPrinter;
@@ -48,8 +51,9 @@ public final class LedgerCommand extends JobCommand {
   public Syntax syntax() {
     return CommonOptions.addWithOutTo(
         Syntax.of(
-                "The shop's ledger, ledger.sqlite in the folder of its jobs: closed jobs, the"
-                    + " stock on the rack, what prices were. Without WHAT it shows what is in it.")
+                "The shop's ledger, ledger.sqlite in the folder of its jobs: closed jobs, the stock"
+                    + " on the rack, readings after tacking, what prices were. Without WHAT it"
+                    + " shows what is in it.")
             .arguments(
                 WHAT,
                 0,
@@ -57,7 +61,7 @@ public final class LedgerCommand extends JobCommand {
                 "show: what is in it. check: looks for damage. backup FILE: a copy, checked."
                     + " restore FILE: puts a backup in its place and keeps what was there. tables:"
                     + " every table as CSV into the folder of --out. take FILE: says what"
-                    + " closed-jobs.csv or rack.csv would change.")
+                    + " closed-jobs.csv, rack.csv or tack-readings.csv would change.")
             .option(ShopFolder.OPTION, "DIR", "The folder of the jobs; without it, this one.")
             .flag(APPLY, "With take: carries the changes out."));
   }
@@ -128,6 +132,7 @@ public final class LedgerCommand extends JobCommand {
       Rack rack = ledger.rackStock().rack();
       int movements = ledger.rackStock().movements().size();
       int prices = ledger.prices().count();
+      List<Tacking> tackings = ledger.tackings().all().stream().map(Written::what).toList();
       print(
           LedgerText.contents(
               ledger.file(),
@@ -136,8 +141,10 @@ public final class LedgerCommand extends JobCommand {
               rack,
               movements,
               prices,
+              tackings,
               new QuantityPrinter(units)),
-          LedgerJson.contents(ledger.file(), ledger.version(), jobs, rack, movements, prices));
+          LedgerJson.contents(
+              ledger.file(), ledger.version(), jobs, rack, movements, prices, tackings));
       return ExitCode.DONE;
     }
   }
@@ -197,7 +204,8 @@ public final class LedgerCommand extends JobCommand {
                     ClosedJobsTable.earlierText(ledger.closedJobs().earlier()))
                 .add("rack.csv", RackFile.text(ledger.rackStock().rack(), units))
                 .add("rack-movements.csv", MovementsTable.text(ledger.rackStock().movements()))
-                .add("prices.csv", PricesTable.text(ledger.prices().all()));
+                .add("prices.csv", PricesTable.text(ledger.prices().all()))
+                .add("tack-readings.csv", TackingsTable.text(ledger.tackings().all()));
             BookTables.addTo(files, ledger);
             return null;
           });
@@ -213,14 +221,13 @@ public final class LedgerCommand extends JobCommand {
     TableReader tables = new TableReader(bench.catalog(), new QuantityPrinter(units));
     boolean apply = arguments.has(APPLY);
     // Read once before a ledger is made: a table that is refused leaves none behind.
-    TableChange change = tables.read(file, List.of(), Rack.EMPTY);
+    TableChange change = tables.read(file, TableReader.Held.NOTHING);
     if (apply || shop.hasAnything()) {
       try (Ledger ledger = shop.open(screen::note)) {
         change =
             ledger.asOne(
                 () -> {
-                  TableChange found =
-                      tables.read(file, ledger.closedJobs().all(), ledger.rackStock().rack());
+                  TableChange found = tables.read(file, TableReader.Held.by(ledger));
                   if (apply) {
                     found.carryOut().accept(ledger);
                   }

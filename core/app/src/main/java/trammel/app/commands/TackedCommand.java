@@ -7,12 +7,14 @@ import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
 import trammel.app.commandline.Syntax;
 import trammel.app.desk.Workbench;
+import trammel.app.fitup.KeptTacking;
 import trammel.app.fitup.ReadingsFile;
 import trammel.app.json.FitUpJson;
 import trammel.app.json.Json;
 import trammel.app.text.Amounts;
 import trammel.app.text.Cautions;
 import trammel.app.text.TackedText;
+import trammel.ledger.Tacking;
 import trammel.planning.draft.Draft;
 import trammel.planning.fitup.TackJudge;
 import trammel.planning.fitup.TackReading;
@@ -26,7 +28,9 @@ public final class TackedCommand extends JobCommand {
     return CommonOptions.addTo(
         Syntax.of(
                 "Judges what was tacked by the readings taken after tacking: weld, measure again,"
-                    + " or re-set which bracket by how much.")
+                    + " or re-set which bracket by how much. The shop's"
+                    + " ledger beside the job file (ledger.sqlite), where there is one, keeps what"
+                    + " is new of the readings and the answer.")
             .argument("JOB", "The job file, JSON or YAML.")
             .argument("READINGS", "The filled form, fitup.csv as trammel fitup --out writes it."));
   }
@@ -48,13 +52,26 @@ public final class TackedCommand extends JobCommand {
       screen.err().println("Note: " + remark);
     }
     TackReport report = judge.judge(readings);
+    TackedText words = new TackedText(new Amounts(bench.shown(draft.job())));
+    keep(
+        bench,
+        draft,
+        KeptTacking.of(
+            draft.job().header().number(), judge.sheet(), readings, report, words::words),
+        screen);
     if (options.json()) {
       screen.out().println(Json.text(FitUpJson.of(draft, report)));
     } else {
       screen.out().print(JobHeading.text(draft));
-      screen.out().println(new TackedText(new Amounts(bench.shown(draft.job()))).text(report));
+      screen.out().println(words.text(report));
       screen.out().print(Cautions.text());
     }
     return Verdicts.exitCode(report.asTacked());
+  }
+
+  /** Whatever becomes of the ledger, whoever stands at the vehicle gets the answer. */
+  private static void keep(Workbench bench, Draft draft, Tacking tacking, Screen screen) {
+    KeptTacking.keep(bench.shopLedger(draft.job().header().units()), tacking)
+        .ifPresent(screen::note);
   }
 }

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import trammel.app.book.CourseJson;
 import trammel.app.ledger.TableChange;
+import trammel.ledger.Tacking;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.rack.Rack;
 
@@ -15,7 +17,13 @@ public final class LedgerJson {
 
   /** What is in a ledger. */
   public static Map<String, Object> contents(
-      Path file, int version, List<ClosedJob> jobs, Rack rack, int movements, int priceChanges) {
+      Path file,
+      int version,
+      List<ClosedJob> jobs,
+      Rack rack,
+      int movements,
+      int priceChanges,
+      List<Tacking> tackings) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("ledger", file.toString());
     json.put("version", version);
@@ -34,6 +42,9 @@ public final class LedgerJson {
     json.put("bins", rows(rack.bins(), LedgerJson::bin));
     json.put("movements", movements);
     json.put("price_changes", priceChanges);
+    List<Object> tacked = new ArrayList<>();
+    tackings.forEach(tacking -> tacked.add(CourseJson.tacking(tacking)));
+    json.put("tackings", tacked);
     return json;
   }
 

@@ -1,9 +1,14 @@
 package trammel.app.text;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import trammel.app.ledger.TableChange;
 import trammel.app.rack.RackFile;
+import trammel.ledger.Tacking;
 import trammel.planning.estimate.Counts;
 import trammel.planning.learning.ClosedJob;
 import trammel.planning.rack.Rack;
@@ -27,6 +32,7 @@ public final class LedgerText {
       Rack rack,
       int movements,
       int priceChanges,
+      List<Tacking> tackings,
       QuantityPrinter printer) {
     StringBuilder text = new StringBuilder("LEDGER ").append(file);
     text.append("\n  version ").append(version).append('\n');
@@ -55,10 +61,44 @@ public final class LedgerText {
         .append(Counts.of(movements, "movement"))
         .append(" on and off\n");
     text.append(rack(rack, printer));
-    return text.append("\nPRICES: ")
-        .append(Counts.of(priceChanges, "change"))
-        .append(" written down\n")
-        .toString();
+    text.append("\nPRICES: ").append(Counts.of(priceChanges, "change")).append(" written down\n");
+    return text.append(tackings(tackings)).toString();
+  }
+
+  /** The latest answer of each job, the latest jobs last. */
+  private static String tackings(List<Tacking> tackings) {
+    Map<String, List<Tacking>> byJob = new LinkedHashMap<>();
+    for (Tacking tacking : tackings) {
+      byJob.computeIfAbsent(tacking.job(), job -> new ArrayList<>()).add(tacking);
+    }
+    List<List<Tacking>> jobs = new ArrayList<>(byJob.values());
+    jobs.sort(Comparator.comparing(entries -> last(entries).tackedOn()));
+    int readings = tackings.stream().mapToInt(LedgerText::readings).sum();
+    Table table = new Table("lllr");
+    for (List<Tacking> entries :
+        jobs.subList(Math.max(0, jobs.size() - LATEST_JOBS), jobs.size())) {
+      Tacking last = last(entries);
+      table.row(
+          last.job(),
+          "tacked " + last.tackedOn(),
+          last.answer().words(),
+          Counts.of(entries.stream().mapToInt(LedgerText::readings).sum(), "reading"));
+    }
+    return "\nTACKED: "
+        + Counts.of(jobs.size(), "job")
+        + ", "
+        + Counts.of(readings, "reading")
+        + "\n"
+        + (jobs.size() > LATEST_JOBS ? "  the latest " + LATEST_JOBS + ":\n" : "")
+        + table.text("  ");
+  }
+
+  private static Tacking last(List<Tacking> entries) {
+    return entries.get(entries.size() - 1);
+  }
+
+  private static int readings(Tacking tacking) {
+    return tacking.readings().stream().mapToInt(reading -> reading.values().size()).sum();
   }
 
   private static String rack(Rack rack, QuantityPrinter printer) {

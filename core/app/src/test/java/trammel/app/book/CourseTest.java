@@ -65,6 +65,7 @@ class CourseTest {
         paid,
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty(),
         Optional.empty());
   }
@@ -180,6 +181,7 @@ class CourseTest {
                 stage(JobBook.StageWord.PROMISED, DAY),
                 stage(JobBook.StageWord.PROMISED, DAY.plusDays(3)),
                 stage(JobBook.StageWord.DONE, DAY.plusDays(4))),
+            List.of(),
             List.of(),
             Optional.empty(),
             Optional.empty());

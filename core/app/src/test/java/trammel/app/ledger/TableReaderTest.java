@@ -31,7 +31,8 @@ class TableReaderTest {
 
   private TableChange read(String text, List<ClosedJob> jobs, Rack rack) throws IOException {
     Path file = Files.writeString(folder.resolve("table.csv"), text);
-    return new TableReader(CATALOG, PRINTER).read(file, jobs, rack);
+    return new TableReader(CATALOG, PRINTER)
+        .read(file, new TableReader.Held(jobs, rack, List.of()));
   }
 
   /** Written and read back, a table changes nothing; into an empty ledger it brings everything. */

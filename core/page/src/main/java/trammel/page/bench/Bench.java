@@ -41,6 +41,7 @@ public final class Bench {
         }
       };
   private String state;
+  private String prices = "not looked at yet";
   private Workbench workbench;
 
   /**
@@ -63,7 +64,9 @@ public final class Bench {
   }
 
   /**
-   * Reads the shop's catalog again if it, or the ledger, is other than it was read.
+   * Reads the shop's catalog again if it, or the closed jobs of the ledger, are other than they were
+   * read. What else is written into the ledger, such as a payment or a reading after tacking, is
+   * told to the pages and changes no price.
    *
    * @return tells one state of them from another
    */
@@ -71,7 +74,11 @@ public final class Bench {
     String now = ShopFiles.state(folder);
     synchronized (this) {
       if (!now.equals(state)) {
-        readAnew();
+        if (prices.equals(ShopFiles.prices(folder))) {
+          state = now;
+        } else {
+          readAnew();
+        }
       }
     }
     return now;
@@ -80,6 +87,7 @@ public final class Bench {
   /** Reads the shop's catalog again, after something of it was changed. */
   public synchronized void readAnew() {
     state = ShopFiles.state(folder);
+    prices = ShopFiles.prices(folder);
     workbench = workbench(first.again());
     synchronized (studies) {
       studies.clear();

@@ -1,6 +1,7 @@
 package trammel.page.bench;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import trammel.app.desk.ShopCatalog;
+import trammel.ledger.Ledger;
 import trammel.ledger.LedgerPlace;
 
 /** The files of a shop on which the price of every job depends. */
@@ -17,6 +19,31 @@ final class ShopFiles {
 
   /** Names, sizes and times of the files: one state of them is told from another by it. */
   static String state(Path folder) {
+    List<String> files = catalog(folder);
+    files.add(state(folder.resolve(LedgerPlace.NAME), LedgerPlace.NAME));
+    return Integer.toHexString(String.join("\n", files).hashCode());
+  }
+
+  /** The same of all that a price can come from: the catalog, and the closed jobs of the ledger. */
+  static String prices(Path folder) {
+    List<String> files = catalog(folder);
+    Path ledger = folder.resolve(LedgerPlace.NAME);
+    if (Files.exists(ledger)) {
+      files.add(closedJobs(ledger));
+    }
+    return String.join("\n", files);
+  }
+
+  private static String closedJobs(Path file) {
+    try (Ledger ledger = Ledger.openExisting(file)) {
+      return ledger.closedJobs().state();
+    } catch (IllegalArgumentException | UncheckedIOException refused) {
+      // Whoever asks for a price is told why.
+      return state(file, "unusable");
+    }
+  }
+
+  private static List<String> catalog(Path folder) {
     List<String> files = new ArrayList<>();
     try (DirectoryStream<Path> all = Files.newDirectoryStream(ShopCatalog.place(folder))) {
       for (Path file : all) {
@@ -26,8 +53,7 @@ final class ShopFiles {
       files.add("none");
     }
     Collections.sort(files);
-    files.add(state(folder.resolve(LedgerPlace.NAME), LedgerPlace.NAME));
-    return Integer.toHexString(String.join("\n", files).hashCode());
+    return files;
   }
 
   private static String state(Path file, String name) {

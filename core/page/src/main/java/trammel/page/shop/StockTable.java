@@ -123,7 +123,7 @@ final class StockTable implements ShopTable {
     try {
       rows = CsvReader.rows(SOURCE, csv.text());
       // Read once before a ledger is made: a table that is refused leaves none behind.
-      tables.read(SOURCE, rows, List.of(), Rack.EMPTY);
+      tables.read(SOURCE, rows, TableReader.Held.NOTHING);
     } catch (BadInputException wrong) {
       throw new BadInputException(wrong.problems().stream().map(StockTable::inTable).toList());
     }
@@ -135,7 +135,7 @@ final class StockTable implements ShopTable {
               throw new Refused(
                   409, "The rack was changed at this moment; look at it and enter it again.");
             }
-            tables.read(SOURCE, rows, ledger.closedJobs().all(), now).carryOut().accept(ledger);
+            tables.read(SOURCE, rows, TableReader.Held.by(ledger)).carryOut().accept(ledger);
             return null;
           });
     }

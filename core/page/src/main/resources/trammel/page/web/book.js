@@ -133,6 +133,7 @@ function Course({ number }) {
     <${Stages} course=${course} />
     <h3>Payments</h3>
     <${Payments} course=${course} amount=${amount} took=${setCourse} />
+    ${course.tackings.length > 0 && html`<h3>Tacked</h3><${Tackings} tackings=${course.tackings} />`}
     ${course.orders.length > 0 && html`<h3>Goods</h3>`}
     ${course.orders.map((one) => html`<${Order} key=${one.order} order=${one} heading="h4" />`)}
     ${course.invoice && html`<h3>Invoice ${course.invoice.number} of ${course.invoice.date}</h3>
@@ -171,6 +172,19 @@ function Stages({ course }) {
     <//>
     <ul class="plain">${course.said.map((one, i) => html`<li key=${i} class="how">${signed(one)}: ${one.stage}, ${one.word === 'done' ? 'done on' : 'promised for'} ${one.day}${one.why ? ', ' + one.why : ''}</li>`)}</ul>`;
 }
+
+/** A value of the fit-up sheet, as the ledger keeps it. @param {any} reading @param {number} value */
+const read = (reading, value) => Number(value.toFixed(reading.unit === 'deg' ? 2 : 1)) + ' ' + reading.unit;
+
+/** What was read after tacking, the latest first, and what it told the shop to do. @param {any} props */
+const Tackings = ({ tackings }) => html`
+  ${[...tackings].reverse().map((one) => html`<details class="why" key=${one.entry}><summary><span class="title">${one.answer}<br /><span class="how">on ${one.on}; ${one.readings.length === 1 ? '1 target' : one.readings.length + ' targets'} read</span></span></summary>
+    <p class="help">written down ${signed(one)}</p>
+    <ul class="plain">${one.said.map((line, i) => html`<li key=${i}>${line}</li>`)}</ul>
+    ${one.readings.length > 0 && html`<${Scroll} of=${'Readings of entry ' + one.entry}>
+      <thead><tr><th>target</th><th class="number">to set</th><th class="number">within</th><th class="number">read</th></tr></thead>
+      <tbody>${one.readings.map((reading) => html`<tr key=${reading.target}><th scope="row">${reading.target}</th><td class="number">${read(reading, reading.set_to)}</td><td class="number">${read(reading, reading.within)}</td><td class="number">${reading.read.length === 0 ? 'taken back' : reading.read.map((value) => read(reading, value)).join('; ')}</td></tr>`)}</tbody>
+    <//>`}</details>`)}`;
 
 /** @param {any} props */
 function Payments({ course, amount, took }) {

@@ -94,7 +94,8 @@ function Target({ target, path, took, again }) {
       const sheet = await post(path, { target: target.target, from: target.readings, readings });
       setWrong('');
       took(sheet);
-      if (sheet.tacked) say(sheet.tacked.answer);
+      if (sheet.not_kept) tell(new Error(sheet.not_kept));
+      else if (sheet.tacked) say(sheet.tacked.answer);
     } catch (error) {
       setWrong(/** @type {any} */ (error).json?.problems?.[0] ? words(/** @type {any} */ (error).json.problems[0]) : /** @type {Error} */ (error).message);
     }

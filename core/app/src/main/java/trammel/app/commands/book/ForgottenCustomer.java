@@ -34,8 +34,9 @@ final class ForgottenCustomer {
           "book forget was given a blank; give a customer's name, or a job's number.");
     }
     Set<String> known = known(shop, who);
-    ForgottenCustomer customer =
-        new ForgottenCustomer(known, CustomerData.of(shop.folder(), who, known));
+    CustomerData data = CustomerData.of(shop.folder(), who, known);
+    addReadings(shop, who, data, known);
+    ForgottenCustomer customer = new ForgottenCustomer(known, data);
     customer.requireAny(shop.folder(), who);
     boolean apply = desk.has(APPLY);
     List<Path> left = apply ? customer.delete(shop) : List.of();
@@ -56,6 +57,22 @@ final class ForgottenCustomer {
       }
     }
     return known;
+  }
+
+  /** Readings of a job that was never quoted are kept under its number alone. */
+  private static void addReadings(BookShop shop, String who, CustomerData data, Set<String> known) {
+    if (!shop.kept().ledgerPlace().exists()) {
+      return;
+    }
+    Set<String> numbers = new LinkedHashSet<>(data.jobs());
+    numbers.add(who);
+    try (Ledger ledger = shop.open()) {
+      for (String number : numbers) {
+        if (ledger.book().job(number).isEmpty() && !ledger.tackings().of(number).isEmpty()) {
+          known.add(number);
+        }
+      }
+    }
   }
 
   private void requireAny(Path folder, String who) {
@@ -86,7 +103,9 @@ final class ForgottenCustomer {
   private String text(List<Path> left, boolean apply) {
     StringBuilder text = new StringBuilder(apply ? "DELETED\n" : "WOULD BE DELETED\n");
     if (!known.isEmpty()) {
-      text.append("  in the ledger: customer, vehicle, stages and every word of job ")
+      text.append(
+              "  in the ledger: customer, vehicle, stages, readings after tacking and every word of"
+                  + " job ")
           .append(String.join(", ", known))
           .append("\n    numbers, days, amounts and hours stay, as the books need them\n");
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,7 +55,7 @@ class CheckoutIT {
             "catalogs/standard/tube.json")) {
       write(file);
     }
-    Files.copy(Path.of(System.getProperty("launcher")), launcher);
+    copyLauncher();
     maven(
         "rm -rf core/bin/target/distribution",
         "mkdir -p core/bin/target",
@@ -63,6 +64,18 @@ class CheckoutIT {
         Launch.of(launcher)
             .with("TRAMMEL_CLASS_ARCHIVE", "off")
             .with("PATH", bin + ":" + System.getenv("PATH"));
+  }
+
+  private void copyLauncher() throws IOException {
+    Path source = Path.of(System.getProperty("launcher"));
+    Files.copy(source, launcher);
+    Files.copy(source.resolveSibling("build-and-run"), launcher.resolveSibling("build-and-run"));
+    Path parts = Files.createDirectory(launcher.resolveSibling("launcher"));
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(source.resolveSibling("launcher"))) {
+      for (Path part : all) {
+        Files.copy(part, parts.resolve(part.getFileName()));
+      }
+    }
   }
 
   private void maven(String... lines) throws IOException {
@@ -105,6 +118,7 @@ class CheckoutIT {
         "core/pom.xml",
         "core/engine/pom.xml",
         "core/bin/trammel",
+        "core/bin/launcher/options.sh",
         "core/engine/src/main/java/Link.java",
         "core/planning/src/main/java/New.java",
         "plugins/coil-spring/src/main/java/Coil.java",

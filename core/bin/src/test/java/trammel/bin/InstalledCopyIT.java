@@ -223,6 +223,24 @@ class InstalledCopyIT {
     assertEquals(3, ended.exitCode(), ended.err());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"lib/trammel-app.jar", "bin/launcher/java.sh", "bin/launcher/options.sh"})
+  void aCopyThatIsNotWholeIsSaidPlainly(String missing) throws Exception {
+    Path copy = Workbench.unpack(folder.resolve("copy"));
+    Files.delete(copy.resolve(missing));
+    assertRefused(plain(copy.resolve("bin/trammel")).run("--version"), missing + " is missing");
+  }
+
+  /** What a shop has of it, a reader takes in at a glance: no build, no long function. */
+  @Test
+  void theLauncherOfACopyIsShortAndKnowsNoBuild() throws IOException {
+    try (Stream<String> lines = Files.lines(launcher)) {
+      assertTrue(lines.count() <= 110);
+    }
+    assertFalse(Files.readString(launcher).contains("mvn"));
+    assertFalse(Files.exists(launcher.resolveSibling("build-and-run")));
+  }
+
   @Test
   void javaEndsWithTheLauncherThatIsKilled() throws Exception {
     Path jdk = folder.resolve("jdk");

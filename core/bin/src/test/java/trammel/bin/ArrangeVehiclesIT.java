@@ -65,7 +65,14 @@ class ArrangeVehiclesIT {
       search(seed, extensions, effort);
       if (!isSmall || seed == vehicles) {
         reporter.publishEntry(
-            "of the plausible vehicles " + first + " to " + seed + ", " + effort + " layouts tried each", totals());
+            "of the plausible vehicles "
+                + first
+                + " to "
+                + seed
+                + ", "
+                + effort
+                + " layouts tried each",
+            totals());
       }
     }
     if (isSmall) {

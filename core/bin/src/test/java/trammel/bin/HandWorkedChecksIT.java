@@ -37,12 +37,19 @@ class HandWorkedChecksIT {
             .with("chosen.additions", Map.of("anti-roll-bar", Map.of()));
     Tree bay =
         copy.demoTree("pickup")
-            .with("measured.rails.crossmember_ahead", "30 in")
+            .with("measured.rails.crossmember_ahead", "40 in")
             .with("measured.rails.crossmember_behind", "22 in");
     jobs =
         Map.of(
             "bay",
             copy.json(1, "check", InstalledCopy.write(shop.resolve("bay.json"), bay)),
+            "closed",
+            copy.json(
+                1,
+                "check",
+                InstalledCopy.write(
+                    shop.resolve("closed.json"),
+                    bay.with("chosen.boxing", Map.of("behind", "20 in", "ahead", "38 in")))),
             "stronger",
             copy.json(
                 1,
@@ -192,14 +199,16 @@ class HandWorkedChecksIT {
     double spring = detail("bay", check, "twist that spring-left puts in") / INCH_POUND_NMM;
     assertEquals(13_124, spring, 0.003 * 13_124);
     double along = detail("bay", check, "twist along the rail there") / INCH_POUND_NMM;
-    assertEquals(11_697, along, 0.005 * 11_697);
-    assertEquals(0.0766, Math.toDegrees(detail("bay", check, "rails lean by")), 0.0005);
-    assertEquals(1.136, value("bay", check), 0.01);
+    assertEquals(3_594, along, 0.003 * 3_594);
+    assertEquals(0.511, Math.toDegrees(detail("bay", check, "rails lean by")), 0.002);
+    assertEquals(1.071, value("bay", check), 0.005);
     assertEquals("look again", found("bay", check).text("verdict"));
     // 50 ksi of ASTM A572 grade 50 in place of 36 ksi of ASTM A36.
-    assertEquals(1.136 * 50 / 36, value("stronger", check), 0.014);
-    assertEquals(1.136 * 3_256 / 4_637, value("bay", "rail-twist-loaded"), 0.01);
+    assertEquals(1.071 * 50 / 36, value("stronger", check), 0.01);
+    assertEquals(1.071 * 3_256 / 4_637, value("bay", "rail-twist-loaded"), 0.005);
     assertEquals("stop", found("bay", "rail-twist-loaded").text("verdict"));
+    assertEquals(2.82, value("closed", check), 0.02);
+    assertEquals("good", found("closed", "rail-twist-loaded").text("verdict"));
     // Not measured, the frame's crossmembers are asked for.
     assertTrue(found("pickup", "rail-twist").text("reason").contains("crossmember_ahead"));
   }

@@ -34,8 +34,10 @@ import trammel.trade.welding.WeldSeam;
 
 /**
  * The plates that close the channel rails of a job. Bars, springs and shocks each ask for a stretch
- * to be closed; stretches that overlap, or come closer than a plate is worth ending, are closed by
- * one plate, which the lists then have once.
+ * to be closed; stretches that overlap, or would leave a piece open that is shorter than the rail is
+ * deep, are closed by one plate, which the lists then have once. A short open piece between two
+ * boxes takes all of the twist that they do not, and its four plate ends lie where it works most:
+ * common practice, no source.
  */
 public final class RailClosings {
   /** Gap to each flange for the weld, 1/16 in: common practice, no source. */
@@ -54,7 +56,7 @@ public final class RailClosings {
     this.rails = rails;
     this.notch = notch;
     Set<String> names = new HashSet<>();
-    for (List<RailClosing> group : grouped(closings)) {
+    for (List<RailClosing> group : grouped(closings, rails)) {
       plates.add(Closed.of(group, names));
     }
   }
@@ -115,8 +117,8 @@ public final class RailClosings {
           group.stream().map(RailClosing::behind).distinct().collect(Collectors.joining(", "));
       Phrase why =
           Phrase.of(
-              "one plate from {} to {} ahead of the axle, where plates of their own"
-                  + " would overlap or nearly meet: behind {}",
+              "one plate from {} to {} ahead of the axle, where plates of their own would"
+                  + " overlap or leave less open than the rail is deep: behind {}",
               length(stretch.rearMm()),
               length(stretch.frontMm()),
               behind);
@@ -141,22 +143,23 @@ public final class RailClosings {
     }
   }
 
-  /** The stretches that are closed in all, each by one plate. */
-  public static List<Footprint> stretches(List<RailClosing> closings) {
-    return grouped(closings).stream()
+  /** The stretches of these rails that are closed in all, each by one plate. */
+  public static List<Footprint> stretches(List<RailClosing> closings, Rails rails) {
+    return grouped(closings, rails).stream()
         .map(group -> group.stream().map(Closed::footprint).reduce(Footprint::with).orElseThrow())
         .toList();
   }
 
-  /** Stretches of one rail that meet. */
-  private static List<List<RailClosing>> grouped(List<RailClosing> closings) {
+  /** Stretches of one rail that one plate closes. */
+  private static List<List<RailClosing>> grouped(List<RailClosing> closings, Rails rails) {
     List<List<RailClosing>> groups = new ArrayList<>();
     for (RailClosing closing : closings) {
       List<RailClosing> joined = new ArrayList<>(List.of(closing));
       int place = groups.size();
       for (int i = groups.size() - 1; i >= 0; i--) {
         List<RailClosing> group = groups.get(i);
-        if (joined.stream().anyMatch(one -> group.stream().anyMatch(other -> meet(one, other)))) {
+        if (joined.stream()
+            .anyMatch(one -> group.stream().anyMatch(other -> isOnePlate(one, other, rails)))) {
           groups.remove(i);
           joined.addAll(0, group);
           place = i;
@@ -167,8 +170,8 @@ public final class RailClosings {
     return groups;
   }
 
-  private static boolean meet(RailClosing one, RailClosing other) {
-    return Closed.footprint(one).meets(Closed.footprint(other), RailBoxing.LEAD_MM);
+  private static boolean isOnePlate(RailClosing one, RailClosing other, Rails rails) {
+    return Closed.footprint(one).meets(Closed.footprint(other), rails.depthMm());
   }
 
   private WorkPlan added(WorkPlan plan) {

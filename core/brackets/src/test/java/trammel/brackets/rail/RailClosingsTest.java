@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import trammel.assembly.SeamRun;
 import trammel.brackets.SampleBars;
 import trammel.brackets.SampleBasis;
@@ -118,6 +120,22 @@ class RailClosingsTest {
         List.of("left rail shared boxing plate", "tube boxing plate"),
         plan.plates().stream().map(need -> need.plate().name()).toList());
     assertEquals(875.8 - 249.2, plan.plates().get(0).plate().outline().areaMm2() / HEIGHT_MM, 1e-6);
+  }
+
+  /**
+   * The rails are 150 mm deep: 149 mm are not left open between two plates, 151 mm are. Common
+   * practice, no source.
+   */
+  @ParameterizedTest
+  @CsvSource({"149, 1", "151, 2"})
+  void lessThanTheRailsDepthIsNotLeftOpen(double openMm, int plates) {
+    Footprint rear = new Footprint(true, 300, 400, "rear bracket");
+    double frontMm = 400 + 2 * 50.8 + openMm;
+    Footprint front = new Footprint(true, frontMm, frontMm + 100, "front bracket");
+
+    WorkPlan plan = closed(RailBoxing.local(List.of(rear, front), SampleBasis.of(false)).plan());
+
+    assertEquals(plates, plan.plates().size());
   }
 
   /** A cut of 80 mm radius, as deep, over the axle. */

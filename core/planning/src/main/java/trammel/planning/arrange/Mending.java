@@ -11,6 +11,7 @@ import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.NewShaft;
 import trammel.planning.draft.TransmissionShim;
+import trammel.planning.job.BoxedStretch;
 import trammel.planning.job.Obstacle;
 import trammel.planning.job.ObstacleKind;
 import trammel.planning.options.JointPair;
@@ -29,6 +30,8 @@ final class Mending {
   static final String FRAME_END = Dials.LINKAGE_OPTIONS + ".frame_end";
   static final String AXLE_END = Dials.LINKAGE_OPTIONS + ".axle_end";
 
+  private static final String BOXED_BEHIND = "chosen.boxing.behind";
+  private static final String BOXED_AHEAD = "chosen.boxing.ahead";
   private static final String BRACKET_PLATE = Dials.LINKAGE_OPTIONS + ".bracket_plate";
   private static final double INCH_MM = 25.4;
 
@@ -72,6 +75,8 @@ final class Mending {
             case "joint-rating", "bolt-strength" -> jointed(edits, draft, finding);
             case "bracket-tabs", "bracket-welds", "bracket-tabs-hard", "bracket-welds-hard" ->
                 plated(edits, draft, finding);
+            case "rail-twist", "rail-twist-hard", "rail-twist-loaded" ->
+                boxed(edits, draft, finding);
             default -> edits;
           };
     }
@@ -114,6 +119,24 @@ final class Mending {
             finding.limit().goodMin())
         .map(tube -> put(edits, SHAFT_TUBE, tube.key(), finding))
         .orElse(edits);
+  }
+
+  /** Open rails that mounts twist, closed further. */
+  private Edits boxed(Edits edits, Draft draft, Judge.Finding finding) {
+    Optional<BoxedStretch> wider = new BoxingReach(draft).next(finding);
+    if (wider.isEmpty() || wishes.keeps(BOXED_BEHIND) || wishes.keeps(BOXED_AHEAD)) {
+      return edits;
+    }
+    return put(
+        put(edits, BOXED_BEHIND, length(wider.get().behindMm()), finding),
+        BOXED_AHEAD,
+        length(wider.get().aheadMm()),
+        finding);
+  }
+
+  /** A length in whole steps, as it stands in a job file. */
+  private String length(double lengthMm) {
+    return step.text(Dial.Kind.LENGTH, step.stepped(Dial.Kind.LENGTH, lengthMm));
   }
 
   private Edits square(Edits edits, Draft draft, Judge.Finding finding) {

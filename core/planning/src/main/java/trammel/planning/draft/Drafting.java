@@ -149,7 +149,7 @@ public final class Drafting {
     Map<String, Limit> limits = limits(job, checks, own);
     Proposed proposed = proposed(job, linkage, spring, linkageSite, springSite);
     Layout notched =
-        new NotchRule(limits, catalog, job.chosen().notch()).notched(proposed.layout());
+        new NotchRule(limits, catalog, job.chosen().railWork().notch()).notched(proposed.layout());
     Judge judge = new Judge(checks, limits, settings(job));
     Draft draft =
         new Draft(

@@ -1,15 +1,19 @@
 package trammel.planning.draft;
 
 import java.util.List;
+import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.rail.RailClosings;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
 import trammel.planning.extension.AxleLinkage;
 import trammel.planning.extension.Commission;
 import trammel.planning.extension.Site;
 import trammel.planning.extension.SpringMount;
+import trammel.planning.job.BoxedStretch;
 import trammel.planning.job.Job;
+import trammel.planning.vehicle.ChosenBoxing;
 import trammel.planning.vehicle.VehicleWork;
 
 /**
@@ -92,10 +96,15 @@ public final class JobWork {
     for (ChosenAddition one : additions) {
       mounts = mounts.plus(one.plan(layout));
     }
+    Rails rails = layout.chassis().rails();
+    Optional<BoxedStretch> boxing = job.chosen().railWork().boxing();
+    if (boxing.isPresent()) {
+      mounts = mounts.plus(ChosenBoxing.plan(boxing.get(), rails, mounts, linkageSite.catalog()));
+    }
     // What each asked for by itself; a plate that closes the rail for two of them is one plate.
-    WorkPlan closed =
-        RailClosings.closed(
-            mounts, layout.chassis().rails(), VehicleWork.notch(layout, springSite));
-    return VehicleWork.plan(layout, springSite, closed, job).plus(closed);
+    WorkPlan closed = RailClosings.closed(mounts, rails, VehicleWork.notch(layout, springSite));
+    WorkPlan all = VehicleWork.plan(layout, springSite, closed, job).plus(closed);
+    SheetRoom.refuseLonger(all, linkageSite.catalog());
+    return all;
   }
 }

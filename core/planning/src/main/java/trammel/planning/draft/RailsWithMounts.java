@@ -118,7 +118,7 @@ final class RailsWithMounts {
     if (rails.boxed()) {
       return stretches;
     }
-    for (Footprint one : RailClosings.stretches(plan.closings())) {
+    for (Footprint one : RailClosings.stretches(plan.closings(), rails)) {
       stretches.add(new Stretch(one.left(), one.rearMm(), one.frontMm()));
     }
     if (rails.cutDepthMm() > 0 && rails.notchSidePlateMm() > 0) {

@@ -25,7 +25,7 @@ import trammel.reading.tree.ObjectNode;
  * @param wheelbaseMm wheelbase to which the axle is set on both sides, mm, if it is not left as it
  *     was measured
  * @param movedAway names of the obstacles that are moved or relieved before the axle goes in
- * @param notch how the side plates of a notch stand to the rail, if the job says so
+ * @param railWork notch and boxing of the rails, where the job says so
  * @param topSpeedMPerS road speed up to which the driveshaft is judged, m/s, if given
  * @param pickups overrides of proposed pick-up points by the name of the link, in the order of the
  *     file
@@ -43,7 +43,7 @@ public record Chosen(
     Optional<String> shaftTube,
     Optional<Double> wheelbaseMm,
     List<String> movedAway,
-    Optional<NotchKind> notch,
+    RailWork railWork,
     Optional<Double> topSpeedMPerS,
     Map<String, PickupOverride> pickups) {
   /** Keeps its own copy of additions and overrides. */

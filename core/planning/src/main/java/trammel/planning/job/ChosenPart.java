@@ -34,8 +34,8 @@ final class ChosenPart {
   private static final Field<Map<String, ObjectNode>> ADDITIONS =
       Field.namedOptions(
               "additions",
-              "what is added to linkage and springs, by its id as listed by trammel layouts, with its"
-                  + " options")
+              "what is added to linkage and springs, by its id as listed by trammel layouts, with"
+                  + " its options")
           .optional();
 
   private static final Field<Double> RAIL_UNDERSIDE =
@@ -64,8 +64,8 @@ final class ChosenPart {
       Field.levelAngleRad(
               "transmission_angle",
               "angle to which the transmission's output is shimmed at ride, front higher positive;"
-                  + " left out, it stays as measured, unless pinion_angle is left out too and a joint"
-                  + " could not stand it: then both are turned by no more than it takes",
+                  + " left out, it stays as measured, unless pinion_angle is left out too and a"
+                  + " joint could not stand it: then both are turned by no more than it takes",
               degrees(-10),
               degrees(15))
           .optional();
@@ -79,9 +79,9 @@ final class ChosenPart {
   private static final Field<String> SHAFT_TUBE =
       Field.text(
               "shaft_tube",
-              "driveshaft that is made anew, by its name in shaft_tubes of the catalog; left out, the"
-                  + " shaft stays as measured, unless it would whirl below the top speed: then it is the"
-                  + " slenderest that does not",
+              "driveshaft that is made anew, by its name in shaft_tubes of the catalog; left out,"
+                  + " the shaft stays as measured, unless it would whirl below the top speed: then"
+                  + " it is the slenderest that does not",
               60)
           .optional();
   private static final Field<Double> WHEELBASE =
@@ -94,24 +94,40 @@ final class ChosenPart {
   private static final Field<List<String>> MOVED_AWAY =
       Field.names(
               "moved_away",
-              "names of measured exhausts, tanks and floors that are moved or relieved before the axle"
-                  + " goes in, so that the clearances leave them out",
+              "names of measured exhausts, tanks and floors that are moved or relieved before the"
+                  + " axle goes in, so that the clearances leave them out",
               60)
           .optional();
 
   private static final Field<String> NOTCH =
       Field.choice(
               "notch",
-              "side plates of a notch that the travel asks for: flush with the rail's top, or raised"
-                  + " above it; left out, flush where that keeps the rail's section from a STOP",
+              "side plates of a notch that the travel asks for: flush with the rail's top, or"
+                  + " raised above it; left out, flush where that keeps the rail's section from a"
+                  + " STOP",
               NotchKind.words())
+          .optional();
+
+  private static final Field<Double> BOXED_BEHIND =
+      Field.lengthMm("behind", "how far behind the axle", 0, BoxedStretch.MOST_MM)
+          .measuredFrom("back from the axle mark, along the rail");
+  private static final Field<Double> BOXED_AHEAD =
+      Field.lengthMm("ahead", "how far ahead of the axle", inches(1), BoxedStretch.MOST_MM)
+          .measuredFrom("forward from the axle mark, along the rail");
+  private static final Field<FieldValues> BOXING =
+      Field.section(
+              "boxing",
+              "stretch over which both open rails are closed without a gap, such as up to the"
+                  + " frame's own crossmembers; left out, they are closed behind brackets and"
+                  + " mounts only",
+              List.of(BOXED_BEHIND, BOXED_AHEAD))
           .optional();
 
   private static final Field<Double> TOP_SPEED =
       Field.speedMPerS(
               "top_speed",
-              "road speed up to which driveshaft and joints are judged; left out, that of the shop's"
-                  + " catalog",
+              "road speed up to which driveshaft and joints are judged; left out, that of the"
+                  + " shop's catalog",
               milesPerHour(25),
               milesPerHour(220))
           .optional();
@@ -146,6 +162,7 @@ final class ChosenPart {
               WHEELBASE,
               MOVED_AWAY,
               NOTCH,
+              BOXING,
               TOP_SPEED,
               PICKUPS));
 
@@ -166,9 +183,14 @@ final class ChosenPart {
         values.find(SHAFT_TUBE),
         values.find(WHEELBASE),
         values.find(MOVED_AWAY).orElse(List.of()),
-        values.find(NOTCH).map(NotchKind::ofWord),
+        new RailWork(
+            values.find(NOTCH).map(NotchKind::ofWord), values.find(BOXING).map(ChosenPart::boxed)),
         values.find(TOP_SPEED),
         pickups(values.find(PICKUPS).orElse(Map.of())));
+  }
+
+  private static BoxedStretch boxed(FieldValues values) {
+    return new BoxedStretch(values.get(BOXED_BEHIND), values.get(BOXED_AHEAD));
   }
 
   private static ObjectNode options(FieldValues values, Field<ObjectNode> field) {
@@ -219,6 +241,13 @@ final class ChosenPart {
                 : "an exhaust, tank or floor that is measured: " + String.join(", ", movable),
             "Write its name as it stands in measured.obstacles, or take it out.");
       }
+    }
+    if (values.find(BOXING).isPresent() && MeasuredPart.hasBoxedRails(measured)) {
+      problems.error(
+          values.locationOf(BOXING),
+          "boxing of rails that are closed boxes already",
+          "no boxing where measured.rails.shape is box",
+          "Take boxing out, or set the shape to channel if the rails are open.");
     }
   }
 

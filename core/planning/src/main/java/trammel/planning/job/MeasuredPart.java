@@ -96,6 +96,10 @@ final class MeasuredPart {
     return ObstaclePart.movable(values.find(ObstaclePart.FIELD).orElse(List.of()));
   }
 
+  static boolean hasBoxedRails(FieldValues values) {
+    return values.find(RailsPart.FIELD).filter(RailsPart::isBoxed).isPresent();
+  }
+
   static Tolerances tolerances(FieldValues values) {
     return new Tolerances(values.get(TAPE), values.get(ANGLE_FINDER), values.get(SCALES));
   }

@@ -57,7 +57,8 @@ final class RailsPart {
   private static final Field<String> STEEL =
       Field.choice(
               "steel",
-              "what the rails are made of, by the maker's data, the frame's label or a hardness test",
+              "what the rails are made of, by the maker's data, the frame's label or a hardness"
+                  + " test",
               RailSteel.words())
           .optional();
   private static final Field<Double> RUST_DEPTH =
@@ -110,9 +111,13 @@ final class RailsPart {
 
   private RailsPart() {}
 
+  static boolean isBoxed(FieldValues values) {
+    return values.get(SHAPE).equals("box");
+  }
+
   static Rails of(FieldValues values) {
     return new Rails(
-        values.get(SHAPE).equals("box") ? RailShape.BOX : RailShape.CHANNEL,
+        isBoxed(values) ? RailShape.BOX : RailShape.CHANNEL,
         values.get(OUTSIDE_AT_AXLE),
         values.get(BETWEEN_AT_AXLE),
         values.get(OUTSIDE_AT_FRONT_MOUNTS),

@@ -129,6 +129,8 @@ final class Reasons {
           Map.entry("chosen.wheelbase", "the axle can be moved while everything is off"),
           Map.entry("chosen.moved_away", "what is moved first is in nobody's way, but takes hours"),
           Map.entry("chosen.notch", "it decides how the rail is cut over the axle"),
+          Map.entry(
+              "chosen.boxing", "an open rail gives way to what twists it, a closed one does not"),
           Map.entry("chosen.top_speed", "the driveshaft must not whirl up to it"));
 
   private Reasons() {}

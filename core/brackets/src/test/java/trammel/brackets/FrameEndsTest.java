@@ -40,7 +40,7 @@ class FrameEndsTest {
   }
 
   private static final List<BarMaking> INBOARD =
-      List.of(bar("one", 600, 347.3), bar("two", 350, 347.3), bar("three", 600, -347.3));
+      List.of(bar("one", 600, 347.3), bar("two", 200, 347.3), bar("three", 600, -347.3));
 
   private static FrameEnds inboard(BracketBasis basis) {
     return FrameEnds.apart(
@@ -53,7 +53,7 @@ class FrameEndsTest {
     assertEquals(
         List.of(
             new Footprint(true, 600 - BASE_MM / 2, 600 + BASE_MM / 2, "one frame bracket"),
-            new Footprint(true, 350 - BASE_MM / 2, 350 + BASE_MM / 2, "two frame bracket"),
+            new Footprint(true, 200 - BASE_MM / 2, 200 + BASE_MM / 2, "two frame bracket"),
             new Footprint(false, 600 - BASE_MM / 2, 600 + BASE_MM / 2, "three frame bracket")),
         ends.footprints());
     assertEquals(List.of(), ends.outside());
@@ -71,7 +71,7 @@ class FrameEndsTest {
     RailBoxing along = ends.boxing(Mounting.INBOARD, List.of(), basis);
     assertEquals(2, closed(along).plates().size());
     assertEquals(
-        250 + BASE_MM + 101.6,
+        400 + BASE_MM + 101.6,
         closed(along).plates().get(0).plate().outline().bounds().widthMm(),
         1e-6);
     Footprint other = new Footprint(false, -200, -150, "another");

@@ -61,14 +61,15 @@ class RailBoxingTest {
 
   @Test
   void shortPlatesFarApartStayApart() {
-    RailBoxing boxing = RailBoxing.local(List.of(REAR, FRONT), SampleBasis.of(false));
+    Footprint far = new Footprint(true, 800, 900, "upper-left bracket");
+    RailBoxing boxing = RailBoxing.local(List.of(REAR, far), SampleBasis.of(false));
 
-    // 700 - 500 leaves 98.4 mm between two plates, more than the 50.8 mm that one is worth.
+    // 800 - 500 leaves 198.4 mm between two plates, more than the 150 mm that the rail is deep.
     List<PlateNeed> plates = closed(boxing).plates();
     assertEquals(2, plates.size());
     assertEquals(201.6, lengthMm(plates.get(0)), 1e-6);
     assertEquals(201.6, lengthMm(plates.get(1)), 1e-6);
-    assertTrue(boxing.behind(FRONT).contains("upper-left bracket"), boxing.behind(FRONT));
+    assertTrue(boxing.behind(far).contains("upper-left bracket"), boxing.behind(far));
   }
 
   @Test

@@ -213,6 +213,20 @@ class HandWorkedChecksIT {
     assertTrue(found("pickup", "rail-twist").text("reason").contains("crossmember_ahead"));
   }
 
+  /**
+   * Welds as lines, Blodgett, from memory; allowable stress of AISC 360 Table J2.5. The bump stops
+   * met at speed push the spring further than the 3,256 lb of the page.
+   */
+  @Test
+  void theOutriggersWeldBearsItsMoment() {
+    String check = "mount-welds-hard";
+    assertTrue(found("pickup", check).text("where").startsWith("weld of air spring outrigger"));
+    double force = detail("pickup", check, "under spring-left with") / POUND_N;
+    assertEquals(0.583 * force / 3_256, value("pickup", check), 0.003);
+    double throat = detail("pickup", check, "stress on its throat") / 0.006894757;
+    assertEquals(12_253 * force / 3_256, throat, 0.005 * throat);
+  }
+
   /** An air spring raised for a load pushes harder at full bump. */
   @Test
   void mountsCarryMoreAtFullLoad() {

@@ -21,6 +21,7 @@ import trammel.brackets.work.CrossmemberHold;
 import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.RailClosing;
+import trammel.brackets.work.Seam;
 import trammel.brackets.work.TubeNeed;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -36,7 +37,6 @@ import trammel.trade.plates.Outline;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.Straight;
 import trammel.trade.steel.RectangularTube;
-import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldPosition;
@@ -58,8 +58,8 @@ public record Crossmember(
   private static final Vector3 FORWARD = new Vector3(1, 0, 0);
   private static final Vector3 UP = new Vector3(0, 0, 1);
 
-  /** Longest lap of a leg on the rail, 3 in: common practice, no source. */
-  private static final double LONGEST_LAP_MM = 3 * 25.4;
+  /** Longest lap of a leg on the rail, 4 in: common practice, no source. */
+  private static final double LONGEST_LAP_MM = 4 * 25.4;
 
   /** A boxing plate reaches 2 in past what is welded to it: common practice, no source. */
   private static final double LEAD_MM = 2 * 25.4;
@@ -269,6 +269,10 @@ public record Crossmember(
         plan,
         Map.of(left, bent(near, fromRailMm, offMm), right, bent(far, fromRailMm, offMm)),
         Map.of(left, onLeg(near, offMm) + flatwise, right, onLeg(far, offMm) + flatwise));
+    EndPush nearPush = push(fromRailMm, offMm, acrossShare);
+    EndPush farPush = push(spanMm() - fromRailMm, offMm, acrossShare);
+    addLoadedWelds(plan, true, Map.of(left, nearPush, right, farPush));
+    addLoadedWelds(plan, false, Map.of(left, farPush, right, nearPush));
   }
 
   /**
@@ -282,6 +286,76 @@ public record Crossmember(
     double fromRailMm = fromRailMm(acrossMm);
     double near = 1 - fromRailMm / (2 * rails.innerFaceMm(forwardMm));
     addLoads(plan, Map.of(unit, bent(near, fromRailMm, offMm)), Map.of(unit, onLeg(near, offMm)));
+    addLoadedWelds(plan, acrossMm >= 0, Map.of(unit, push(fromRailMm, offMm, 0)));
+  }
+
+  /**
+   * What 1 N upright on the tube puts on one of its ends, which the rail holds by the leg.
+   *
+   * @param uprightN the end's share of it
+   * @param bentNmm moment in the upright plane across the vehicle
+   * @param turnedNmm moment about the tube
+   */
+  private record EndPush(double uprightN, double bentNmm, double turnedNmm) {}
+
+  /**
+   * A beam held at both ends, pushed so far from this one: handbooks of beams. Legs that lean take
+   * their part of the moment away; rails are taken not to turn.
+   */
+  private EndPush push(double fromEndMm, double offMm, double acrossShare) {
+    double share = 1 - fromEndMm / spanMm();
+    double bend = OpenChannel.YOUNG_MPA * design().secondMomentXMm4() / spanMm();
+    double heldMm = fromEndMm * share * share / (1 + 2 * bend * givePerNmm());
+    return new EndPush(
+        share, heldMm + legs().map(legs -> legs.leant(acrossShare)).orElse(0.0), share * offMm);
+  }
+
+  private double spanMm() {
+    return 2 * rails.innerFaceMm(forwardMm);
+  }
+
+  private void addLoadedWelds(WorkPlan.Builder plan, boolean left, Map<String, EndPush> pushes) {
+    String side = left ? ", left" : ", right";
+    Optional<CrossmemberLegs> legs = legs();
+    plan.add(
+        loaded(
+            "weld of " + name + (legs.isPresent() ? " leg to rail" : " to rail") + side,
+            legs.map(one -> one.onRail(left)).orElseGet(() -> List.of(railRun(left))),
+            railFillet(),
+            left,
+            pushes));
+    legs.ifPresent(
+        one ->
+            plan.add(
+                loaded(
+                    "weld of " + name + " to leg" + side,
+                    List.of(one.onTube(left)),
+                    legFillet(),
+                    left,
+                    pushes)));
+  }
+
+  private LoadedMember loaded(
+      String weld,
+      List<SeamRun> runs,
+      FilletWeld fillet,
+      boolean left,
+      Map<String, EndPush> pushes) {
+    MountWeld mount = new MountWeld(weld, runs, fillet);
+    double inMm = legs().map(legs -> legs.inwardMm() / 2).orElse(0.0);
+    double acrossMm = rails.innerFaceMm(forwardMm) - inMm;
+    Point3 end = new Point3(forwardMm, left ? acrossMm : -acrossMm, upMm);
+    // What the rail holds the end with: bent up in the middle, the tube turns its ends down
+    // outside.
+    double side = left ? -1 : 1;
+    pushes.forEach(
+        (unit, push) ->
+            mount.under(
+                unit,
+                UP.scaled(push.uprightN),
+                end,
+                new Vector3(side * push.bentNmm, push.turnedNmm, 0)));
+    return mount.member("carried by one end of the tube, taken as held");
   }
 
   private double fromRailMm(double acrossMm) {
@@ -315,20 +389,21 @@ public record Crossmember(
         .withDesignWall();
   }
 
+  /** How far a leg leans for a moment at its top (rad/Nmm); 0 without legs. */
+  private double givePerNmm() {
+    return legs()
+        .map(legs -> Math.max(0, legs.freeMm()) / (OpenChannel.YOUNG_MPA * legs.secondMomentMm4()))
+        .orElse(0.0);
+  }
+
   /** Bent upright as the rails lean, its legs with it. */
   private CrossmemberHold hold(Set<String> carried, double yieldMPa) {
-    double givePerNmm =
-        legs()
-            .map(
-                legs ->
-                    Math.max(0, legs.freeMm()) / (OpenChannel.YOUNG_MPA * legs.secondMomentMm4()))
-            .orElse(0.0);
     RailTie tie =
         new RailTie(
             forwardMm,
             2 * endMm(),
             OpenChannel.YOUNG_MPA * design().secondMomentXMm4(),
-            givePerNmm);
+            givePerNmm());
     double tubeMm3 = design().modulusTopMm3();
     double legMm3 = legs().map(CrossmemberLegs::modulusMm3).orElse(tubeMm3);
     return new CrossmemberHold(name, tie, tubeMm3, legMm3, yieldMPa, carried);
@@ -427,15 +502,21 @@ public record Crossmember(
     return new Straight(new Point2(startXMm, startYMm), new Point2(endXMm, endYMm));
   }
 
-  private void addWelds(WorkPlan.Builder plan, Phrase why) {
+  private FilletWeld railFillet() {
     double railMm = rails.boxed() ? rails.wallMm() : stock.boxing().form().thicknessMm();
-    FilletWeld fillet =
-        FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(railMm, stock.section().wallMm())));
+    return FilletWeld.ofLeg(Seam.legMm(railMm, stock.section().wallMm()));
+  }
+
+  private FilletWeld legFillet() {
+    return FilletWeld.ofLeg(Seam.legMm(stock.section().wallMm(), stock.section().wallMm()));
+  }
+
+  private void addWelds(WorkPlan.Builder plan, Phrase why) {
     Optional<CrossmemberLegs> legs = legs();
     plan.add(
         WeldSeam.along(
             legs.isEmpty() ? name + " to rail" : name + " leg to rail",
-            fillet,
+            railFillet(),
             Stream.of(true, false)
                 .flatMap(
                     left ->
@@ -453,7 +534,7 @@ public record Crossmember(
       plan.add(
           WeldSeam.along(
               name + " to leg",
-              FilletWeld.ofLeg(FilletLegs.smallestMm(stock.section().wallMm())),
+              legFillet(),
               List.of(legs.get().onTube(true), legs.get().onTube(false)),
               WeldPosition.HORIZONTAL,
               WeldPlace.VEHICLE,

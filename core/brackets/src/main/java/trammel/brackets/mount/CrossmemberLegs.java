@@ -61,6 +61,9 @@ abstract sealed class CrossmemberLegs permits TubeLegs, PlateLegs {
    */
   abstract double flatwise(double acrossShare);
 
+  /** Moment at the ends of a leg from what pushes the tube across, for 1 N upright (Nmm). */
+  abstract double leant(double acrossShare);
+
   abstract Place place(boolean left);
 
   /** The weld between a leg and the tube. */

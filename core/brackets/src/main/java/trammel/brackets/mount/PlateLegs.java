@@ -97,7 +97,12 @@ final class PlateLegs extends CrossmemberLegs {
    */
   @Override
   double flatwise(double acrossShare) {
-    return MemberStress.plate(acrossShare * freeMm() / 4, widthMm(), member.stock().plateMm());
+    return MemberStress.plate(leant(acrossShare), widthMm(), member.stock().plateMm());
+  }
+
+  @Override
+  double leant(double acrossShare) {
+    return acrossShare * freeMm() / 4;
   }
 
   @Override

@@ -6,6 +6,7 @@ import static trammel.engine.quantity.Amount.length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
@@ -20,6 +21,7 @@ import trammel.brackets.work.LoadedMember;
 import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PartNeed;
 import trammel.brackets.work.PlateNeed;
+import trammel.brackets.work.Seam;
 import trammel.brackets.work.SidePair;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -28,16 +30,13 @@ import trammel.engine.geometry.Vector3;
 import trammel.engine.layout.Chassis;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.quantity.Phrase;
-import trammel.trade.plates.Edge;
 import trammel.trade.plates.HoleRules;
 import trammel.trade.plates.MockUpStrut;
 import trammel.trade.plates.PickUpRow;
 import trammel.trade.plates.Plate;
 import trammel.trade.plates.Point2;
 import trammel.trade.plates.ShockTab;
-import trammel.trade.plates.Straight;
 import trammel.trade.plates.TubeBracket;
-import trammel.trade.welding.FilletLegs;
 import trammel.trade.welding.FilletWeld;
 import trammel.trade.welding.WeldPlace;
 import trammel.trade.welding.WeldPosition;
@@ -214,7 +213,23 @@ public record ShockMounting(
               Map.of(unit.name(), MemberStress.plate(leverMm / 2, stock.plateMm(), rootMm)),
               yieldMPa,
               "two plates bent at the axle tube"));
+      addLoadedWelds(plan, unit);
     }
+  }
+
+  private void addLoadedWelds(WorkPlan.Builder plan, ShockUnit unit) {
+    Vector3 push = unit.axle().to(unit.frame()).normalized();
+    plan.add(
+        new MountWeld(
+                "weld of " + PlatePair.name(what + " lower bracket", isLeft(unit)),
+                saddleRuns(unit),
+                saddleFillet())
+            .under(unit.name(), push, unit.axle())
+            .member("two saddles on the axle tube"));
+    plan.add(
+        new MountWeld("weld of " + upperName(unit), baseRuns(unit), baseFillet())
+            .under(unit.name(), push, unit.frame())
+            .member("two tabs on the crossmember's face"));
   }
 
   private Phrase lean() {
@@ -246,12 +261,11 @@ public record ShockMounting(
               Words.fromAxle(left.axle(), chassis.axleCentre()),
               length(left.axle().yMm())));
     }
-    double thinnerMm = Math.min(stock.plateMm(), chassis.axle().tubeWallMm());
     plan.add(
         WeldSeam.along(
             what + " lower bracket to axle tube",
-            FilletWeld.ofLeg(FilletLegs.smallestMm(thinnerMm)),
-            saddleRuns(),
+            saddleFillet(),
+            Stream.of(left, right).flatMap(unit -> saddleRuns(unit).stream()).toList(),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             Phrase.of("saddle of four plates, both faces")));
@@ -274,15 +288,14 @@ public record ShockMounting(
             what,
             length(2 * radiusMm),
             length(left.frame().yMm())));
-    double thinnerMm = Math.min(stock.plateMm(), stock.section().wallMm());
     plan.add(
         WeldSeam.along(
             what + " upper tab to crossmember",
-            FilletWeld.ofLeg(FilletLegs.smallestMm(thinnerMm)),
-            baseRuns(),
+            baseFillet(),
+            Stream.of(left, right).flatMap(unit -> baseRuns(unit).stream()).toList(),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            Phrase.of("base of four tabs, both faces")));
+            Phrase.of("round the base of each of four tabs")));
   }
 
   /** A flat strut in place of each shock for the fit-up, used as it comes off the table. */
@@ -387,35 +400,34 @@ public record ShockMounting(
     return PlatePair.name(what + " upper tab", isLeft(unit));
   }
 
-  private List<SeamRun> saddleRuns() {
-    List<SeamRun> runs = new ArrayList<>(2 * MOUNTS);
-    for (ShockUnit unit : List.of(left, right)) {
-      for (boolean outer : new boolean[] {true, false}) {
-        Point2 hole = lowerHole(unit, outer);
-        FlatPath face =
-            FlatPath.arc(
-                lowerPlace(unit, outer),
-                chassis.axle().tubeRadiusMm(),
-                Math.atan2(hole.yMm(), hole.xMm()),
-                TubeBracket.USUAL_WRAP_RAD);
-        String id = lowerId(unit, outer);
-        runs.add(new SeamRun(id, VehicleParts.AXLE_TUBE, face));
-        runs.add(new SeamRun(id, VehicleParts.AXLE_TUBE, face.shifted(stock.plateMm())));
-      }
+  private FilletWeld saddleFillet() {
+    return FilletWeld.ofLeg(Seam.legMm(stock.plateMm(), chassis.axle().tubeWallMm()));
+  }
+
+  private FilletWeld baseFillet() {
+    return FilletWeld.ofLeg(Seam.legMm(stock.plateMm(), stock.section().wallMm()));
+  }
+
+  private List<SeamRun> saddleRuns(ShockUnit unit) {
+    List<SeamRun> runs = new ArrayList<>(MOUNTS);
+    for (boolean outer : new boolean[] {true, false}) {
+      Point2 hole = lowerHole(unit, outer);
+      FlatPath face =
+          FlatPath.arc(
+              lowerPlace(unit, outer),
+              chassis.axle().tubeRadiusMm(),
+              Math.atan2(hole.yMm(), hole.xMm()),
+              TubeBracket.USUAL_WRAP_RAD);
+      String id = lowerId(unit, outer);
+      runs.add(new SeamRun(id, VehicleParts.AXLE_TUBE, face));
+      runs.add(new SeamRun(id, VehicleParts.AXLE_TUBE, face.shifted(stock.plateMm())));
     }
     return runs;
   }
 
-  private List<SeamRun> baseRuns() {
-    List<SeamRun> runs = new ArrayList<>(2 * MOUNTS);
-    for (ShockUnit unit : List.of(left, right)) {
-      double halfMm = upperTab(unit).baseWidthMm() / 2;
-      Edge base = new Straight(new Point2(-halfMm, 0), new Point2(halfMm, 0));
-      runs.addAll(
-          upperSides(unit)
-              .bothFaces(upperName(unit), List.of(crossmember().name()), List.of(base)));
-    }
-    return runs;
+  private List<SeamRun> baseRuns(ShockUnit unit) {
+    return upperSides(unit)
+        .roundBases(upperName(unit), crossmember().name(), upperTab(unit).baseWidthMm());
   }
 
   private List<Bolting> boltings() {

@@ -9,6 +9,7 @@ import trammel.assembly.SeamRun;
 import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 import trammel.trade.plates.Edge;
+import trammel.trade.plates.Loop;
 
 /**
  * Two equal plates that face each other with a joint or a web between them.
@@ -79,6 +80,29 @@ public record SidePair(
     return List.of(
         new SeamRun(parts, onto, new FlatPath(face(2 * plate), edges)),
         new SeamRun(parts, onto, new FlatPath(face(2 * plate + 1), edges)));
+  }
+
+  /**
+   * A weld round the foot of each plate, both faces and both ends: two runs.
+   *
+   * @param widthMm width of a foot, about the outline's own origin (mm)
+   */
+  public List<SeamRun> roundBases(String name, String onto, double widthMm) {
+    List<SeamRun> runs = new ArrayList<>(2);
+    double halfMm = widthMm / 2;
+    Loop foot =
+        new Loop(
+            List.of(
+                Seam.edge(-halfMm, 0, halfMm, 0),
+                Seam.edge(halfMm, 0, halfMm, thicknessMm),
+                Seam.edge(halfMm, thicknessMm, -halfMm, thicknessMm),
+                Seam.edge(-halfMm, thicknessMm, -halfMm, 0)));
+    for (int plate = 0; plate < 2; plate++) {
+      Vector3 outward = towards.scaled(plate == 0 ? 1 : -1);
+      Place place = Place.of(face(2 * plate).origin(), x, outward);
+      runs.add(new SeamRun(ids(name).get(plate), onto, FlatPath.round(place, foot)));
+    }
+    return runs;
   }
 
   /** A weld along edges of the outline on the inner faces of both plates: two runs. */

@@ -35,9 +35,12 @@ final class TrialBench {
           "bracket-welds-hard",
           "mount-strength",
           "mount-strength-hard",
+          "mount-welds",
+          "mount-welds-hard",
           "rail-twist",
           "rail-twist-hard",
           "mount-strength-loaded",
+          "mount-welds-loaded",
           "rail-twist-loaded",
           "can-be-made",
           "parts-apart");

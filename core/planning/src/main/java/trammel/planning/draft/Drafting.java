@@ -279,12 +279,16 @@ public final class Drafting {
     checks.add(new WorkUnderBlows(PlanCheck.WELDS_HARD, welds));
     checks.add(new DroopEnd(additions));
     MountStrength mounts = new MountStrength(planning);
+    MountWelds mountWelds = new MountWelds(planning);
     RailTwist twist = new RailTwist(planning, job.measured().rails());
     checks.add(mounts);
     checks.add(new WorkUnderBlows(PlanCheck.MOUNTS_HARD, mounts));
+    checks.add(mountWelds);
+    checks.add(new WorkUnderBlows(PlanCheck.MOUNT_WELDS_HARD, mountWelds));
     checks.add(twist);
     checks.add(new WorkUnderBlows(PlanCheck.RAIL_TWIST_HARD, twist));
     checks.add(new WorkAtFullLoad(PlanCheck.MOUNTS_LOADED, mounts));
+    checks.add(new WorkAtFullLoad(PlanCheck.MOUNT_WELDS_LOADED, mountWelds));
     checks.add(new WorkAtFullLoad(PlanCheck.RAIL_TWIST_LOADED, twist));
     checks.add(new CanBeMade(planning));
     checks.add(new PartsApart(planning, catalog));

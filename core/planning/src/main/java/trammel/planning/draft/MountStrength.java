@@ -42,9 +42,12 @@ final class MountStrength implements CatalogCheck {
     double least = Double.POSITIVE_INFINITY;
     LoadedMember weakest = null;
     for (LoadedMember member : members) {
+      if (member.kind() != LoadedMember.Kind.STEEL) {
+        continue;
+      }
       double stressMPa = stressMPa(member, forces);
-      if (stressMPa > 0 && member.yieldMPa() / stressMPa < least) {
-        least = member.yieldMPa() / stressMPa;
+      if (stressMPa > 0 && member.bearsMPa() / stressMPa < least) {
+        least = member.bearsMPa() / stressMPa;
         weakest = member;
       }
     }
@@ -53,7 +56,7 @@ final class MountStrength implements CatalogCheck {
         : new Reading.Value(least, weakest.name() + ", " + weakest.how(), details(weakest, forces));
   }
 
-  private static double stressMPa(LoadedMember member, MountForces forces) {
+  static double stressMPa(LoadedMember member, MountForces forces) {
     double stressMPa = 0;
     for (Map.Entry<String, Double> load : member.stressPerN().entrySet()) {
       stressMPa += load.getValue() * forces.greatestN(load.getKey()).orElse(0);
@@ -64,7 +67,7 @@ final class MountStrength implements CatalogCheck {
   private static List<Detail> details(LoadedMember member, MountForces forces) {
     List<Detail> details = new ArrayList<>();
     details.add(new Detail("stress", Measure.STRESS, stressMPa(member, forces)));
-    details.add(new Detail("its steel yields at", Measure.STRESS, member.yieldMPa()));
+    details.add(new Detail("its steel yields at", Measure.STRESS, member.bearsMPa()));
     member.stressPerN().keySet().stream()
         .sorted()
         .forEach(

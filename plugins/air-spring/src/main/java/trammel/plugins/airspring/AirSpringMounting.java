@@ -5,6 +5,8 @@ import static trammel.engine.quantity.Amount.length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import trammel.assembly.Assembly;
 import trammel.assembly.FlatPath;
 import trammel.assembly.Held;
@@ -17,6 +19,7 @@ import trammel.brackets.mount.Crossmember;
 import trammel.brackets.mount.MemberStress;
 import trammel.brackets.mount.MountPractice;
 import trammel.brackets.mount.MountStock;
+import trammel.brackets.mount.MountWeld;
 import trammel.brackets.mount.PlatePair;
 import trammel.brackets.mount.Words;
 import trammel.brackets.work.BoltNeed;
@@ -28,6 +31,7 @@ import trammel.brackets.work.OperationNeed;
 import trammel.brackets.work.PlateNeed;
 import trammel.brackets.work.RailClosing;
 import trammel.brackets.work.RailMount;
+import trammel.brackets.work.Seam;
 import trammel.brackets.work.SidePair;
 import trammel.brackets.work.VehicleParts;
 import trammel.brackets.work.WorkPlan;
@@ -95,6 +99,16 @@ record AirSpringMounting(
   private static final double LONGEST_GUSSET_MM = 4 * INCH_MM;
   private static final double GUSSET_TIP_MM = 0.75 * INCH_MM;
   private static final double GUSSET_CORNER_MM = INCH_MM / 2;
+  private static final String KNEE = "air spring outrigger knee";
+
+  /** A knee's legs, tip and corner, and what it stays over the rail's edge: no source. */
+  private static final double LONGEST_KNEE_MM = 2 * INCH_MM;
+
+  private static final double DEEPEST_KNEE_MM = 3 * INCH_MM;
+  private static final double LEAST_KNEE_MM = 1.25 * INCH_MM;
+  private static final double KNEE_TIP_MM = INCH_MM / 2;
+  private static final double KNEE_CORNER_MM = 0.375 * INCH_MM;
+  private static final double KNEE_OVER_EDGE_MM = INCH_MM / 2;
   private static final double BOXING_LEAD_MM = 2 * INCH_MM;
   private static final int SPRINGS = 2;
 
@@ -213,6 +227,14 @@ record AirSpringMounting(
               Map.of(unit.name(), Math.max(atTube, atSeat)),
               yieldMPa,
               "two arms bent between seat and axle tube"));
+      Vector3 push = unit.axle().to(unit.frame()).normalized();
+      plan.add(
+          new MountWeld(
+                  "weld of " + PlatePair.name("air spring arm", isLeft(unit)),
+                  armRuns(unit, VehicleParts.AXLE_TUBE, true),
+                  carrying(chassis.axle().tubeWallMm()))
+              .under(unit.name(), push, unit.axle())
+              .member("saddles of two arms on the axle tube"));
       if (!isInboard()) {
         plan.add(new RailMount("air spring outrigger", unit.name(), isLeft(unit)));
         plan.add(
@@ -227,6 +249,13 @@ record AirSpringMounting(
                         diameterMm())),
                 yieldMPa,
                 "two gussets and the seat bent at the rail's outer face"));
+        plan.add(
+            new MountWeld(
+                    "weld of " + PlatePair.name("air spring outrigger", isLeft(unit)),
+                    outriggerRuns(unit),
+                    carrying(chassis.rails().wallMm()))
+                .under(unit.name(), push, unit.frame())
+                .member("seat and two gussets on the rail's outer face"));
       }
     }
     if (isInboard()) {
@@ -236,6 +265,11 @@ record AirSpringMounting(
 
   private Amount height() {
     return length(left.lengthMm());
+  }
+
+  /** What carries the spring is welded as far as the thinner edge takes. */
+  private FilletWeld carrying(double otherMm) {
+    return FilletWeld.ofLeg(Seam.legMm(stock.plateMm(), otherMm));
   }
 
   private FilletWeld fillet(double otherMm) {
@@ -269,8 +303,8 @@ record AirSpringMounting(
     plan.add(
         WeldSeam.along(
             "air spring arm to axle tube",
-            fillet(chassis.axle().tubeWallMm()),
-            armRuns(VehicleParts.AXLE_TUBE, true),
+            carrying(chassis.axle().tubeWallMm()),
+            both(unit -> armRuns(unit, VehicleParts.AXLE_TUBE, true)),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
             Phrase.of("saddle of four arms, both faces")));
@@ -278,7 +312,7 @@ record AirSpringMounting(
         WeldSeam.along(
             "air spring lower seat to arm",
             fillet(stock.plateMm()),
-            armRuns("", false),
+            both(unit -> armRuns(unit, Held.id(LOWER_SEAT, side(unit)), false)),
             WeldPosition.FLAT,
             WeldPlace.BENCH,
             Phrase.of("level edge of four arms, both faces")));
@@ -370,6 +404,89 @@ record AirSpringMounting(
         GUSSET_CORNER_MM);
   }
 
+  /**
+   * The knee under an outboard seat, which takes its moment down the rail; empty where the spring
+   * leaves no room for one. Its corner is as the gussets'.
+   */
+  public Optional<OutriggerGusset> knee(SpringUnit unit) {
+    double outMm =
+        Math.min(
+            LONGEST_KNEE_MM,
+            reachMm(unit) - spring.outsideRadiusMm() - MountPractice.MOVING_AIR_MM);
+    double downMm =
+        Math.min(
+            DEEPEST_KNEE_MM,
+            unit.frame().zMm()
+                - chassis.rails().undersideMm(unit.frame().xMm())
+                - KNEE_OVER_EDGE_MM);
+    return Math.min(outMm, downMm) < LEAST_KNEE_MM
+        ? Optional.empty()
+        : Optional.of(
+            new OutriggerGusset(
+                KNEE, stock.plateMm(), outMm, downMm, Math.PI / 2, KNEE_TIP_MM, KNEE_CORNER_MM));
+  }
+
+  private void addKnees(WorkPlan.Builder plan) {
+    Optional<OutriggerGusset> onLeft = knee(left);
+    Optional<OutriggerGusset> onRight = knee(right);
+    if (onLeft.isEmpty() || onRight.isEmpty()) {
+      return;
+    }
+    String material = stock.bracket().title();
+    PlatePair.add(
+        plan,
+        onLeft.get().plate(material),
+        onRight.get().plate(material),
+        stock.bracket().key(),
+        List.of(new Held(Assembly.FRAME, kneePlace(left))),
+        List.of(new Held(Assembly.FRAME, kneePlace(right))),
+        Phrase.of(
+            "under the middle of each outrigger seat, {} down the rail: the spring bends the seat"
+                + " away from the rail",
+            length(onLeft.get().otherLegMm())));
+    plan.add(
+        WeldSeam.along(
+            "air spring outrigger knee to seat",
+            fillet(stock.plateMm()),
+            both(unit -> kneeRuns(unit, PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)), true)),
+            WeldPosition.FLAT,
+            WeldPlace.BENCH,
+            Phrase.of("both faces of a knee a side")));
+    plan.add(
+        new OperationNeed(
+            "dress-plate", SPRINGS, "2 plates", Phrase.of("knees of the outriggers")));
+  }
+
+  /** Its outline from the corner under the seat, out along the seat and down the rail. */
+  private Place kneePlace(SpringUnit unit) {
+    Vector3 along = face(unit).along();
+    return Place.lying(
+        onRail(unit).plus(along.scaled(-stock.plateMm() / 2)),
+        face(unit).outward(),
+        UP.scaled(-1),
+        along,
+        stock.plateMm());
+  }
+
+  /** Both faces of a knee, along the seat or down the rail. */
+  private List<SeamRun> kneeRuns(SpringUnit unit, String onto, boolean alongSeat) {
+    OutriggerGusset knee = knee(unit).orElseThrow();
+    double cornerMm = knee.cornerRadiusMm();
+    Edge edge =
+        alongSeat
+            ? Seam.edge(cornerMm, 0, knee.legMm(), 0)
+            : Seam.edge(0, cornerMm, 0, knee.otherLegMm());
+    List<SeamRun> runs = new ArrayList<>(2);
+    for (double offMm : new double[] {-stock.plateMm() / 2, stock.plateMm() / 2}) {
+      Point3 corner = onRail(unit).plus(face(unit).along().scaled(offMm));
+      Place plane = Place.of(corner, face(unit).outward(), UP.scaled(-1));
+      runs.add(
+          new SeamRun(
+              PlatePair.name(KNEE, isLeft(unit)), onto, new FlatPath(plane, List.of(edge))));
+    }
+    return runs;
+  }
+
   private void addOutriggers(WorkPlan.Builder plan) {
     String material = stock.bracket().title();
     Phrase why =
@@ -396,11 +513,13 @@ record AirSpringMounting(
     plan.add(
         WeldSeam.along(
             "air spring outrigger to rail",
-            fillet(chassis.rails().wallMm()),
-            outriggerRuns(),
+            carrying(chassis.rails().wallMm()),
+            both(this::outriggerRuns),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
-            Phrase.of("base of each seat, both faces, and the rail leg of two gussets a side")));
+            Phrase.of(
+                "base of each seat and the rail leg of two gussets{} a side, both faces",
+                knee(left).isPresent() ? " and a knee" : "")));
     plan.add(
         WeldSeam.along(
             "air spring outrigger gusset to seat",
@@ -416,6 +535,7 @@ record AirSpringMounting(
             3 * SPRINGS,
             "6 plates",
             Phrase.of("seats and gussets of the outriggers")));
+    addKnees(plan);
     addOutriggerBoxing(plan);
   }
 
@@ -490,20 +610,19 @@ record AirSpringMounting(
         "inner");
   }
 
-  /** Both faces of all arms, along the saddle on the tube or along the level edge at the seat. */
-  private List<SeamRun> armRuns(String tube, boolean saddle) {
-    List<SeamRun> runs = new ArrayList<>(4 * SPRINGS);
-    for (SpringUnit unit : units()) {
-      SeatArm arm = arm(unit);
-      Point2 seat = arm.seatMiddle();
-      double halfMm = arm.seatLengthMm() / 2;
-      Edge edge =
-          saddle ? arm.saddle() : new Straight(seat.shifted(-halfMm, 0), seat.shifted(halfMm, 0));
-      String onto = saddle ? tube : Held.id(LOWER_SEAT, side(unit));
-      String name = PlatePair.name(arm.name(), isLeft(unit));
-      runs.addAll(armSides(unit).bothFaces(name, List.of(onto), List.of(edge)));
-    }
-    return runs;
+  private List<SeamRun> both(Function<SpringUnit, List<SeamRun>> runs) {
+    return units().stream().flatMap(unit -> runs.apply(unit).stream()).toList();
+  }
+
+  /** Both faces of a seat's arms, along the saddle on the tube or along the level edge. */
+  private List<SeamRun> armRuns(SpringUnit unit, String onto, boolean saddle) {
+    SeatArm arm = arm(unit);
+    Point2 seat = arm.seatMiddle();
+    double halfMm = arm.seatLengthMm() / 2;
+    Edge edge =
+        saddle ? arm.saddle() : new Straight(seat.shifted(-halfMm, 0), seat.shifted(halfMm, 0));
+    String name = PlatePair.name(arm.name(), isLeft(unit));
+    return armSides(unit).bothFaces(name, List.of(onto), List.of(edge));
   }
 
   /** Length of the seat under each edge of the bridge's tube (mm). */
@@ -565,31 +684,34 @@ record AirSpringMounting(
         "rear");
   }
 
-  /** One face of each seat and one leg of a gusset as one run. */
-  private List<SeamRun> outriggerRuns() {
-    List<SeamRun> runs = new ArrayList<>(2 * SPRINGS);
-    for (SpringUnit unit : units()) {
-      double halfMm = diameterMm() / 2;
-      OutriggerGusset gusset = outriggerGusset(unit);
-      Place face = Place.of(onRail(unit), face(unit).along(), UP);
-      double plateMm = stock.plateMm();
-      for (int i = 0; i < 2; i++) {
-        double upMm = i * plateMm;
-        double gussetMm = i == 0 ? halfMm - plateMm : plateMm - halfMm;
-        runs.add(
-            new SeamRun(
-                List.of(
-                    PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)),
-                    gussetSides(unit).ids(PlatePair.name(GUSSET, isLeft(unit))).get(i)),
-                List.of(VehicleParts.rail(isLeft(unit))),
-                new FlatPath(
-                    face,
-                    List.of(
-                        new Straight(new Point2(-halfMm, upMm), new Point2(halfMm, upMm)),
-                        new Straight(
-                            new Point2(gussetMm, plateMm + gusset.cornerRadiusMm()),
-                            new Point2(gussetMm, plateMm + gusset.otherLegMm()))))));
-      }
+  /** One face of each seat and one leg of a gusset, both faces, as one run; the knee's besides. */
+  private List<SeamRun> outriggerRuns(SpringUnit unit) {
+    List<SeamRun> runs = new ArrayList<>(2);
+    double halfMm = diameterMm() / 2;
+    OutriggerGusset gusset = outriggerGusset(unit);
+    Place face = Place.of(onRail(unit), face(unit).along(), UP);
+    double plateMm = stock.plateMm();
+    for (int i = 0; i < 2; i++) {
+      double upMm = i * plateMm;
+      double innerMm = i == 0 ? halfMm - plateMm : plateMm - halfMm;
+      double outerMm = i == 0 ? halfMm : -halfMm;
+      double fromMm = plateMm + gusset.cornerRadiusMm();
+      double toMm = plateMm + gusset.otherLegMm();
+      runs.add(
+          new SeamRun(
+              List.of(
+                  PlatePair.name(OUTRIGGER_SEAT, isLeft(unit)),
+                  gussetSides(unit).ids(PlatePair.name(GUSSET, isLeft(unit))).get(i)),
+              List.of(VehicleParts.rail(isLeft(unit))),
+              new FlatPath(
+                  face,
+                  List.of(
+                      new Straight(new Point2(-halfMm, upMm), new Point2(halfMm, upMm)),
+                      Seam.edge(innerMm, fromMm, innerMm, toMm),
+                      Seam.edge(outerMm, fromMm, outerMm, toMm)))));
+    }
+    if (knee(left).isPresent() && knee(right).isPresent()) {
+      runs.addAll(kneeRuns(unit, VehicleParts.rail(isLeft(unit)), false));
     }
     return runs;
   }

@@ -234,7 +234,10 @@ class AirSpringMountTest {
     assertEquals(1, quantity(plan, "fit-shock-crossmember"));
   }
 
-  /** Each gusset is welded along its two legs from the cut-out in its corner, 1/2 in, on. */
+  /**
+   * Each gusset is welded along its two legs from the cut-out in its corner, 1/2 in, on; down the
+   * rail on both faces, as the knee under the seat, from its own of 3/8 in.
+   */
   @Test
   void gussetsOfOutriggersAreWeldedOnlyWhereTheyTouch() {
     FieldValues outboard =
@@ -248,8 +251,14 @@ class AirSpringMountTest {
     assertEquals(4 * legMm, weldMm(plan, "air spring outrigger gusset to seat"), 1e-6);
     double seatMm = Math.max(seat.widthMm(), seat.heightMm());
     double railMm = weldMm(plan, "air spring outrigger to rail");
-    double basesMm = railMm - 4 * railLegMm;
+    Bounds knee = plate(plan, "air spring outrigger knee").outline().bounds();
+    double kneeMm = knee.heightMm() - 0.375 * INCH_MM;
+    double basesMm = railMm - 8 * railLegMm - 4 * kneeMm;
     assertTrue(basesMm > 0 && basesMm <= 4 * seatMm + 1e-6, basesMm + " mm of " + 4 * seatMm);
+    assertEquals(
+        4 * (knee.widthMm() - 0.375 * INCH_MM),
+        weldMm(plan, "air spring outrigger knee to seat"),
+        1e-6);
   }
 
   private static Plate plate(WorkPlan plan, String name) {

@@ -6,6 +6,8 @@ import static trammel.engine.quantity.Amount.rate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import trammel.assembly.Assembly;
 import trammel.assembly.Compound;
 import trammel.assembly.FlatPath;
@@ -19,6 +21,7 @@ import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.BoltSizes;
 import trammel.brackets.material.PlateMaterial;
 import trammel.brackets.mount.MemberStress;
+import trammel.brackets.mount.MountWeld;
 import trammel.brackets.work.BoltNeed;
 import trammel.brackets.work.Bolting;
 import trammel.brackets.work.BoughtPiece;
@@ -343,47 +346,62 @@ final class BarPlan {
                 length(BarPlace.EYE_MM))));
   }
 
-  private void addWelds(WorkPlan.Builder plan) {
-    List<SeamRun> onRail = new ArrayList<>();
-    List<SeamRun> onTube = new ArrayList<>();
-    List<SeamRun> shells = new ArrayList<>();
+  private List<SeamRun> onRail(boolean left) {
+    return TabFoot.runs(
+        Held.id(place.railTab().name(), side(left)),
+        VehicleParts.rail(left),
+        tabPlane(left),
+        BarPlace.FOOT_MM,
+        place.plateMm());
+  }
+
+  private List<SeamRun> onTube(boolean left) {
+    List<SeamRun> runs = new ArrayList<>();
     double middleRad = Math.atan2(-place.belowMm(), -place.behindMm());
-    for (boolean left : SIDES) {
-      onRail.addAll(
-          TabFoot.runs(
-              Held.id(place.railTab().name(), side(left)),
-              VehicleParts.rail(left),
-              tabPlane(left),
-              BarPlace.FOOT_MM,
-              place.plateMm()));
-      Place bracket = bracketPlane(left);
-      Place shell = bracket.shifted(-place.behindMm(), -place.belowMm(), 0);
-      String bracketId = Held.id(place.axleBracket().name(), side(left));
-      for (boolean near : SIDES) {
-        double faceMm = near ? 0 : place.plateMm();
-        onTube.add(
-            new SeamRun(
-                bracketId,
-                VehicleParts.AXLE_TUBE,
-                FlatPath.arc(
-                    bracket.shifted(0, 0, faceMm),
-                    chassis.axle().tubeRadiusMm(),
-                    middleRad,
-                    TubeBracket.USUAL_WRAP_RAD)));
-        shells.add(
-            new SeamRun(
-                bearing(left),
-                bracketId,
-                FlatPath.circle(shell.shifted(0, 0, faceMm), place.shellRadiusMm())));
-      }
+    for (boolean near : SIDES) {
+      runs.add(
+          new SeamRun(
+              Held.id(place.axleBracket().name(), side(left)),
+              VehicleParts.AXLE_TUBE,
+              FlatPath.arc(
+                  bracketPlane(left).shifted(0, 0, near ? 0 : place.plateMm()),
+                  chassis.axle().tubeRadiusMm(),
+                  middleRad,
+                  TubeBracket.USUAL_WRAP_RAD)));
     }
+    return runs;
+  }
+
+  private List<SeamRun> shells(boolean left) {
+    List<SeamRun> runs = new ArrayList<>();
+    Place shell = bracketPlane(left).shifted(-place.behindMm(), -place.belowMm(), 0);
+    for (boolean near : SIDES) {
+      runs.add(
+          new SeamRun(
+              bearing(left),
+              Held.id(place.axleBracket().name(), side(left)),
+              FlatPath.circle(
+                  shell.shifted(0, 0, near ? 0 : place.plateMm()), place.shellRadiusMm())));
+    }
+    return runs;
+  }
+
+  private static List<SeamRun> both(Function<Boolean, List<SeamRun>> runs) {
+    return Stream.of(true, false).flatMap(left -> runs.apply(left).stream()).toList();
+  }
+
+  private FilletWeld fillet(double otherMm) {
+    return FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(place.plateMm(), otherMm)));
+  }
+
+  private void addWelds(WorkPlan.Builder plan) {
     plan.add(
         seam(
             place.railTab().name() + " to rail",
             chassis.rails().wallMm(),
             WeldPosition.VERTICAL,
             WeldPlace.VEHICLE,
-            onRail,
+            both(this::onRail),
             Phrase.of("foot of two tabs, both faces")));
     plan.add(
         seam(
@@ -391,7 +409,7 @@ final class BarPlan {
             chassis.axle().tubeWallMm(),
             WeldPosition.HORIZONTAL,
             WeldPlace.VEHICLE,
-            onTube,
+            both(this::onTube),
             Phrase.of("saddle of two plates, both faces")));
     plan.add(
         seam(
@@ -399,7 +417,7 @@ final class BarPlan {
             BarPlace.SHELL_MM,
             WeldPosition.FLAT,
             WeldPlace.BENCH,
-            shells,
+            both(this::shells),
             Phrase.of("shell of each bearing, once round on both faces, its bush taken out")));
   }
 
@@ -410,8 +428,7 @@ final class BarPlan {
       WeldPlace where,
       List<SeamRun> runs,
       Phrase why) {
-    FilletWeld leg = FilletWeld.ofLeg(FilletLegs.smallestMm(Math.min(place.plateMm(), otherMm)));
-    return WeldSeam.along(name, leg, runs, position, where, why);
+    return WeldSeam.along(name, fillet(otherMm), runs, position, where, why);
   }
 
   /** The tab is bent by the upright link, the bracket by what the bearing carries. */
@@ -419,6 +436,7 @@ final class BarPlan {
     double yieldMPa = plate.yieldMPa();
     for (boolean left : new boolean[] {true, false}) {
       plan.add(new RailMount(place.railTab().name(), AntiRollBar.NAME, left));
+      addLoadedWelds(plan, left);
     }
     plan.add(
         new LoadedMember(
@@ -440,5 +458,26 @@ final class BarPlan {
                     * MemberStress.plate(leverMm, place.plateMm(), rootMm)),
             yieldMPa,
             "bent at the axle tube"));
+  }
+
+  /** A link pushes its tab upright, and a bearing its bracket by more than that. */
+  private void addLoadedWelds(WorkPlan.Builder plan, boolean left) {
+    plan.add(
+        new MountWeld(
+                "weld of " + Held.id(place.railTab().name(), side(left)),
+                onRail(left),
+                fillet(chassis.rails().wallMm()))
+            .under(AntiRollBar.NAME, UP, place.linkTop().onSide(left))
+            .member("the foot of a tab on the rail"));
+    plan.add(
+        new MountWeld(
+                "weld of " + Held.id(place.axleBracket().name(), side(left)),
+                onTube(left),
+                fillet(chassis.axle().tubeWallMm()))
+            .under(
+                AntiRollBar.NAME,
+                UP.scaled(place.asSpring().bearingShare()),
+                place.bearing().onSide(left))
+            .member("the saddle of a plate on the axle tube"));
   }
 }

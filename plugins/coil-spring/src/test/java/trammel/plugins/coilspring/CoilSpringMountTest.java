@@ -206,7 +206,7 @@ class CoilSpringMountTest {
     assertEquals(32.5 + widerIn - edgeIn / 13, tube.cutLengthMm() / INCH_MM, 1e-6);
   }
 
-  /** Legs: from the top of the rails less a lap of 3 in to the underside of a 2 in tube. */
+  /** Legs: from the top of the rails less a lap of 4 in to the underside of a 2 in tube. */
   @Test
   void standsTheCrossmemberOnLegsOverTheRails() {
     SpringSet set = propose(pickup, ON_TUBE);
@@ -215,7 +215,7 @@ class CoilSpringMountTest {
     WorkPlan plan = plan(pickup, ON_TUBE);
     TubeNeed leg = tube(plan, "coil-over crossmember leg");
     assertEquals(2, leg.quantity());
-    assertEquals(mountMm - INCH_MM - topMm + 3 * INCH_MM, leg.cutLengthMm(), 1e-6);
+    assertEquals(mountMm - INCH_MM - topMm + 4 * INCH_MM, leg.cutLengthMm(), 1e-6);
   }
 
   /**
@@ -237,7 +237,7 @@ class CoilSpringMountTest {
     assertEquals(0.25 * INCH_MM, leg.plate().thicknessMm(), 1e-6);
     assertEquals(4 * INCH_MM, leg.plate().outline().bounds().widthMm(), 1e-6);
     assertEquals(
-        mountMm + 1.375 * INCH_MM - topMm + 3 * INCH_MM,
+        mountMm + 1.375 * INCH_MM - topMm + 4 * INCH_MM,
         leg.plate().outline().bounds().heightMm(),
         1e-6);
     SpringSet onTube = propose(pickup, ON_TUBE);

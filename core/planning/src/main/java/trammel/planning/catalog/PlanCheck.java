@@ -93,13 +93,12 @@ public enum PlanCheck {
   /** The welds of what carries springs and shocks. */
   MOUNT_WELDS(
       "mount-welds",
-      "stress in the welds of what carries springs and shocks, share of what 70 ksi wire may bear",
+      "stress in the welds of mounts, share of what 70 ksi wire may bear",
       Measure.SHARE),
   /** The same under blows. */
   MOUNT_WELDS_HARD(
       "mount-welds-hard",
-      "welds of what carries springs and shocks under a pothole, kerb or full stop, share of what"
-          + " is allowed",
+      "welds of mounts under a pothole, kerb or full stop, share of what is allowed",
       Measure.SHARE),
   /** Rails that mounts twist. */
   RAIL_TWIST(
@@ -119,8 +118,7 @@ public enum PlanCheck {
   /** The welds of what carries springs and shocks, at full load. */
   MOUNT_WELDS_LOADED(
       "mount-welds-loaded",
-      "stress in the welds of what carries springs and shocks at full load, share of what is"
-          + " allowed",
+      "stress in the welds of mounts at full load, share of what is allowed",
       Measure.SHARE),
   /** Rails that mounts twist, at full load. */
   RAIL_TWIST_LOADED(

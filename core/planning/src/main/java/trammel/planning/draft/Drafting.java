@@ -278,8 +278,8 @@ public final class Drafting {
     checks.add(new WorkUnderBlows(PlanCheck.TABS_HARD, tabs));
     checks.add(new WorkUnderBlows(PlanCheck.WELDS_HARD, welds));
     checks.add(new DroopEnd(additions));
-    MountStrength mounts = new MountStrength(planning);
-    MountWelds mountWelds = new MountWelds(planning);
+    MountStrength mounts = MountStrength.ofSteel(planning);
+    MountStrength mountWelds = MountStrength.ofWelds(planning);
     RailTwist twist = new RailTwist(planning, job.measured().rails());
     checks.add(mounts);
     checks.add(new WorkUnderBlows(PlanCheck.MOUNTS_HARD, mounts));

@@ -14,20 +14,33 @@ import trammel.engine.checks.Reading;
 import trammel.planning.catalog.PlanCheck;
 
 /**
- * Least safety factor on yield of what carries springs and shocks: crossmembers and their legs,
- * bridges, tabs, brackets on the axle, arms and gussets, each under the largest forces of what
- * stands on it, {@link MountForces}.
+ * What carries springs and shocks, each part under the largest forces of what stands on it, {@link
+ * MountForces}: the least safety factor on yield of crossmembers and their legs, bridges, tabs,
+ * brackets on the axle, arms and gussets; or the largest stress on the throat of the welds that
+ * hold them, as a share of what 70 ksi filler metal may bear (AISC 360 Table J2.5).
  */
 final class MountStrength implements CatalogCheck {
+  private final PlanCheck check;
+  private final LoadedMember.Kind kind;
   private final JobWork planning;
 
-  MountStrength(JobWork planning) {
+  private MountStrength(PlanCheck check, LoadedMember.Kind kind, JobWork planning) {
+    this.check = check;
+    this.kind = kind;
     this.planning = planning;
+  }
+
+  static MountStrength ofSteel(JobWork planning) {
+    return new MountStrength(PlanCheck.MOUNTS, LoadedMember.Kind.STEEL, planning);
+  }
+
+  static MountStrength ofWelds(JobWork planning) {
+    return new MountStrength(PlanCheck.MOUNT_WELDS, LoadedMember.Kind.WELD, planning);
   }
 
   @Override
   public PlanCheck check() {
-    return PlanCheck.MOUNTS;
+    return check;
   }
 
   @Override
@@ -39,24 +52,29 @@ final class MountStrength implements CatalogCheck {
       return new Reading.NotApplicable("what cannot be made carries nothing");
     }
     MountForces forces = analysis.mountForces();
-    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
     LoadedMember weakest = null;
     for (LoadedMember member : members) {
-      if (member.kind() != LoadedMember.Kind.STEEL) {
-        continue;
-      }
-      double stressMPa = stressMPa(member, forces);
-      if (stressMPa > 0 && member.bearsMPa() / stressMPa < least) {
-        least = member.bearsMPa() / stressMPa;
+      double share = stressMPa(member, forces) / member.bearsMPa();
+      if (member.kind() == kind && share > most) {
+        most = share;
         weakest = member;
       }
     }
-    return weakest == null
-        ? new Reading.NotApplicable("no mount is loaded")
-        : new Reading.Value(least, weakest.name() + ", " + weakest.how(), details(weakest, forces));
+    if (weakest == null) {
+      return new Reading.NotApplicable("no mount is loaded");
+    }
+    return new Reading.Value(
+        isSteel() ? 1 / most : most,
+        weakest.name() + ", " + weakest.how(),
+        details(weakest, forces));
   }
 
-  static double stressMPa(LoadedMember member, MountForces forces) {
+  private boolean isSteel() {
+    return kind == LoadedMember.Kind.STEEL;
+  }
+
+  private static double stressMPa(LoadedMember member, MountForces forces) {
     double stressMPa = 0;
     for (Map.Entry<String, Double> load : member.stressPerN().entrySet()) {
       stressMPa += load.getValue() * forces.greatestN(load.getKey()).orElse(0);
@@ -64,10 +82,16 @@ final class MountStrength implements CatalogCheck {
     return stressMPa;
   }
 
-  private static List<Detail> details(LoadedMember member, MountForces forces) {
+  private List<Detail> details(LoadedMember member, MountForces forces) {
     List<Detail> details = new ArrayList<>();
-    details.add(new Detail("stress", Measure.STRESS, stressMPa(member, forces)));
-    details.add(new Detail("its steel yields at", Measure.STRESS, member.bearsMPa()));
+    details.add(
+        new Detail(
+            isSteel() ? "stress" : "stress on its throat",
+            Measure.STRESS,
+            stressMPa(member, forces)));
+    details.add(
+        new Detail(
+            isSteel() ? "its steel yields at" : "it may bear", Measure.STRESS, member.bearsMPa()));
     member.stressPerN().keySet().stream()
         .sorted()
         .forEach(

@@ -7,9 +7,9 @@ import java.util.List;
  * The tables of the ledger, in steps: step n lifts a file of version n - 1 to version n. A step
  * that was ever released is never edited; what is new is a new step at the end.
  *
- * <p>Lengths are millimetres, angles radians and hours are hours, as floating point, which keeps every double;
- * counts of bought parts and amounts of money are decimals as text, which keeps every digit; days
- * and moments are ISO 8601 text, moments in UTC.
+ * <p>Lengths are millimetres, angles radians and hours are hours, as floating point, which keeps
+ * every double; counts of bought parts and amounts of money are decimals as text, which keeps every
+ * digit; days and moments are ISO 8601 text, moments in UTC.
  */
 final class Schema {
   /** Marks the file as a ledger of this project: the letters TrLg. */

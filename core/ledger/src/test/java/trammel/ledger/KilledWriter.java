@@ -7,7 +7,8 @@ import trammel.planning.rack.Rack;
 
 /**
  * A process that writes until it is killed. Each job is closed, takes a nut, leaves an offcut and
- * has its readings after tacking kept as one change; its number is printed when that change is kept.
+ * has its readings after tacking kept as one change; its number is printed when that change is
+ * kept.
  */
 final class KilledWriter {
   static final String NUT = "jam-nut-0.750-16";

@@ -1,6 +1,7 @@
 package trammel.app.files;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import trammel.reading.quantity.Quantities;
 import trammel.reading.quantity.QuantityFormatException;
 import trammel.reading.quantity.QuantityKind;
@@ -12,6 +13,10 @@ public final class FilledNumber {
 
   /** So many digits behind a comma or a point may be a thousand as well as a decimal. */
   private static final int THOUSAND = 3;
+
+  /** One number with its unit, no sign in it but one comma, and not three digits behind that. */
+  private static final Pattern DECIMAL_COMMA =
+      Pattern.compile("^([-+]?\\d+),(\\d{1,2}|\\d{4,})(?=[^\\d.,]*$)");
 
   private static final int MOST_DIGITS = 12;
   private static final String FORMULA_SIGNS = "=+-@";
@@ -80,6 +85,17 @@ public final class FilledNumber {
     }
     // A fraction sign may stand behind a blank already.
     return plain.toString().replace("  ", " ").strip();
+  }
+
+  /**
+   * A length, an angle or another quantity as a keyboard would have it: as {@link #plain}, and with
+   * a point for a decimal comma where it can be nothing else.
+   *
+   * @param decimalCommas whether the form comes from where decimals are written with a comma
+   */
+  public static String quantity(String cell, boolean decimalCommas) {
+    String text = plain(cell);
+    return decimalCommas ? DECIMAL_COMMA.matcher(text).replaceFirst("$1.$2") : text;
   }
 
   /** A text that a form marked so that no spreadsheet takes it for a formula, without the mark. */

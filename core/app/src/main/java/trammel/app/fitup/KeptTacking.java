@@ -53,8 +53,8 @@ public final class KeptTacking {
   }
 
   /**
-   * Writes down what is new of a form, where the shop has a ledger. None is made for it: a judgement
-   * that was asked for is given whatever becomes of the ledger.
+   * Writes down what is new of a form, where the shop has a ledger. None is made for it: a
+   * judgement that was asked for is given whatever becomes of the ledger.
    *
    * @return why it was not written down, in words; empty where it was, where nothing is new, and
    *     where there is no ledger

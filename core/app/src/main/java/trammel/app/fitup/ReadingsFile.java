@@ -32,6 +32,7 @@ public final class ReadingsFile {
   private final List<String> remarks = new ArrayList<>();
   private final Map<String, Target> targets = new HashMap<>();
   private final Problems problems = new Problems();
+  private boolean decimalCommas;
 
   /**
    * @param file the filled form
@@ -58,6 +59,7 @@ public final class ReadingsFile {
   public List<TackReading> read() {
     FilledTable table =
         FilledTable.read(file, List.of(FitUpForm.ID, FitUpForm.READING), NEW_FORM, problems);
+    decimalCommas = table.decimalCommas();
     checkMark(table);
     Map<String, List<Double>> values = new HashMap<>();
     List<TackReading> readings = new ArrayList<>();
@@ -114,8 +116,8 @@ public final class ReadingsFile {
             "form " + found + " (" + row.cell("what") + ")",
             "form " + mark.text() + ", of job " + jobNumber + " as it is planned now",
             mark.isOfThisJob(found)
-                ? "The plan has changed since the form was written: write a new one and look at what"
-                    + " is to be set now."
+                ? "The plan has changed since the form was written: write a new one and look at"
+                    + " what is to be set now."
                 : "It is the form of another job, or this job's number has changed. " + NEW_FORM);
       }
     }
@@ -174,8 +176,9 @@ public final class ReadingsFile {
   }
 
   private void parse(Location where, Target target, String text, List<Double> values) {
+    String reading = FilledNumber.quantity(text, decimalCommas);
     try {
-      double value = Quantities.parse(FilledNumber.plain(text), target.kind(), units);
+      double value = Quantities.parse(reading, target.kind(), units);
       double most = target.kind() == QuantityKind.ANGLE ? FARTHEST_RAD : FARTHEST_MM;
       if (Math.abs(value - target.plan()) > most) {
         problems.error(

@@ -70,7 +70,7 @@ public final class MeasuringSheet {
             problems);
     Answers answers = new Answers();
     for (FilledTable.Row row : table.rows()) {
-      take(row, answers, problems);
+      take(row, table.decimalCommas(), answers, problems);
     }
     for (FilledTable.Row row : table.rows()) {
       Questions.at(row.cell(FIELD))
@@ -100,7 +100,8 @@ public final class MeasuringSheet {
     return column.startsWith(READING) || column.startsWith(AGAIN);
   }
 
-  private static void take(FilledTable.Row row, Answers answers, Problems problems) {
+  private static void take(
+      FilledTable.Row row, boolean decimalCommas, Answers answers, Problems problems) {
     List<String> readings = row.filled(MeasuringSheet::isReading);
     Question question = Questions.at(row.cell(FIELD)).orElse(null);
     if (question == null) {
@@ -124,7 +125,8 @@ public final class MeasuringSheet {
           "Put repeats side by side in columns that start with " + READING + ".");
       return;
     }
-    List<String> plain = readings.stream().map(reading -> plain(question, reading)).toList();
+    List<String> plain =
+        readings.stream().map(reading -> plain(question, reading, decimalCommas)).toList();
     if (question.takesRepeats()) {
       answers.give(question, String.join("; ", plain));
     } else if (plain.stream().distinct().count() == 1) {
@@ -143,10 +145,26 @@ public final class MeasuringSheet {
   }
 
   /** An answer without what spreadsheets do to it: marks before numbers, TRUE for true. */
-  private static String plain(Question question, String reading) {
+  private static String plain(Question question, String reading, boolean decimalCommas) {
     return switch (question.field().kind()) {
       case TEXT -> FilledNumber.withoutFormulaMark(reading);
       case CHOICE, FLAG -> reading.toLowerCase(Locale.ROOT);
+      case MEASURED_LENGTH,
+          MEASURED_ANGLE,
+          MEASURED_LEVEL_ANGLE,
+          MEASURED_MASS,
+          LENGTH,
+          ANGLE,
+          MASS,
+          FORCE,
+          RATE,
+          TORQUE,
+          SPEED,
+          ROTATION,
+          PERCENT,
+          NUMBER ->
+          FilledNumber.quantity(reading, decimalCommas);
+      // Among them those with commas between several values, which could be decimal commas.
       default -> FilledNumber.plain(reading);
     };
   }

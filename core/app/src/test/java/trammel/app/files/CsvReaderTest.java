@@ -3,17 +3,14 @@ package trammel.app.files;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -127,45 +124,6 @@ class CsvReaderTest {
     assertEquals("a, b", row.number(2));
     Path commas = Files.writeString(folder.resolve("commas.csv"), "what,hours\nweld,\"9,5\"\n");
     assertEquals("9,5", CsvReader.rows(commas).get(1).number(1));
-  }
-
-  /** A spreadsheet program itself, where one is installed, converts the table to each encoding. */
-  @ParameterizedTest
-  @CsvSource({
-    "44, UTF-8, 76",
-    "59, UTF-8, 76",
-    "9, UTF-8, 76",
-    "59, ISO-8859-1, 12",
-    "44, UTF-16, 65535"
-  })
-  void whatASpreadsheetProgramSavesReadsTheSame(
-      String between, String name, String filter, @TempDir Path folder) throws Exception {
-    assumeTrue(isInstalled("soffice"), "no LibreOffice on this machine");
-    Path file = Files.writeString(folder.resolve("table.csv"), saved(',', "\n"));
-    Path out = folder.resolve("out");
-    Process convert =
-        new ProcessBuilder(
-                "soffice",
-                "--headless",
-                "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                "--infilter=CSV:44,34,76,1,,0,true",
-                "--convert-to",
-                "csv:Text - txt - csv (StarCalc):" + between + ",34," + filter + ",1",
-                "--outdir",
-                out.toString(),
-                file.toString())
-            .redirectErrorStream(true)
-            .start();
-    convert.getInputStream().readAllBytes();
-    assertEquals(0, convert.waitFor());
-    assertEquals(
-        TABLE,
-        CsvReader.rows(out.resolve("table.csv")).stream().map(CsvReader.Row::cells).toList());
-  }
-
-  private static boolean isInstalled(String program) {
-    return Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
-        .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
   }
 
   @Seeds(300)

@@ -326,7 +326,7 @@ class FormRoundTripTest {
       boolean isUnclear = false;
       for (String column : List.of("reading", "reading again")) {
         if (random.nextInt(3) > 0) {
-          Written written = written(careful, () -> reading(random, target));
+          Written written = written(careful, () -> reading(random, target, form.decimalCommas()));
           row.put(column, written.text());
           isUnclear |= !written.isClear();
           meant.computeIfAbsent(target.id(), id -> new ArrayList<>()).add(written.meaning());
@@ -369,7 +369,7 @@ class FormRoundTripTest {
         });
   }
 
-  private static Written reading(Random random, Target target) {
+  private static Written reading(Random random, Target target, boolean decimalCommas) {
     if (target.kind() == QuantityKind.ANGLE) {
       int tenths = random.nextInt(60);
       String degrees = tenths / 10 + "." + tenths % 10;
@@ -379,7 +379,7 @@ class FormRoundTripTest {
         case 1 -> new Written(degrees + " deg", rad);
         case 2 -> new Written(degrees + "\u00b0", rad);
         case 3 -> new Written("'" + degrees, rad);
-        case 4 -> unclear(degrees.replace('.', ','));
+        case 4 -> decimal(degrees, rad, decimalCommas);
         default -> unclear(degrees + " in");
       };
     }
@@ -391,7 +391,7 @@ class FormRoundTripTest {
     int top = size % 32;
     double mm = parts * INCH_MM / 32;
     String mixed = sign + whole + (top > 0 ? " " + reduced(top) : "");
-    return switch (random.nextInt(15)) {
+    return switch (random.nextInt(16)) {
       case 0 -> new Written(mixed + " in", mm);
       case 1 -> new Written(mixed + "\"", mm);
       case 2 -> new Written(mixed, mm);
@@ -412,7 +412,9 @@ class FormRoundTripTest {
                       + (top > 0 ? " " + reduced(top) : "")
                       + "\"",
                   mm);
-      case 9 -> unclear(mixed.replace(' ', ',') + ",5 in");
+      // Three digits behind a comma may be a thousand.
+      case 9 -> unclear(mixed.replace(' ', ',') + ",500 in");
+      case 14 -> decimal(sign + tenths(size * INCH_MM / 32) + " mm", mmOf(parts), decimalCommas);
       case 10 -> unclear("=" + whole + "+1");
       case 11 -> unclear(List.of("ok", "see sketch", "x", "1/16 low", "29/2").get(top % 5));
       case 12 -> unclear(mixed + " lb");
@@ -420,6 +422,12 @@ class FormRoundTripTest {
       case 13 -> unclear(sign + (whole + 12) + " in");
       default -> unclear(whole + " " + (top + 1) + " in");
     };
+  }
+
+  /** A number with one digit behind a comma, which counts where decimals are written so. */
+  private static Written decimal(String number, double meaning, boolean decimalCommas) {
+    String text = number.replace('.', ',');
+    return decimalCommas ? new Written(text, meaning) : unclear(text);
   }
 
   private static String reduced(int top) {

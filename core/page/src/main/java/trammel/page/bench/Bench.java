@@ -64,9 +64,9 @@ public final class Bench {
   }
 
   /**
-   * Reads the shop's catalog again if it, or the closed jobs of the ledger, are other than they were
-   * read. What else is written into the ledger, such as a payment or a reading after tacking, is
-   * told to the pages and changes no price.
+   * Reads the shop's catalog again if it, or the closed jobs of the ledger, are other than they
+   * were read. What else is written into the ledger, such as a payment or a reading after tacking,
+   * is told to the pages and changes no price.
    *
    * @return tells one state of them from another
    */

@@ -54,9 +54,7 @@ public record CopedTube(RoundTube tube, double lengthMm, Optional<Cope> start, O
 
     /** How far behind its tips the cope cuts on a line along the tube (mm). */
     double behindMm(double radiusMm, double roundRad) {
-      return new Cope(radiusMm, cope.headerRadiusMm(), cope.angleRad(), cope.offsetMm())
-              .edgeMm(roundRad)
-          - tipsMm;
+      return cope.edgeMm(radiusMm, roundRad) - tipsMm;
     }
   }
 

@@ -141,7 +141,7 @@ final class PluginCode<T> {
   /** What may get through, or else the plugin's fault. */
   private RuntimeException refusal(Throwable thrown, String what) {
     if (thrown instanceof UnworkableLayoutException noRoom) {
-      return noRoom;
+      return worded(noRoom, what);
     }
     if (thrown instanceof MissingEntryException missing && !isOwn(missing)) {
       return missing;
@@ -150,6 +150,16 @@ final class PluginCode<T> {
         id(),
         "Plugin " + plugin + " failed when it was asked for " + what + ": " + reason(thrown) + ".",
         thrown);
+  }
+
+  /** A refusal with its reason, which the plugin may have left to be found out. */
+  private RuntimeException worded(UnworkableLayoutException noRoom, String what) {
+    try {
+      noRoom.reason();
+      return noRoom;
+    } catch (Throwable thrown) {
+      return refusal(thrown, what);
+    }
   }
 
   /**

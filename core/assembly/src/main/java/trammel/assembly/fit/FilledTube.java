@@ -76,10 +76,7 @@ final class FilledTube extends Filled {
     if (cope.isEmpty()) {
       return 0;
     }
-    Cope cut = cope.get();
-    double radiusMm = Math.max(LEAST_RADIUS_MM, atMm);
-    return new Cope(radiusMm, cut.headerRadiusMm(), cut.angleRad(), cut.offsetMm()).edgeMm(roundRad)
-        - tipsMm;
+    return cope.get().edgeMm(Math.max(LEAST_RADIUS_MM, atMm), roundRad) - tipsMm;
   }
 
   @Override

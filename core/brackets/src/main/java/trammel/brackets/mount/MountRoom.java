@@ -87,6 +87,15 @@ public final class MountRoom {
     }
   }
 
+  private MountRoom(MountRoom whole) {
+    chassis = whole.chassis;
+    bars = whole.bars;
+    travel = whole.travel;
+    blockers.addAll(whole.blockers);
+    onTheRails.addAll(whole.onTheRails);
+    onTheAxle.addAll(whole.onTheAxle);
+  }
+
   private MountRoom(MountRoom vehicle, List<Body> others) {
     chassis = vehicle.chassis;
     bars = vehicle.bars;
@@ -96,6 +105,11 @@ public final class MountRoom {
       boolean mounted = !other.carrier().isBetween();
       blockers.add(new Blocker(other, places(other), MountPractice.MOVING_AIR_MM, mounted));
     }
+  }
+
+  /** The same room, whose order of asking goes its own way from here. */
+  MountRoom copy() {
+    return new MountRoom(this);
   }
 
   /** The room round other springs or shocks and parts of their mounts on this vehicle alone. */
@@ -268,21 +282,45 @@ public final class MountRoom {
     return places;
   }
 
-  /** Places at the corners of the travel of something on the left, and of its twin. */
-  private record Pair(List<Bounded> left, List<Bounded> right) {}
+  /**
+   * Something on the left and its twin at the corners of the travel, each placed when it is first
+   * asked for: most of what is in the way is met at the first corner.
+   */
+  private final class Pair {
+    private final Body left;
+    private final Body right;
+    private final Bounded[] leftPlaces = new Bounded[travel.corners().size()];
+    private final Bounded[] rightPlaces = new Bounded[travel.corners().size()];
+
+    Pair(Shape left, Shape right, Carrier carrier) {
+      this.left = new Body("left", left, carrier);
+      this.right = new Body("right", right, carrier);
+    }
+
+    Bounded left(int corner) {
+      return place(left, leftPlaces, corner);
+    }
+
+    Bounded right(int corner) {
+      return place(right, rightPlaces, corner);
+    }
+
+    private Bounded place(Body body, Bounded[] places, int corner) {
+      if (places[corner] == null) {
+        places[corner] = new Bounded(body.at(travel.corners().get(corner)));
+      }
+      return places[corner];
+    }
+  }
 
   /** Of a spring or shock between frame and axle. */
   private Pair pair(Cylinder left) {
-    return new Pair(
-        places(new Body("left", left, Carrier.LINK)),
-        places(new Body("right", left.mirrored(), Carrier.LINK)));
+    return new Pair(left, left.mirrored(), Carrier.LINK);
   }
 
   /** Of a bracket on the axle. */
   private Pair pair(Capsule left) {
-    return new Pair(
-        places(new Body("left", left, Carrier.AXLE)),
-        places(new Body("right", left.mirrored(), Carrier.AXLE)));
+    return new Pair(left, left.mirrored(), Carrier.AXLE);
   }
 
   private void addTube() {
@@ -393,8 +431,7 @@ public final class MountRoom {
   private static boolean isTight(List<Bounded> blocker, Pair pair, double airMm) {
     for (int corner = 0; corner < blocker.size(); corner++) {
       Bounded other = blocker.get(corner);
-      if (other.isCloser(pair.left().get(corner), airMm)
-          || other.isCloser(pair.right().get(corner), airMm)) {
+      if (other.isCloser(pair.left(corner), airMm) || other.isCloser(pair.right(corner), airMm)) {
         return true;
       }
     }
@@ -405,8 +442,8 @@ public final class MountRoom {
     double leastMm = Double.POSITIVE_INFINITY;
     for (int corner = 0; corner < blocker.size(); corner++) {
       Shape other = blocker.get(corner).shape();
-      leastMm = Math.min(leastMm, Gap.between(pair.left().get(corner).shape(), other).gapMm());
-      leastMm = Math.min(leastMm, Gap.between(pair.right().get(corner).shape(), other).gapMm());
+      leastMm = Math.min(leastMm, Gap.between(pair.left(corner).shape(), other).gapMm());
+      leastMm = Math.min(leastMm, Gap.between(pair.right(corner).shape(), other).gapMm());
     }
     return leastMm;
   }

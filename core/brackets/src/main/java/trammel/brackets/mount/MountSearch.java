@@ -2,7 +2,8 @@ package trammel.brackets.mount;
 
 import static trammel.engine.quantity.Amount.length;
 
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,8 +17,8 @@ import trammel.engine.quantity.Phrase;
 
 /**
  * Looks for the place of a spring or shock: as close to the axle tube as its clearance allows, and
- * there as far outboard as there is room. What it found of a place on the vehicle it knows when it
- * is asked again with something else beside it.
+ * there as far outboard as there is room. The places with room on the vehicle it knows when it is
+ * asked again with something else beside it. Why there is none is found out when somebody asks.
  *
  * @param <T> what is placed
  */
@@ -61,8 +62,10 @@ public final class MountSearch<T> {
   private final Side side;
   private final MountRoom room;
 
-  /** By the distances ahead of the axle and from the centre plane. */
-  private final Map<Double, Map<Double, Drawn<T>>> known = new HashMap<>();
+  /** The room before anything was asked of it, for refusals. */
+  private final MountRoom untouched;
+
+  private final List<FreePlaces> known = new ArrayList<>();
 
   /**
    * @param what what is placed, as messages call it
@@ -73,6 +76,7 @@ public final class MountSearch<T> {
     this.what = what;
     this.side = side;
     this.room = room;
+    untouched = room.copy();
   }
 
   /**
@@ -91,70 +95,154 @@ public final class MountSearch<T> {
       List<Double> placesMm,
       Drawing<T> drawing,
       Beside beside) {
+    FreePlaces free = free(new Places(closestMm, fixedMm, placesMm), drawing);
     MountRoom others = room.beside(beside.bodies());
-    Map<String, Seen> seen = new LinkedHashMap<>();
-    double firstMm = fixedMm.orElse(closestMm);
-    double lastMm = fixedMm.isPresent() ? firstMm : firstMm + REACH_MM;
-    for (double offsetMm = firstMm; offsetMm <= lastMm; offsetMm += STEP_MM) {
-      for (double leftMm : placesMm) {
-        Drawn<T> drawn = drawn(drawing, side.forwardMm(offsetMm), leftMm);
-        Optional<TightSpot> tight =
-            drawn.tight().isPresent() ? drawn.tight() : tight(others, drawing, drawn.drawn());
-        if (tight.isPresent()) {
-          seen.put(tight.get().what(), new Seen(tight.get(), offsetMm, leftMm));
-        } else if (!beside.clearOfBrackets()
-            || isClear(others, drawing, drawn.drawn(), beside.legs())) {
-          return drawn.drawn();
-        } else {
-          TightSpot brackets = new TightSpot("brackets beside its mounts", 0, NEIGHBOUR_MM);
-          seen.put(brackets.what(), new Seen(brackets, offsetMm, leftMm));
-        }
+    for (int i = 0; free.has(i); i++) {
+      FreePlace place = free.get(i);
+      if (!place.isKnownInTheWay(beside)
+          && tight(others, drawing, place.drawn).isEmpty()
+          && (!beside.clearOfBrackets() || place.isClear(others, beside.legs()))) {
+        return place.drawn;
       }
     }
-    throw refusal(seen);
+    throw new UnworkableLayoutException(() -> refusal(free.places, drawing, beside));
   }
 
-  /** Drawn at a place, and what of the vehicle is too close to it there. */
-  private record Drawn<T>(T drawn, Optional<TightSpot> tight) {}
-
-  private Drawn<T> drawn(Drawing<T> drawing, double forwardMm, double leftMm) {
-    Map<Double, Drawn<T>> beside = known.computeIfAbsent(forwardMm, mm -> new HashMap<>());
-    Drawn<T> before = beside.get(leftMm);
-    if (before != null) {
-      return before;
+  /** Where a thing may stand: at some distances from the tube, and at each at the same places. */
+  private record Places(double firstMm, double lastMm, List<Double> alongMm) {
+    Places(double closestMm, OptionalDouble fixedMm, List<Double> alongMm) {
+      this(
+          fixedMm.orElse(closestMm),
+          fixedMm.isPresent() ? fixedMm.getAsDouble() : closestMm + REACH_MM,
+          alongMm);
     }
-    T thing = drawing.at(forwardMm, leftMm);
-    Optional<TightSpot> tight = drawing.atTop(thing);
-    Drawn<T> drawn = new Drawn<>(thing, tight.isPresent() ? tight : tight(room, drawing, thing));
-    beside.put(leftMm, drawn);
-    return drawn;
+
+    boolean isSame(Places other) {
+      return firstMm == other.firstMm && lastMm == other.lastMm && alongMm.equals(other.alongMm);
+    }
   }
 
-  private boolean isClear(MountRoom others, Drawing<T> drawing, T drawn, Legs legs) {
-    List<Box> carrier = drawing.carrier(drawn, legs);
-    return others.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
-        && drawing.leaning(drawn).map(room::isClearOfAxleBrackets).orElse(true)
+  private FreePlaces free(Places places, Drawing<T> drawing) {
+    for (FreePlaces one : known) {
+      if (one.places.isSame(places)) {
+        return one;
+      }
+    }
+    FreePlaces free = new FreePlaces(places, drawing);
+    known.add(free);
+    return free;
+  }
+
+  /** The places with room on the vehicle in their order, looked for as far as was asked. */
+  private final class FreePlaces {
+    private final Places places;
+    private final Drawing<T> drawing;
+    private final List<FreePlace> found = new ArrayList<>();
+    private double offsetMm;
+    private int along;
+
+    FreePlaces(Places places, Drawing<T> drawing) {
+      this.places = places;
+      this.drawing = drawing;
+      offsetMm = places.firstMm();
+    }
+
+    /** Whether there are more than a number of them. */
+    boolean has(int number) {
+      while (found.size() <= number && offsetMm <= places.lastMm()) {
+        look();
+      }
+      return found.size() > number;
+    }
+
+    FreePlace get(int number) {
+      return found.get(number);
+    }
+
+    /** A place where nothing can be drawn is met again by whoever asks again. */
+    private void look() {
+      if (along < places.alongMm().size()) {
+        T drawn = drawing.at(side.forwardMm(offsetMm), places.alongMm().get(along));
+        if (drawing.atTop(drawn).isEmpty() && tight(room, drawing, drawn).isEmpty()) {
+          found.add(new FreePlace(drawn, drawing));
+        }
+        along++;
+      } else {
+        along = 0;
+        offsetMm += STEP_MM;
+      }
+    }
+  }
+
+  /** A place with room on the vehicle, and on which legs its mounts are clear of its brackets. */
+  private final class FreePlace {
+    private final T drawn;
+    private final Drawing<T> drawing;
+    private final Map<Legs, Boolean> clear = new EnumMap<>(Legs.class);
+
+    FreePlace(T drawn, Drawing<T> drawing) {
+      this.drawn = drawn;
+      this.drawing = drawing;
+    }
+
+    boolean isKnownInTheWay(Beside beside) {
+      return beside.clearOfBrackets() && Boolean.FALSE.equals(clear.get(beside.legs()));
+    }
+
+    boolean isClear(MountRoom others, Legs legs) {
+      List<Box> carrier = drawing.carrier(drawn, legs);
+      return clear.computeIfAbsent(legs, one -> isClearOfVehicle(drawing, drawn, carrier))
+          && isClearOfOthers(others, drawing, drawn, carrier);
+    }
+  }
+
+  private boolean isClearOfVehicle(Drawing<T> drawing, T drawn, List<Box> carrier) {
+    return drawing.leaning(drawn).map(room::isClearOfAxleBrackets).orElse(true)
         && room.isClearOfBars(drawing.plates(drawn))
-        && room.isFreeOnFrame(carrier)
+        && room.isFreeOnFrame(carrier);
+  }
+
+  private static <T> boolean isClearOfOthers(
+      MountRoom others, Drawing<T> drawing, T drawn, List<Box> carrier) {
+    return others.isClearOfBrackets(drawing.envelope(drawn), drawing.bracket(drawn))
         && others.isFreeOnFrame(carrier);
   }
 
-  private Optional<TightSpot> tight(MountRoom round, Drawing<T> drawing, T drawn) {
+  private static <T> Optional<TightSpot> tight(MountRoom round, Drawing<T> drawing, T drawn) {
     Optional<TightSpot> tight = round.tight(drawing.envelope(drawn));
     return tight.isPresent() ? tight : round.tightBracket(drawing.bracket(drawn));
   }
 
+  /** What is in the way at each place of a search that found none. */
+  private Phrase refusal(Places places, Drawing<T> drawing, Beside beside) {
+    MountRoom vehicle = untouched.copy();
+    MountRoom others = vehicle.beside(beside.bodies());
+    Map<String, Seen> seen = new LinkedHashMap<>();
+    for (double offsetMm = places.firstMm(); offsetMm <= places.lastMm(); offsetMm += STEP_MM) {
+      for (double leftMm : places.alongMm()) {
+        T drawn = drawing.at(side.forwardMm(offsetMm), leftMm);
+        TightSpot spot =
+            drawing
+                .atTop(drawn)
+                .or(() -> tight(vehicle, drawing, drawn))
+                .or(() -> tight(others, drawing, drawn))
+                .orElseGet(() -> new TightSpot("brackets beside its mounts", 0, NEIGHBOUR_MM));
+        seen.put(spot.what(), new Seen(spot, offsetMm, leftMm));
+      }
+    }
+    return refusal(seen);
+  }
+
   /** Why no place was found: each thing in the way is looked at where it was last met. */
-  private UnworkableLayoutException refusal(Map<String, Seen> seen) {
+  private Phrase refusal(Map<String, Seen> seen) {
     if (seen.isEmpty()) {
-      return new UnworkableLayoutException(
-          Phrase.of(
-              "there is no free place along the axle tube for the bracket of the {} {}"
-                  + " between the centre housing, the brackets of the bars and the outer"
-                  + " limit for brackets. Bars on the other side of the rails or narrower"
-                  + " joints leave more.",
-              what,
-              side.phrase()));
+      return Phrase.of(
+          "there is no free place along the axle tube for the bracket of the {} {}"
+              + " between the centre housing, the brackets of the bars and the outer"
+              + " limit for brackets. Bars on the other side of the rails or narrower"
+              + " joints leave more.",
+          what,
+          side.phrase());
     }
     Seen nearest = null;
     double leastLackMm = Double.POSITIVE_INFINITY;
@@ -170,20 +258,19 @@ public final class MountSearch<T> {
 
   private record Seen(TightSpot spot, double offsetMm, double leftMm) {}
 
-  private UnworkableLayoutException noRoom(Seen nearest) {
+  private Phrase noRoom(Seen nearest) {
     TightSpot spot = nearest.spot();
     double foundMm = spot.leastMm().getAsDouble();
-    return new UnworkableLayoutException(
-        Phrase.of(
-            "there is no room for the {} {}: {} from the axle's centre and {} from"
-                + " the centre plane it {} over the travel; it needs {}.",
-            what,
-            side.phrase(),
-            length(nearest.offsetMm()),
-            length(nearest.leftMm()),
-            foundMm < 0
-                ? Phrase.of("overlaps the {} by {}", spot.what(), length(-foundMm))
-                : Phrase.of("comes within {} of the {}", length(foundMm), spot.what()),
-            length(spot.neededMm())));
+    return Phrase.of(
+        "there is no room for the {} {}: {} from the axle's centre and {} from"
+            + " the centre plane it {} over the travel; it needs {}.",
+        what,
+        side.phrase(),
+        length(nearest.offsetMm()),
+        length(nearest.leftMm()),
+        foundMm < 0
+            ? Phrase.of("overlaps the {} by {}", spot.what(), length(-foundMm))
+            : Phrase.of("comes within {} of the {}", length(foundMm), spot.what()),
+        length(spot.neededMm()));
   }
 }

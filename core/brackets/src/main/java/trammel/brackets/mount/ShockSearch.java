@@ -18,6 +18,7 @@ public final class ShockSearch {
   private final Chassis chassis;
   private final double halfMm;
   private final List<Double> alongMm;
+  private final List<Double> clearOfHousingMm;
   private final MountSearch<ShockFit> search;
   private final Leaning leaning;
 
@@ -32,6 +33,11 @@ public final class ShockSearch {
             halfMm,
             chassis.axle().outerLimitMm(),
             ALONG_STEP_MM);
+    clearOfHousingMm =
+        alongMm.stream()
+            .filter(
+                leftMm -> leftMm - halfMm - place.leaningInMm() >= chassis.axle().innerLimitMm())
+            .toList();
     search = new MountSearch<>(place.what(), place.side(), room);
     leaning = new Leaning(place, halfMm);
   }
@@ -44,14 +50,8 @@ public final class ShockSearch {
    */
   public ShockFit find(Beside beside) {
     place.requireGround();
-    List<Double> placesMm = beside.clearOfBrackets() ? clearOfHousing() : alongMm;
+    List<Double> placesMm = beside.clearOfBrackets() ? clearOfHousingMm : alongMm;
     return search.find(place.closestMm(), place.distanceMm(), placesMm, leaning, beside);
-  }
-
-  private List<Double> clearOfHousing() {
-    return alongMm.stream()
-        .filter(leftMm -> leftMm - halfMm - place.leaningInMm() >= chassis.axle().innerLimitMm())
-        .toList();
   }
 
   private record Leaning(ShockPlace place, ShockChoice choice, double halfMm)

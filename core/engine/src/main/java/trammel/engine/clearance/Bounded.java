@@ -2,7 +2,7 @@ package trammel.engine.clearance;
 
 /**
  * A shape with the upright block round it, for one that is asked many times what comes close to it:
- * most of what is far away is known to be so from the blocks.
+ * most of what is far away is known to be so from the blocks. Not for use by several threads at once.
  */
 public final class Bounded {
   /** Beyond this over a limit the error of a gap does not matter (mm). */
@@ -10,6 +10,8 @@ public final class Bounded {
 
   private final Shape shape;
   private final Extent extent;
+  private Placed placed;
+  private GapFinder finder;
 
   public Bounded(Shape shape) {
     this.shape = shape;
@@ -29,6 +31,20 @@ public final class Bounded {
    */
   public boolean isCloser(Bounded other, double limitMm) {
     return extent.apartMm(other.extent) < limitMm + FAR_ENOUGH_MM
-        && new GapFinder().isCloser(Placed.of(shape), Placed.of(other.shape), limitMm);
+        && finder().isCloser(placed(), other.placed(), limitMm);
+  }
+
+  private GapFinder finder() {
+    if (finder == null) {
+      finder = new GapFinder();
+    }
+    return finder;
+  }
+
+  private Placed placed() {
+    if (placed == null) {
+      placed = Placed.of(shape);
+    }
+    return placed;
   }
 }

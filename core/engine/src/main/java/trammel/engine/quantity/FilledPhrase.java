@@ -69,6 +69,12 @@ record FilledPhrase(String template, List<Object> terms) implements Phrase {
     return text.append(template, from, template.length()).toString();
   }
 
+  /** Where the template has words of its own, no term is put into words to see that it has any. */
+  @Override
+  public boolean isBlank() {
+    return template.replace(PLACE, "").isBlank() && Phrase.super.isBlank();
+  }
+
   private static String worded(Object term, ReaderUnits units) {
     if (term instanceof Amount amount) {
       return amount.in(units);

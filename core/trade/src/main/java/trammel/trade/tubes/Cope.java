@@ -23,11 +23,6 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
 
   static final int MOST_STEPS = 3600;
 
-  private static final int STEPS = 720;
-
-  /** Halving the step leaves a quarter of the error: three quarters have gone. */
-  private static final double HALVING_GAIN = 3.0;
-
   public Cope {
     Dimension.positiveMm("branch tube radius", branchRadiusMm);
     Dimension.positiveMm("header radius", headerRadiusMm);
@@ -48,20 +43,34 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
 
   /** Edge of the cope at an angle round the branch, from the crossing of the axes. */
   public double edgeMm(double roundRad) {
-    double acrossMm = branchRadiusMm * Math.sin(roundRad) + offsetMm;
-    // Rounding takes the root a hair below nothing where the two tubes are level.
-    double rootMm = Math.sqrt(Math.max(0.0, headerRadiusMm * headerRadiusMm - acrossMm * acrossMm));
-    return (rootMm - branchRadiusMm * Math.cos(roundRad) * Math.cos(angleRad)) / Math.sin(angleRad);
+    return edgeMm(branchRadiusMm, roundRad);
+  }
+
+  /**
+   * Where the same cut meets a line along the branch inside of its outside.
+   *
+   * @param radiusMm distance of the line from the branch's axis, up to its radius (mm)
+   * @param roundRad angle of the line round the branch
+   */
+  public double edgeMm(double radiusMm, double roundRad) {
+    return CopeEdge.atMm(
+        radiusMm,
+        headerRadiusMm,
+        offsetMm,
+        Math.cos(angleRad),
+        Math.sin(angleRad),
+        Math.sin(roundRad),
+        Math.cos(roundRad));
   }
 
   /** Where the tube's tips come nearest to the crossing of the axes: the sawn length ends here. */
   public double nearestMm() {
-    return extremeMm(1.0);
+    return CopeEdge.of(this).nearestMm();
   }
 
   /** Where the cut goes deepest, measured from the crossing of the axes. */
   public double furthestMm() {
-    return extremeMm(-1.0);
+    return CopeEdge.of(this).furthestMm();
   }
 
   /** From the tips to the deepest point of the cut. */
@@ -69,58 +78,12 @@ public record Cope(double branchRadiusMm, double headerRadiusMm, double angleRad
     return furthestMm() - nearestMm();
   }
 
-  /** Least of sign times the edge, by a fine scan and a golden-section search about its best. */
-  private double extremeMm(double sign) {
-    int best = 0;
-    double scannedMm = edgeMm(stepRad(0));
-    for (int i = 1; i < STEPS; i++) {
-      double hereMm = edgeMm(stepRad(i));
-      if (sign * hereMm < sign * scannedMm) {
-        best = i;
-        scannedMm = hereMm;
-      }
-    }
-    double golden = (Math.sqrt(5.0) - 1.0) / 2.0;
-    double low = stepRad(best - 1);
-    double high = stepRad(best + 1);
-    while (high - low > 1e-9) {
-      double left = high - golden * (high - low);
-      double right = low + golden * (high - low);
-      if (sign * edgeMm(left) < sign * edgeMm(right)) {
-        high = right;
-      } else {
-        low = left;
-      }
-    }
-    double foundMm = edgeMm((low + high) / 2.0);
-    return sign * foundMm < sign * scannedMm ? foundMm : scannedMm;
-  }
-
-  private static double stepRad(int step) {
-    return 2.0 * Math.PI * step / STEPS;
-  }
-
   /**
    * Length of the cut edge on the outside of the branch: the weld all round. Chords of two step
    * widths, extrapolated to none.
    */
   public double edgeLengthMm() {
-    double coarse = chordLengthMm(STEPS);
-    double fine = chordLengthMm(2 * STEPS);
-    return fine + (fine - coarse) / HALVING_GAIN;
-  }
-
-  private double chordLengthMm(int steps) {
-    double sum = 0.0;
-    double before = edgeMm(0.0);
-    for (int i = 1; i <= steps; i++) {
-      double stepRad = 2.0 * Math.PI / steps;
-      double after = edgeMm(i * stepRad);
-      // The step round the tube is the arc, not its chord: the edge lies on the tube.
-      sum += Math.hypot(branchRadiusMm * stepRad, after - before);
-      before = after;
-    }
-    return sum;
+    return CopeEdge.of(this).lengthMm();
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.material.Shock;
 import trammel.brackets.mount.AxleTravel;
@@ -87,17 +88,19 @@ final class AirProposal {
   private record Wish(boolean springsClear, boolean shocksClear, Legs legs, Stance stance) {}
 
   private SpringSet springs(Wish wish) {
-    List<Phrase> refusals = new ArrayList<>();
+    List<Supplier<Phrase>> refusals = new ArrayList<>();
     for (AirSpringAcross across : acrossToTry()) {
       for (Side side : sidesToTry()) {
         try {
           return springs(across, side, wish);
         } catch (UnworkableLayoutException noRoom) {
-          refusals.add(Phrase.of("{}, {}: {}", side.phrase(), across.phrase(), noRoom.reason()));
+          refusals.add(
+              () -> Phrase.of("{}, {}: {}", side.phrase(), across.phrase(), noRoom.reason()));
         }
       }
     }
-    throw new UnworkableLayoutException(Phrase.joined(" ", refusals));
+    throw new UnworkableLayoutException(
+        () -> Phrase.joined(" ", refusals.stream().map(Supplier::get).toList()));
   }
 
   private List<AirSpringAcross> acrossToTry() {
@@ -136,11 +139,12 @@ final class AirProposal {
   private static UnworkableLayoutException neither(
       UnworkableLayoutException first, UnworkableLayoutException second) {
     return new UnworkableLayoutException(
-        Phrase.of("{} On the other side of the axle {}", first.reason(), second.reason()));
+        () -> Phrase.of("{} On the other side of the axle {}", first.reason(), second.reason()));
   }
 
   /** An air spring where it was looked for, or why there is none. */
-  private record AirFound(Optional<AirSpringFit> fit, Optional<Phrase> refusal) {}
+  private record AirFound(
+      Optional<AirSpringFit> fit, Optional<UnworkableLayoutException> refusal) {}
 
   /** However the shocks stand, the springs are looked for once. */
   private AirSpringFit spring(AirSpringAcross across, Side side, boolean clear) {
@@ -148,14 +152,14 @@ final class AirProposal {
         (clear ? clearSprings : anySprings)
             .computeIfAbsent(across, one -> new EnumMap<>(Side.class))
             .computeIfAbsent(side, one -> found(across, side, clear));
-    return found.fit().orElseThrow(() -> new UnworkableLayoutException(found.refusal().get()));
+    return found.fit().orElseThrow(() -> found.refusal().get());
   }
 
   private AirFound found(AirSpringAcross across, Side side, boolean clear) {
     try {
       return new AirFound(Optional.of(looked(across, side, clear)), Optional.empty());
     } catch (UnworkableLayoutException noRoom) {
-      return new AirFound(Optional.empty(), Optional.of(noRoom.reason()));
+      return new AirFound(Optional.empty(), Optional.of(noRoom));
     }
   }
 

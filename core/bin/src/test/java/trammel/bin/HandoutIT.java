@@ -272,6 +272,35 @@ class HandoutIT {
     assertTrue(block.contains("set and tacked by"), block);
   }
 
+  /**
+   * Common practice, no source: marks before the old axle comes out, room before parts, the axle's
+   * brackets on the bench, rails cut and closed before anything stands on them, the pipe put back at
+   * the end.
+   */
+  @Test
+  void theWorkCanBeDoneInTheOrderThatTheFloorHas() throws Exception {
+    String floor = joined(pickup().folder().resolve("floor/floor-packet.pdf"));
+    int before = floor.indexOf("Order of work");
+    for (String step :
+        List.of(
+            "Mark the axle line on both rails",
+            "Take the old suspension off",
+            "Relieve the bed floor and close it: bed floor is in the way",
+            "Exhaust out and back for re-routing: tail pipe is in the way",
+            "On the bench, set the pinion to its angle; set the brackets of the axle",
+            "then notch one rail at a time",
+            "Fit and weld the plates that close the rails",
+            "Hold the axle at ride on stands",
+            "Set each bracket of the frame",
+            "Weld only when it says weld",
+            "Put back or close what was moved",
+            "Torque again after the first drive")) {
+      int at = floor.indexOf(step);
+      assertTrue(at > before, step + " does not follow in: " + floor.substring(0, 4000));
+      before = at;
+    }
+  }
+
   /** An order is a letter of its own: number, day, both addresses, and what can be bought. */
   @Test
   void anOrderSaysWhoBuysWhatFromWhomInWholePacks() throws Exception {

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trammel.app.drawings.ArrangementSheet;
@@ -27,6 +28,7 @@ import trammel.assembly.Assembly;
 import trammel.assembly.PartKind;
 import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
+import trammel.assembly.Prism;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.geometry.Point3;
@@ -46,6 +48,8 @@ import trammel.testsupport.Draw;
 import trammel.testsupport.Seeds;
 import trammel.testsupport.vehicle.JobText;
 import trammel.testsupport.vehicle.PlausibleVehicle;
+import trammel.trade.plates.Hole;
+import trammel.trade.plates.RoundHole;
 
 /**
  * The shop drawings as a stranger reads them: from the numbers in their PDF alone, with the plates
@@ -441,6 +445,75 @@ class ShopDrawingsIT {
   }
 
   /**
+   * A straightedge from the tube's middle at the angle of a row of the axle's sheet, so long as it
+   * says, ends in the middle of that very plate's hole, half way through it; on a bolt that leans
+   * the two plates differ.
+   */
+  @ParameterizedTest
+  @CsvSource({"pickup, US", "sedan, METRIC"})
+  void everyHoleOnTheAxleIsWhereItsRowSays(String job, UnitSystem units) {
+    Drawn drawn = demo(job, units);
+    Point3 middle = drawn.draft.layout().chassis().axleCentre();
+    int holes = 0;
+    for (SheetTexts.Row row :
+        SheetTexts.rows(drawn.texts, "EDGES OF EVERY FOOT ON THE AXLE TUBE")) {
+      if (!row.cell("to its").equals("hole")) {
+        continue;
+      }
+      PlacedPart part = drawn.assembly.part(row.cell("part")).orElseThrow();
+      Prism plate = (Prism) part.solid();
+      double turnRad = Math.toRadians(Double.parseDouble(row.cell("turned").replace("°", "")));
+      double outMm = mm(row.cell("out"), units);
+      double aheadMm = middle.xMm() + outMm * Math.sin(turnRad);
+      double upMm = middle.zMm() + outMm * Math.cos(turnRad);
+      double missMm = Double.MAX_VALUE;
+      for (Hole hole : plate.section().holes()) {
+        if (hole instanceof RoundHole round) {
+          Point3 at =
+              part.place().point(round.centre().xMm(), round.centre().yMm(), plate.lengthMm() / 2);
+          missMm = Math.min(missMm, Math.hypot(at.xMm() - aheadMm, at.zMm() - upMm));
+        }
+      }
+      assertTrue(missMm < TAPE_MM, part.id() + " misses its hole by " + missMm + " mm: " + row);
+      holes++;
+    }
+    assertTrue(holes >= 8, "rows with a hole: " + holes);
+  }
+
+  /** What the job's file says of the vehicle; the track is 65 in less twice the offset of 1/4 in. */
+  @Test
+  void theFirstSheetSaysHowTheVehicleStands() {
+    String first =
+        demo("pickup", UnitSystem.US).texts.stream()
+            .filter(text -> text.page() == 0)
+            .map(SheetTexts.Text::text)
+            .collect(Collectors.joining("\n"));
+    for (String said :
+        List.of(
+            "pinion 3.0 deg from level, nose up",
+            "rails' underside over the axle 17 1/2 in up",
+            "rails 37 in outside, 32 1/2 in between over the axle,",
+            "35 in outside, 30 1/2 in between at 26 in ahead",
+            "track 64 1/2 in",
+            "wheel flanges 65 in apart",
+            "bump 3 1/2 in, droop 3 in")) {
+      assertTrue(first.contains(said), said + " is not on sheet 1: " + first);
+    }
+  }
+
+  /** What lies on the underside and runs up the inner face is said to hold on both. */
+  @Test
+  void aBracketThatWrapsTheRailIsSaidToLieOnBothFaces() {
+    Set<String> on =
+        SheetTexts.rows(demo("pickup", UnitSystem.US).texts, "EDGES OF EVERY FOOT ON THIS RAIL")
+            .stream()
+            .filter(row -> row.cell("part").startsWith("lateral-bar frame bracket"))
+            .map(row -> row.cell("on its"))
+            .collect(Collectors.toSet());
+    assertEquals(Set.of("under, inner"), on);
+  }
+
+  /**
    * The notch as cut: an arc of depth d and radius r is 2 √(d (2 r − d)) long at the underside
    * (chord of a circle); in the clear it is shallower by the strip.
    */
@@ -467,7 +540,8 @@ class ShopDrawingsIT {
     double radius = sizes.get("radius");
     assertEquals(
         drawn.rails().notchDepthMm(), sizes.get("deep in the clear, strip in place"), TAPE_MM);
-    assertEquals(drawn.rails().depthMm() - depth, sizes.get("left of the rail above"), TAPE_MM);
+    assertEquals(
+        drawn.rails().depthMm() - depth, sizes.get("rail that stays above the cut"), TAPE_MM);
     assertEquals(
         2 * Math.sqrt(depth * (2 * radius - depth)),
         sizes.get("length along the underside"),

@@ -224,7 +224,7 @@ public final class FloorDocument {
     grid.row("behind the axle mark, along the underside", printer.length(cut.reachMm()));
     grid.row("length of the cut in all", printer.length(cut.lengthMm()));
     grid.row("radius of the cut", printer.length(cut.radiusMm()));
-    grid.row("left of the rail above the cut", printer.length(cut.keptMm()));
+    grid.row("rail that stays above the cut", printer.length(cut.keptMm()));
     grid.row("thickness of the strip that lines it", printer.length(cut.stripMm()));
     grid.row("deep in the clear, strip in place", printer.length(cut.clearDepthMm()));
     if (cut.riseMm() > 0) {
@@ -266,7 +266,7 @@ public final class FloorDocument {
     Grid grid =
         new Grid(
             "slrrrrl",
-            new int[] {7, 33, 13, 13, 12, 12, 10},
+            new int[] {7, 31, 13, 13, 11, 12, 13},
             "mark",
             "axle tube",
             "right edge",
@@ -285,7 +285,7 @@ public final class FloorDocument {
           printer.length(foot.leftMm()),
           printer.angle(foot.turnRad(), ANGLE_PLACES),
           printer.length(foot.outMm()),
-          foot.hole() ? "hole" : "middle");
+          foot.mark().words());
     }
     return grid;
   }

@@ -10,10 +10,39 @@ final class OrderOfWork {
 
   /** The steps, one after the other. */
   static List<String> of(JobPaper paper) {
+    PermanentChanges changes = new PermanentChanges(paper);
     List<String> order = new ArrayList<>();
     order.add("Stand the vehicle on rated stands, level across; chock, disconnect, drain, shield.");
     order.add(
-        "Mark the axle line on both rails and the centre line on the floor; check diagonals.");
+        "Mark the axle line on both rails and the centre line on the floor, before the old axle"
+            + " comes out; check diagonals.");
+    if (changes.stripsOut()) {
+      order.add("Take the old suspension off; clean frame and axle where they are welded.");
+    }
+    order.addAll(changes.room());
+    if (changes.onTheAxle()) {
+      order.add(
+          "On the bench, set the pinion to its angle; set the brackets of the axle by the axle"
+              + " sheet, tack them, and write down what they are.");
+    }
+    onTheFrame(paper, changes, order);
+    order.add("Type the readings in: trammel tacked JOB fitup.csv. Weld only when it says weld.");
+    order.add(
+        "Take rubber, bushings and wires out of the heat; weld on the bench or on the vehicle as"
+            + " the weld list says, in steps from side to side. Paint.");
+    order.add("Fit the bars; draw the bolts and jam nuts tight at ride height, never hanging.");
+    order.add("Take the struts out, move the axle through its whole travel, look at every gap.");
+    order.add("Springs and shocks in, lines and hose checked at full droop, brakes bled.");
+    if (!changes.room().isEmpty()) {
+      order.add("Put back or close what was moved or opened to make room; look at its gaps.");
+    }
+    order.add(
+        "Torque again after the first drive; set the alignment; fill in the as-built record.");
+    return order;
+  }
+
+  /** Rails are cut and closed before anything stands on them. */
+  private static void onTheFrame(JobPaper paper, PermanentChanges changes, List<String> order) {
     NotchCut.of(paper.draft().layout(), paper.draft().linkageSite())
         .ifPresent(
             cut ->
@@ -21,15 +50,16 @@ final class OrderOfWork {
                     "Brace the frame, then notch one rail at a time, cut "
                         + paper.printer().length(cut.cutDepthMm())
                         + " deep: fit and weld its plates before the other rail is cut."));
-    order.add("Hold the axle at ride with the mock-up struts, square and centred to the marks.");
-    order.add("Set each bracket by its two datums, tack it, and write down what it is.");
-    order.add("Type the readings in: trammel tacked JOB fitup.csv. Weld only when it says weld.");
-    order.add("Take rubber, bushings and wires out of the heat; weld in steps from side to side.");
-    order.add("Fit the bars; draw the bolts tight at ride height, never hanging.");
-    order.add("Take the struts out, move the axle through its whole travel, look at every gap.");
-    order.add("Springs and shocks in, lines and hose checked at full droop, brakes bled.");
+    if (changes.boxes()) {
+      order.add(
+          "Fit and weld the plates that close the rails, in the steps of the rail sheets, before"
+              + " brackets are set on them.");
+    }
     order.add(
-        "Torque again after the first drive; set the alignment; fill in the as-built record.");
-    return order;
+        "Hold the axle at ride on stands, square and centred to the marks, the pinion at its"
+            + " angle.");
+    order.add(
+        "Set each bracket of the frame by its distances, those of the shocks with the mock-up strut"
+            + " bolted in; tack it, write down what it is.");
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import trammel.app.drawings.PartWords;
 import trammel.planning.estimate.Counts;
 import trammel.planning.fitup.AxleFoot;
@@ -63,7 +64,7 @@ final class PermanentChanges {
   /** What is cut, welded and moved, a sentence each. */
   List<String> made() {
     List<String> made = new ArrayList<>();
-    if (operation(STRIP_OUT).isPresent()) {
+    if (stripsOut()) {
       made.add("The old rear suspension and its brackets are taken off frame and axle for good.");
     }
     notch().ifPresent(cut -> made.add(notched(cut)));
@@ -74,10 +75,34 @@ final class PermanentChanges {
     if (onAxle > 0) {
       made.add("Axle: " + Counts.of((int) onAxle, "plate") + " welded to the axle tube.");
     }
-    for (String key : MAKES_ROOM.keySet()) {
-      operation(key).ifPresent(line -> made.add(sentence(line)));
-    }
+    made.addAll(room());
     return made;
+  }
+
+  /** Whether the old suspension comes off in this job. */
+  boolean stripsOut() {
+    return operation(STRIP_OUT).isPresent();
+  }
+
+  /** Whether plates are welded to the axle. */
+  boolean onTheAxle() {
+    return !AxleFoot.of(paper.scene().assembly(), paper.draft().layout().chassis().axleCentre())
+        .isEmpty();
+  }
+
+  /** Whether plates close a rail somewhere beside its notch. */
+  boolean boxes() {
+    return Stream.concat(left.stream(), right.stream())
+        .anyMatch(foot -> foot.part().contains("boxing"));
+  }
+
+  /** What is moved or cut because it is in the way, a sentence each. */
+  List<String> room() {
+    List<String> room = new ArrayList<>();
+    for (String key : MAKES_ROOM.keySet()) {
+      operation(key).ifPresent(line -> room.add(sentence(line)));
+    }
+    return room;
   }
 
   private Optional<NotchCut> notch() {

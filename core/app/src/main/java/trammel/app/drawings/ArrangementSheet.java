@@ -14,7 +14,9 @@ import trammel.app.drawings.Paper.Anchor;
 import trammel.assembly.view.SeenLine;
 import trammel.brackets.work.VehicleParts;
 import trammel.engine.geometry.Point3;
+import trammel.engine.layout.Chassis;
 import trammel.engine.layout.Layout;
+import trammel.engine.layout.Rails;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.reading.quantity.UnitSystem;
 
@@ -42,12 +44,18 @@ public record ArrangementSheet(
   /** The name of a datum stands so far over it. */
   private static final double NAME_UP_MM = 0.8;
 
+  /** And so far beside the next line. */
+  private static final double NAME_AIR_MM = 1;
+
   /** A dimension through a name is as bad as so many edges of the vehicle. */
   private static final int THROUGH_A_NAME = 100;
 
   private static final double TABLE_ROW_MM = 3.4;
   private static final double NOTE_ROW_MM = 3;
   private static final int MOST_COLUMNS = 4;
+
+  /** How the vehicle stands is read in one column: its heading has so many lines under it. */
+  private static final int STANDING_LINES = 10;
 
   /** What stops the job has no more lines than these over the notes. */
   private static final int STOP_LINES = 2;
@@ -121,6 +129,29 @@ public record ArrangementSheet(
                 line -> DoubleStream.of(start.applyAsDouble(line), end.applyAsDouble(line)))
             .summaryStatistics();
     return new Reach(ends.getMin(), ends.getMax());
+  }
+
+  /**
+   * What stands in the table beside the views.
+   *
+   * @param number its balloon; empty for what is not a part
+   * @param words what it says
+   * @param heading true if what follows stays with it
+   */
+  private record Entry(String number, String words, boolean heading) {
+    List<String> lines(double widthMm) {
+      List<String> lines = Paper.lines(words, LETTERS_MM, widthMm - inset() - 0.5);
+      if (!heading) {
+        return lines;
+      }
+      List<String> spaced = new ArrayList<>(List.of(""));
+      spaced.addAll(lines);
+      return spaced;
+    }
+
+    double inset() {
+      return number.isEmpty() ? 0 : 5.5;
+    }
   }
 
   /** One drawing of the sheet on one paper. */
@@ -222,8 +253,9 @@ public record ArrangementSheet(
     }
 
     /**
-     * As far to the left on its datum as no line runs through the name; in a full view rather an
-     * edge of the vehicle than a dimension.
+     * As far to the left on its datum as no line runs through the name. In a full view behind the
+     * end of the datum, or where values stand there rather on an edge of the vehicle than on a
+     * dimension.
      */
     private Rectangle2D nameBox(ViewWindow window, String name) {
       double widthMm = Paper.widthMm(name, LETTERS_MM);
@@ -234,7 +266,9 @@ public record ArrangementSheet(
       double bestX = window.paperX() + 1;
       long fewest = Long.MAX_VALUE;
       for (double x = bestX; x < right && fewest > 0; x += 1) {
-        Rectangle2D box = new Rectangle2D.Double(x - 0.5, y, widthMm + 1, LETTERS_MM);
+        Rectangle2D box =
+            new Rectangle2D.Double(
+                x - NAME_AIR_MM, y, widthMm + 2 * NAME_AIR_MM, LETTERS_MM + NAME_UP_MM / 2);
         long crossed =
             lines.stream().filter(box::intersectsLine).count()
                 + THROUGH_A_NAME * dimensions.stream().filter(box::intersectsLine).count();
@@ -242,6 +276,9 @@ public record ArrangementSheet(
           fewest = crossed;
           bestX = x;
         }
+      }
+      if (fewest > 0 && window.viewpoint() == Viewpoint.PLAN) {
+        bestX = window.paperX() + window.widthMm() + 1;
       }
       return new Rectangle2D.Double(bestX, y, widthMm, LETTERS_MM);
     }
@@ -331,19 +368,21 @@ public record ArrangementSheet(
               : heightMm() - EDGE_MM - TitleBlock.HEIGHT_MM - GAP_MM - y;
       int rows = Math.max(1, (int) Math.floor(roomMm / TABLE_ROW_MM));
       double tableMm = thirdAngle() ? widthMm() - EDGE_MM - GAP_MM - x : rear.widthMm();
+      List<Entry> entries = entries();
       int columns = 1;
-      while (columns < MOST_COLUMNS && columnsOf(rows, tableMm / columns).size() > columns) {
+      while (columns < MOST_COLUMNS
+          && columnsOf(entries, rows, tableMm / columns).size() > columns) {
         columns++;
       }
       double widthMm = tableMm / columns;
       double left = x;
-      for (List<PartsKey.Item> column : columnsOf(rows, widthMm)) {
+      for (List<Entry> column : columnsOf(entries, rows, widthMm)) {
         double line = y;
-        for (PartsKey.Item item : column) {
-          paper.text(left + 4, line + TABLE_ROW_MM, LETTERS_MM, Anchor.END, item.number());
-          for (String words : words(item, widthMm)) {
+        for (Entry entry : column) {
+          paper.text(left + 4, line + TABLE_ROW_MM, LETTERS_MM, Anchor.END, entry.number);
+          for (String words : entry.lines(widthMm)) {
             line += TABLE_ROW_MM;
-            paper.text(left + 5.5, line, LETTERS_MM, Anchor.START, words);
+            paper.text(left + entry.inset(), line, LETTERS_MM, Anchor.START, words);
           }
         }
         left += widthMm;
@@ -351,21 +390,63 @@ public record ArrangementSheet(
       paper.text(x, y - 0.5, LETTERS_MM, Anchor.START, "no. and part, both sides");
     }
 
-    private List<String> words(PartsKey.Item item, double widthMm) {
-      return Paper.lines(item.name() + ", " + pieces(item), LETTERS_MM, widthMm - 6);
+    /** The parts by their numbers, and under them how the vehicle is to stand. */
+    private List<Entry> entries() {
+      List<Entry> entries = new ArrayList<>();
+      key.items()
+          .forEach(i -> entries.add(new Entry(i.number(), i.name() + ", " + pieces(i), false)));
+      List<String> standing = standing();
+      for (int i = 0; i < standing.size(); i++) {
+        entries.add(new Entry("", standing.get(i), i == 0));
+      }
+      return entries;
     }
 
-    /** The items by columns of so many lines; a name that is too long takes two or more. */
-    private List<List<PartsKey.Item>> columnsOf(int rows, double widthMm) {
-      List<List<PartsKey.Item>> columns = new ArrayList<>(List.of(new ArrayList<>()));
+    /** How the finished vehicle stands, by what it was measured or is to be set to. */
+    private List<String> standing() {
+      Chassis chassis = layout.chassis();
+      Rails rails = chassis.rails();
+      double frontMm = rails.frontMountsForwardMm();
+      return List.of(
+          "AT RIDE",
+          "pinion " + printer.angle(chassis.driveline().pinionAngleRad()) + " from level, nose up",
+          "rails' underside over the axle " + printer.length(rails.undersideMm(0)) + " up",
+          "rails " + width(rails, 0) + " over the axle,",
+          width(rails, frontMm) + " at " + printer.length(frontMm) + " ahead",
+          "track " + printer.length(chassis.axle().trackMm()),
+          "wheel flanges " + printer.length(chassis.axle().flangeToFlangeMm()) + " apart",
+          "wheelbase " + wheelbase(chassis),
+          "bump "
+              + printer.length(chassis.travel().bumpMm())
+              + ", droop "
+              + printer.length(chassis.travel().droopMm()));
+    }
+
+    private String width(Rails rails, double forwardMm) {
+      return printer.length(2 * rails.outerFaceMm(forwardMm))
+          + " outside, "
+          + printer.length(2 * rails.innerFaceMm(forwardMm))
+          + " between";
+    }
+
+    private String wheelbase(Chassis chassis) {
+      String left = printer.length(chassis.wheelbaseLeftMm());
+      String right = printer.length(chassis.wheelbaseRightMm());
+      return left.equals(right) ? left : "left " + left + ", right " + right;
+    }
+
+    /** The entries by columns of so many lines; one that is too long takes two or more. */
+    private static List<List<Entry>> columnsOf(List<Entry> entries, int rows, double widthMm) {
+      List<List<Entry>> columns = new ArrayList<>(List.of(new ArrayList<>()));
       int used = 0;
-      for (PartsKey.Item item : key.items()) {
-        int lines = words(item, widthMm).size();
-        if (used > 0 && used + lines > rows) {
+      for (Entry entry : entries) {
+        int lines = entry.lines(widthMm).size();
+        int kept = entry.heading ? STANDING_LINES : lines;
+        if (used > 0 && used + kept > rows) {
           columns.add(new ArrayList<>());
           used = 0;
         }
-        columns.get(columns.size() - 1).add(item);
+        columns.get(columns.size() - 1).add(entry);
         used += lines;
       }
       return columns;

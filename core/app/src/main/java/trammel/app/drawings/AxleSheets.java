@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import trammel.app.drawings.Paper.Anchor;
@@ -75,8 +76,9 @@ final class AxleSheets {
   private static List<String> notes() {
     return List.of(
         "Along the tube from its middle, half way between the wheel flanges; left is plus. Turned:"
-            + " straightedge from the tube's middle through the hole, angle finder on it, from"
-            + " plumb, the pinion at its angle at ride. Every size from the middle, none chained.",
+            + " straightedge from the tube's middle through the hole, or square to the edge;"
+            + " finder on it, from plumb, plus to the front, the pinion at its angle at ride."
+            + " None chained.",
         "Weld in short runs from side to side; check the tube for straight. Qualified welder.");
   }
 
@@ -239,10 +241,13 @@ final class AxleSheets {
             view.downPaper(hole.y() * shown),
             Pen.FINE);
         words.add(
-            turnWords(Math.atan2(hole.x(), hole.y()))
+            "bolt's middle "
+                + turnWords(Math.atan2(hole.x(), hole.y()))
                 + ", "
                 + job.length(Math.hypot(hole.x(), hole.y()))
                 + " out");
+      } else {
+        foot(kind).map(this::markWords).ifPresent(words::add);
       }
       double lineY = y + LETTERS_MM;
       for (String word : words) {
@@ -256,6 +261,32 @@ final class AxleSheets {
 
   private static Set<String> plates(BracketKind kind) {
     return kind.shown().parts().stream().map(s -> s.part().id()).collect(Collectors.toSet());
+  }
+
+  private Optional<AxleFoot> foot(BracketKind kind) {
+    return feet.stream().filter(foot -> plates(kind).contains(foot.part())).findFirst();
+  }
+
+  /** An edge by what a finder on it reads, and how far from the tube's middle it runs. */
+  private String markWords(AxleFoot foot) {
+    String out = ", " + job.length(foot.outMm());
+    if (!foot.mark().isEdge()) {
+      return foot.mark().words() + " " + turnWords(foot.turnRad()) + out + " out";
+    }
+    double slopeRad = Math.atan(Math.tan(foot.turnRad()));
+    boolean upright = Math.abs(slopeRad) > Math.PI / 4;
+    String reads = job.angle(upright ? Math.PI / 2 - Math.abs(slopeRad) : Math.abs(slopeRad));
+    String rises = upright ? " from plumb" : " from level";
+    if (Math.abs(slopeRad) < SQUARE_RAD) {
+      rises = "";
+      reads = "level";
+    } else if (Math.PI / 2 - Math.abs(slopeRad) < SQUARE_RAD) {
+      rises = "";
+      reads = "plumb";
+    } else {
+      rises += slopeRad > 0 ? ", lower in front" : ", higher in front";
+    }
+    return foot.mark().words() + " " + reads + rises + out + " from the tube's middle";
   }
 
   private String turnWords(double turnRad) {
@@ -274,12 +305,12 @@ final class AxleSheets {
             "EDGES OF EVERY FOOT ON THE AXLE TUBE",
             List.of(
                 Column.words("", 6),
-                Column.words("part", 54),
+                Column.words("part", 51),
                 Column.number("right edge", 17),
                 Column.number("left edge", 16),
-                Column.number("turned", 14),
-                Column.number("out", 14),
-                Column.words("to its", 11)));
+                Column.number("turned", 13),
+                Column.number("out", 12.5),
+                Column.words("to its", 16.5)));
     for (AxleFoot foot : feet) {
       table.row(
           letters.getOrDefault(foot.part(), ""),
@@ -288,7 +319,7 @@ final class AxleSheets {
           job.length(foot.leftMm()),
           job.angle(foot.turnRad()),
           job.length(foot.outMm()),
-          foot.hole() ? "hole" : "middle");
+          foot.mark().words());
     }
     return table;
   }

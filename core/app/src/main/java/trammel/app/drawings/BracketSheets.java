@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import trammel.app.drawings.Paper.Anchor;
 import trammel.app.drawings.SheetTable.Column;
@@ -50,6 +51,9 @@ final class BracketSheets {
   /** A joint is seen where a visible edge runs this near (mm). */
   private static final double SEEN_MM = 2;
 
+  /** A bolt's end keeps so far from the end of the picture (mm of the vehicle). */
+  private static final double BOLT_AIR_MM = 3;
+
   /** What is set on is drawn so far round the bracket, in shares of its size. */
   private static final double AIR = 0.12;
 
@@ -75,6 +79,9 @@ final class BracketSheets {
     private final SheetTable table;
     private final Place view;
 
+    /** The corners of its bolts as read from its zero. */
+    private final List<Vector3> bolts;
+
     /** 1 where out is to the left, −1 where it is to the right. */
     private final double left;
 
@@ -89,6 +96,12 @@ final class BracketSheets {
       scene = PartScene.of(job.assembly(), ids, view);
       welds = WeldMark.of(job, bracket);
       table = table();
+      bolts =
+          bracket.bolts().stream()
+              .map(id -> job.assembly().part(id).orElseThrow())
+              .flatMap(bolt -> bolt.solid().mesh().placed(bolt.place()).corners().stream())
+              .map(own::read)
+              .toList();
     }
 
     /** What it is set on. */
@@ -364,9 +377,9 @@ final class BracketSheets {
                       Math.max(
                           most(Vector3::y) - least(Vector3::y),
                           most(Vector3::z) - least(Vector3::z)));
-      private final double longMm = most(Vector3::x) - least(Vector3::x) + 2 * airMm;
-      private final double highMm = most(Vector3::y) - least(Vector3::y) + 2 * airMm;
-      private final double broadMm = most(Vector3::z) - least(Vector3::z) + 2 * airMm;
+      private final double longMm = to(Vector3::x) - from(Vector3::x);
+      private final double highMm = to(Vector3::y) - from(Vector3::y);
+      private final double broadMm = to(Vector3::z) - from(Vector3::z);
 
       Views(double roomMm) {
         double planLeastMm = welds.size() * WeldMark.ROW_MM;
@@ -376,6 +389,21 @@ final class BracketSheets {
         }
         oneTo = to;
         place(planLeastMm);
+      }
+
+      /** Where what is shown begins: the plates with air, and every bolt to its end. */
+      private double from(Function<Vector3, Double> axis) {
+        double plates = least(axis) - airMm;
+        return Math.min(plates, boltEnds(axis).min().orElse(plates) - BOLT_AIR_MM);
+      }
+
+      private double to(Function<Vector3, Double> axis) {
+        double plates = most(axis) + airMm;
+        return Math.max(plates, boltEnds(axis).max().orElse(plates) + BOLT_AIR_MM);
+      }
+
+      private DoubleStream boltEnds(Function<Vector3, Double> axis) {
+        return bolts.stream().mapToDouble(axis::apply);
       }
 
       private boolean fits(int to, double roomY, double planLeastMm) {
@@ -411,9 +439,9 @@ final class BracketSheets {
         double topY = ShopSheet.TOP_MM + Balloons.ROW_MM - 2;
         double sideY = third ? topY + planMm + Balloons.ROW_MM : topY;
         double planY = third ? topY : topY + heightBandMm + ORDINATES_MM + Balloons.ROW_MM;
-        double frontMm = most(Vector3::x) + airMm;
-        double lowMm = least(Vector3::y) - airMm;
-        double rightMm = left > 0 ? -most(Vector3::z) - airMm : least(Vector3::z) - airMm;
+        double frontMm = to(Vector3::x);
+        double lowMm = from(Vector3::y);
+        double rightMm = left > 0 ? -to(Vector3::z) : from(Vector3::z);
         side =
             new ViewWindow(
                 Viewpoint.SIDE,

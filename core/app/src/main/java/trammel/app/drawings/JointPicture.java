@@ -10,9 +10,9 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 
 /**
- * One joint of the finished vehicle and what stands about it, looked at from the side on which no
- * rail stands before it. What is made and set is drawn strong, the rest fine; a cross in a ring
- * stands on the joint's middle, to which the sheet's distances go.
+ * One joint of the finished vehicle and what stands about it when its bracket is set, looked at from
+ * where most of that bracket is seen. What is made and set is drawn strong, the rest fine; a cross
+ * in a ring stands on the joint's middle, to which the sheet's distances go.
  */
 public final class JointPicture implements Drawing {
   private static final double WIDTH_MM = 58;
@@ -27,6 +27,9 @@ public final class JointPicture implements Drawing {
 
   /** A joint this far behind the axle line is looked at from behind (mm). */
   private static final double BEHIND_MM = 30;
+
+  /** Another corner shows so many times as much before the picture is taken from there. */
+  private static final double BETTER = 1.3;
 
   private static final double LETTERS_MM = 2.4;
   private static final double RING_MM = 1.3;
@@ -43,29 +46,62 @@ public final class JointPicture implements Drawing {
 
   private final JointScene.Near near;
   private final Point3 joint;
-  private final Eye eye;
+  private final int ahead;
+  private final int side;
 
   /** Worked out when it is first drawn, which is on whichever core sets its document. */
-  private Optional<List<SeenLine>> lines = Optional.empty();
+  private Optional<View> view = Optional.empty();
+
+  /** What is seen from one corner. */
+  private record View(Eye eye, List<SeenLine> lines) {}
 
   /**
    * @param scene the finished vehicle
    * @param joint the joint's middle at ride, in vehicle axes (mm)
-   * @param fromTheLeft from which side nothing stands before it
+   * @param fromTheLeft from which side no rail stands before it, so that it is looked at from there
+   *     if its bracket is seen as well as from elsewhere
    */
   public JointPicture(JointScene scene, Point3 joint, boolean fromTheLeft) {
     this.joint = joint;
     near = scene.near(joint, NEAR_MM);
     // From the end that is nearer, a little from above.
-    int ahead = joint.xMm() < -BEHIND_MM ? -1 : 1;
-    eye = eye(new Vector3(0.62 * ahead, fromTheLeft ? 0.68 : -0.68, 0.4));
+    ahead = joint.xMm() < -BEHIND_MM ? -1 : 1;
+    side = fromTheLeft ? 1 : -1;
   }
 
-  private synchronized List<SeenLine> lines() {
-    if (lines.isEmpty()) {
-      lines = Optional.of(HiddenLines.seen(near.bodies(), eye));
+  private synchronized View view() {
+    if (view.isEmpty()) {
+      view = Optional.of(clearest());
     }
-    return lines.get();
+    return view.get();
+  }
+
+  private View clearest() {
+    View best = from(ahead, side);
+    double mostMm = BETTER * shownMm(best);
+    int[][] others = {{-ahead, side}, {ahead, -side}, {-ahead, -side}};
+    for (int[] corner : others) {
+      View other = from(corner[0], corner[1]);
+      double shownMm = shownMm(other);
+      if (shownMm > mostMm) {
+        mostMm = shownMm;
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  private View from(int fromAhead, int fromLeft) {
+    Eye eye = eye(new Vector3(0.62 * fromAhead, 0.68 * fromLeft, 0.4));
+    return new View(eye, HiddenLines.seen(near.bodies(), eye));
+  }
+
+  /** Length of the bracket's edges that are seen (mm). */
+  private double shownMm(View seen) {
+    return seen.lines.stream()
+        .filter(line -> near.bracket().contains(line.id()))
+        .mapToDouble(SeenLine::lengthMm)
+        .sum();
   }
 
   private static Eye eye(Vector3 towards) {
@@ -87,10 +123,11 @@ public final class JointPicture implements Drawing {
 
   @Override
   public void drawOn(Paper paper) {
+    Eye eye = view().eye();
     Point3 middle = eye.see(joint);
     double halfUpMm = HEIGHT_MM / SCALE / 2;
     Strokes strokes = new Strokes(paper);
-    for (SeenLine line : lines()) {
+    for (SeenLine line : view().lines()) {
       Clip.within(
               middle.xMm() - REACH_MM + WITHIN_MM,
               middle.yMm() - halfUpMm + WITHIN_MM,
@@ -129,7 +166,7 @@ public final class JointPicture implements Drawing {
 
   /** The three axes of the vehicle in a corner, so that nobody takes left for right. */
   private void arrow(Paper paper, Vector3 axis, String name) {
-    Point3 tip = eye.see(new Point3(axis.x(), axis.y(), axis.z()));
+    Point3 tip = view().eye().see(new Point3(axis.x(), axis.y(), axis.z()));
     double x = AXES_MM / 2 + 1;
     double y = HEIGHT_MM - AXES_MM / 2 + 1;
     paper.line(x, y, x + ARROW_MM * tip.xMm(), y - ARROW_MM * tip.yMm(), Pen.FRAME);

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import trammel.assembly.Assembly;
 import trammel.assembly.Mesh;
 import trammel.assembly.PartKind;
@@ -25,10 +27,16 @@ public final class JointScene {
   private static final Set<PartKind> SET = EnumSet.of(PartKind.PLATE, PartKind.TUBE);
   private static final Set<String> HOLDING = Set.of(BodyPose.FRAME, BodyPose.AXLE);
 
+  /** A bar, spring or shock whose box is as near as this to a joint ends there (mm). */
+  private static final double AT_THE_JOINT_MM = 5;
+
+  /** Plates whose box is as near as this to a joint are those of its bracket (mm). */
+  private static final double BRACKET_MM = 30;
+
   private final List<Standing> all = new ArrayList<>();
 
   /** A body and the box about it. */
-  private record Standing(Body body, boolean strong, Point3 least, Point3 most) {
+  private record Standing(Body body, boolean strong, boolean kept, Point3 least, Point3 most) {
     boolean reaches(Point3 middle, double halfMm) {
       return least.xMm() < middle.xMm() + halfMm
           && most.xMm() > middle.xMm() - halfMm
@@ -44,8 +52,9 @@ public final class JointScene {
    *
    * @param bodies the bodies
    * @param strong the ids of the plates and tubes that are set on frame and axle
+   * @param bracket the ids of those of them that stand about the joint itself
    */
-  record Near(List<Body> bodies, Set<String> strong) {}
+  record Near(List<Body> bodies, Set<String> strong, Set<String> bracket) {}
 
   /**
    * @param assembly the finished vehicle at ride
@@ -72,15 +81,28 @@ public final class JointScene {
     return new Standing(
         new Body(part.id(), mesh, true),
         SET.contains(part.kind()) && HOLDING.contains(part.carrier()),
+        HOLDING.contains(part.carrier()),
         new Point3(least[0], least[1], least[2]),
         new Point3(most[0], most[1], most[2]));
   }
 
-  /** What reaches into a cube about a point. */
+  /**
+   * What reaches into a cube about a point. Bars, springs and shocks only where they end there: the
+   * others are not in yet when the bracket is set, and would stand before it.
+   */
   Near near(Point3 middle, double halfMm) {
-    List<Standing> near = all.stream().filter(one -> one.reaches(middle, halfMm)).toList();
+    List<Standing> near =
+        all.stream()
+            .filter(one -> one.reaches(middle, halfMm))
+            .filter(one -> one.kept || one.reaches(middle, AT_THE_JOINT_MM))
+            .toList();
     return new Near(
         near.stream().map(Standing::body).toList(),
-        Set.copyOf(near.stream().filter(Standing::strong).map(one -> one.body().id()).toList()));
+        ids(near.stream().filter(Standing::strong)),
+        ids(near.stream().filter(one -> one.strong && one.reaches(middle, BRACKET_MM))));
+  }
+
+  private static Set<String> ids(Stream<Standing> standing) {
+    return standing.map(one -> one.body().id()).collect(Collectors.toSet());
   }
 }

@@ -40,6 +40,10 @@ final class RailNotchSheet {
 
   private static final double HATCH_MM = 1.6;
   private static final double STEPS_MM = 72;
+
+  /** What is cut out, on the side of the line that goes. */
+  private static final String WASTE = "WASTE";
+
   private static final double ABOUT_MM = 40;
 
   /** Hatching of parts that meet runs two ways (ISO 128-3). */
@@ -220,7 +224,7 @@ final class RailNotchSheet {
         paper,
         window,
         "THE CUT, "
-            + (isRoomy ? "" : radius + ", ")
+            + (isRoomy ? "" : radius + ", waste below it, ")
             + "outer face, front "
             + (ahead > 0 ? "left" : "right"));
     new SceneEdges(scene(Set.of(VehicleParts.rail(left))), window).drawOn(paper);
@@ -239,8 +243,9 @@ final class RailNotchSheet {
     along.below(paper, bottom, window.paperX(), right);
     heights.beside(paper, right, window.paperY(), bottom);
     if (isRoomy) {
-      paper.text(
-          window.x(at(0, 0)) + 1, window.y(at(0, 0)) - 1.5, LETTERS_MM, Anchor.START, radius);
+      double left = window.x(at(0, 0)) + 1;
+      paper.text(left, window.y(at(0, 0)) - 1.5, LETTERS_MM, Anchor.START, radius);
+      paper.text(left, window.y(at(0, cut.cutDepthMm() / 2)), LETTERS_MM, Anchor.START, WASTE);
     }
   }
 
@@ -351,7 +356,7 @@ final class RailNotchSheet {
     table.row(
         "middle of the radius, up from the underside",
         job.length(cut.cutDepthMm() - cut.radiusMm()));
-    table.row("left of the rail above", job.length(cut.keptMm()));
+    table.row("rail that stays above the cut", job.length(cut.keptMm()));
     table.row("strip, thick", job.length(cut.stripMm()));
     table.row("deep in the clear, strip in place", job.length(cut.clearDepthMm()));
     return table;

@@ -141,7 +141,9 @@ final class RailSheets {
     }
 
     boolean shows(RailFoot foot) {
-      return outer == (foot.face() != RailFoot.Face.INNER);
+      boolean inner =
+          foot.face() == RailFoot.Face.INNER || foot.face() == RailFoot.Face.UNDERSIDE_AND_INNER;
+      return outer != inner;
     }
 
     /** Height that the view takes, or that the values beside it do, if that is more (mm). */
@@ -335,6 +337,7 @@ final class RailSheets {
       case OUTER -> "outer";
       case INNER -> "inner";
       case UNDERSIDE -> "under";
+      case UNDERSIDE_AND_INNER -> "under, inner";
       case TOP -> "top";
     };
   }

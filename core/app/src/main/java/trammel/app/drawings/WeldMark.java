@@ -49,6 +49,7 @@ record WeldMark(
   private static final double CHORD_MM = 0.5;
   private static final double LETTERS_MM = 2.3;
   private static final double LEG_MM = 2.6;
+  private static final double TAIL_MM = 1.6;
 
   /** The strokes of a square groove stand so far apart. */
   private static final double STROKES_MM = 1.2;
@@ -86,11 +87,15 @@ record WeldMark(
 
     /**
      * The size of a groove is how deep it is welded: in brackets by AWS A2.4, after an s by ISO
-     * 2553.
+     * 2553. That of a fillet is its leg, which ISO 2553 has after a z, since it measures some by
+     * the throat, after an a.
      */
     String size(String length, UnitSystem units) {
-      if (this == FILLET || this == SPOT) {
+      if (this == SPOT) {
         return length;
+      }
+      if (this == FILLET) {
+        return units == UnitSystem.US ? length : "z" + length;
       }
       return units == UnitSystem.US ? "(" + length + ")" : "s" + length;
     }
@@ -165,6 +170,7 @@ record WeldMark(
       double arrowY) {
     double lineX = fromRight ? x + roomMm - LINE_MM : x;
     paper.line(lineX, y, lineX + LINE_MM, y, Pen.EXISTING);
+    tail(paper, fromRight ? lineX : lineX + LINE_MM, y, fromRight ? -TAIL_MM : TAIL_MM);
     double kinkX = fromRight ? lineX + LINE_MM : lineX;
     arrow(paper, kinkX, y, arrowX, arrowY);
     if (allRound) {
@@ -181,14 +187,20 @@ record WeldMark(
     if (bothSides) {
       sign(paper, legX, y, -1);
     }
-    double wordsX = fromRight ? x : lineX + LINE_MM + 1.5;
-    double wordsMm = roomMm - LINE_MM - 2.5;
+    double wordsX = fromRight ? x : lineX + LINE_MM + TAIL_MM + 1;
+    double wordsMm = roomMm - LINE_MM - TAIL_MM - 2;
     String text = (places > 1 ? places + " x " : "") + name;
     double lineY = y - 0.6;
     for (String line : Paper.lines(text, LETTERS_MM, wordsMm)) {
       paper.text(wordsX, lineY, LETTERS_MM, Anchor.START, line);
       lineY += 2.8;
     }
+  }
+
+  /** What is said of a weld in words stands in the tail of its symbol. */
+  private static void tail(Paper paper, double x, double y, double away) {
+    paper.line(x, y, x + away, y - TAIL_MM, Pen.EXISTING);
+    paper.line(x, y, x + away, y + TAIL_MM, Pen.EXISTING);
   }
 
   private void sign(Paper paper, double x, double y, int down) {

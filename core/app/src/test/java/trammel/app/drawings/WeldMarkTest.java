@@ -82,17 +82,20 @@ class WeldMarkTest {
     assertEquals(Sign.SPOT, Sign.of(new PlugWeld(12, 6)));
   }
 
-  /** AWS A2.4 puts the size of a groove in brackets, ISO 2553 an s before it; both from memory. */
+  /**
+   * AWS A2.4 puts the size of a groove in brackets, ISO 2553 an s before it, and before the leg of a
+   * fillet a z, since an a is its throat; all from memory.
+   */
   @ParameterizedTest
   @CsvSource({
     "FILLET, US, 1/4",
-    "FILLET, METRIC, 1/4",
+    "FILLET, METRIC, z1/4",
     "VEE, US, (1/4)",
     "VEE, METRIC, s1/4",
     "SQUARE, US, (1/4)",
     "SPOT, US, 1/4"
   })
-  void theSizeOfAGrooveIsMarkedAsSuch(Sign sign, UnitSystem units, String said) {
+  void theSizeIsMarkedAsWhatItIs(Sign sign, UnitSystem units, String said) {
     assertEquals(said, sign.size("1/4", units));
   }
 }

@@ -41,6 +41,9 @@ public record RailFoot(
   /** What reaches over more of the rail's width than this lies on its underside or its top. */
   private static final double ACROSS_SHARE = 0.6;
 
+  /** What is welded to the underside and this far up a face (of the rail's depth) holds on both. */
+  private static final double UP_A_FACE_SHARE = 0.2;
+
   /** Corners as near as this to the one that is nearest to the rail touch it too (mm). */
   private static final double TOUCHING_MM = 4;
 
@@ -57,6 +60,8 @@ public record RailFoot(
     INNER("inner face"),
     /** Below. */
     UNDERSIDE("underside"),
+    /** Below, and up the face towards the vehicle's middle. */
+    UNDERSIDE_AND_INNER("underside, inner face"),
     /** Above. */
     TOP("top");
 
@@ -175,9 +180,18 @@ public record RailFoot(
       double mostMm = welds.stream().mapToDouble(Point3::yMm).max().orElseThrow();
       if (mostMm - leastMm > ACROSS_SHARE * rails.flangeMm()) {
         double upMm = welds.stream().mapToDouble(Point3::zMm).average().orElseThrow();
-        return upMm < rails.depthMm() / 2 ? Face.UNDERSIDE : Face.TOP;
+        if (upMm > rails.depthMm() / 2) {
+          return Face.TOP;
+        }
+        return welds.stream().anyMatch(this::isUpTheInnerFace)
+            ? Face.UNDERSIDE_AND_INNER
+            : Face.UNDERSIDE;
       }
       return (leastMm + mostMm) / 2 > rails.flangeMm() / 2 ? Face.OUTER : Face.INNER;
+    }
+
+    private boolean isUpTheInnerFace(Point3 weld) {
+      return weld.zMm() > UP_A_FACE_SHARE * rails.depthMm() && weld.yMm() < rails.flangeMm() / 2;
     }
 
     /** How far out from a side of the rail a corner is (mm). */

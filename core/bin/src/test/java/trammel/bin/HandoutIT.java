@@ -377,9 +377,9 @@ class HandoutIT {
     for (String words : said) {
       assertTrue(changes.contains(words), words + " is not in: " + changes);
     }
-    // The rail sheet's own edges: the foremost and the rearmost plate on the left rail.
-    String front = between(floor, "left rail boxing plate inner face ", " in ") + " in";
-    assertTrue(changes.contains("from " + front + " to "), front);
+    // The rail sheet's own edge, which is behind the axle mark: minus there, in words here.
+    String rear = between(floor, "left rail shared boxing plate inner face -", " in ") + " in";
+    assertTrue(changes.contains("from " + rear + " behind to "), rear);
   }
 
   /**

@@ -274,8 +274,8 @@ class HandoutIT {
 
   /**
    * Common practice, no source: marks before the old axle comes out, room before parts, the axle's
-   * brackets on the bench, rails cut and closed before anything stands on them, the pipe put back at
-   * the end.
+   * brackets on the bench, rails cut and closed before anything stands on them, the pipe put back
+   * at the end.
    */
   @Test
   void theWorkCanBeDoneInTheOrderThatTheFloorHas() throws Exception {

@@ -132,7 +132,8 @@ class OwnNumbersIT {
   void aJobHasLinesOfItsOwn() throws Exception {
     String shop =
         "\"shop\": {\"labour_rate\": 100, \"overhead\": \"in-rate\", \"supplies\": \"0 %\","
-            + " \"contingency_flat\": \"0 %\", \"markup\": {\"parts\": \"0 %\", \"outside\": \"0 %\"}}";
+            + " \"contingency_flat\": \"0 %\", \"markup\": {\"parts\": \"0 %\", \"outside\": \"0"
+            + " %\"}}";
     Tree plain = copy.json(STOP, "quote", sedan("  {}\n", shop));
     Tree more =
         copy.json(
@@ -243,6 +244,22 @@ class OwnNumbersIT {
     assertEquals(BAD_INPUT, ended.exitCode(), ended.out());
     assertTrue(
         ended.err().contains("Does the rate have rent, power and tools in it?"), ended.err());
+  }
+
+  /** A shop says what its tax is called; none is told that it is sales tax. */
+  @ParameterizedTest
+  @CsvSource({"'', tax", "'\"name\": \"VAT\", ', VAT", "'\"name\": \"sales tax\", ', sales tax"})
+  void theTaxIsCalledAsTheShopCallsIt(String name, String called) throws Exception {
+    String tax =
+        "\"shop\": {\"tax\": {"
+            + name
+            + "\"rate\": \"19 %\", \"taxable\": [\"parts\"], \"by\":"
+            + " \"invoice\"}}";
+    Launch.Ended quoted = copy.run("quote", sedan("  {}\n", tax).toString(), "--full");
+    assertEquals(STOP, quoted.exitCode(), quoted.err());
+    String line =
+        quoted.out().lines().filter(one -> one.contains("19 % on")).findFirst().orElseThrow();
+    assertTrue(line.strip().startsWith(called + "  "), line);
   }
 
   /** What is bought for a job of a shop with metric stock is called by millimetres. */

@@ -480,7 +480,9 @@ class ShopDrawingsIT {
     assertTrue(holes >= 8, "rows with a hole: " + holes);
   }
 
-  /** What the job's file says of the vehicle; the track is 65 in less twice the offset of 1/4 in. */
+  /**
+   * What the job's file says of the vehicle; the track is 65 in less twice the offset of 1/4 in.
+   */
   @Test
   void theFirstSheetSaysHowTheVehicleStands() {
     String first =

@@ -10,9 +10,9 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.geometry.Vector3;
 
 /**
- * One joint of the finished vehicle and what stands about it when its bracket is set, looked at from
- * where most of that bracket is seen. What is made and set is drawn strong, the rest fine; a cross
- * in a ring stands on the joint's middle, to which the sheet's distances go.
+ * One joint of the finished vehicle and what stands about it when its bracket is set, looked at
+ * from where most of that bracket is seen. What is made and set is drawn strong, the rest fine; a
+ * cross in a ring stands on the joint's middle, to which the sheet's distances go.
  */
 public final class JointPicture implements Drawing {
   private static final double WIDTH_MM = 58;

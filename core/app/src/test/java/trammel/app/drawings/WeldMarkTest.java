@@ -83,8 +83,8 @@ class WeldMarkTest {
   }
 
   /**
-   * AWS A2.4 puts the size of a groove in brackets, ISO 2553 an s before it, and before the leg of a
-   * fillet a z, since an a is its throat; all from memory.
+   * AWS A2.4 puts the size of a groove in brackets, ISO 2553 an s before it, and before the leg of
+   * a fillet a z, since an a is its throat; all from memory.
    */
   @ParameterizedTest
   @CsvSource({

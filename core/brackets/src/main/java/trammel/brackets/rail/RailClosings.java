@@ -34,8 +34,8 @@ import trammel.trade.welding.WeldSeam;
 
 /**
  * The plates that close the channel rails of a job. Bars, springs and shocks each ask for a stretch
- * to be closed; stretches that overlap, or would leave a piece open that is shorter than the rail is
- * deep, are closed by one plate, which the lists then have once. A short open piece between two
+ * to be closed; stretches that overlap, or would leave a piece open that is shorter than the rail
+ * is deep, are closed by one plate, which the lists then have once. A short open piece between two
  * boxes takes all of the twist that they do not, and its four plate ends lie where it works most:
  * common practice, no source.
  */

@@ -2,7 +2,8 @@ package trammel.engine.clearance;
 
 /**
  * A shape with the upright block round it, for one that is asked many times what comes close to it:
- * most of what is far away is known to be so from the blocks. Not for use by several threads at once.
+ * most of what is far away is known to be so from the blocks. Not for use by several threads at
+ * once.
  */
 public final class Bounded {
   /** Beyond this over a limit the error of a gap does not matter (mm). */

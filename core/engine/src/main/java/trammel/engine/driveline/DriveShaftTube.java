@@ -3,7 +3,7 @@ package trammel.engine.driveline;
 import trammel.engine.quantity.Given;
 
 /**
- * The steel tube of a drive shaft.
+ * The steel tube of a driveshaft.
  *
  * @param outerDiameterMm outer diameter, mm, 5 to 500
  * @param innerDiameterMm inner diameter, mm, 0 and up, under the outer

@@ -3,7 +3,7 @@ package trammel.engine.driveline;
 import trammel.engine.quantity.Given;
 
 /**
- * A drive shaft with a universal joint at each end, the two yokes of the shaft in line ("in phase")
+ * A driveshaft with a universal joint at each end, the two yokes of the shaft in line ("in phase")
  * and both joint angles in one plane.
  *
  * @param firstAngleRad working angle of the joint at the transmission, rad, 0 to 80°

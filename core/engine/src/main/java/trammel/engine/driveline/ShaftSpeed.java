@@ -22,11 +22,11 @@ public final class ShaftSpeed {
   }
 
   /**
-   * Speed of the drive shaft at a road speed.
+   * Speed of the driveshaft at a road speed.
    *
    * @param roadSpeedMPerS road speed, m/s, 0 to 200
    * @param tyreRadiusMm rolling radius, mm, 50 to 1500
-   * @param axleRatio drive shaft turns for one wheel turn, 0.5 to 20
+   * @param axleRatio driveshaft turns for one wheel turn, 0.5 to 20
    * @return shaft speed, rev/min
    * @throws IllegalArgumentException if an input is outside its range
    */

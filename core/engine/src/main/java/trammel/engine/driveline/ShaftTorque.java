@@ -3,7 +3,7 @@ package trammel.engine.driveline;
 import trammel.engine.quantity.Given;
 
 /**
- * Torque in the drive shaft: what the engine can send and what the tyres can hold; the smaller of
+ * Torque in the driveshaft: what the engine can send and what the tyres can hold; the smaller of
  * the two is what the shaft and the axle housing see. Source: Gillespie, Fundamentals of Vehicle
  * Dynamics (1992), ch. 2, from memory.
  */
@@ -11,10 +11,10 @@ public final class ShaftTorque {
   private ShaftTorque() {}
 
   /**
-   * Torque the engine sends to the drive shaft.
+   * Torque the engine sends to the driveshaft.
    *
    * @param engineTorqueNmm engine torque, Nmm, 0 or more
-   * @param gearRatio engine turns for one turn of the drive shaft in the gear used, 0.2 to 2000,
+   * @param gearRatio engine turns for one turn of the driveshaft in the gear used, 0.2 to 2000,
    *     with transfer case and torque converter multiplication
    * @param efficiency share of the torque that arrives, over 0 to 1
    * @return shaft torque, Nmm
@@ -33,7 +33,7 @@ public final class ShaftTorque {
    * @param axleLoadN vertical load on the driven axle at that moment, N, 0 or more
    * @param friction friction of tyre on road, 0 to 5
    * @param tyreRadiusMm loaded radius, mm, 50 to 1500
-   * @param axleRatio drive shaft turns for one wheel turn, 0.5 to 20
+   * @param axleRatio driveshaft turns for one wheel turn, 0.5 to 20
    * @return shaft torque, Nmm
    * @throws IllegalArgumentException if an input is outside its range
    */

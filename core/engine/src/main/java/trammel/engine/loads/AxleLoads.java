@@ -7,10 +7,10 @@ import trammel.engine.quantity.Gravity;
 /**
  * Turns a load case into the forces on the rear axle of one vehicle. Axle, wheels and outboard
  * brakes are one body: road forces act where the tyres touch the road, so that the wind-up of the
- * housing under drive and braking needs no moment of its own; the drive shaft brings its torque as
- * a moment about the forward axis, against the turning direction of the usual engine (clockwise
- * seen from its front), which presses the left tyre down. The weight and inertia of the axle act at
- * its middle.
+ * housing under drive and braking needs no moment of its own; the driveshaft brings its torque as a
+ * moment about the forward axis, against the turning direction of the usual engine (clockwise seen
+ * from its front), which presses the left tyre down. The weight and inertia of the axle act at its
+ * middle.
  *
  * <p>Load moves to the rear axle by W a h/L when accelerating; from the inside to the outside tyre
  * by the rear's share of W a h/t; and from the right to the left tyre by the part of the shaft's
@@ -227,7 +227,7 @@ public final class AxleLoads {
   }
 
   /**
-   * Torque in the drive shaft that goes with the drive force.
+   * Torque in the driveshaft that goes with the drive force.
    *
    * @param loadCase the case
    * @return torque, Nmm, 0 or more

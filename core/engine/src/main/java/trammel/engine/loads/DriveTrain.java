@@ -7,10 +7,10 @@ import trammel.engine.quantity.Given;
  * What turns the rear axle.
  *
  * @param engineTorqueNmm highest engine torque, Nmm, 0 and up
- * @param gearRatio engine turns for one turn of the drive shaft in the lowest gear, with transfer
+ * @param gearRatio engine turns for one turn of the driveshaft in the lowest gear, with transfer
  *     case and torque converter, 0.2 to 2000
  * @param efficiency share of the torque that arrives at the axle, 0.01 to 1
- * @param axleRatio drive shaft turns for one wheel turn, 0.5 to 20
+ * @param axleRatio driveshaft turns for one wheel turn, 0.5 to 20
  */
 public record DriveTrain(
     double engineTorqueNmm, double gearRatio, double efficiency, double axleRatio) {
@@ -25,7 +25,7 @@ public record DriveTrain(
   }
 
   /**
-   * Highest torque in the drive shaft.
+   * Highest torque in the driveshaft.
    *
    * @return torque, Nmm
    */

@@ -12,10 +12,11 @@ import trammel.engine.quantity.Given;
 
 /**
  * Welds anywhere in space that hold one stiff part, treated as lines that give alike in every
- * direction: the part shifts and turns about their centroid, and the force flow at a place goes with
- * how far it moves there. In one plane this is the treatment of welds as lines: even flow from
- * direct force, flow with the distance from the centroid or the axis from moments. Source: Blodgett,
- * Design of Welded Structures, section 7.4, from memory; in space the same sums about three axes.
+ * direction: the part shifts and turns about their centroid, and the force flow at a place goes
+ * with how far it moves there. In one plane this is the treatment of welds as lines: even flow from
+ * direct force, flow with the distance from the centroid or the axis from moments. Source:
+ * Blodgett, Design of Welded Structures, section 7.4, from memory; in space the same sums about
+ * three axes.
  */
 public final class WeldRuns {
   /** The smaller share of stiffness that still counts as some. */
@@ -30,8 +31,8 @@ public final class WeldRuns {
 
   /**
    * @param runs the welds, each by its points in order (mm)
-   * @throws IllegalArgumentException if there is no length of weld, or all of it lies on one straight
-   *     line, about which the part could turn
+   * @throws IllegalArgumentException if there is no length of weld, or all of it lies on one
+   *     straight line, about which the part could turn
    */
   public WeldRuns(List<List<Point3>> runs) {
     double length = 0;

@@ -226,7 +226,7 @@ class ShopCatalogTest {
     PriceTerms terms = STANDARD.shop().termsFor(job.terms());
     assertEquals(new BigDecimal("88.50"), terms.rate().perHour());
     assertEquals(shop.rate().overheadPerHour(), terms.rate().overheadPerHour());
-    assertEquals("sales tax", terms.tax().name());
+    assertEquals(shop.tax().name(), terms.tax().name());
     assertEquals(0, new BigDecimal("0.12").compareTo(terms.markup(CostClass.STEEL).fraction()));
     assertEquals(shop.markup(CostClass.PARTS), terms.markup(CostClass.PARTS));
     assertEquals(new Contingency.HoursToChance(0.9), terms.contingency());

@@ -7,7 +7,7 @@ import trammel.assembly.Turned;
 
 /**
  * A simple solid in its own axes, made for two questions: how deep a point lies in it, and where
- * its edges run.
+ * its edges run. Not for use by several threads at once.
  */
 abstract class Filled {
   /** Chords stay this near to an arc (mm): far below what counts as an overlap. */
@@ -15,17 +15,15 @@ abstract class Filled {
 
   private final double[] least;
   private final double[] most;
-  private final double[] edges;
+  private double[] edges;
 
   /**
    * @param least lower corner of the block round it (mm)
    * @param most upper corner
-   * @param edges its edges, six numbers each: from and to (mm)
    */
-  Filled(double[] least, double[] most, double[] edges) {
+  Filled(double[] least, double[] most) {
     this.least = least;
     this.most = most;
-    this.edges = edges;
   }
 
   /**
@@ -56,10 +54,16 @@ abstract class Filled {
     return most[axis];
   }
 
-  /** Its edges, six numbers each; not to be changed. */
+  /** Its edges, six numbers each: from and to (mm); not to be changed. */
   double[] edges() {
+    if (edges == null) {
+      edges = drawnEdges();
+    }
     return edges;
   }
+
+  /** Draws its edges, which only a solid that something is near to is asked for. */
+  abstract double[] drawnEdges();
 
   /** How far a point in its block is from its surface, inside positive, outside 0 or less (mm). */
   abstract double depthMm(double xMm, double yMm, double zMm);

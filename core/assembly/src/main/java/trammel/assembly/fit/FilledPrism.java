@@ -9,24 +9,18 @@ import trammel.trade.plates.Point2;
 
 /** An outline drawn out: a plate, a rectangular tube, a block. */
 final class FilledPrism extends Filled {
-  private final Rings rings;
   private final Prism prism;
+  private final boolean hollow;
+  private List<Point2> outer;
+  private Rings rings;
 
-  private FilledPrism(Prism prism, Rings rings, double[] least, double[] most, double[] edges) {
-    super(least, most, edges);
+  private FilledPrism(Prism prism, boolean hollow, double[] least, double[] most) {
+    super(least, most);
     this.prism = prism;
-    this.rings = rings;
+    this.hollow = hollow;
   }
 
   static FilledPrism of(Prism prism, boolean hollow) {
-    List<List<Point2>> loops = new ArrayList<>();
-    List<Point2> outer = prism.section().polygon(CHORD_MM);
-    loops.add(outer);
-    if (hollow) {
-      for (Loop hole : prism.section().holeLoops()) {
-        loops.add(hole.polygon(CHORD_MM));
-      }
-    }
     Bounds bounds = prism.section().bounds();
     double lowMm =
         Math.min(prism.startSlope() * bounds.minXMm(), prism.startSlope() * bounds.maxXMm());
@@ -35,14 +29,36 @@ final class FilledPrism extends Filled {
             + Math.max(prism.endSlope() * bounds.minXMm(), prism.endSlope() * bounds.maxXMm());
     return new FilledPrism(
         prism,
-        new Rings(loops),
+        hollow,
         new double[] {bounds.minXMm(), bounds.minYMm(), lowMm},
-        new double[] {bounds.maxXMm(), bounds.maxYMm(), highMm},
-        edges(prism, outer));
+        new double[] {bounds.maxXMm(), bounds.maxYMm(), highMm});
+  }
+
+  private List<Point2> outer() {
+    if (outer == null) {
+      outer = prism.section().polygon(CHORD_MM);
+    }
+    return outer;
+  }
+
+  private Rings rings() {
+    if (rings == null) {
+      List<List<Point2>> loops = new ArrayList<>();
+      loops.add(outer());
+      if (hollow) {
+        for (Loop hole : prism.section().holeLoops()) {
+          loops.add(hole.polygon(CHORD_MM));
+        }
+      }
+      rings = new Rings(loops);
+    }
+    return rings;
   }
 
   /** Round both ends and along the sides. */
-  private static double[] edges(Prism prism, List<Point2> outer) {
+  @Override
+  double[] drawnEdges() {
+    List<Point2> outer = outer();
     double[] edges = new double[18 * outer.size()];
     int at = 0;
     for (int i = 0; i < outer.size(); i++) {
@@ -73,6 +89,6 @@ final class FilledPrism extends Filled {
   @Override
   double depthMm(double xMm, double yMm, double zMm) {
     double endsMm = Math.min(zMm - along(prism, xMm, false), along(prism, xMm, true) - zMm);
-    return endsMm <= 0 ? endsMm : Math.min(endsMm, rings.depthMm(xMm, yMm));
+    return endsMm <= 0 ? endsMm : Math.min(endsMm, rings().depthMm(xMm, yMm));
   }
 }

@@ -14,11 +14,9 @@ final class FilledTube extends Filled {
   private final double startTipsMm;
   private final double endTipsMm;
 
-  private FilledTube(CopedTube tube, double radiusMm, double[] edges) {
+  private FilledTube(CopedTube tube, double radiusMm) {
     super(
-        new double[] {-radiusMm, -radiusMm, 0},
-        new double[] {radiusMm, radiusMm, tube.lengthMm()},
-        edges);
+        new double[] {-radiusMm, -radiusMm, 0}, new double[] {radiusMm, radiusMm, tube.lengthMm()});
     this.tube = tube;
     this.radiusMm = radiusMm;
     startTipsMm = tips(tube.start());
@@ -26,9 +24,11 @@ final class FilledTube extends Filled {
   }
 
   static FilledTube of(CopedTube tube) {
-    double radiusMm = tube.tube().outsideMm() / 2;
-    double startTipsMm = tips(tube.start());
-    double endTipsMm = tips(tube.end());
+    return new FilledTube(tube, tube.tube().outsideMm() / 2);
+  }
+
+  @Override
+  double[] drawnEdges() {
     double[] edges = new double[18 * LINES];
     int at = 0;
     for (int k = 0; k < LINES; k++) {
@@ -38,7 +38,7 @@ final class FilledTube extends Filled {
       at = add(edges, at, here, 2, next, 2);
       at = add(edges, at, here, 3, next, 3);
     }
-    return new FilledTube(tube, radiusMm, edges);
+    return edges;
   }
 
   private static int add(double[] edges, int at, double[] from, int end, double[] to, int other) {

@@ -26,22 +26,41 @@ final class FilledTurned extends Filled {
   /** How far the filled profile goes on beyond the axis, so that the axis is no surface (mm). */
   private static final double PAST_AXIS_MM = 1e4;
 
-  private final Rings profile;
+  private final Turned turned;
+  private final boolean hollow;
+  private List<Point2> outer;
+  private Rings profile;
 
-  private FilledTurned(Rings profile, double[] least, double[] most, double[] edges) {
-    super(least, most, edges);
-    this.profile = profile;
+  private FilledTurned(Turned turned, boolean hollow, double[] least, double[] most) {
+    super(least, most);
+    this.turned = turned;
+    this.hollow = hollow;
   }
 
   static FilledTurned of(Turned turned, boolean hollow) {
-    List<Point2> outer = turned.profile().polygon(CHORD_MM);
     Bounds bounds = turned.profile().bounds();
     double radiusMm = bounds.maxXMm();
     return new FilledTurned(
-        new Rings(List.of(hollow ? pastTheAxis(outer) : filled(outer, bounds))),
+        turned,
+        hollow,
         new double[] {-radiusMm, -radiusMm, bounds.minYMm()},
-        new double[] {radiusMm, radiusMm, bounds.maxYMm()},
-        edges(outer));
+        new double[] {radiusMm, radiusMm, bounds.maxYMm()});
+  }
+
+  private List<Point2> outer() {
+    if (outer == null) {
+      outer = turned.profile().polygon(CHORD_MM);
+    }
+    return outer;
+  }
+
+  private Rings profile() {
+    if (profile == null) {
+      profile =
+          new Rings(
+              List.of(hollow ? pastTheAxis(outer()) : filled(outer(), turned.profile().bounds())));
+    }
+    return profile;
   }
 
   /** Points on the axis moved far past it: what ends there is solid through the axis. */
@@ -64,7 +83,9 @@ final class FilledTurned extends Filled {
   }
 
   /** Rings round its corners and lines from corner to corner. */
-  private static double[] edges(List<Point2> outer) {
+  @Override
+  double[] drawnEdges() {
+    List<Point2> outer = outer();
     List<double[]> all = new ArrayList<>();
     for (int k = 0; k < LINES; k++) {
       for (int i = 0; i < outer.size(); i++) {
@@ -98,6 +119,6 @@ final class FilledTurned extends Filled {
 
   @Override
   double depthMm(double xMm, double yMm, double zMm) {
-    return profile.depthMm(Math.sqrt(xMm * xMm + yMm * yMm), zMm);
+    return profile().depthMm(Math.sqrt(xMm * xMm + yMm * yMm), zMm);
   }
 }

@@ -54,19 +54,51 @@ public final class Interference {
     welded = welded(assembly);
   }
 
-  /**
-   * One part, its simple solids where they stand.
-   *
-   * @param part the part
-   * @param members its solids
-   * @param rearMm where the rearmost of them ends
-   * @param frontMm where the foremost of them ends
-   */
-  private record Body(PlacedPart part, List<Standing> members, double rearMm, double frontMm) {
-    static Body of(PlacedPart part, List<Standing> members) {
-      double rearMm = members.stream().mapToDouble(Standing::rearMm).min().orElseThrow();
-      double frontMm = members.stream().mapToDouble(Standing::frontMm).max().orElseThrow();
-      return new Body(part, members, rearMm, frontMm);
+  /** Rounding of blocks in vehicle axes is far below this (mm). */
+  private static final double ROUNDING_MM = 1e-6;
+
+  private static final int AXES = 3;
+
+  /** One part, its simple solids where they stand, and the upright block round them all. */
+  private static final class Body {
+    private final PlacedPart part;
+    private final List<Standing> members;
+    private final double[] low = new double[AXES];
+    private final double[] high = new double[AXES];
+
+    Body(PlacedPart part, List<Standing> members) {
+      this.part = part;
+      this.members = members;
+      for (int axis = 0; axis < AXES; axis++) {
+        low[axis] = Double.POSITIVE_INFINITY;
+        high[axis] = Double.NEGATIVE_INFINITY;
+        for (Standing member : members) {
+          low[axis] = Math.min(low[axis], member.lowMm(axis));
+          high[axis] = Math.max(high[axis], member.highMm(axis));
+        }
+      }
+    }
+
+    double rearMm() {
+      return low[0];
+    }
+
+    double frontMm() {
+      return high[0];
+    }
+
+    /**
+     * Whether a move of less than counts, across the vehicle or in height, would take the blocks
+     * out of each other: then it would take any two of their members.
+     */
+    boolean isBeside(Body other) {
+      for (int axis = 1; axis < AXES; axis++) {
+        double outMm = Math.min(high[axis] - other.low[axis], other.high[axis] - low[axis]);
+        if (outMm < ROOT_MM - ROUNDING_MM) {
+          return true;
+        }
+      }
+      return false;
     }
   }
 
@@ -109,7 +141,7 @@ public final class Interference {
   private List<Body> moved(List<Body> atRide, Pose pose) {
     List<Body> moved = new ArrayList<>(atRide.size());
     for (Body body : atRide) {
-      PlacedPart part = body.part();
+      PlacedPart part = body.part;
       boolean onFrame = part.carrier().equals(Assembly.FRAME);
       boolean ofABar = !onFrame && !part.carrier().equals(Assembly.AXLE);
       boolean placed = onFrame || pose.moved().containsKey(part.carrier());
@@ -126,20 +158,21 @@ public final class Interference {
     for (int i = 0; i < bodies.size(); i++) {
       Body one = bodies.get(i);
       double frontMm = one.frontMm() - ROOT_MM;
-      Set<String> holds = held.getOrDefault(one.part().id(), Set.of());
-      Set<String> fitted = welded.getOrDefault(one.part().id(), Set.of());
+      Set<String> holds = held.getOrDefault(one.part.id(), Set.of());
+      Set<String> fitted = welded.getOrDefault(one.part.id(), Set.of());
       for (int j = i + 1; j < bodies.size() && bodies.get(j).rearMm() < frontMm; j++) {
         Body other = bodies.get(j);
-        boolean still = travel && one.part().carrier().equals(other.part().carrier());
-        if (still
-            || standsTogether(one.part(), other.part())
-            || holds.contains(other.part().id())) {
+        if (one.isBeside(other)) {
           continue;
         }
-        double allowedMm = fitted.contains(other.part().id()) ? FITTED_MM : ROOT_MM;
+        boolean still = travel && one.part.carrier().equals(other.part.carrier());
+        if (still || standsTogether(one.part, other.part) || holds.contains(other.part.id())) {
+          continue;
+        }
+        double allowedMm = fitted.contains(other.part.id()) ? FITTED_MM : ROOT_MM;
         double depthMm = depthMm(one, other, allowedMm);
         if (depthMm > allowedMm) {
-          Overlap found = new Overlap(one.part().id(), other.part().id(), depthMm, pose);
+          Overlap found = new Overlap(one.part.id(), other.part.id(), depthMm, pose);
           deepest.merge(Set.of(found.one(), found.other()), found, Interference::deeper);
         }
       }
@@ -182,7 +215,7 @@ public final class Interference {
     boolean hollow = part.kind() != PartKind.TUBE && part.kind() != PartKind.VEHICLE;
     List<Standing> members = new ArrayList<>();
     add(members, part.solid(), pose.of(part.carrier()).after(part.place()), hollow);
-    return Body.of(part, members);
+    return new Body(part, members);
   }
 
   private void add(List<Standing> members, Solid solid, Place place, boolean hollow) {
@@ -199,8 +232,8 @@ public final class Interference {
 
   private static double depthMm(Body one, Body other, double allowedMm) {
     double deepest = 0;
-    for (Standing a : one.members()) {
-      for (Standing b : other.members()) {
+    for (Standing a : one.members) {
+      for (Standing b : other.members) {
         if (a.isNear(b, allowedMm)) {
           deepest = Math.max(deepest, Math.max(a.depthInMm(b), b.depthInMm(a)));
         }

@@ -37,12 +37,14 @@ final class Standing {
     return new double[] {v.x(), v.y(), v.z()};
   }
 
-  double rearMm() {
-    return middle[0] - reach[0];
+  /** Where the upright block round it begins along an axis of the vehicle (mm). */
+  double lowMm(int axis) {
+    return middle[axis] - reach[axis];
   }
 
-  double frontMm() {
-    return middle[0] + reach[0];
+  /** Where it ends (mm). */
+  double highMm(int axis) {
+    return middle[axis] + reach[axis];
   }
 
   /** Whether the blocks round two solids, each in its own axes, overlap by more than a bound. */

@@ -54,6 +54,21 @@ class InterferenceTest {
     return Place.at(new Point3(x, y, z));
   }
 
+  /** A sheet of 1 mm shares less with a block than a weld fills, and is yet in the midst of it. */
+  @Test
+  void aThinSheetInsideABlockIsFoundHoweverItLies() {
+    PlacedPart block = plate("block", at(0, 0, 0), 100, 100, 100);
+    PlacedPart level = plate("level", at(0, 0, 50), 60, 60, 1);
+    PlacedPart upright =
+        part(
+            "upright",
+            PartKind.PLATE,
+            Place.of(new Point3(0, 0, 50), X, Z),
+            Prism.block(60, 60, 1));
+    assertEquals(1, overlaps(block, level).size());
+    assertEquals(1, overlaps(block, upright).size());
+  }
+
   @Test
   void aBlockPushedIntoAnotherIsAsDeepInItAsItWasPushed() {
     // From -50 to 50 along x; the small one from 40 on: 10 in, and 20 or more from all else.

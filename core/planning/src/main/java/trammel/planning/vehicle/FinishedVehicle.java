@@ -51,6 +51,7 @@ public final class FinishedVehicle {
   private final Catalog catalog;
   private final List<PlacedPart> parts = new ArrayList<>();
   private final List<PlacedSeam> seams = new ArrayList<>();
+  private final Set<String> takenBySeams = new HashSet<>();
   private final List<Mate> mates = new ArrayList<>();
 
   private FinishedVehicle(Layout layout, Catalog catalog) {
@@ -186,8 +187,6 @@ public final class FinishedVehicle {
   }
 
   private void add(WeldSeam seam) {
-    Set<String> taken = new HashSet<>();
-    seams.forEach(other -> taken.add(other.id()));
     int number = 0;
     for (WeldRun run : seam.runs()) {
       if (!(run instanceof SeamRun placed)) {
@@ -198,7 +197,7 @@ public final class FinishedVehicle {
       do {
         number++;
         id = seam.name() + (seam.count() > 1 || number > 1 ? " " + number : "");
-      } while (!taken.add(id));
+      } while (!takenBySeams.add(id));
       seams.add(
           new PlacedSeam(id, seam.name(), placed, seam.joint().sizeMm(), seam.position().title()));
     }

@@ -87,8 +87,8 @@ public final class HandoverDocument {
             "done, date");
     grid.row(
         far(50, 80),
-        "Every bolt of the list below drawn to its torque again, standing at ride height. Hoses,"
-            + " cables and lines free over the whole travel.",
+        "Every bolt of the list below drawn to its torque again, standing at ride height. Jam nuts"
+            + " of the bars tight. Hoses, cables and lines free over the whole travel.",
         "");
     grid.row(
         far(500, 800),

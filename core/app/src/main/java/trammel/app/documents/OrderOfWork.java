@@ -2,6 +2,7 @@ package trammel.app.documents;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.planning.vehicle.NotchCut;
 
 /** What is done after what, on the floor's paper and on the record of it. */
@@ -43,17 +44,20 @@ final class OrderOfWork {
 
   /** Rails are cut and closed before anything stands on them. */
   private static void onTheFrame(JobPaper paper, PermanentChanges changes, List<String> order) {
-    NotchCut.of(paper.draft().layout(), paper.draft().linkageSite())
-        .ifPresent(
-            cut ->
-                order.add(
-                    "Brace the frame, then notch one rail at a time, cut "
-                        + paper.printer().length(cut.cutDepthMm())
-                        + " deep: fit and weld its plates before the other rail is cut."));
-    if (changes.boxes()) {
+    String closing = "fit and weld the plates that close the rail, in the steps of the rail sheets";
+    Optional<NotchCut> notch = NotchCut.of(paper.draft().layout(), paper.draft().linkageSite());
+    if (notch.isPresent()) {
+      // The notch's inner plates lie on the plates that close the rail.
       order.add(
-          "Fit and weld the plates that close the rails, in the steps of the rail sheets, before"
-              + " brackets are set on them.");
+          "Brace the frame, then notch one rail at a time, cut "
+              + paper.printer().length(notch.get().cutDepthMm())
+              + " deep: "
+              + (changes.boxes()
+                  ? closing + ", then the plates of the notch"
+                  : "fit and weld its plates")
+              + ", before the other rail is cut.");
+    } else if (changes.boxes()) {
+      order.add("One rail at a time, " + closing + ", before brackets are set on it.");
     }
     order.add(
         "Hold the axle at ride on stands, square and centred to the marks, the pinion at its"

@@ -60,9 +60,10 @@ public record BarPlane(Mounting mounting, double leftMm) {
         2 * halfMm,
         Phrase.of(
             "outboard, from the rails' outer faces and the gap ({} from the centre"
-                + " plane) to the backing plate or 1 in off the tyre, whichever comes"
+                + " plane) to the backing plate or {} off the tyre, whichever comes"
                 + " first ({})",
             length(insideMm),
+            length(TYRE_AIR_MM),
             length(outsideMm)),
         "Choose mounting: inboard, a narrower joint or a smaller rail_gap.");
     return new BarPlane(Mounting.OUTBOARD, insideMm + halfMm);

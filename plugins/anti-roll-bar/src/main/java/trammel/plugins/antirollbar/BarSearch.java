@@ -1,5 +1,7 @@
 package trammel.plugins.antirollbar;
 
+import static trammel.engine.quantity.Amount.length;
+
 import java.util.List;
 import java.util.Optional;
 import trammel.brackets.UnworkableLayoutException;
@@ -27,7 +29,7 @@ final class BarSearch {
   private final BarNeighbours neighbours;
   private final double barMm;
   private final double plateMm;
-  private String inTheWay = "the axle tube's end";
+  private Phrase inTheWay = Phrase.of("the axle tube's end");
 
   BarSearch(LayoutAnalysis analysis, Site site) {
     this.analysis = analysis;
@@ -95,7 +97,8 @@ final class BarSearch {
       for (double outMm = 0; outMm <= FARTHEST_OUT_MM; outMm += STEP_MM / 2) {
         BarPlace place = place(outside, behindMm, belowMm, arm, BarPlace.LEAST_REACH_MM + outMm);
         if (place.linkTopUpMm() - place.barUpMm() < LEAST_LINK_MM) {
-          inTheWay = "the rail's height, which leaves no link of 3 in";
+          inTheWay =
+              Phrase.of("the rail's height, which leaves no link of {}", length(LEAST_LINK_MM));
           continue;
         }
         if (!isTight(neighbours.byArms(place))) {
@@ -144,7 +147,7 @@ final class BarSearch {
   }
 
   private boolean isTight(Optional<String> by) {
-    by.ifPresent(name -> inTheWay = name);
+    by.ifPresent(name -> inTheWay = Phrase.of("{}", name));
     return by.isPresent();
   }
 }

@@ -1,7 +1,7 @@
 package trammel.app.documents;
 
+import trammel.app.drawings.PartWords;
 import trammel.app.text.Amounts;
-import trammel.engine.quantity.ReaderUnits;
 import trammel.reading.quantity.QuantityPrinter;
 import trammel.trade.labour.OperationLine;
 import trammel.trade.money.ClassTotal;
@@ -14,6 +14,9 @@ import trammel.trade.money.ProgressPayment;
 public final class CostDocument {
   /** A reason of more letters than this is not printed twice running. */
   private static final int LONG_REASON = 80;
+
+  /** What the reason of a sheet of plate begins with. */
+  private static final String PLATES = "plates: ";
 
   private final JobPaper paper;
 
@@ -33,7 +36,7 @@ public final class CostDocument {
     model.put("hoursHalf", Amounts.fixed(paper.estimate().hours().p50Hours(), 1));
     model.put("hoursMost", Amounts.fixed(paper.estimate().hours().p80Hours(), 1));
     model.put("summary", summary(price));
-    model.put("lines", lines(price, paper.printer()));
+    model.put("lines", lines(price));
     model.put("hours", hours());
     return paper.document("cost", model);
   }
@@ -84,7 +87,8 @@ public final class CostDocument {
   }
 
   /** Two sheets of one thickness are cut into the same plates, which are listed once. */
-  private static Grid lines(CostBuildUp price, ReaderUnits units) {
+  private Grid lines(CostBuildUp price) {
+    PartWords words = paper.words();
     Grid grid =
         new Grid(
             "llrr",
@@ -97,7 +101,9 @@ public final class CostDocument {
       grid.group(total.costClass().title());
       String before = "";
       for (PriceLine line : total.lines()) {
-        String why = line.line().why().in(units);
+        String why = line.line().why().in(paper.printer());
+        // A plate keeps the name that is on its drawing and its file.
+        why = why.startsWith(PLATES) ? why : words.in(why);
         boolean again = why.equals(before) && why.length() > LONG_REASON;
         before = why;
         grid.noted(

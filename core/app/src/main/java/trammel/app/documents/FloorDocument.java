@@ -340,7 +340,11 @@ public final class FloorDocument {
       WeldSeam seam = line.seam();
       grid.noted(
           6,
-          seam.starts() > 1 ? "in " + seam.starts() + " steps, never right through" : "",
+          seam.starts() > 1
+              ? "in "
+                  + seam.starts()
+                  + " steps, each pulled back towards where the seam begins, never right through"
+              : "",
           WeldNumbers.of(number++),
           Integer.toString(seam.count()),
           seam.joint().title(),

@@ -348,7 +348,7 @@ public final class QuoteDocument {
     int free = paper.house().promises().startDays().orElse(0);
     return "Lead time: the work begins within "
         + Counts.of(Math.max(delivered, free), "working day")
-        + " of the deposit, when steel and parts are there"
+        + " of the deposit, when steel and parts are there,"
         + takes;
   }
 }

@@ -415,6 +415,8 @@ final class RailNotchSheet {
     }
     double y = fromY + 2.9;
     paper.text(x, y, LETTERS_MM + 0.3, Anchor.START, "STEPS OF LONG SEAMS, rear to front");
+    y += 3.2;
+    paper.text(x, y, LETTERS_MM, Anchor.START, "pull each step from its front end to the rear");
     for (WeldSeam seam : seams) {
       double lengthMm = seam.lengthMm();
       List<SkipSequence.Step> steps = new SkipSequence(lengthMm, lengthMm / seam.starts()).steps();

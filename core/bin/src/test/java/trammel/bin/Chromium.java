@@ -221,8 +221,10 @@ final class Chromium implements AutoCloseable {
   /** Drags an element over so many pixels, in steps, and holds it there. */
   Chromium drag(String css, int right, int down, int steps) {
     find(css);
+    WebElement dragged = driver.findElement(By.cssSelector(css));
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", dragged);
     Actions actions = new Actions(driver, Duration.ofMillis(20));
-    actions.moveToElement(driver.findElement(By.cssSelector(css))).clickAndHold();
+    actions.moveToElement(dragged).clickAndHold();
     for (int i = 1; i <= steps; i++) {
       actions.moveByOffset(
           right * i / steps - right * (i - 1) / steps, down * i / steps - down * (i - 1) / steps);
@@ -255,9 +257,10 @@ final class Chromium implements AutoCloseable {
     }
     Object found =
         driver.executeAsyncScript(
-            "const done = arguments[0]; axe.run(document, {resultTypes: ['violations'], preload: false})"
-                + ".then((r) => done(r.violations.filter((v) => ['serious', 'critical'].includes(v.impact))"
-                + ".map((v) => v.id + ': ' + v.nodes.map((n) => n.target.join(' ')).join(', '))))");
+            "const done = arguments[0]; axe.run(document, {resultTypes: ['violations'], preload:"
+                + " false}).then((r) => done(r.violations.filter((v) => ['serious',"
+                + " 'critical'].includes(v.impact)).map((v) => v.id + ': ' + v.nodes.map((n) =>"
+                + " n.target.join(' ')).join(', '))))");
     List<String> barriers = new ArrayList<>();
     ((List<?>) found).forEach(one -> barriers.add(String.valueOf(one)));
     return barriers;

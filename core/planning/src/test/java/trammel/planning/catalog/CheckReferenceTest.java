@@ -73,4 +73,33 @@ class CheckReferenceTest {
       assertEquals(entry.group(3), row.getValue().get(4), row.getKey());
     }
   }
+
+  /** A list of what is not judged must not deny a check that has come in since. */
+  @Test
+  void whatIsNotJudgedOfWeldsNamesTheCheckThatLeavesItOut() throws IOException {
+    String notJudged = section("checks.md", "## Not judged").split("\n\n\\[")[0];
+    for (String entry : notJudged.split("\n\\* ")) {
+      if (entry.contains("weld")) {
+        assertTrue(
+            titles().keySet().stream().anyMatch(id -> entry.contains("`" + id + "`")), entry);
+      }
+    }
+  }
+
+  /** One list of what is not judged: the guide points to it and keeps none of its own. */
+  @Test
+  void theGuideLeavesWhatIsNotJudgedToThePageOnTheChecks() throws IOException {
+    String guide = section("user-guide.md", "## What Trammel does not do");
+
+    assertTrue(guide.contains("[checks.md](checks.md)"), guide);
+    assertFalse(guide.contains("not judged"), guide);
+  }
+
+  private static String section(String page, String heading) throws IOException {
+    String text = Files.readString(ROOT.resolve("docs").resolve(page));
+    int start = text.indexOf(heading + "\n");
+    assertTrue(start >= 0, page + " has no " + heading);
+    int end = text.indexOf("\n## ", start);
+    return text.substring(start, end < 0 ? text.length() : end);
+  }
 }

@@ -80,6 +80,7 @@ public record FlatPath(Place place, List<Edge> edges) implements SeamPath {
   }
 
   /** The points of each stretch of edges that meet. */
+  @Override
   public List<List<Point3>> stretches(double chordMm) {
     List<List<Point3>> stretches = new ArrayList<>();
     Edge before = null;

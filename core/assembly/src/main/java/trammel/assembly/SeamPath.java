@@ -14,4 +14,13 @@ public sealed interface SeamPath permits FlatPath, CopePath, SpotPath {
    * @param chordMm straight lines between them stay this near to the path (mm), above 0
    */
   List<Point3> points(double chordMm);
+
+  /**
+   * The points of each stretch of it that hangs together; one, unless it says otherwise.
+   *
+   * @param chordMm straight lines between them stay this near to the path (mm), above 0
+   */
+  default List<List<Point3>> stretches(double chordMm) {
+    return List.of(points(chordMm));
+  }
 }

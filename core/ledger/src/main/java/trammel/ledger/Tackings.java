@@ -204,13 +204,13 @@ public final class Tackings {
   }
 
   private static TackVerdict answer(String words) {
-    for (TackVerdict verdict : TackVerdict.values()) {
-      if (verdict.words().equals(words)) {
-        return verdict;
-      }
-    }
-    throw new IllegalArgumentException(
-        "The answer after tacking is '" + words + "', which is none. Put a backup in its place.");
+    return TackVerdict.named(words)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "The answer after tacking is '"
+                        + words
+                        + "', which is none. Put a backup in its place."));
   }
 
   private List<Tacking.Reading> readings(long tacking) {

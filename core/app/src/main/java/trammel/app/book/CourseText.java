@@ -141,10 +141,10 @@ public final class CourseText {
       Tacking one = tackings.get(i);
       boolean told = i + 1 == tackings.size() || tackings.get(i + 1).answer() != one.answer();
       if (told) {
-        long brackets = Tackings.standing(tackings.subList(0, i + 1)).size();
+        int targets = Tackings.standing(tackings.subList(0, i + 1)).size();
         table.row(
             one.tackedOn().toString(),
-            Counts.of((int) brackets, "target") + " read",
+            Counts.of(targets, "target") + " read",
             one.answer().words());
       }
     }

@@ -28,9 +28,9 @@ public final class TackedCommand extends JobCommand {
     return CommonOptions.addTo(
         Syntax.of(
                 "Judges what was tacked by the readings taken after tacking: weld, measure again,"
-                    + " or re-set which bracket by how much. The shop's"
-                    + " ledger beside the job file (ledger.sqlite), where there is one, keeps what"
-                    + " is new of the readings and the answer.")
+                    + " or re-set which bracket by how much. The shop's ledger beside the job file"
+                    + " (ledger.sqlite), where there is one, keeps what is new of the readings and"
+                    + " the answer.")
             .argument("JOB", "The job file, JSON or YAML.")
             .argument("READINGS", "The filled form, fitup.csv as trammel fitup --out writes it."));
   }

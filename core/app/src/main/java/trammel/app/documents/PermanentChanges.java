@@ -92,8 +92,7 @@ final class PermanentChanges {
 
   /** Whether plates close a rail somewhere beside its notch. */
   boolean boxes() {
-    return Stream.concat(left.stream(), right.stream())
-        .anyMatch(foot -> foot.part().contains("boxing"));
+    return Stream.concat(left.stream(), right.stream()).anyMatch(RailFoot::isBoxing);
   }
 
   /** What is moved or cut because it is in the way, a sentence each. */

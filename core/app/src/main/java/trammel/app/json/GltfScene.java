@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.assembly.Assembly;
-import trammel.assembly.FlatPath;
 import trammel.assembly.Mesh;
 import trammel.assembly.PartKind;
 import trammel.assembly.Place;
@@ -209,10 +208,7 @@ public final class GltfScene {
   }
 
   private int seam(PlacedSeam seam) {
-    List<List<Point3>> stretches =
-        seam.run().path() instanceof FlatPath flat
-            ? flat.stretches(SEAM_CHORD_MM)
-            : List.of(seam.run().path().points(SEAM_CHORD_MM));
+    List<List<Point3>> stretches = seam.run().path().stretches(SEAM_CHORD_MM);
     List<Point3> points = new ArrayList<>();
     List<Integer> indices = new ArrayList<>();
     for (List<Point3> stretch : stretches) {

@@ -335,17 +335,15 @@ public final class TackingsTable {
     }
 
     private Optional<TackVerdict> answer(CsvReader.Row row) {
-      for (TackVerdict verdict : TackVerdict.values()) {
-        if (verdict.words().equals(row.cell(4))) {
-          return Optional.of(verdict);
-        }
+      Optional<TackVerdict> answer = TackVerdict.named(row.cell(4));
+      if (answer.isEmpty()) {
+        problems.error(
+            where(row, 4),
+            "'" + row.cell(4) + "'",
+            String.join(", ", Arrays.stream(TackVerdict.values()).map(TackVerdict::words).toList()),
+            "Take one of these.");
       }
-      problems.error(
-          where(row, 4),
-          "'" + row.cell(4) + "'",
-          String.join(", ", Arrays.stream(TackVerdict.values()).map(TackVerdict::words).toList()),
-          "Take one of these.");
-      return Optional.empty();
+      return answer;
     }
 
     private Tacking.Kind kind(CsvReader.Row row) {

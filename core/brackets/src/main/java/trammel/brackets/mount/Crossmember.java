@@ -92,7 +92,7 @@ public record Crossmember(
   }
 
   /** What it stands on; empty between the rails. */
-  private Optional<CrossmemberLegs> legs() {
+  Optional<CrossmemberLegs> legs() {
     if (isBetweenRails()) {
       return Optional.empty();
     }
@@ -263,16 +263,13 @@ public record Crossmember(
       double acrossShare) {
     double flatwise = legs().map(legs -> legs.flatwise(acrossShare)).orElse(0.0);
     double fromRailMm = fromRailMm(acrossMm);
-    double far = fromRailMm / (2 * rails.innerFaceMm(forwardMm));
+    double far = fromRailMm / spanMm();
     double near = 1 - far;
     addLoads(
         plan,
         Map.of(left, bent(near, fromRailMm, offMm), right, bent(far, fromRailMm, offMm)),
         Map.of(left, onLeg(near, offMm) + flatwise, right, onLeg(far, offMm) + flatwise));
-    EndPush nearPush = push(fromRailMm, offMm, acrossShare);
-    EndPush farPush = push(spanMm() - fromRailMm, offMm, acrossShare);
-    addLoadedWelds(plan, true, Map.of(left, nearPush, right, farPush));
-    addLoadedWelds(plan, false, Map.of(left, farPush, right, nearPush));
+    new CrossmemberEnds(this).addWelds(plan, left, right, fromRailMm, offMm, acrossShare);
   }
 
   /**
@@ -284,78 +281,14 @@ public record Crossmember(
    */
   public void addLoad(WorkPlan.Builder plan, String unit, double acrossMm, double offMm) {
     double fromRailMm = fromRailMm(acrossMm);
-    double near = 1 - fromRailMm / (2 * rails.innerFaceMm(forwardMm));
+    double near = 1 - fromRailMm / spanMm();
     addLoads(plan, Map.of(unit, bent(near, fromRailMm, offMm)), Map.of(unit, onLeg(near, offMm)));
-    addLoadedWelds(plan, acrossMm >= 0, Map.of(unit, push(fromRailMm, offMm, 0)));
+    new CrossmemberEnds(this).addWeld(plan, unit, acrossMm >= 0, fromRailMm, offMm);
   }
 
-  /**
-   * What 1 N upright on the tube puts on one of its ends, which the rail holds by the leg.
-   *
-   * @param uprightN the end's share of it
-   * @param bentNmm moment in the upright plane across the vehicle
-   * @param turnedNmm moment about the tube
-   */
-  private record EndPush(double uprightN, double bentNmm, double turnedNmm) {}
-
-  /**
-   * A beam held at both ends, pushed so far from this one: handbooks of beams. Legs that lean take
-   * their part of the moment away; rails are taken not to turn.
-   */
-  private EndPush push(double fromEndMm, double offMm, double acrossShare) {
-    double share = 1 - fromEndMm / spanMm();
-    double bend = OpenChannel.YOUNG_MPA * design().secondMomentXMm4() / spanMm();
-    double heldMm = fromEndMm * share * share / (1 + 2 * bend * givePerNmm());
-    return new EndPush(
-        share, heldMm + legs().map(legs -> legs.leant(acrossShare)).orElse(0.0), share * offMm);
-  }
-
-  private double spanMm() {
+  /** Between the rails' inner faces (mm). */
+  double spanMm() {
     return 2 * rails.innerFaceMm(forwardMm);
-  }
-
-  private void addLoadedWelds(WorkPlan.Builder plan, boolean left, Map<String, EndPush> pushes) {
-    String side = left ? ", left" : ", right";
-    Optional<CrossmemberLegs> legs = legs();
-    plan.add(
-        loaded(
-            "weld of " + name + (legs.isPresent() ? " leg to rail" : " to rail") + side,
-            legs.map(one -> one.onRail(left)).orElseGet(() -> List.of(railRun(left))),
-            railFillet(),
-            left,
-            pushes));
-    legs.ifPresent(
-        one ->
-            plan.add(
-                loaded(
-                    "weld of " + name + " to leg" + side,
-                    List.of(one.onTube(left)),
-                    legFillet(),
-                    left,
-                    pushes)));
-  }
-
-  private LoadedMember loaded(
-      String weld,
-      List<SeamRun> runs,
-      FilletWeld fillet,
-      boolean left,
-      Map<String, EndPush> pushes) {
-    MountWeld mount = new MountWeld(weld, runs, fillet);
-    double inMm = legs().map(legs -> legs.inwardMm() / 2).orElse(0.0);
-    double acrossMm = rails.innerFaceMm(forwardMm) - inMm;
-    Point3 end = new Point3(forwardMm, left ? acrossMm : -acrossMm, upMm);
-    // What the rail holds the end with: bent up in the middle, the tube turns its ends down
-    // outside.
-    double side = left ? -1 : 1;
-    pushes.forEach(
-        (unit, push) ->
-            mount.under(
-                unit,
-                UP.scaled(push.uprightN),
-                end,
-                new Vector3(side * push.bentNmm, push.turnedNmm, 0)));
-    return mount.member("carried by one end of the tube, taken as held");
   }
 
   private double fromRailMm(double acrossMm) {
@@ -390,7 +323,7 @@ public record Crossmember(
   }
 
   /** How far a leg leans for a moment at its top (rad/Nmm); 0 without legs. */
-  private double givePerNmm() {
+  double givePerNmm() {
     return legs()
         .map(legs -> Math.max(0, legs.freeMm()) / (OpenChannel.YOUNG_MPA * legs.secondMomentMm4()))
         .orElse(0.0);
@@ -471,7 +404,8 @@ public record Crossmember(
     return rails.boxed() ? List.of(rail) : List.of(backing(left), rail);
   }
 
-  private SeamRun railRun(boolean left) {
+  /** Where one of its ends is welded to a rail, without legs. */
+  SeamRun railRun(boolean left) {
     double halfMm = widthMm() / 2;
     List<String> onto = behind(left);
     if (metMm() > heightMm() - ROUNDING_MM) {
@@ -502,12 +436,14 @@ public record Crossmember(
     return new Straight(new Point2(startXMm, startYMm), new Point2(endXMm, endYMm));
   }
 
-  private FilletWeld railFillet() {
+  /** Of its ends, or of its legs, on the rails. */
+  FilletWeld railFillet() {
     double railMm = rails.boxed() ? rails.wallMm() : stock.boxing().form().thicknessMm();
     return FilletWeld.ofLeg(Seam.legMm(railMm, stock.section().wallMm()));
   }
 
-  private FilletWeld legFillet() {
+  /** Between tube and legs. */
+  FilletWeld legFillet() {
     return FilletWeld.ofLeg(Seam.legMm(stock.section().wallMm(), stock.section().wallMm()));
   }
 

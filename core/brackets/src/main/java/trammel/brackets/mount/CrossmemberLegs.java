@@ -61,8 +61,13 @@ abstract sealed class CrossmemberLegs permits TubeLegs, PlateLegs {
    */
   abstract double flatwise(double acrossShare);
 
-  /** Moment at the ends of a leg from what pushes the tube across, for 1 N upright (Nmm). */
-  abstract double leant(double acrossShare);
+  /**
+   * Moment at the ends of a leg from what pushes the tube across, for 1 N upright (Nmm): held at
+   * the rail and at the tube, both legs share the push.
+   */
+  final double leant(double acrossShare) {
+    return acrossShare * freeMm() / 4;
+  }
 
   abstract Place place(boolean left);
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import trammel.assembly.FlatPath;
 import trammel.assembly.SeamRun;
 import trammel.brackets.work.LoadedMember;
 import trammel.engine.geometry.Point3;
@@ -30,7 +29,7 @@ public final class MountWeld {
 
   /**
    * @param name what is welded to what
-   * @param runs where its fillets run, in one plane each
+   * @param runs where its fillets run
    * @param fillet the fillet of all of them
    */
   public MountWeld(String name, List<SeamRun> runs, FilletWeld fillet) {
@@ -38,9 +37,7 @@ public final class MountWeld {
     legMm = fillet.sizeMm();
     List<List<Point3>> lines = new ArrayList<>();
     for (SeamRun run : runs) {
-      if (run.path() instanceof FlatPath flat) {
-        lines.addAll(flat.stretches(CHORD_MM));
-      }
+      lines.addAll(run.path().stretches(CHORD_MM));
     }
     welds = new WeldRuns(lines);
   }

@@ -101,11 +101,6 @@ final class PlateLegs extends CrossmemberLegs {
   }
 
   @Override
-  double leant(double acrossShare) {
-    return acrossShare * freeMm() / 4;
-  }
-
-  @Override
   double freeMm() {
     return lengthMm() - member.lapMm() - member.heightMm() / 2 - ROUND_TUBE_MM;
   }

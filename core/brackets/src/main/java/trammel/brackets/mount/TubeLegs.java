@@ -81,12 +81,6 @@ final class TubeLegs extends CrossmemberLegs {
     return 0;
   }
 
-  /** Held at the rail and at the tube, both legs share the push. */
-  @Override
-  double leant(double acrossShare) {
-    return acrossShare * freeMm() / 4;
-  }
-
   @Override
   Place place(boolean left) {
     double sideMm = member.rails().innerFaceMm(member.forwardMm()) - member.heightMm() / 2;

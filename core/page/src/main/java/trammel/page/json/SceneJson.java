@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import trammel.assembly.Assembly;
-import trammel.assembly.FlatPath;
 import trammel.assembly.Mesh;
 import trammel.assembly.Place;
 import trammel.assembly.PlacedPart;
@@ -128,10 +127,7 @@ public final class SceneJson {
   }
 
   private static Map<String, Object> seam(PlacedSeam seam) {
-    List<List<Point3>> stretches =
-        seam.run().path() instanceof FlatPath flat
-            ? flat.stretches(SEAM_CHORD_MM)
-            : List.of(seam.run().path().points(SEAM_CHORD_MM));
+    List<List<Point3>> stretches = seam.run().path().stretches(SEAM_CHORD_MM);
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("id", seam.id());
     row.put("line", seam.name());

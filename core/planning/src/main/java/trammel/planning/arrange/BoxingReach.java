@@ -48,8 +48,7 @@ final class BoxingReach {
     boolean isBehind = finding.where().mentions("behind") && !finding.where().mentions("ahead");
     double firstBehindMm = isBehind ? toBehindMm : behindMm;
     double firstAheadMm = isBehind ? aheadMm : toAheadMm;
-    return Optional.<BoxedStretch>empty()
-        .or(() -> wider(behindMm, aheadMm))
+    return wider(behindMm, aheadMm)
         .or(() -> wider(firstBehindMm, firstAheadMm))
         .or(() -> wider(toBehindMm, toAheadMm));
   }

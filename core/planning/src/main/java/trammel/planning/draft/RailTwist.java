@@ -99,8 +99,8 @@ final class RailTwist implements CatalogCheck {
   @Override
   public String advice() {
     return "Box the rail from that mount to the next crossmember (chosen.boxing), put a crossmember"
-        + " across there, or set what twists it nearer to the rail or inboard of it;"
-        + " measure, if it is not done yet, how far the frame's own crossmembers stand from"
-        + " the axle (measured.rails: crossmember_ahead, crossmember_behind).";
+        + " across there, or set what twists it nearer to the rail or inboard of it; measure, if it"
+        + " is not done yet, how far the frame's own crossmembers stand from the axle"
+        + " (measured.rails: crossmember_ahead, crossmember_behind).";
   }
 }

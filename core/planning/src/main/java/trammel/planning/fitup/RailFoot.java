@@ -116,8 +116,17 @@ public record RailFoot(
         .toList();
   }
 
+  /** Whether it is a plate that closes an open rail, not one of its notch. */
+  public boolean isBoxing() {
+    return isBoxing(part);
+  }
+
+  private static boolean isBoxing(String part) {
+    return part.contains("boxing");
+  }
+
   static boolean closesTheRail(String part) {
-    return part.contains("boxing") || part.startsWith(VehicleParts.NOTCH_SIDE_PLATE);
+    return isBoxing(part) || part.startsWith(VehicleParts.NOTCH_SIDE_PLATE);
   }
 
   private static boolean isPlateOrTube(Assembly assembly, String id) {

@@ -1,5 +1,8 @@
 package trammel.planning.fitup;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** What to do with what is tacked. */
 public enum TackVerdict {
   /** Every bracket is where it belongs and no check says stop. */
@@ -15,6 +18,11 @@ public enum TackVerdict {
 
   TackVerdict(String words) {
     this.words = words;
+  }
+
+  /** The one of these words; empty if none is. */
+  public static Optional<TackVerdict> named(String words) {
+    return Arrays.stream(values()).filter(one -> one.words.equals(words)).findFirst();
   }
 
   /** In words. */

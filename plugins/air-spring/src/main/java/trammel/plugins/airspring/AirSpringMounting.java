@@ -426,24 +426,26 @@ record AirSpringMounting(
                 KNEE, stock.plateMm(), outMm, downMm, Math.PI / 2, KNEE_TIP_MM, KNEE_CORNER_MM));
   }
 
+  /** Both seats have one, or none has. */
+  private boolean hasKnees() {
+    return knee(left).isPresent() && knee(right).isPresent();
+  }
+
   private void addKnees(WorkPlan.Builder plan) {
-    Optional<OutriggerGusset> onLeft = knee(left);
-    Optional<OutriggerGusset> onRight = knee(right);
-    if (onLeft.isEmpty() || onRight.isEmpty()) {
-      return;
-    }
+    OutriggerGusset onLeft = knee(left).orElseThrow();
+    OutriggerGusset onRight = knee(right).orElseThrow();
     String material = stock.bracket().title();
     PlatePair.add(
         plan,
-        onLeft.get().plate(material),
-        onRight.get().plate(material),
+        onLeft.plate(material),
+        onRight.plate(material),
         stock.bracket().key(),
         List.of(new Held(Assembly.FRAME, kneePlace(left))),
         List.of(new Held(Assembly.FRAME, kneePlace(right))),
         Phrase.of(
             "under the middle of each outrigger seat, {} down the rail: the spring bends the seat"
                 + " away from the rail",
-            length(onLeft.get().otherLegMm())));
+            length(onLeft.otherLegMm())));
     plan.add(
         WeldSeam.along(
             "air spring outrigger knee to seat",
@@ -519,7 +521,7 @@ record AirSpringMounting(
             WeldPlace.VEHICLE,
             Phrase.of(
                 "base of each seat and the rail leg of two gussets{} a side, both faces",
-                knee(left).isPresent() ? " and a knee" : "")));
+                hasKnees() ? " and a knee" : "")));
     plan.add(
         WeldSeam.along(
             "air spring outrigger gusset to seat",
@@ -535,7 +537,9 @@ record AirSpringMounting(
             3 * SPRINGS,
             "6 plates",
             Phrase.of("seats and gussets of the outriggers")));
-    addKnees(plan);
+    if (hasKnees()) {
+      addKnees(plan);
+    }
     addOutriggerBoxing(plan);
   }
 
@@ -710,7 +714,7 @@ record AirSpringMounting(
                       Seam.edge(innerMm, fromMm, innerMm, toMm),
                       Seam.edge(outerMm, fromMm, outerMm, toMm)))));
     }
-    if (knee(left).isPresent() && knee(right).isPresent()) {
+    if (hasKnees()) {
       runs.addAll(kneeRuns(unit, VehicleParts.rail(isLeft(unit)), false));
     }
     return runs;

@@ -224,9 +224,13 @@ class ArrangeIT {
     Map<String, Verdict> before = verdicts(draft);
     List<String> open =
         before.keySet().stream().filter(id -> before.get(id) != Verdict.GOOD).toList();
-    OptionChanges.Found found = new OptionChanges(extensions, catalog, 40).of(draft, open);
+    OptionChanges.Found found = new OptionChanges(extensions, catalog, 40).ofChecks(draft, open);
     // The slip yoke's room is the one thing on it that a check must catch.
     assertTrue(found.byCheck().containsKey("slip-room"), () -> found.toString());
+    // Stronger bushings are enough for the joints: the frame's ends, which are stronger, stay.
+    assertEquals(
+        List.of("chosen.linkage_options.axle_end"),
+        found.byCheck().get("joint-rating").stream().map(LayoutChange::path).toList());
     for (Map.Entry<String, List<LayoutChange>> one : found.byCheck().entrySet()) {
       JobDocument changed = document;
       for (LayoutChange change : one.getValue()) {

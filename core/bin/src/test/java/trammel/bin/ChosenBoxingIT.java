@@ -105,7 +105,7 @@ class ChosenBoxingIT {
     assertEquals(Verdict.STOP, found(draft, check).verdict());
 
     OptionChanges.Found changes =
-        new OptionChanges(OwnPlugins.extensions(), CATALOG, 30).of(draft, List.of(check));
+        new OptionChanges(OwnPlugins.extensions(), CATALOG, 30).ofChecks(draft, List.of(check));
 
     List<LayoutChange> named = changes.byCheck().get(check);
     assertEquals(List.of(BEHIND, AHEAD), named.stream().map(LayoutChange::path).toList());

@@ -129,6 +129,20 @@ class PageBrowserIT {
     sound();
   }
 
+  /**
+   * Where moving a point would bring a stop, options that upset nothing are offered, as by check.
+   */
+  @Test
+  void optionsThatWereTriedAreAppliedByOnePress() throws Exception {
+    opened("checks").says("ol.checks li:nth-child(4)", "axle_end");
+    browser.click("ol.checks li:nth-child(4) button.main").says(".verdict .stops", "1");
+    browser.is("!document.querySelector('ol.checks').innerText.includes('carry in service')");
+    String job = Files.readString(jobs.resolve("pickup.yaml"));
+    assertTrue(job.contains("axle_end: bushing-2.63"), job);
+    browser.says(".verdict .price", total(jobs.resolve("pickup.yaml"), 1));
+    sound();
+  }
+
   // Changing by hand
 
   @Test
@@ -363,8 +377,8 @@ class PageBrowserIT {
   private static void paste(String cell, String text) {
     browser.script(
         "const data = new DataTransfer(); data.setData('text/plain', arguments[1]);"
-            + " document.querySelector(`[data-cell='${arguments[0]}']`).dispatchEvent("
-            + "new ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable: true}))",
+            + " document.querySelector(`[data-cell='${arguments[0]}']`).dispatchEvent(new"
+            + " ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable: true}))",
         cell,
         text);
   }

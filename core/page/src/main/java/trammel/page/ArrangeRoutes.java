@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import trammel.app.desk.Workbench;
 import trammel.app.json.ArrangeJson;
@@ -23,6 +24,8 @@ import trammel.planning.arrange.ArrangedLayout;
 import trammel.planning.arrange.Arrangement;
 import trammel.planning.arrange.Arranging;
 import trammel.planning.arrange.Goal;
+import trammel.planning.arrange.LayoutChange;
+import trammel.planning.arrange.OptionChanges;
 import trammel.planning.arrange.Wishes;
 import trammel.planning.arrange.WrittenLayout;
 import trammel.planning.catalog.Catalog;
@@ -51,7 +54,19 @@ final class ArrangeRoutes {
     routes
         .on("GET", "/api/jobs/{file}/arrange", request -> Answer.json(now(request.part("file"))))
         .on("POST", "/api/jobs/{file}/arrange", this::begin)
-        .on("POST", "/api/jobs/{file}/arrange/stop", this::stop);
+        .on("POST", "/api/jobs/{file}/arrange/stop", this::stop)
+        .on("GET", "/api/jobs/{file}/options", this::options);
+  }
+
+  /** Changes of options that mend single checks, and the edits that make them. */
+  private Answer options(Request request) {
+    JobText job = folder.read(request.part("file"));
+    OptionChanges.Found found = bench.study(job).optionChanges();
+    Map<String, Object> json = new LinkedHashMap<>(ArrangeJson.of(found));
+    Map<String, Object> edits = new TreeMap<>();
+    found.byCheck().forEach((check, changes) -> edits.put(check, edits(job, changes)));
+    json.put("edits", edits);
+    return Answer.json(json);
   }
 
   private Answer begin(Request request) {
@@ -101,14 +116,17 @@ final class ArrangeRoutes {
     json.put("found", ArrangeJson.of(number, found, study.amounts().printer()));
     List<Object> edits = new ArrayList<>();
     for (ArrangedLayout layout : found.layouts()) {
-      String text =
-          WrittenLayout.text(job.name(), TextFile.withoutMark(job.text()), layout.changes());
-      edits.add(
-          EditsJson.of(
-              Tray.edits(bench.study(job).document().root(), JobText.of(job.name(), text))));
+      edits.add(edits(job, layout.changes()));
     }
     json.put("edits", edits);
     json.put("currency", currency(found));
+  }
+
+  /** The edits that make changes of a layout in the job. */
+  private List<Object> edits(JobText job, List<LayoutChange> changes) {
+    String text = WrittenLayout.text(job.name(), TextFile.withoutMark(job.text()), changes);
+    return EditsJson.of(
+        Tray.edits(bench.study(job).document().root(), JobText.of(job.name(), text)));
   }
 
   private static String currency(Arrangement found) {

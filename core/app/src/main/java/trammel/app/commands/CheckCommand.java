@@ -3,8 +3,6 @@ package trammel.app.commands;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import trammel.app.commandline.Arguments;
 import trammel.app.commandline.ExitCode;
 import trammel.app.commandline.Screen;
@@ -19,18 +17,13 @@ import trammel.app.text.Cautions;
 import trammel.app.text.CheckText;
 import trammel.app.text.LayoutText;
 import trammel.app.text.UncertaintyText;
-import trammel.engine.checks.Check;
 import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.LayoutAnalysis;
-import trammel.engine.checks.Verdict;
 import trammel.planning.arrange.OptionChanges;
 import trammel.planning.draft.Draft;
 
 /** Shows every check of a job, worst first, then its layout. */
 public final class CheckCommand extends JobCommand {
-
-  /** Changes of options that are tried for all checks together. */
-  private static final int OPTION_TRIALS = 16;
 
   @Override
   public Syntax syntax() {
@@ -52,28 +45,13 @@ public final class CheckCommand extends JobCommand {
         (draft, folder) -> result(draft, bench, uncertainty, screen, options.json()));
   }
 
-  /** The checks for which no move of a point helps, the worst first. */
-  private static List<String> withoutChange(Draft draft, List<CheckResult> results) {
-    Set<String> ofMeasurements =
-        draft.judge().checks().stream()
-            .filter(Check::isOfMeasurements)
-            .map(Check::id)
-            .collect(Collectors.toSet());
-    return results.stream()
-        .filter(CheckResult.Judged.class::isInstance)
-        .map(CheckResult.Judged.class::cast)
-        .filter(judged -> judged.verdict() != Verdict.GOOD && judged.change().isEmpty())
-        .filter(judged -> !ofMeasurements.contains(judged.id()))
-        .map(CheckResult.Judged::id)
-        .toList();
-  }
-
   private static JobResult result(
       Draft draft, Workbench bench, UncertaintyOptions uncertainty, Screen screen, boolean asJson) {
     List<CheckResult> results = draft.judge().judge(draft.layout());
     OptionChanges.Found options =
-        new OptionChanges(bench.extensions().extensions(), bench.catalog(), OPTION_TRIALS)
-            .of(draft, withoutChange(draft, results));
+        new OptionChanges(
+                bench.extensions().extensions(), bench.catalog(), OptionChanges.USUAL_BUDGET)
+            .of(draft, results);
     LayoutAnalysis analysis = new LayoutAnalysis(draft.layout(), draft.judge().settings());
     Map<String, Object> json = new LinkedHashMap<>();
     StringBuilder text = new StringBuilder();

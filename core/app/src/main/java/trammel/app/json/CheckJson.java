@@ -52,7 +52,7 @@ public final class CheckJson {
     put(entry, "stop_min", limit.stopMin());
     put(entry, "stop_max", limit.stopMax());
     entry.put("source", limit.source());
-    judged.change().ifPresent(change -> entry.put("change", change(change, draft)));
+    judged.change().ifPresent(change -> addChange(entry, change, draft));
     if (judged.change().isEmpty()
         && judged.verdict() != Verdict.GOOD
         && !judged.advice().isEmpty()) {
@@ -66,6 +66,12 @@ public final class CheckJson {
     entry.put("value", detail.value());
     entry.put("unit", unit(detail.measure()));
     return entry;
+  }
+
+  private static void addChange(Map<String, Object> entry, Change change, Draft draft) {
+    entry.put("change", change(change, draft));
+    entry.put("makes_worse", change.upsets());
+    entry.put("brings_stop", change.bringsStop());
   }
 
   private static List<Object> change(Change change, Draft draft) {

@@ -20,6 +20,15 @@ public final class ChangeText {
     this.printer = printer;
   }
 
+  /** What a change makes worse, a sentence without its full stop; empty where it upsets nothing. */
+  public static String upsets(Change change) {
+    if (change.upsets().isEmpty()) {
+      return "";
+    }
+    String stop = change.bringsStop() ? ", as far as a STOP" : "";
+    return "It makes worse" + stop + ": " + String.join(", ", change.upsets());
+  }
+
   /** What to change, by how much. */
   public String words(Change change) {
     double amount = change.amount();

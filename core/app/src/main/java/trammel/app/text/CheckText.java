@@ -14,6 +14,8 @@ import trammel.planning.draft.FieldChanges;
 
 /** The checks of a job on a screen, worst first. */
 public final class CheckText {
+  private static final String MARGIN = "              ";
+
   private final Draft draft;
   private final Amounts amounts;
 
@@ -48,9 +50,7 @@ public final class CheckText {
         text.append(failing(judged, options));
       } else if (result instanceof NotJudged open) {
         text.append("  not judged  ").append(open.title()).append('\n');
-        text.append(
-            Paragraph.wrap(
-                open.reason().in(amounts.printer()), "              ", "              "));
+        text.append(Paragraph.wrap(open.reason().in(amounts.printer()), MARGIN, MARGIN));
       }
     }
     return text.append(good(results)).toString();
@@ -86,7 +86,6 @@ public final class CheckText {
   }
 
   private String brief(Judged judged) {
-    String margin = "              ";
     StringBuilder text =
         new StringBuilder(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ")
             .append(amounts.value(judged.measure(), judged.value()))
@@ -95,13 +94,11 @@ public final class CheckText {
             .append('\n');
     judged
         .change()
+        .filter(change -> change.upsets().isEmpty())
         .ifPresent(
             change ->
                 text.append(
-                    Paragraph.wrap(
-                        "change: " + ChangeText.fields(new FieldChanges(draft).of(change)),
-                        margin,
-                        margin + "  ")));
+                    wrapped("change: " + ChangeText.fields(new FieldChanges(draft).of(change)))));
     return text.toString();
   }
 
@@ -109,11 +106,10 @@ public final class CheckText {
     StringBuilder text = new StringBuilder();
     text.append(judged.verdict() == Verdict.STOP ? "  STOP        " : "  look again  ");
     text.append(Stops.finding(judged, "  ", amounts)).append('\n');
-    String margin = "              ";
     String limit = Stops.limit(judged, amounts) + "; " + judged.limit().source();
-    text.append(Paragraph.wrap(limit, margin, margin));
+    text.append(Paragraph.wrap(limit, MARGIN, MARGIN));
     if (!judged.details().isEmpty()) {
-      text.append(Paragraph.wrap(details(judged), margin, margin));
+      text.append(Paragraph.wrap(details(judged), MARGIN, MARGIN));
     }
     return text.append(remedy(judged, options)).toString();
   }
@@ -125,38 +121,43 @@ public final class CheckText {
   }
 
   private String remedy(Judged judged, OptionChanges.Found options) {
-    String margin = "              ";
-    if (judged.change().isEmpty()) {
-      List<LayoutChange> together = options.byCheck().getOrDefault(judged.id(), List.of());
-      if (!together.isEmpty()) {
-        String fields =
-            together.stream()
-                .map(change -> change.path() + ": " + change.after())
-                .collect(Collectors.joining("; "));
-        String many = together.size() == 1 ? "" : ", together";
-        return Paragraph.wrap(
-            "Change (tried" + many + "): in the job file: " + fields, margin, margin + "  ");
-      }
-      String none =
-          options.tried() == 0
-              ? "Change: no single change within reach makes it good."
-              : "Change: no single change within reach makes it good, and of "
-                  + options.tried()
-                  + " changes of options that were tried for all checks none does; trammel arrange"
-                  + " searches further.";
-      String advice = judged.advice().isEmpty() ? "" : " " + judged.advice();
-      return Paragraph.wrap(none + advice, margin, margin + "  ");
+    List<LayoutChange> together = options.byCheck().getOrDefault(judged.id(), List.of());
+    if (!together.isEmpty()) {
+      String fields =
+          together.stream()
+              .map(change -> change.path() + ": " + change.after())
+              .collect(Collectors.joining("; "));
+      String many = together.size() == 1 ? "" : ", together";
+      return wrapped("Change (tried" + many + "): in the job file: " + fields);
     }
-    Change change = judged.change().get();
-    StringBuilder text = new StringBuilder();
-    String words = "Change (tried): " + new ChangeText(amounts.printer()).words(change) + ".";
-    text.append(Paragraph.wrap(words, margin, margin + "  "));
-    String fields = ChangeText.fields(new FieldChanges(draft).of(change));
-    text.append(Paragraph.wrap("In the job file: " + fields, margin, margin + "  "));
-    if (!change.upsets().isEmpty()) {
-      text.append(Paragraph.wrap("It makes worse: " + change.upsets(), margin, margin + "  "));
-    }
-    return text.toString();
+    return judged
+        .change()
+        .map(this::moved)
+        .orElseGet(() -> wrapped(unmended(options) + sentence(judged.advice())));
+  }
+
+  private String moved(Change change) {
+    String text =
+        wrapped("Change (tried): " + new ChangeText(amounts.printer()).words(change) + ".")
+            + wrapped("In the job file: " + ChangeText.fields(new FieldChanges(draft).of(change)));
+    return change.upsets().isEmpty() ? text : text + wrapped(ChangeText.upsets(change) + ".");
+  }
+
+  private static String unmended(OptionChanges.Found options) {
+    return options.tried() == 0
+        ? "Change: no single change within reach makes it good."
+        : "Change: no single change within reach makes it good, and of "
+            + options.tried()
+            + " changes of options that were tried for all checks none does; trammel arrange"
+            + " searches further.";
+  }
+
+  private static String sentence(String advice) {
+    return advice.isEmpty() ? "" : " " + advice;
+  }
+
+  private static String wrapped(String text) {
+    return Paragraph.wrap(text, MARGIN, MARGIN + "  ");
   }
 
   private String good(List<CheckResult> results) {

@@ -9,7 +9,8 @@ import trammel.engine.layout.Layout;
 
 /**
  * Looks for the smallest change, in steps that a fabricator can set, that makes one check good. A
- * change that makes no other check worse is preferred over a smaller one that does.
+ * change that makes no other check worse is preferred over a smaller one that does; one that makes
+ * another check say stop is named only for what says stop itself.
  */
 final class ChangeSearch {
   private final Judge judge;
@@ -40,24 +41,27 @@ final class ChangeSearch {
   Optional<Change> search() {
     Change fallback = null;
     for (Adjustment adjustment : finding.check().adjustments(before)) {
-      // Of several that upset others only the first is told, so only its upsets are all named.
-      Optional<Change> change = smallest(adjustment, fallback == null ? Integer.MAX_VALUE : 1);
+      Optional<Change> change = smallest(adjustment);
       if (change.isPresent() && change.get().upsets().isEmpty()) {
         return change;
       }
-      if (fallback == null && change.isPresent()) {
+      if (change.isPresent() && isWorthTelling(change.get(), fallback)) {
         fallback = change.get();
       }
     }
     return Optional.ofNullable(fallback);
   }
 
-  /**
-   * The smallest amount either way: growing strides, then closed in on step by step.
-   *
-   * @param mostUpsets how many checks that it makes worse are looked for
-   */
-  private Optional<Change> smallest(Adjustment adjustment, int mostUpsets) {
+  /** A remark is not bought off with a stop; a stop may be moved, where nothing milder helps. */
+  private boolean isWorthTelling(Change change, Change known) {
+    if (change.bringsStop()) {
+      return known == null && finding.verdict() == Verdict.STOP;
+    }
+    return known == null || known.bringsStop();
+  }
+
+  /** The smallest amount either way: growing strides, then closed in on step by step. */
+  private Optional<Change> smallest(Adjustment adjustment) {
     trials.clear();
     long most = Math.round(adjustment.largest() / adjustment.step());
     long up = fewestSteps(adjustment, 1, most);
@@ -66,8 +70,7 @@ final class ChangeSearch {
       return Optional.empty();
     }
     long steps = down < 0 || (up >= 0 && up <= down) ? up : -down;
-    double amount = steps * adjustment.step();
-    return Optional.of(new Change(adjustment, amount, upsets(adjustment, steps, mostUpsets)));
+    return Optional.of(changed(adjustment, steps));
   }
 
   private long fewestSteps(Adjustment adjustment, int sign, long most) {
@@ -161,7 +164,7 @@ final class ChangeSearch {
   private Trial trial(Adjustment adjustment, long steps) {
     Trial known = trials.get(steps);
     if (known == null) {
-      Optional<LayoutAnalysis> after = changed(adjustment, steps * adjustment.step());
+      Optional<LayoutAnalysis> after = analysed(adjustment, steps * adjustment.step());
       known =
           new Trial(
               after, after.isEmpty() ? Optional.empty() : judge.find(finding.check(), after.get()));
@@ -170,7 +173,7 @@ final class ChangeSearch {
     return known;
   }
 
-  private Optional<LayoutAnalysis> changed(Adjustment adjustment, double amount) {
+  private Optional<LayoutAnalysis> analysed(Adjustment adjustment, double amount) {
     try {
       Layout layout = adjustment.apply(before.layout(), amount);
       return Optional.of(new LayoutAnalysis(layout, judge.settings()));
@@ -180,21 +183,21 @@ final class ChangeSearch {
     }
   }
 
-  private String upsets(Adjustment adjustment, long steps, int most) {
+  /** A change with what it would make worse. */
+  private Change changed(Adjustment adjustment, long steps) {
     LayoutAnalysis after = trial(adjustment, steps).after().orElseThrow();
-    List<String> titles = new ArrayList<>();
+    List<String> upsets = new ArrayList<>();
+    boolean bringsStop = false;
     for (Judge.Finding was : found) {
       if (was.verdict() == Verdict.STOP || was == finding) {
         continue;
       }
-      if (titles.size() == most) {
-        break;
-      }
       Optional<Judge.Finding> is = judge.find(was.check(), after);
       if (is.isPresent() && is.get().verdict().compareTo(was.verdict()) > 0) {
-        titles.add(was.check().title());
+        upsets.add(was.check().title());
+        bringsStop |= is.get().verdict() == Verdict.STOP;
       }
     }
-    return String.join(", ", titles);
+    return new Change(adjustment, steps * adjustment.step(), upsets, bringsStop);
   }
 }

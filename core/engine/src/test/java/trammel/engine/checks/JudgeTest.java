@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static trammel.engine.checks.SampleLayout.INCH;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -221,8 +222,31 @@ class JudgeTest {
         Change change = judged.change().get();
         Layout after = change.adjustment().apply(layout, change.amount());
         assertEquals(Verdict.GOOD, judged(after, judged.id()).verdict(), judged.id());
+        assertTellsWhatItUpsets(change, judged, judge.verdicts(layout), judge.verdicts(after));
       }
     }
+  }
+
+  /** What a change makes worse is named, and a remark is never bought off with a stop. */
+  private static void assertTellsWhatItUpsets(
+      Change change, Judged mended, List<CheckResult> before, List<CheckResult> after) {
+    Map<String, Verdict> now = new HashMap<>();
+    after.stream()
+        .filter(Judged.class::isInstance)
+        .map(Judged.class::cast)
+        .forEach(is -> now.put(is.id(), is.verdict()));
+    Set<String> worse = new HashSet<>();
+    boolean stops = false;
+    for (CheckResult was : before) {
+      if (was instanceof Judged judged
+          && judged.verdict().compareTo(now.getOrDefault(judged.id(), Verdict.GOOD)) < 0) {
+        worse.add(judged.title());
+        stops |= now.get(judged.id()) == Verdict.STOP;
+      }
+    }
+    assertEquals(worse, Set.copyOf(change.upsets()), mended.id());
+    assertEquals(stops, change.bringsStop(), mended.id());
+    assertTrue(mended.verdict() == Verdict.STOP || !stops, mended.id() + " brings a stop");
   }
 
   private static Layout move(Layout layout, Set<String> names, Direction way, double inches) {

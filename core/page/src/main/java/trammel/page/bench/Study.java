@@ -8,6 +8,7 @@ import trammel.app.text.Amounts;
 import trammel.app.text.Stops;
 import trammel.assembly.Assembly;
 import trammel.engine.checks.CheckResult;
+import trammel.planning.arrange.OptionChanges;
 import trammel.planning.draft.Draft;
 import trammel.planning.estimate.Estimate;
 import trammel.planning.job.Job;
@@ -25,6 +26,7 @@ public final class Study {
   private Draft draft;
   private List<CheckResult> verdicts;
   private List<CheckResult> judged;
+  private OptionChanges.Found optionChanges;
   private Estimate estimate;
   private Assembly assembly;
 
@@ -76,6 +78,18 @@ public final class Study {
       judged = draft().judge().judge(draft().layout());
     }
     return judged;
+  }
+
+  /** Changes of options that mend what no move of a point does, tried. */
+  public synchronized OptionChanges.Found optionChanges() {
+    if (optionChanges == null) {
+      Draft drawn = draft();
+      List<CheckResult> results = judged();
+      optionChanges =
+          new OptionChanges(bench.extensions(), bench.catalog(), OptionChanges.USUAL_BUDGET)
+              .of(drawn, results);
+    }
+    return optionChanges;
   }
 
   /**

@@ -26,15 +26,15 @@ public final class ChecksJson {
         entry.put("value_text", amounts.value(judged.measure(), judged.value()));
         entry.put("good_text", amounts.good(judged.measure(), judged.limit()));
         entry.put("stop_text", amounts.stop(judged.measure(), judged.limit()));
-        judged.change().ifPresent(change -> addChange(entry, change, amounts));
+        judged.change().ifPresent(change -> addWords(entry, change, amounts));
       }
       entries.add(entry);
     }
     return entries;
   }
 
-  private static void addChange(Map<String, Object> entry, Change change, Amounts amounts) {
+  private static void addWords(Map<String, Object> entry, Change change, Amounts amounts) {
     entry.put("change_text", new ChangeText(amounts.printer()).words(change));
-    entry.put("makes_worse", change.upsets());
+    entry.put("upsets_text", ChangeText.upsets(change));
   }
 }

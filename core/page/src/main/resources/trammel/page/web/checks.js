@@ -1,7 +1,7 @@
 // @ts-check
 /** The checks, worst first, with what to change. */
 import { html } from './html.js';
-import { at, checks, judged, looked, set } from './state.js';
+import { at, change, checks, judged, looked, optionChanges, set } from './state.js';
 
 const WORDS = { stop: 'STOP', 'look again': 'look again', good: 'good', 'not judged': 'not judged' };
 
@@ -23,22 +23,33 @@ export function Checks() {
 
 /** @param {any} props */
 function Check({ check }) {
-  const apply = () =>
-    set(
-      'Check "' + check.title + '": ' + check.change_text,
-      Object.fromEntries(check.change.map((one) => [one.field, one.value])),
-    );
   return html`<li class=${'check ' + check.verdict.replace(' ', '-')}>
     <p class="head"><span class="word">${WORDS[check.verdict]}</span> <span class="value">${check.value_text}</span></p>
     <p class="what">${check.title}</p>
     ${check.where && html`<p class="where">${check.where}</p>`}
     <p class="limit">good ${check.good_text}; ${check.stop_text}. <span class="source">${check.source}</span></p>
-    ${check.change
-      ? html`<p class="remedy">Tried: ${check.change_text}.${check.makes_worse ? ' It makes worse: ' + check.makes_worse + '.' : ''}</p>
-          <ul class="fields">${check.change.map((one) => html`<li><code>${one.field}</code>: ${shown(at(one.field))} → <strong>${one.value}</strong></li>`)}</ul>
-          <button class="main" onClick=${apply}>Change it so</button>`
-      : !looked.value && html`<p class="remedy">No single change within reach makes it good.</p>`}
+    ${!looked.value && html`<${Remedy} check=${check} />`}
   </li>`;
+}
+
+/** What to change: options that upset nothing before a move that does. @param {any} props */
+function Remedy({ check }) {
+  const options = optionChanges.value;
+  const together = options?.by_check[check.check];
+  if (together) {
+    const apply = () => change('Check "' + check.title + '"', options.edits[check.check].map((one) => ({ ...one, to: one.to ?? null })));
+    return html`<p class="remedy">Tried${together.length > 1 ? ', together' : ''}:</p>
+      <ul class="fields">${together.map((one) => html`<li key=${one.field}><code>${one.field}</code>: ${shown(at(one.field))} → <strong>${one.after}</strong></li>`)}</ul>
+      <button class="main" onClick=${apply}>Change it so</button>`;
+  }
+  if (check.change) {
+    const apply = () => set('Check "' + check.title + '": ' + check.change_text, Object.fromEntries(check.change.map((one) => [one.field, one.value])));
+    return html`<p class="remedy">Tried: ${check.change_text}.${check.upsets_text && ' ' + check.upsets_text + '.'}</p>
+      <ul class="fields">${check.change.map((one) => html`<li key=${one.field}><code>${one.field}</code>: ${shown(at(one.field))} → <strong>${one.value}</strong></li>`)}</ul>
+      <button class="main" onClick=${apply}>Change it so</button>`;
+  }
+  const tried = options?.tried > 0 ? ', and of ' + options.tried + ' changes of options that were tried for all checks none does; Arrange searches further' : '';
+  return html`<p class="remedy">No single change within reach makes it good${tried}.${check.advice ? ' ' + check.advice : ''}</p>`;
 }
 
 /** @param {any} value */

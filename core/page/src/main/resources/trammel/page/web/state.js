@@ -40,6 +40,9 @@ export const bookOf = signal('');
 /** How often the shop's catalog or ledger has changed since the page was opened. */
 export const shopChanged = signal(0);
 
+/** Changes of options that make single checks good: how many were tried, the fields and their edits by the check. */
+export const optionChanges = signal(/** @type {any} */ (null));
+
 export const units = computed(() => job.value?.units ?? 'us');
 
 /** Checks as they are now, or as they would be while something is dragged. */
@@ -280,8 +283,12 @@ let working = null;
 /** Forms that the drawing has. */
 export const shapes = new Map();
 
+/** Whether no move of a point makes a check good without upsetting another. @param {any} check */
+const unmended = (check) => (check.verdict === 'stop' || check.verdict === 'look again') && !(check.change && check.makes_worse.length === 0);
+
 /** @param {any} now */
 async function work(now) {
+  optionChanges.value = null;
   working?.abort();
   working = new AbortController();
   const { signal: stop } = working;
@@ -298,6 +305,10 @@ async function work(now) {
       drawnJob = null;
       previewed.value = null;
       scene.value = drawn;
+    }
+    if (answer.checks.some(unmended)) {
+      const found = await get(jobPath(now.file) + '/options', stop);
+      if (!stop.aborted) optionChanges.value = found;
     }
   } catch (error) {
     if (stop.aborted) return;

@@ -72,7 +72,12 @@ final class Mending {
             case "front-joint-angle", "rear-joint-angle" -> tilted(edits, draft, finding);
             case "pinion-parallel" -> parallel(edits, draft, finding);
             case "clearance-obstacles" -> movedAway(edits, draft, finding);
-            case "joint-rating", "bolt-strength" -> jointed(edits, draft, finding);
+            case "joint-rating",
+                "joint-rating-hard",
+                "joint-rating-loaded",
+                "bolt-strength",
+                "bolt-strength-hard" ->
+                jointed(edits, draft, finding);
             case "bracket-tabs", "bracket-welds", "bracket-tabs-hard", "bracket-welds-hard" ->
                 plated(edits, draft, finding);
             case "rail-twist", "rail-twist-hard", "rail-twist-loaded" ->
@@ -207,7 +212,7 @@ final class Mending {
       return edits;
     }
     double workingN = JointPair.of(draft.linkageSite()).map(JointPair::workingN).orElse(0.0);
-    boolean isShare = finding.check().id().equals("joint-rating");
+    boolean isShare = finding.check().id().startsWith("joint-rating");
     double neededN =
         isShare
             ? workingN * finding.value() / (TRUSTED_SHARE * finding.limit().goodMax())

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import trammel.engine.checks.Check;
+import trammel.engine.checks.CheckResult;
 import trammel.engine.checks.Judge;
 import trammel.engine.checks.Verdict;
 import trammel.planning.catalog.Catalog;
@@ -19,6 +22,9 @@ import trammel.planning.draft.Extensions;
  * do, without making another check worse.
  */
 public final class OptionChanges {
+  /** Changes that are usually tried for all checks together. */
+  public static final int USUAL_BUDGET = 16;
+
   private static final int MEND_ROUNDS = 3;
 
   private final Drafting drafting;
@@ -52,12 +58,41 @@ public final class OptionChanges {
   }
 
   /**
-   * Changes for checks that are not good.
+   * Changes for checks that are not good and that no move of a point mends without upsetting
+   * another. What the measurements say of themselves is left out: measuring again is what helps.
+   *
+   * @param draft the job as it is
+   * @param results what its checks say, the worst first, with the moves that were tried
+   */
+  public Found of(Draft draft, List<CheckResult> results) {
+    Set<String> ofMeasurements =
+        draft.judge().checks().stream()
+            .filter(Check::isOfMeasurements)
+            .map(Check::id)
+            .collect(Collectors.toSet());
+    return ofChecks(
+        draft,
+        results.stream()
+            .filter(CheckResult.Judged.class::isInstance)
+            .map(CheckResult.Judged.class::cast)
+            .filter(OptionChanges::isUnmended)
+            .map(CheckResult.Judged::id)
+            .filter(id -> !ofMeasurements.contains(id))
+            .toList());
+  }
+
+  private static boolean isUnmended(CheckResult.Judged judged) {
+    return judged.verdict() != Verdict.GOOD
+        && judged.change().map(change -> !change.upsets().isEmpty()).orElse(true);
+  }
+
+  /**
+   * Changes for the checks that are named.
    *
    * @param draft the job as it is
    * @param checks ids of the checks to mend, the worst first
    */
-  public Found of(Draft draft, List<String> checks) {
+  public Found ofChecks(Draft draft, List<String> checks) {
     if (checks.isEmpty()) {
       return Found.NONE;
     }
@@ -78,12 +113,24 @@ public final class OptionChanges {
           return new Found(byCheck, bench.tried() - 1);
         }
         if (helps(bench.of(edits, now.penalty()), now, check)) {
-          byCheck.put(check, changes(edits, draft));
+          byCheck.put(check, changes(fewest(edits, now, check, bench), draft));
           break;
         }
       }
     }
     return new Found(byCheck, bench.tried() - 1);
+  }
+
+  /** Without those that are not needed: what is mended in one go may set what stands so already. */
+  private static Edits fewest(Edits edits, Trial now, String check, TrialBench bench) {
+    Edits fewest = edits;
+    for (String path : edits.byPath().keySet()) {
+      Edits fewer = fewest.without(path);
+      if (!fewer.byPath().isEmpty() && helps(bench.of(fewer, now.penalty()), now, check)) {
+        fewest = fewer;
+      }
+    }
+    return fewest;
   }
 
   private static boolean helps(Trial trial, Trial now, String check) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import trammel.brackets.UnworkableLayoutException;
 import trammel.engine.checks.Check;
 import trammel.engine.checks.Judge;
@@ -31,8 +33,9 @@ import trammel.reading.tree.BadInputException;
 /**
  * Another way to search for layouts, to hold the one of the tool against: every field by itself is
  * changed by chance, and what is worse is taken with a chance that falls. Method: Kirkpatrick,
- * Gelatt and Vecchi, Optimization by simulated annealing, Science 220 (1983), 671 to 680. It shares
- * drafting and checks with the tool's search and nothing of how that one chooses.
+ * Gelatt and Vecchi, Optimization by simulated annealing, Science 220 (1983), 671 to 680. Once
+ * every check is good it goes on for a lower price among such layouts. It shares drafting, checks
+ * and estimate with the tool's search and nothing of how that one chooses.
  */
 final class Annealing {
   private static final double INCH_MM = 25.4;
@@ -40,10 +43,16 @@ final class Annealing {
   private static final double HOT = 4;
   private static final double COLD = 0.05;
 
+  /** Shares of a price by which it may rise at first, and in the end. */
+  private static final double DEAR = 0.03;
+
+  private static final double CHEAP = 0.0005;
+
   private final Drafting drafting;
   private final JobDocument start;
   private final List<Turn> turns = new ArrayList<>();
   private final Random random;
+  private final ToDoubleFunction<Draft> price;
 
   /** One field that may be changed: words to choose from, or a range in steps. */
   private record Turn(
@@ -75,12 +84,24 @@ final class Annealing {
    * @param draft the layout, if there is one
    * @param penalty 0 where every check is good
    */
-  record Reached(Map<String, String> values, Optional<Draft> draft, double penalty) {}
+  record Reached(Map<String, String> values, Optional<Draft> draft, double penalty) {
+    boolean passes() {
+      return penalty == 0;
+    }
+  }
 
   /**
    * @param job the job as it begins, its linkage, spring and mounting chosen
+   * @param price what a layout costs
    */
-  Annealing(Catalog catalog, AxleLinkage linkage, SpringMount spring, JobDocument job, long seed) {
+  Annealing(
+      Catalog catalog,
+      AxleLinkage linkage,
+      SpringMount spring,
+      JobDocument job,
+      ToDoubleFunction<Draft> price,
+      long seed) {
+    this.price = price;
     drafting = new Drafting(new Extensions(List.of(linkage), List.of(spring)), catalog);
     start = job;
     random = new Random(seed);
@@ -140,21 +161,45 @@ final class Annealing {
     }
   }
 
-  /** Tries so many layouts; the best is the one with the least penalty. */
-  Reached search(int tries) {
+  /**
+   * The least price among the layouts that pass, after so many were tried; none where none does.
+   */
+  OptionalDouble cheapest(int tries) {
     Reached now = reached(Map.of());
-    Reached best = now;
-    for (int i = 1; i < tries && best.penalty() > 0; i++) {
-      double share = (double) i / tries;
+    int tried = 1;
+    for (; tried < tries && !now.passes(); tried++) {
+      double share = (double) tried / tries;
       double heat = HOT * Math.pow(COLD / HOT, share);
       Reached next = reached(changed(now.values(), 0.25 * (1 - share)));
-      double worse = next.penalty() - now.penalty();
-      if (worse <= 0 || random.nextDouble() < Math.exp(-worse / heat)) {
+      if (isTaken(next.penalty() - now.penalty(), heat)) {
         now = next;
       }
-      best = now.penalty() < best.penalty() ? now : best;
     }
-    return best;
+    return now.passes() ? OptionalDouble.of(cheapest(now, tried, tries)) : OptionalDouble.empty();
+  }
+
+  private double cheapest(Reached passing, int tried, int tries) {
+    Reached now = passing;
+    double costs = price.applyAsDouble(now.draft().orElseThrow());
+    double least = costs;
+    for (int i = tried; i < tries; i++) {
+      double share = (double) (i - tried) / (tries - tried);
+      Reached next = reached(changed(now.values(), 0.25 * (1 - share)));
+      if (!next.passes()) {
+        continue;
+      }
+      double asks = price.applyAsDouble(next.draft().orElseThrow());
+      if (isTaken(asks - costs, least * DEAR * Math.pow(CHEAP / DEAR, share))) {
+        now = next;
+        costs = asks;
+      }
+      least = Math.min(least, asks);
+    }
+    return least;
+  }
+
+  private boolean isTaken(double worse, double heat) {
+    return worse <= 0 || random.nextDouble() < Math.exp(-worse / heat);
   }
 
   private Map<String, String> changed(Map<String, String> values, double width) {

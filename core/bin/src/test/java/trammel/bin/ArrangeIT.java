@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,6 +45,7 @@ import trammel.planning.job.JobReader;
 import trammel.plugins.airspring.AirSpringMount;
 import trammel.plugins.coilspring.CoilSpringMount;
 import trammel.plugins.fourlinklateral.FourLinkLateral;
+import trammel.plugins.limitingstraps.LimitingStraps;
 import trammel.plugins.triangulated.Triangulated;
 import trammel.plugins.wattslinkage.WattsLinkage;
 import trammel.reading.quantity.UnitSystem;
@@ -246,6 +248,56 @@ class ArrangeIT {
                   verdict.compareTo(before.getOrDefault(id, Verdict.GOOD)) <= 0,
                   () -> one + " upsets " + id));
     }
+  }
+
+  /**
+   * Where nothing else may be moved, straps end the droop before an air spring leaves the heights
+   * of its table: common practice, no source. They are not thought of where additions are kept.
+   */
+  @Test
+  void strapsAreAddedWhereAHangingAxleHasNothingElseToHoldIt() {
+    List<String> kept =
+        List.of(
+            "chosen.linkage",
+            "chosen.spring",
+            "chosen.linkage_options",
+            "chosen.spring_options",
+            "chosen.ride",
+            "chosen.notch");
+    LayoutChange straps =
+        added(kept).orElseThrow(() -> new AssertionError("nothing was added to the pickup"));
+    assertEquals("{limiting-straps: {per_side: 2}}", straps.after());
+    assertTrue(straps.reason().contains("hanging axle"), straps.reason());
+    List<String> allKept = new ArrayList<>(kept);
+    allKept.add("chosen.additions");
+    assertEquals(Optional.empty(), added(allKept));
+  }
+
+  private static Optional<LayoutChange> added(List<String> kept) {
+    Catalog withStrapsInIt = OwnPlugins.catalog();
+    Extensions withStraps =
+        new Extensions(extensions.linkages(), extensions.springs(), List.of(new LimitingStraps()));
+    ArrangedLayout layout =
+        new Arranging(withStraps, withStrapsInIt, draft -> DraftPrice.of(withStrapsInIt, draft))
+            .arrange(
+                JobDocument.load(demo("pickup")),
+                Wishes.usual().keeping(kept).trying(40).giving(1),
+                ArrangeListener.NONE)
+            .layouts()
+            .get(0);
+    Optional<LayoutChange> added =
+        layout.changes().stream()
+            .filter(change -> change.path().equals("chosen.additions"))
+            .findFirst();
+    boolean falls =
+        layout.checks().stream()
+            .anyMatch(
+                result ->
+                    result instanceof CheckResult.Judged judged
+                        && judged.id().equals("droop-end")
+                        && judged.verdict() != Verdict.GOOD);
+    assertEquals(added.isEmpty(), falls, layout.changes().toString());
+    return added;
   }
 
   private static Map<String, Verdict> verdicts(Draft draft) {

@@ -5,14 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -22,8 +19,6 @@ import trammel.assembly.fit.Interference;
 import trammel.assembly.fit.Overlap;
 import trammel.brackets.work.WorkPlan;
 import trammel.planning.catalog.Catalog;
-import trammel.planning.catalog.CatalogReader;
-import trammel.planning.catalog.PluginCatalog;
 import trammel.planning.draft.Draft;
 import trammel.planning.draft.Drafting;
 import trammel.planning.draft.Extensions;
@@ -42,7 +37,7 @@ import trammel.reading.quantity.UnitSystem;
  */
 class AssemblyIT {
   private static final Path CATALOGS = Path.of("..", "..", "catalogs");
-  private static final Catalog CATALOG = catalog();
+  private static final Catalog CATALOG = OwnPlugins.catalog();
 
   /**
    * The pickup with a Watt's linkage, on coils: its rear arms take the place of the air springs.
@@ -50,20 +45,6 @@ class AssemblyIT {
   private static final String ON_COILS = "pickup on watts-linkage";
 
   private static final Map<String, AssemblyFacts> FINISHED = new HashMap<>();
-
-  private static Catalog catalog() {
-    CatalogReader reader = CatalogReader.begin(CATALOGS.resolve("standard"));
-    try {
-      for (String plugin : List.of("limiting-straps", "anti-roll-bar")) {
-        Path own = Path.of("../../plugins", plugin, "src/main/resources", PluginCatalog.FILE);
-        assertEquals(
-            Optional.empty(), reader.bring(new PluginCatalog(plugin, Files.readString(own))));
-      }
-    } catch (IOException unread) {
-      throw new UncheckedIOException(unread);
-    }
-    return reader.finish(List.of());
-  }
 
   /** Both demo jobs, and one of them on each further linkage. */
   static Stream<String> jobs() {

@@ -1,6 +1,16 @@
 package trammel.bin;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import trammel.planning.catalog.Catalog;
+import trammel.planning.catalog.CatalogReader;
+import trammel.planning.catalog.PluginCatalog;
 import trammel.planning.draft.Extensions;
 import trammel.planning.extension.AxleLinkage;
 import trammel.plugins.airspring.AirSpringMount;
@@ -30,5 +40,20 @@ final class OwnPlugins {
   /** Every linkage with both springs, and no addition. */
   static Extensions extensions() {
     return new Extensions(linkages(), List.of(new CoilSpringMount(), new AirSpringMount()));
+  }
+
+  /** The standard catalog with what the additions bring to it. */
+  static Catalog catalog() {
+    CatalogReader reader = CatalogReader.begin(Path.of("..", "..", "catalogs", "standard"));
+    try {
+      for (String plugin : List.of("limiting-straps", "anti-roll-bar")) {
+        Path own = Path.of("../../plugins", plugin, "src/main/resources", PluginCatalog.FILE);
+        assertEquals(
+            Optional.empty(), reader.bring(new PluginCatalog(plugin, Files.readString(own))));
+      }
+    } catch (IOException unread) {
+      throw new UncheckedIOException(unread);
+    }
+    return reader.finish(List.of());
   }
 }

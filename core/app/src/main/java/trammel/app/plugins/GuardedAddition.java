@@ -1,6 +1,7 @@
 package trammel.app.plugins;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
@@ -29,6 +30,11 @@ final class GuardedAddition extends GuardedExtension<Addition> implements Additi
   @Override
   public OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
     return code.ask("the end of its droop", addition -> addition.endOfDroopMm(analysis, site));
+  }
+
+  @Override
+  public Map<String, String> remedies() {
+    return code.ask("what it mends", Addition::remedies);
   }
 
   @Override

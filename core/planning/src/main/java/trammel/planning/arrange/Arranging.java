@@ -115,7 +115,8 @@ public final class Arranging {
       ranking = new Ranking(wishes.goal());
       for (Branch branch : branches) {
         searches.add(
-            new BranchSearch(branch, bench(document), wishes, catalog, step, this::isStopped));
+            new BranchSearch(
+                branch, bench(document), wishes, extensions, catalog, step, this::isStopped));
       }
     }
 

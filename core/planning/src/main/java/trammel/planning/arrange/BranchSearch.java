@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import trammel.brackets.material.PlateMaterial;
 import trammel.planning.catalog.Catalog;
+import trammel.planning.draft.Extensions;
 import trammel.planning.job.JobDocument;
 import trammel.planning.options.JointPair;
 import trammel.reading.fields.Field;
@@ -38,6 +39,7 @@ final class BranchSearch {
   private final ShopStep step;
   private final Catalog catalog;
   private final Dials dials;
+  private final Additions additions;
   private final Mending mending;
   private final Ranking ranking;
   private final BooleanSupplier stopped;
@@ -54,6 +56,7 @@ final class BranchSearch {
       Branch branch,
       TrialBench bench,
       Wishes wishes,
+      Extensions extensions,
       Catalog catalog,
       ShopStep step,
       BooleanSupplier stopped) {
@@ -64,6 +67,7 @@ final class BranchSearch {
     this.step = step;
     this.stopped = stopped;
     dials = new Dials(bench.document(), wishes, step);
+    additions = new Additions(bench.document(), extensions, wishes);
     mending = new Mending(bench, wishes, step, catalog);
     ranking = new Ranking(wishes.goal());
     random = new Random(wishes.seed() * 7919L + branch.index());
@@ -199,6 +203,7 @@ final class BranchSearch {
                             all.stream()
                                 .filter(dial -> dial.key().equals(key))
                                 .forEach(ordered::add)));
+    additions.dial(best).ifPresent(ordered::add);
     ordered.addAll(all);
     return List.copyOf(ordered);
   }
@@ -243,11 +248,12 @@ final class BranchSearch {
     List<String> others = new ArrayList<>(dial.choices());
     others.removeIf(word -> word.equals(now) || isThinPlate(dial, word));
     Collections.shuffle(others, random);
+    String why = dial.path().equals(Additions.PATH) ? additions.reason(best) : reason();
     for (String word : others.subList(0, Math.min(MOST_CHOICES, others.size()))) {
       if (isOver()) {
         return false;
       }
-      if (take(best.edits().with(dial.path(), word, reason()))) {
+      if (take(best.edits().with(dial.path(), word, why))) {
         return true;
       }
     }

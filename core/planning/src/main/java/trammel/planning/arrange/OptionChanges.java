@@ -28,6 +28,7 @@ public final class OptionChanges {
   private static final int MEND_ROUNDS = 3;
 
   private final Drafting drafting;
+  private final Extensions extensions;
   private final Catalog catalog;
   private final int budget;
 
@@ -53,6 +54,7 @@ public final class OptionChanges {
    */
   public OptionChanges(Extensions extensions, Catalog catalog, int budget) {
     this.drafting = new Drafting(extensions, catalog);
+    this.extensions = extensions;
     this.catalog = catalog;
     this.budget = budget;
   }
@@ -167,6 +169,9 @@ public final class OptionChanges {
           .filter(dial -> dial.key().equals(key))
           .forEach(dial -> values(dial, dials, now, step).forEach(edits -> add(all, seen, edits)));
     }
+    new Additions(bench.document(), extensions, wishes)
+        .dial(only(now, check))
+        .ifPresent(dial -> values(dial, dials, now, step).forEach(edits -> add(all, seen, edits)));
     known.stream()
         .filter(dial -> dial.key().equals("mounting"))
         .forEach(dial -> values(dial, dials, now, step).forEach(edits -> add(all, seen, edits)));

@@ -1,6 +1,7 @@
 package trammel.planning.extension;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import trammel.brackets.work.WorkPlan;
 import trammel.engine.checks.LayoutAnalysis;
@@ -56,6 +57,15 @@ public interface Addition extends Extension {
    */
   default OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
     return OptionalDouble.empty();
+  }
+
+  /**
+   * Checks that it may make good: by their ids the options, as a job file has them in braces, such
+   * as <code>{per_side: 2}</code>. A search for layouts tries it where such a check is not good; a
+   * map that is empty has it built only where a job asks for it.
+   */
+  default Map<String, String> remedies() {
+    return Map.of();
   }
 
   /**

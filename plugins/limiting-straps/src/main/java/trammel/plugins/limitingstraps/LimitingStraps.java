@@ -1,6 +1,7 @@
 package trammel.plugins.limitingstraps;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import trammel.brackets.Drawn;
 import trammel.brackets.work.WorkPlan;
@@ -44,6 +45,12 @@ public final class LimitingStraps implements Addition {
   @Override
   public OptionalDouble endOfDroopMm(LayoutAnalysis analysis, Site site) {
     return StrapRoom.endOfDroopMm(analysis, site);
+  }
+
+  /** Two straps a side stretch half as much, so that they hold before anything else gives out. */
+  @Override
+  public Map<String, String> remedies() {
+    return Map.of("droop-end", "{per_side: 2}");
   }
 
   @Override

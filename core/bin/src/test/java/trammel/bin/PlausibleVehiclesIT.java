@@ -32,8 +32,7 @@ class PlausibleVehiclesIT {
   /** Held from here on: a change that lays out fewer, or more with a STOP, is a loss. */
   private static final double LAID_OUT_SHARE = 0.85;
 
-  /** It was 0.65 before the welds of mounts were judged: what stopped nobody then does now. */
-  private static final double NO_STOP_SHARE = 0.63;
+  private static final double NO_STOP_SHARE = 0.70;
 
   private static final Path CATALOG = Path.of("..", "..", "catalogs", "standard");
   private static final Drafting DRAFTING = drafting();

@@ -25,6 +25,7 @@ import trammel.engine.geometry.Point3;
 import trammel.engine.layout.Rails;
 import trammel.engine.layout.ShockUnit;
 import trammel.engine.quantity.Phrase;
+import trammel.trade.welding.WeldSeam;
 
 /**
  * Every plate, tube, seam and bolt of a crossmember and of a pair of shock mounts, worked by hand
@@ -132,17 +133,42 @@ class MountTablesTest {
         .seam("tube leg to rail", 2, 2 * 70 + 50, 3, 775, 825, -390, 390, 450, 520);
   }
 
-  /** Middle 10 mm under the rails' top: 35 mm of each side and the underside meet them. */
+  /** Middle 15 mm under the rails' top: 40 mm of each side and the underside meet them. */
   @Test
   void crossmemberAcrossTheTopIsWeldedWhereItMeetsTheRails() {
-    new PinnedPlan(crossmember(SampleBasis.rails(true), 590))
-        .seam("tube to rail", 2, 2 * 35 + 50, 3, 775, 825, -390, 390, 565, 600);
+    new PinnedPlan(crossmember(SampleBasis.rails(true), 585))
+        .seam("tube to rail", 2, 2 * 40 + 50, 3, 775, 825, -390, 390, 560, 600);
   }
 
   @Test
   void crossmemberAcrossTheUndersideIsWeldedWhereItMeetsTheRails() {
-    new PinnedPlan(crossmember(SampleBasis.rails(true), 460))
-        .seam("tube to rail", 2, 2 * 35 + 50, 3, 775, 825, -390, 390, 450, 485);
+    new PinnedPlan(crossmember(SampleBasis.rails(true), 465))
+        .seam("tube to rail", 2, 2 * 40 + 50, 3, 775, 825, -390, 390, 450, 490);
+  }
+
+  /** Half of its ends would hold it by little weld: it stands on legs, and they on the rails. */
+  @Test
+  void crossmemberThatGrazesTheRailsStandsOnLegs() {
+    WorkPlan plan = crossmember(SampleBasis.rails(true), 600);
+    new PinnedPlan(plan)
+        .tube("tube", 1, 780)
+        .tube("tube leg", 2, 101.6 - 25)
+        .seam("tube to leg", 2, ROUND_MM, 3, 775, 825, -390, 390, 575, 575)
+        .lies("tube leg, left", 775, 825, 340, 390, 600 - 101.6, 575);
+    // Both edges of the leg and, over it, of the tube's end, as long as the lap, and the foot.
+    assertEquals(2 * (2 * 101.6 + 50), weldedMm(plan, "tube leg to rail"), 1e-9);
+    String why = plan.tubes().get(1).why().in(SampleBasis.PRINT);
+    assertTrue(why.contains("only " + SampleBasis.PRINT.length(25)), why);
+    new PinnedPlan(crossmember(SampleBasis.rails(true), 450))
+        .tube("tube leg", 2, 101.6 - 25)
+        .lies("tube leg, left", 775, 825, 340, 390, 475, 450 + 101.6);
+  }
+
+  private static double weldedMm(WorkPlan plan, String seam) {
+    return plan.welds().stream()
+        .filter(weld -> weld.name().equals(seam))
+        .mapToDouble(WeldSeam::totalLengthMm)
+        .sum();
   }
 
   /** Rails 20 mm a side wider apart over 700 mm: cut to the wider edge, ends off square. */

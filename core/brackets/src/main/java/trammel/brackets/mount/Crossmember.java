@@ -61,6 +61,12 @@ public record Crossmember(
   /** Longest lap of a leg on the rail, 4 in: common practice, no source. */
   private static final double LONGEST_LAP_MM = 4 * 25.4;
 
+  /**
+   * Share of the tube's height that must lie on the rails for its ends to be welded to them without
+   * legs: common practice, no source.
+   */
+  private static final double MET_SHARE = 0.75;
+
   /** A boxing plate reaches 2 in past what is welded to it: common practice, no source. */
   private static final double LEAD_MM = 2 * 25.4;
 
@@ -114,10 +120,9 @@ public record Crossmember(
     return Math.atan(Math.abs(rails.innerFaceMm(runMm) - rails.innerFaceMm(0)) / runMm);
   }
 
-  /** True where its middle lies within the rails' depth, so that its ends butt against them. */
+  /** True where enough of its ends lies on the rails' inner faces for them to butt there. */
   public boolean isBetweenRails() {
-    return upMm <= rails.topMm(forwardMm) + ROUNDING_MM
-        && upMm >= rails.undersideMm(forwardMm) - ROUNDING_MM;
+    return metMm() >= MET_SHARE * Math.min(heightMm(), rails.depthMm()) - ROUNDING_MM;
   }
 
   /** Height of its ends that meets the rails (mm). */
@@ -207,6 +212,15 @@ public record Crossmember(
   }
 
   private Phrase legsWhy() {
+    if (metMm() > ROUNDING_MM) {
+      return Phrase.of(
+          "only {} of the {}'s ends, {} high, lie on the rails; each leg laps the rail's inner face"
+              + " by {}",
+          length(metMm()),
+          name,
+          length(heightMm()),
+          length(lapMm()));
+    }
     double offMm = upMm - (above() ? rails.topMm(forwardMm) : rails.undersideMm(forwardMm));
     return Phrase.of(
         "the {} stands {}{}; each leg laps the rail's inner face by {}",
@@ -379,9 +393,9 @@ public record Crossmember(
     return Place.of(new Point3(forwardMm, -endMm(), upMm), FORWARD, new Vector3(0, 0, -1));
   }
 
-  /** Whether it lies over the rails. */
+  /** Whether it lies in the upper half of the rails or over them. */
   boolean above() {
-    return upMm > rails.topMm(forwardMm);
+    return 2 * upMm > rails.topMm(forwardMm) + rails.undersideMm(forwardMm);
   }
 
   /** Height at which its legs begin on the rails (mm). */

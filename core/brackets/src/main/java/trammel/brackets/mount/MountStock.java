@@ -42,6 +42,11 @@ public record MountStock(
     return new MountStock(plate, tube, boxing, bolts, legs);
   }
 
+  /** The same with crossmembers of another section. */
+  public MountStock of(BarMaterial section) {
+    return new MountStock(bracket, section, boxing, bolts, legs);
+  }
+
   /** The crossmember's section. */
   public RectangularTube section() {
     return (RectangularTube) tube.form();

@@ -26,6 +26,12 @@ public final class MountOptions {
   /** Square tube of 2 in, the usual shock crossmember: common practice, no source. */
   private static final double USUAL_TUBE_MM = 2 * INCH_MM;
 
+  /** Height of the tube under coil-overs, 3 in: common practice, no source. */
+  private static final double DEEP_TUBE_MM = 3 * INCH_MM;
+
+  /** A corner light enough for coil-overs on the usual tube, 550 lb: common practice, no source. */
+  private static final double LIGHT_CORNER_KG = 550 * 0.45359237;
+
   private static final double USUAL_PLATE_MM = INCH_MM / 4;
   private static final double USUAL_BOXING_MM = 3 * INCH_MM / 16;
 
@@ -51,6 +57,20 @@ public final class MountOptions {
     return isHeavy && !site.options().isWritten(bracketPlate(site.catalog()))
         ? stock.of(nearestPlate(site.catalog(), HEAVY_PLATE_MM))
         : stock;
+  }
+
+  /**
+   * What mounts of coil-overs are made of, whose crossmember carries the vehicle: on all but light
+   * corners, where the options leave it open, of the deeper tube, and with legs that lap the rails
+   * further.
+   */
+  public static MountStock stockUnderSprings(Site site) {
+    MountStock stock = stock(site);
+    Catalog catalog = site.catalog();
+    boolean isLight = site.chassis().masses().sprungPerRearCornerKg() <= LIGHT_CORNER_KG;
+    return isLight || site.options().isWritten(crossmember(catalog))
+        ? stock
+        : stock.of(catalog.bar(nearestTube(catalog, DEEP_TUBE_MM)));
   }
 
   /** What mounts are made of as a job's options choose it. */
@@ -165,22 +185,41 @@ public final class MountOptions {
 
   /** Section of the crossmembers. */
   public static Field<String> crossmember(Catalog catalog) {
-    List<String> keys = new ArrayList<>();
+    return crossmember("square or rectangular tube of crossmembers", catalog);
+  }
+
+  /** Section of the crossmember that carries coil-overs. */
+  public static Field<String> crossmemberUnderSprings(Catalog catalog) {
+    return crossmember(
+        "square or rectangular tube of the crossmember; left out, 2 in square, and 3 in deep where"
+            + " a corner carries more than 550 lb (250 kg)",
+        catalog);
+  }
+
+  private static Field<String> crossmember(String help, Catalog catalog) {
+    List<String> keys =
+        catalog.bars().values().stream()
+            .filter(material -> material.form() instanceof RectangularTube)
+            .map(BarMaterial::key)
+            .toList();
+    return Field.choice("crossmember", help, keys).withDefault(nearestTube(catalog, USUAL_TUBE_MM));
+  }
+
+  /** The tube that comes nearest to the usual width and a height; empty in an empty catalog. */
+  private static String nearestTube(Catalog catalog, double heightMm) {
     String nearest = "";
     double leastOff = Double.POSITIVE_INFINITY;
     for (BarMaterial material : catalog.bars().values()) {
       if (material.form() instanceof RectangularTube tube) {
-        keys.add(material.key());
         double off =
-            Math.abs(tube.heightMm() - USUAL_TUBE_MM) + Math.abs(tube.widthMm() - USUAL_TUBE_MM);
+            Math.abs(tube.heightMm() - heightMm) + Math.abs(tube.widthMm() - USUAL_TUBE_MM);
         if (off < leastOff) {
           leastOff = off;
           nearest = material.key();
         }
       }
     }
-    return Field.choice("crossmember", "square or rectangular tube of crossmembers", keys)
-        .withDefault(nearest);
+    return nearest;
   }
 
   /** Plate for brackets, tabs and seats. */

@@ -33,7 +33,8 @@ final class CoilOptions {
   static final Field<Double> RIDE_FREQUENCY =
       Field.number(
               "ride_frequency",
-              "natural frequency of the rear on its springs that is wanted, in Hz (cycles a second)",
+              "natural frequency of the rear on its springs that is wanted, in Hz (cycles a"
+                  + " second)",
               0.8,
               2.8)
           .withDefault(1.4);
@@ -62,7 +63,7 @@ final class CoilOptions {
         PLACEMENT,
         BEHIND,
         LOWER_HEIGHT,
-        MountOptions.crossmember(catalog),
+        MountOptions.crossmemberUnderSprings(catalog),
         MountOptions.legs(),
         MountOptions.bracketPlate(catalog),
         MountOptions.boxingPlate(catalog));

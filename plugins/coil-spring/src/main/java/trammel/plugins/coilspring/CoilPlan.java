@@ -43,7 +43,7 @@ final class CoilPlan {
     layout = commission.layout();
     catalog = commission.site().catalog();
     options = commission.site().options();
-    stock = MountOptions.stock(commission.site());
+    stock = MountOptions.stockUnderSprings(commission.site());
   }
 
   WorkPlan work() {

@@ -141,7 +141,7 @@ final class CoilProposal {
         stance,
         side,
         behind.isPresent() ? OptionalDouble.of(behind.get()) : OptionalDouble.empty(),
-        MountOptions.stock(site));
+        MountOptions.stockUnderSprings(site));
   }
 
   private double narrowestCoilMm() {

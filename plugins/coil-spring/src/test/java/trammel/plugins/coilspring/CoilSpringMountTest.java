@@ -215,7 +215,8 @@ class CoilSpringMountTest {
     WorkPlan plan = plan(pickup, ON_TUBE);
     TubeNeed leg = tube(plan, "coil-over crossmember leg");
     assertEquals(2, leg.quantity());
-    assertEquals(mountMm - INCH_MM - topMm + 4 * INCH_MM, leg.cutLengthMm(), 1e-6);
+    // Under the middle of a tube 3 in deep, lapping the rail by 4 in.
+    assertEquals(mountMm - 1.5 * INCH_MM - topMm + 4 * INCH_MM, leg.cutLengthMm(), 1e-6);
   }
 
   /**
@@ -237,7 +238,7 @@ class CoilSpringMountTest {
     assertEquals(0.25 * INCH_MM, leg.plate().thicknessMm(), 1e-6);
     assertEquals(4 * INCH_MM, leg.plate().outline().bounds().widthMm(), 1e-6);
     assertEquals(
-        mountMm + 1.375 * INCH_MM - topMm + 4 * INCH_MM,
+        mountMm + (1.5 + 0.375) * INCH_MM - topMm + 4 * INCH_MM,
         leg.plate().outline().bounds().heightMm(),
         1e-6);
     SpringSet onTube = propose(pickup, ON_TUBE);
@@ -245,6 +246,28 @@ class CoilSpringMountTest {
     FieldValues onPlate = FieldValues.none().with(MountOptions.legs(), "plate");
     double onPlateMm = crossmember(onTube, onPlate).cutLengthMm();
     assertEquals(onTubeMm - 0.5 * INCH_MM, onPlateMm, 1e-6);
+  }
+
+  /**
+   * 685 lb a corner stand on a tube of 2 x 3 in, 514 lb on 2 in square, and any on what is asked.
+   */
+  @Test
+  void aCornerOfMoreThan550PoundsAsksForADeeperCrossmember() {
+    Masses is = pickup.masses();
+    Chassis light =
+        pickup.withMasses(
+            new Masses(
+                is.frontAxleKg(),
+                0.75 * is.rearLeftKg(),
+                0.75 * is.rearRightKg(),
+                0.75 * is.rearUnsprungKg(),
+                is.centreOfGravityHeightMm()));
+    assertEquals(
+        "box-2x3x0.188", tube(plan(pickup, FieldValues.none()), "coil-over crossmember").barKey());
+    assertEquals(
+        "box-2x2x0.188", tube(plan(light, FieldValues.none()), "coil-over crossmember").barKey());
+    FieldValues asked = FieldValues.none().with(MountOptions.crossmember(catalog), "box-2x2x0.188");
+    assertEquals("box-2x2x0.188", tube(plan(pickup, asked), "coil-over crossmember").barKey());
   }
 
   /**

@@ -68,37 +68,6 @@ class WeldTest {
     assertEquals(factor, FilletSeam.directionFactor(rad(degrees)), 0.00005, "AISC 360 J2.4");
   }
 
-  @ParameterizedTest(name = "{0} in thick")
-  @CsvSource({
-    "0.125, 0.125",
-    "0.25, 0.125",
-    "0.251, 0.1875",
-    "0.5, 0.1875",
-    "0.51, 0.25",
-    "0.75, 0.25",
-    "0.76, 0.3125",
-    "2, 0.3125"
-  })
-  void leastLegByThickness(double thicknessIn, double legIn) {
-    assertEquals(legIn, inches(FilletSize.leastLegMm(mm(thicknessIn))), 1e-9, "AISC Table J2.4");
-  }
-
-  @ParameterizedTest(name = "{0} in edge")
-  @CsvSource({"0.1875, 0.1875", "0.249, 0.249", "0.25, 0.1875", "0.5, 0.4375"})
-  void largestLegAlongAnEdge(double thicknessIn, double legIn) {
-    double leg = FilletSize.largestLegMm(mm(thicknessIn));
-    assertEquals(legIn, inches(leg), 1e-9, "AISC 360 J2.2b");
-  }
-
-  @Test
-  void leastLengths() {
-    assertEquals(1.0, inches(FilletSize.leastLengthMm(mm(0.25))), 1e-9, "AISC 360 J2.2b");
-    assertEquals(
-        1.5, inches(FilletSize.leastIntermittentLengthMm(mm(0.25))), 1e-9, "AISC 360 J2.2b");
-    assertEquals(
-        2.0, inches(FilletSize.leastIntermittentLengthMm(mm(0.5))), 1e-9, "AISC 360 J2.2b");
-  }
-
   @Test
   void baseMetalAsStrongAsTheWeld() {
     double thickness = FilletSize.matchingThicknessMm(mm(3.0 / 16), Electrode.E70, mPa(58_000));
@@ -273,14 +242,12 @@ class WeldTest {
     IllegalArgumentException refusal =
         assertThrows(IllegalArgumentException.class, () -> new FilletSeam(leg, 100, Electrode.E70));
     assertTrue(refusal.getMessage().contains("fillet gauge"), refusal.getMessage());
-    assertThrows(IllegalArgumentException.class, () -> FilletSize.leastLengthMm(leg));
   }
 
   @Test
   void anEmptyGroupAndAPointAreRefused() {
     assertThrows(IllegalArgumentException.class, () -> new WeldGroup(List.of()));
     assertThrows(IllegalArgumentException.class, () -> new WeldLine(3, 4, 3, 4));
-    assertThrows(IllegalArgumentException.class, () -> FilletSize.leastLegMm(0));
     assertThrows(IllegalArgumentException.class, () -> WeldLoad.force(Double.NaN, 0, 0, 0, 0, 0));
   }
 }

@@ -11,6 +11,7 @@ import trammel.engine.strength.FilletSize;
 import trammel.engine.strength.RodEnd;
 import trammel.engine.strength.RoundTubeSection;
 import trammel.reading.fields.Field;
+import trammel.trade.welding.FilletLegs;
 
 /** Bars that press, welds that hold, joints that tilt: screening figures, no certification. */
 final class StrengthFigures implements FigureGroup {
@@ -230,11 +231,11 @@ final class StrengthFigures implements FigureGroup {
       case "fillet-weld" -> filletWeld(given, answers);
       case "fillet-size" ->
           answers
-              .put("least_leg", FilletSize.leastLegMm(given.get(THINNER)))
-              .put("largest_leg", FilletSize.largestLegMm(given.get(THINNER)))
+              .put("least_leg", FilletLegs.leastByTableMm(given.get(THINNER)))
+              .put("largest_leg", FilletLegs.largestAlongEdgeMm(given.get(THINNER)))
               .put("fits", legs(given.get(THINNER)))
-              .put("least_length", FilletSize.leastLengthMm(given.get(ASKED_LEG)))
-              .put("least_step", FilletSize.leastIntermittentLengthMm(given.get(ASKED_LEG)));
+              .put("least_length", FilletLegs.leastLengthMm(given.get(ASKED_LEG)))
+              .put("least_step", FilletLegs.shortestStepMm(given.get(ASKED_LEG)));
       case "weld-stress" -> {
         Electrode filler = filler(given);
         FilletSeam weld = new FilletSeam(given.get(LEG), given.get(WELD_LENGTH), filler);
@@ -272,9 +273,9 @@ final class StrengthFigures implements FigureGroup {
 
   /** Sheet is thinner than the least leg: no fillet along its edge has that. */
   private static String legs(double thicknessMm) {
-    return FilletSize.leastLegMm(thicknessMm) > FilletSize.largestLegMm(thicknessMm)
-        ? "none: the least leg is above the largest, so the edge is melted away; lap it and weld away"
-            + " from the edge, or follow a code for sheet (AWS D1.3)"
+    return FilletLegs.leastByTableMm(thicknessMm) > FilletLegs.largestAlongEdgeMm(thicknessMm)
+        ? "none: the least leg is above the largest, so the edge is melted away; lap it and weld"
+              + " away from the edge, or follow a code for sheet (AWS D1.3)"
         : "any from the least to the largest";
   }
 

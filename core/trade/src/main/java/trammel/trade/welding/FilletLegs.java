@@ -20,23 +20,35 @@ public final class FilletLegs {
   private FilletLegs() {}
 
   /**
-   * Smallest leg: 1/8 in to 1/4 in plate, 3/16 to 1/2, 1/4 to 3/4, 5/16 over that. In sheet thinner
-   * than 1/8 in, which the table does not cover, the thickness itself.
+   * Least leg by the table: 1/8 in to 1/4 in plate, 3/16 to 1/2, 1/4 to 3/4, 5/16 over that.
+   *
+   * @param thinnerMm thickness of the thinner part, mm; the welding code ties the same table to the
+   *     thicker part where the process is not low in hydrogen
+   * @return leg, mm
+   * @throws IllegalArgumentException when the thickness is not above 0, up to 100 mm
+   */
+  public static double leastByTableMm(double thinnerMm) {
+    checkedThickness(thinnerMm);
+    double nominalMm = thinnerMm - ROLLING_TOLERANCE_MM;
+    if (nominalMm <= QUARTER_INCH_MM) {
+      return 2 * SIXTEENTH_INCH_MM;
+    }
+    if (nominalMm <= 2 * QUARTER_INCH_MM) {
+      return 3 * SIXTEENTH_INCH_MM;
+    }
+    return nominalMm <= 3 * QUARTER_INCH_MM ? 4 * SIXTEENTH_INCH_MM : 5 * SIXTEENTH_INCH_MM;
+  }
+
+  /**
+   * Smallest leg to weld: by the table; in sheet thinner than 1/8 in, which it does not cover, the
+   * thickness itself.
    *
    * @param thinnerMm thickness of the thinner part, mm
    * @return leg, mm
    * @throws IllegalArgumentException when the thickness is not above 0, up to 100 mm
    */
   public static double smallestMm(double thinnerMm) {
-    checkedThickness(thinnerMm);
-    double nominalMm = thinnerMm - ROLLING_TOLERANCE_MM;
-    if (nominalMm <= QUARTER_INCH_MM) {
-      return Math.min(thinnerMm, 2 * SIXTEENTH_INCH_MM);
-    }
-    if (nominalMm <= 2 * QUARTER_INCH_MM) {
-      return 3 * SIXTEENTH_INCH_MM;
-    }
-    return nominalMm <= 3 * QUARTER_INCH_MM ? 4 * SIXTEENTH_INCH_MM : 5 * SIXTEENTH_INCH_MM;
+    return Math.min(thinnerMm, leastByTableMm(thinnerMm));
   }
 
   /**
@@ -57,9 +69,14 @@ public final class FilletLegs {
     return Math.min(legMm, lengthMm / 4);
   }
 
+  /** Least length at which the whole leg counts: four legs. */
+  public static double leastLengthMm(double legMm) {
+    return 4 * legMm;
+  }
+
   /** Shortest step of an intermittent fillet: four legs, and 1 1/2 in. */
   public static double shortestStepMm(double legMm) {
-    return Math.max(4 * legMm, SHORTEST_STEP_MM);
+    return Math.max(leastLengthMm(legMm), SHORTEST_STEP_MM);
   }
 
   private static void checkedThickness(double thicknessMm) {

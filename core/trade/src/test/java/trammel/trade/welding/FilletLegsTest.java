@@ -19,16 +19,19 @@ class FilletLegsTest {
     ".25, .125",
     ".3125, .1875",
     ".5, .1875",
+    ".51, .25",
     ".5625, .25",
     ".75, .25",
-    "1, .3125"
+    ".76, .3125",
+    "1, .3125",
+    "2, .3125"
   })
   void smallestLegGoesByTheThinnerPart(double thicknessIn, double legIn) {
     assertEquals(legIn * INCH, FilletLegs.smallestMm(thicknessIn * INCH), 1e-9);
   }
 
   @ParameterizedTest
-  @CsvSource({".1875, .1875", ".25, .1875", ".375, .3125"})
+  @CsvSource({".1875, .1875", ".25, .1875", ".375, .3125", ".5, .4375"})
   void largestLegAlongAnEdgeLeavesTheEdgeInSight(double thicknessIn, double legIn) {
     assertEquals(legIn * INCH, FilletLegs.largestAlongEdgeMm(thicknessIn * INCH), 1e-9);
   }
@@ -43,6 +46,7 @@ class FilletLegsTest {
   /** Intermittent step: four legs, and 1 1/2 in. */
   @Test
   void shortestStepIsFourLegsOrAnInchAndAHalf() {
+    assertEquals(INCH, FilletLegs.leastLengthMm(INCH / 4), 1e-9);
     assertEquals(1.5 * INCH, FilletLegs.shortestStepMm(0.1875 * INCH), 1e-9);
     assertEquals(2 * INCH, FilletLegs.shortestStepMm(INCH / 2), 1e-9);
   }
@@ -51,6 +55,7 @@ class FilletLegsTest {
   @Test
   void thinSheetTakesItsOwnThickness() {
     assertEquals(1.5, FilletLegs.smallestMm(1.5), 1e-9);
+    assertEquals(INCH / 8, FilletLegs.leastByTableMm(1.5), 1e-9);
   }
 
   @Test

@@ -13,7 +13,7 @@ import trammel.engine.strength.RoundTubeSection;
  * Least safety factor of the axle tube on yield under the load cases, with tyres, springs, bars and
  * stops where they now are. At every station the forces outboard of it bend the tube upright and
  * fore and aft, twist it and push along it; bending is the vector sum of both ways, and together
- * they count by von Mises. The tube's steel is taken to yield at 50 ksi, from memory.
+ * they count by von Mises. The tube's steel is taken to yield at 345 MPa (50 ksi), from memory.
  */
 record AxleTube(String id, String title) implements Check {
   private static final double YIELD_MPA = 50 * 6.894757293;

@@ -60,7 +60,7 @@ public enum PlanCheck {
   /** The welds that hold a bracket. */
   WELDS(
       "bracket-welds",
-      "stress in the welds of a bracket, share of what 70 ksi wire may bear",
+      "stress in the welds of a bracket, share of what E70 wire may bear",
       Measure.SHARE),
   /** The plates of a bracket under blows. */
   TABS_HARD(
@@ -93,7 +93,7 @@ public enum PlanCheck {
   /** The welds of what carries springs and shocks. */
   MOUNT_WELDS(
       "mount-welds",
-      "stress in the welds of mounts, share of what 70 ksi wire may bear",
+      "stress in the welds of mounts, share of what E70 wire may bear",
       Measure.SHARE),
   /** The same under blows. */
   MOUNT_WELDS_HARD(

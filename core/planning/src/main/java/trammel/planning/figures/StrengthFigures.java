@@ -275,7 +275,7 @@ final class StrengthFigures implements FigureGroup {
   private static String legs(double thicknessMm) {
     return FilletLegs.leastByTableMm(thicknessMm) > FilletLegs.largestAlongEdgeMm(thicknessMm)
         ? "none: the least leg is above the largest, so the edge is melted away; lap it and weld"
-              + " away from the edge, or follow a code for sheet (AWS D1.3)"
+            + " away from the edge, or follow a code for sheet (AWS D1.3)"
         : "any from the least to the largest";
   }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import trammel.engine.checks.StandardChecks;
 
@@ -20,6 +21,14 @@ import trammel.engine.checks.StandardChecks;
 class CheckReferenceTest {
   private static final Path ROOT = Path.of("..", "..");
   private static final int COLUMNS = 6;
+  private static final String LISTED = "### What is judged, and what is not";
+
+  /** Parts of the page on the checks that hold checks of the tool itself. */
+  private static final List<String> GROUPS =
+      List.of(
+          "## The measurements, first in the list",
+          "## The layout",
+          "## The work that it asks for");
 
   private static Map<String, List<String>> rows() throws IOException {
     Map<String, List<String>> rows = new LinkedHashMap<>();
@@ -93,6 +102,46 @@ class CheckReferenceTest {
 
     assertTrue(guide.contains("[checks.md](checks.md)"), guide);
     assertFalse(guide.contains("not judged"), guide);
+  }
+
+  /**
+   * The guide lists in short what is judged, by the checks' own titles, and what is not, as the
+   * page on the checks has it. Run with {@code -Dtrammel.docs.write=true} to write the list anew.
+   */
+  @Test
+  void theGuideListsWhatIsJudgedAndWhatIsNot() throws IOException {
+    Path page = ROOT.resolve("docs").resolve("user-guide.md");
+    String guide = Files.readString(page);
+    int start = guide.indexOf(LISTED + "\n");
+    int end = guide.indexOf("\n## ", start);
+    assertTrue(start >= 0 && end > start, "user-guide.md has no " + LISTED);
+    String anew = guide.substring(0, start) + listed() + guide.substring(end);
+    if (Boolean.getBoolean("trammel.docs.write")) {
+      Files.writeString(page, anew);
+    }
+    assertEquals(
+        anew, guide, "docs/user-guide.md is out of date: run once with -Dtrammel.docs.write=true");
+  }
+
+  private static String listed() throws IOException {
+    Map<String, String> titles = titles();
+    StringBuilder list =
+        new StringBuilder(LISTED).append("\n\nJudged are, by the checks' titles:\n");
+    for (String heading : GROUPS) {
+      list.append("\n* ").append(heading.substring("## ".length())).append(": ");
+      list.append(
+          section("checks.md", heading)
+              .lines()
+              .filter(line -> line.startsWith("| `"))
+              .map(line -> titles.get(line.substring("| `".length(), line.indexOf('`', 3))))
+              .collect(Collectors.joining("; ")));
+      list.append('.');
+    }
+    String not = section("checks.md", "## Not judged");
+    return list.append("\n\nNot judged, so that you see to it yourself, is:\n\n")
+        .append(not, not.indexOf("* "), not.indexOf("\n\n["))
+        .append('\n')
+        .toString();
   }
 
   private static String section(String page, String heading) throws IOException {

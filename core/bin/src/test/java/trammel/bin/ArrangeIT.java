@@ -250,6 +250,30 @@ class ArrangeIT {
     }
   }
 
+  /** A tail pipe and a floor that are both struck: with one of them moved the other is as bad. */
+  @Test
+  void allThatIsStruckIsMovedAtOnce() {
+    String text =
+        JobText.of(PlausibleVehicle.draw(new Draw(3)), "R-3", "triangulated", "coil-spring");
+    Arrangement found =
+        new Arranging(extensions, catalog, quoting())
+            .arrange(
+                JobDocument.of("drawn.yaml", text),
+                Wishes.usual()
+                    .keeping(List.of("chosen.linkage", "chosen.spring"))
+                    .trying(40)
+                    .giving(1),
+                ArrangeListener.NONE);
+    assertTrue(found.passes());
+    assertTrue(
+        found.layouts().get(0).changes().stream()
+            .anyMatch(
+                change ->
+                    change.path().equals("chosen.moved_away")
+                        && change.after().equals("[tail pipe, floor]")),
+        () -> found.layouts().get(0).changes().toString());
+  }
+
   /**
    * Where nothing else may be moved, straps end the droop before an air spring leaves the heights
    * of its table: common practice, no source. They are not thought of where additions are kept.

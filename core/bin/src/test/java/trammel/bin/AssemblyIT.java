@@ -66,7 +66,11 @@ class AssemblyIT {
     }
     JobDocument other =
         demo.withValue("chosen.linkage", words[1]).withValue("chosen.linkage_options", "{}");
-    return job.equals(ON_COILS) ? other.withValue("chosen.spring", "coil-spring") : other;
+    return job.equals(ON_COILS)
+        ? other
+            .withValue("chosen.spring", "coil-spring")
+            .withValue("chosen.spring_options.crossmember", "box-2x2x0.188")
+        : other;
   }
 
   private static AssemblyFacts finished(String job) {

@@ -92,14 +92,14 @@ public final class CheckText {
             .append("  ")
             .append(Stops.title(judged))
             .append('\n');
-    judged
-        .change()
-        .filter(change -> change.upsets().isEmpty())
-        .ifPresent(
-            change ->
-                text.append(
-                    wrapped("change: " + ChangeText.fields(new FieldChanges(draft).of(change)))));
+    judged.change().ifPresent(change -> text.append(wrapped(brief(change))));
     return text.toString();
+  }
+
+  private String brief(Change change) {
+    String upsets =
+        change.upsets().isEmpty() ? "" : "; makes worse: " + String.join(", ", change.upsets());
+    return "change: " + ChangeText.fields(new FieldChanges(draft).of(change)) + upsets;
   }
 
   private String failing(Judged judged, OptionChanges.Found options) {

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import trammel.brackets.material.PlateMaterial;
+import trammel.engine.checks.Detail;
 import trammel.engine.checks.Judge;
+import trammel.engine.checks.LayoutAnalysis;
 import trammel.engine.checks.Verdict;
 import trammel.planning.catalog.Catalog;
 import trammel.planning.draft.Draft;
@@ -175,12 +177,18 @@ final class Mending {
         : tilted;
   }
 
+  /**
+   * All that is struck at once: with one of two moved away the check may say the same as before.
+   */
   private Edits movedAway(Edits edits, Draft draft, Judge.Finding finding) {
     List<String> moved = new ArrayList<>(draft.job().chosen().movedAway());
+    List<Detail> struck =
+        finding.check().details(new LayoutAnalysis(draft.layout(), draft.judge().settings()));
     for (Obstacle obstacle : draft.job().measured().obstacles()) {
-      if (isMovable(obstacle)
-          && finding.where().mentions(obstacle.name())
-          && !moved.contains(obstacle.name())) {
+      boolean isStruck =
+          finding.where().mentions(obstacle.name())
+              || struck.stream().anyMatch(one -> one.words().contains("the " + obstacle.name()));
+      if (isMovable(obstacle) && isStruck && !moved.contains(obstacle.name())) {
         moved.add(obstacle.name());
       }
     }

@@ -42,6 +42,7 @@ final class Bearing {
             "rail_gap",
             "bump"));
     FIELDS.put("droop", List.of("droop", "shock", "lower_height", "air_spring", "placement"));
+    FIELDS.put("bump", List.of("ride_frequency", "rate", "bump"));
     FIELDS.put("rail", List.of("bump", "notch", "rail_underside_at_axle"));
     FIELDS.put("axle-to-rail", List.of("bump", "rail_underside_at_axle"));
     FIELDS.put("bracket", List.of("bracket_plate", "upper_rise", "lower_drop", "rail_gap"));

@@ -23,7 +23,7 @@ import trammel.planning.draft.Extensions;
  */
 public final class OptionChanges {
   /** Changes that are usually tried for all checks together. */
-  public static final int USUAL_BUDGET = 16;
+  public static final int USUAL_BUDGET = 40;
 
   private static final int MEND_ROUNDS = 3;
 
@@ -109,10 +109,13 @@ public final class OptionChanges {
     ShopStep step = new ShopStep(draft.job().header().units());
     Trial now = bench.asItIs(draft);
     Map<String, List<LayoutChange>> byCheck = new LinkedHashMap<>();
-    for (String check : checks) {
+    for (int i = 0; i < checks.size(); i++) {
+      String check = checks.get(i);
+      // What one check leaves of its share is the next ones'.
+      int limit = bench.tried() + (budget + 1 - bench.tried()) / (checks.size() - i);
       for (Edits edits : candidates(now, check, bench, wishes, step)) {
-        if (bench.tried() > budget) {
-          return new Found(byCheck, bench.tried() - 1);
+        if (bench.tried() >= limit) {
+          break;
         }
         if (helps(bench.of(edits, now.penalty()), now, check)) {
           byCheck.put(check, changes(fewest(edits, now, check, bench), draft));
@@ -155,7 +158,10 @@ public final class OptionChanges {
     return verdict.ordinal();
   }
 
-  /** What mends it in one go, then each field that bears on it, a stride either way. */
+  /**
+   * What mends it in one go, then each field that bears on it, a stride either way, then all others
+   * as far as the budget goes.
+   */
   private List<Edits> candidates(
       Trial now, String check, TrialBench bench, Wishes wishes, ShopStep step) {
     Set<String> seen = new LinkedHashSet<>();
@@ -175,6 +181,7 @@ public final class OptionChanges {
     known.stream()
         .filter(dial -> dial.key().equals("mounting"))
         .forEach(dial -> values(dial, dials, now, step).forEach(edits -> add(all, seen, edits)));
+    known.forEach(dial -> values(dial, dials, now, step).forEach(edits -> add(all, seen, edits)));
     return all;
   }
 
